@@ -1,0 +1,47 @@
+import type { Metadata, Viewport } from 'next';
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import { headingFont, textFont } from './fonts';
+import './globals.css';
+import { SiteNav } from './site-nav';
+
+export const metadata: Metadata = {
+  title: { default: 'Read the Wall', template: '%s – Read the Wall' },
+  description: 'Learn to read masonry: look at a wall, measure it, and say what is wrong with it.',
+};
+
+export const viewport: Viewport = {
+  width: 'device-width',
+  initialScale: 1,
+  themeColor: [
+    { media: '(prefers-color-scheme: light)', color: '#f4f0e8' },
+    { media: '(prefers-color-scheme: dark)', color: '#191d20' },
+  ],
+};
+
+export default function RootLayout({ children }: { readonly children: ReactNode }) {
+  return (
+    <html lang="en" className={`${textFont.variable} ${headingFont.variable}`}>
+      <body>
+        <a className="skip-link" href="#main">
+          Skip to the page
+        </a>
+        <header className="site-header">
+          <Link className="brand" href="/">
+            Read the Wall
+          </Link>
+          <SiteNav />
+        </header>
+        <main id="main" tabIndex={-1}>
+          {children}
+        </main>
+        <footer className="site-footer">
+          <p>
+            Drawn walls for learning. They do not judge a real wall. Your local code, and the authority that
+            applies it, decide. If masonry looks loose, <Link href="/safety">keep people away</Link>.
+          </p>
+        </footer>
+      </body>
+    </html>
+  );
+}

@@ -1,0 +1,22 @@
+import '@testing-library/jest-dom/vitest';
+import { cleanup } from '@testing-library/react';
+import { afterEach, beforeEach, expect } from 'vitest';
+
+// React reports wrong markup, missing keys and updates outside act() only on the console: there it counts as a failure.
+const original = { error: console.error, warn: console.warn };
+let heard: string[] = [];
+
+beforeEach(() => {
+  heard = [];
+  console.error = (...parts: unknown[]) => {
+    heard.push(parts.map(String).join(' '));
+  };
+  console.warn = console.error;
+});
+
+afterEach(() => {
+  cleanup();
+  console.error = original.error;
+  console.warn = original.warn;
+  expect(heard, 'nothing may be written to console.error or console.warn').toEqual([]);
+});

@@ -1,0 +1,43 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+const node = {
+  extends: true as const,
+  test: {
+    name: 'node',
+    environment: 'node',
+    include: ['tests/*.test.ts', 'tests/{lib,reference,walls,app,commands}/**/*.test.{ts,tsx}'],
+  },
+};
+
+const dom = {
+  extends: true as const,
+  test: {
+    name: 'dom',
+    environment: 'jsdom',
+    setupFiles: ['tests/setup-dom.ts'],
+    include: ['tests/components/**/*.test.{ts,tsx}'],
+  },
+};
+
+const browser = {
+  extends: true as const,
+  test: {
+    name: 'browser',
+    environment: 'node',
+    include: ['tests/e2e/**/*.e2e.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    // One Chromium and one server on a small machine: pages side by side only slow each other down.
+    fileParallelism: false,
+  },
+};
+
+// The browser tests need a running site and a Chromium; `npm test` starts both and then sets SITE_ADDRESS.
+// A plain `npx vitest run tests/lib/x` must work without either.
+export default defineConfig({
+  plugins: [react()],
+  test: {
+    projects: process.env.SITE_ADDRESS ? [node, dom, browser] : [node, dom],
+  },
+});
