@@ -1,0 +1,69 @@
+import type { HowSure, LimitKind, RuleSetId } from '../limits/limit';
+
+/** Faults by their plain trade name. One file under generate/faults and one under inspect/checks has each name. */
+export const CHECKS = [
+  'missing-back-mortar',
+  'ring-buttered-back',
+  'tapering-bed',
+  'thick-joint',
+  'thin-joint',
+  'open-head',
+  'raked-thin-veneer',
+  'course-off-level',
+  'gauge-drift',
+  'perpend-drift',
+  'bulge-or-hollow',
+  'out-of-plumb',
+  'twisted-unit',
+  'proud-unit',
+  'corner-not-square',
+  'sliver-piece',
+  'overhang-too-far',
+  'no-bearing-return',
+  'short-lintel-bearing',
+  'no-lintel',
+  'weak-angle',
+  'ties-too-far-apart',
+  'no-tie-at-edge',
+  'shallow-tie',
+  'thin-tie',
+  'stale-mortar',
+  'lean-mortar',
+] as const;
+export type CheckId = (typeof CHECKS)[number];
+
+export type Hazard = 'could fall' | 'lets water in' | 'looks';
+
+/** A rectangle on the face of a panel, mm. */
+export interface Region {
+  readonly panel: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One thing wrong with the wall, measured from its geometry. */
+export interface Finding {
+  readonly check: CheckId;
+  /** Ids of the parts concerned, the most telling first. */
+  readonly parts: readonly string[];
+  readonly region: Region;
+  readonly measured: number;
+  readonly unit: string;
+  /** The bound that `measured` breaks, in `unit`. */
+  readonly limit: number;
+  /** Negative: how far beyond the limit, in `unit`. */
+  readonly margin: number;
+  readonly kind: LimitKind;
+  readonly hazard: Hazard;
+  readonly source: {
+    readonly limit: string;
+    /** The rule set the limit comes from; `good-practice` where the rule set in use is silent. */
+    readonly rules: RuleSetId;
+    readonly title: string;
+    readonly edition: string;
+    readonly clause: string;
+    readonly howSure: HowSure;
+  };
+}

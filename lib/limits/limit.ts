@@ -1,0 +1,165 @@
+import type { Mm } from '../units';
+
+/** Rule sets a wall can be judged by. `good-practice` also applies wherever another set is silent, and is always shown as such. */
+export const RULE_SETS = ['canada', 'ontario', 'united-states', 'united-kingdom', 'good-practice'] as const;
+export type RuleSetId = (typeof RULE_SETS)[number];
+
+export type LimitKind = 'code minimum' | 'standard tolerance' | 'good practice' | 'looks';
+
+/** How the figure is known. Nothing marked `memory` may decide a pass or fail. */
+export type HowSure = 'read' | 'second-hand' | 'worked out' | 'common practice' | 'memory';
+
+export type LimitTopic =
+  | 'back mortar'
+  | 'joints'
+  | 'line'
+  | 'bond'
+  | 'support'
+  | 'openings'
+  | 'ties'
+  | 'mortar'
+  | 'water'
+  | 'weather';
+
+/** A point of a stepped limit: it holds up to and including `upTo` (the last step has `upTo: Infinity`, printed as null). */
+export interface Step {
+  readonly upTo: number;
+  readonly value: number;
+}
+
+/** One row of a steel angle table: legs and thickness in mm, and the longest clear span in mm it may carry. */
+export interface AngleRow {
+  readonly vertical: Mm;
+  readonly horizontal: Mm;
+  readonly thickness: Mm;
+  /** Longest clear span by case; a missing case is not permitted. Cases are named by the table. */
+  readonly spans: Readonly<Record<string, Mm>>;
+}
+
+/** One allowed combination of tie spacings: vertical and horizontal, both at most. */
+export interface TieRow {
+  readonly vertical: Mm;
+  readonly horizontal: Mm;
+}
+
+/** One row of a mortar proportion table, volumes as batched; sand damp and loose. */
+export interface MortarRow {
+  readonly type: string;
+  readonly portland: number;
+  readonly lime: readonly [least: number, most: number];
+  readonly masonryCement: string | null;
+  readonly masonryCementVolume: number;
+  readonly sand: readonly [least: number, most: number];
+}
+
+export type Bound =
+  /** One number. */
+  | { readonly form: 'number'; readonly value: number }
+  /** A share of the unit's bed depth, for example a third of the thickness. */
+  | { readonly form: 'share-of-depth'; readonly share: number }
+  /** Depends on a size of the thing measured; steps in rising order. */
+  | {
+      readonly form: 'stepped';
+      readonly by: 'unit depth' | 'clear span' | 'air temperature' | 'storeys above';
+      readonly steps: readonly Step[];
+    }
+  /** So much in any run of a given length, and so much overall: the step tolerances for level, plumb and line. */
+  | {
+      readonly form: 'any-run';
+      readonly runs: readonly { readonly run: Mm; readonly value: Mm }[];
+      readonly overall: Mm;
+    }
+  /** So much in a run, in proportion when shorter, and a flat value when longer. */
+  | { readonly form: 'pro-rata'; readonly run: Mm; readonly value: Mm; readonly beyond: Mm }
+  /** The thing must be there. */
+  | { readonly form: 'present' }
+  | {
+      readonly form: 'angle-table';
+      readonly caseBy: 'unit depth' | 'storeys above';
+      readonly rows: readonly AngleRow[];
+    }
+  | { readonly form: 'tie-rows'; readonly rows: readonly TieRow[] }
+  /** Both spacings and the wall area of each tie (mm²) must hold. */
+  | { readonly form: 'tie-area'; readonly vertical: Mm; readonly horizontal: Mm; readonly area: number }
+  | { readonly form: 'mortar-table'; readonly rows: readonly MortarRow[] };
+
+/** Names of the limits that checks ask for; a file of `lib/limits` may hold more (shown on the limits page). */
+export type LimitId =
+  | 'back-contact'
+  | 'back-void'
+  | 'bed-taper'
+  | 'bed-joint-most'
+  | 'bed-joint-least'
+  | 'bed-from-mean-of-eight'
+  | 'first-bed-most'
+  | 'first-bed-least'
+  | 'head-joint-most'
+  | 'head-joint-least'
+  | 'head-fill'
+  | 'rake-on-thin-veneer'
+  | 'course-level'
+  | 'gauge'
+  | 'perpend-line'
+  | 'face-line'
+  | 'plumb'
+  | 'unit-twist'
+  | 'unit-set'
+  | 'corner-square'
+  | 'smallest-piece'
+  | 'overhang-share'
+  | 'overhang-fixed'
+  | 'supported-share'
+  | 'lintel-bearing'
+  | 'lintel-present'
+  | 'angle-size'
+  | 'angle-thickness'
+  | 'angle-leg'
+  | 'tie-spacing'
+  | 'tie-edge-distance'
+  | 'tie-edge-spacing'
+  | 'tie-embedment'
+  | 'tie-thickness'
+  | 'tie-width'
+  | 'mortar-life'
+  | 'sand-ratio';
+
+export interface Limit {
+  /** A LimitId, or another name for a limit that no check uses yet. */
+  readonly id: LimitId | (string & {});
+  readonly rules: RuleSetId;
+  readonly topic: LimitTopic;
+  /** What is limited, in plain words, where from and where to. */
+  readonly quantity: string;
+  readonly unit:
+    | 'mm'
+    | 'mm²'
+    | '%'
+    | 'minutes'
+    | 'mm per 4 courses'
+    | 'mm per m'
+    | 'volumes'
+    | 'there or not'
+    | 'm'
+    | '°C'
+    | 'table';
+  /** A value exactly at the bound passes. */
+  readonly end: 'at most' | 'at least' | 'is';
+  readonly bound: Bound;
+  readonly kind: LimitKind;
+  /** Key into the bibliography. */
+  readonly source: string;
+  readonly edition: string;
+  readonly clause: string;
+  readonly howSure: HowSure;
+  /** Conflict and choice, or a caution; our own words. */
+  readonly note?: string;
+}
+
+/** A source of limits. */
+export interface Source {
+  readonly key: string;
+  readonly title: string;
+  readonly publisher: string;
+  /** How it was read: primary text, faithful copy, or second-hand. */
+  readonly read: string;
+}

@@ -1,0 +1,60 @@
+/** A length in millimetres. Plain number: sums of branded numbers would need a cast at every step (see DEVELOPERS.md, Decisions). */
+export type Mm = number;
+
+const MM_PER_INCH = 25.4;
+const STEPS_PER_MM = 8;
+const SIXTEENTHS = 16;
+
+/** Inches (and feet) to millimetres, exactly 25.4 mm an inch. Not snapped to the wall's grid. */
+export function inches(inch: number, feet = 0): Mm {
+  return (feet * 12 + inch) * MM_PER_INCH;
+}
+
+/** Square feet to square millimetres. */
+export function squareFeet(area: number): number {
+  return area * (12 * MM_PER_INCH) * (12 * MM_PER_INCH);
+}
+
+/** Nearest point of the wall's grid: eighths of a millimetre, exact in binary, so that sums never drift. Halves go up. */
+export function snap(mm: Mm): Mm {
+  return Math.floor(mm * STEPS_PER_MM + 0.5) / STEPS_PER_MM;
+}
+
+export function isOnGrid(mm: Mm): boolean {
+  return Number.isInteger(mm * STEPS_PER_MM);
+}
+
+export type LengthSystem = 'mm' | 'inches';
+
+/** 12.74 -> "12.7 mm": at most one decimal, none when it is zero. */
+export function formatMm(mm: Mm): string {
+  const tenths = Math.round(mm * 10) / 10;
+  return `${tenths === 0 ? 0 : tenths} mm`;
+}
+
+/** 12.7 -> "1/2 in": to the nearest sixteenth of an inch, as a tape is read. From 4 ft up in feet and inches. */
+export function formatInches(mm: Mm): string {
+  const sixteenths = Math.round((Math.abs(mm) / MM_PER_INCH) * SIXTEENTHS);
+  if (sixteenths === 0) return '0 in';
+  const sign = mm < 0 ? '−' : '';
+  const feet = sixteenths >= 4 * 12 * SIXTEENTHS ? Math.floor(sixteenths / (12 * SIXTEENTHS)) : 0;
+  const rest = sixteenths - feet * 12 * SIXTEENTHS;
+  const whole = Math.floor(rest / SIXTEENTHS);
+  const fraction = rest % SIXTEENTHS === 0 ? '' : reduced(rest % SIXTEENTHS);
+  const inchText = whole > 0 && fraction !== '' ? `${whole} ${fraction}` : fraction || `${whole}`;
+  return feet > 0 ? `${sign}${feet} ft ${inchText} in` : `${sign}${inchText} in`;
+}
+
+export function formatLength(mm: Mm, system: LengthSystem): string {
+  return system === 'mm' ? formatMm(mm) : formatInches(mm);
+}
+
+function reduced(sixteenths: number): string {
+  let top = sixteenths;
+  let bottom = SIXTEENTHS;
+  while (top % 2 === 0) {
+    top /= 2;
+    bottom /= 2;
+  }
+  return `${top}/${bottom}`;
+}
