@@ -1,0 +1,35 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { ensureInstalled } from './ready.mjs';
+import { PlainError, ROOT, runCommand, say } from './steps.mjs';
+
+const FOLDER = join(ROOT, 'tests', 'bench');
+/** Takes minutes: runs only when asked for by name. */
+const ONLY_BY_NAME = ['laws'];
+
+await runCommand(async () => {
+  await ensureInstalled();
+  const { tsImport } = await import('tsx/esm/api');
+  const [wanted, ...args] = process.argv.slice(2);
+  for (const name of namesToRun(wanted)) {
+    say(`– bench ${name}`);
+    const bench = await tsImport(join(FOLDER, `${name}.ts`), import.meta.url);
+    if (typeof bench.run !== 'function')
+      throw new PlainError(`tests/bench/${name}.ts does not export run().`);
+    await bench.run(args);
+  }
+});
+
+function namesToRun(wanted) {
+  const names = existsSync(FOLDER)
+    ? readdirSync(FOLDER)
+        .filter((file) => file.endsWith('.ts') && !file.startsWith('_'))
+        .map((file) => file.slice(0, -'.ts'.length))
+        .sort()
+    : [];
+  if (wanted === undefined) return names.filter((name) => !ONLY_BY_NAME.includes(name));
+  if (!names.includes(wanted)) {
+    throw new PlainError(`There is no bench "${wanted}". There are: ${names.join(', ') || 'none'}.`);
+  }
+  return [wanted];
+}

@@ -1,0 +1,72 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { ROOT, run, runTool, say, step } from './steps.mjs';
+
+const LOCK = join(ROOT, 'package-lock.json');
+const INSTALLED_FROM = join(ROOT, 'node_modules', '.installed-from');
+const BUILT_FROM = join(ROOT, '.next', 'built-from');
+const BUILD_ID = join(ROOT, '.next', 'BUILD_ID');
+
+/** What the build is made of. A change in tests alone does not ask for a new build. */
+const SOURCES = [
+  'app',
+  'components',
+  'content',
+  'lib',
+  'package-lock.json',
+  'next.config.ts',
+  'tsconfig.json',
+];
+
+/** Installs exactly what the lock file says, unless that very lock is installed already. */
+export async function ensureInstalled() {
+  const wanted = hashOf([LOCK]);
+  if (textOf(INSTALLED_FROM) === wanted) return;
+  if (!wasInstalledByHand()) {
+    // Development packages too, even where NODE_ENV is "production": the build needs the compiler.
+    await step('install the packages of package-lock.json', () => run('npm', ['ci', '--include=dev']));
+  }
+  writeFileSync(INSTALLED_FROM, wanted);
+}
+
+/** npm leaves its own record when somebody ran `npm ci`; it counts when it is younger than the lock. */
+function wasInstalledByHand() {
+  const record = join(ROOT, 'node_modules', '.package-lock.json');
+  if (!existsSync(record) || existsSync(INSTALLED_FROM)) return false;
+  return statSync(record).mtimeMs >= statSync(LOCK).mtimeMs;
+}
+
+/** Builds the site, unless the build in .next was made from these very sources. */
+export async function ensureBuilt() {
+  const sources = hashOf(SOURCES.flatMap((name) => filesUnder(join(ROOT, name))));
+  if (existsSync(BUILD_ID) && textOf(BUILT_FROM) === `${sources} ${textOf(BUILD_ID)}`) {
+    say('– the build is up to date');
+    return;
+  }
+  rmSync(BUILT_FROM, { force: true });
+  await step('build the site', () => runTool('next/dist/bin/next', ['build']));
+  writeFileSync(BUILT_FROM, `${sources} ${textOf(BUILD_ID)}`);
+}
+
+function filesUnder(path) {
+  if (!existsSync(path)) return [];
+  if (!statSync(path).isDirectory()) return [path];
+  return readdirSync(path)
+    .sort()
+    .flatMap((name) => filesUnder(join(path, name)));
+}
+
+/** By content and not by time: a fresh clone gives every file the same time. */
+function hashOf(files) {
+  const hash = createHash('sha256');
+  for (const file of files) {
+    const text = readFileSync(file);
+    hash.update(`${file.slice(ROOT.length)} ${text.length}\n`).update(text);
+  }
+  return hash.digest('hex');
+}
+
+function textOf(file) {
+  return existsSync(file) ? readFileSync(file, 'utf8').trim() : '';
+}

@@ -1,0 +1,4 @@
+import { runChecks } from './checks.mjs';
+import { runCommand } from './steps.mjs';
+
+await runCommand(() => runChecks({ browser: true }));

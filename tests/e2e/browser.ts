@@ -1,0 +1,99 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { type Browser, chromium, type Page } from 'playwright-core';
+
+// Set by tests/commands/checks.mjs, which starts the site and finds the browser.
+const { SITE_ADDRESS = '', CHROME_PATH = '', CHROME_KIND, CHROME_LIBRARIES } = process.env;
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-sync',
+  '--disable-component-update',
+];
+
+/** The Chromium from the package registry has no graphics of its own; it brings software ones along. */
+const FETCHED_FLAGS = [
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+  '--ignore-gpu-blocklist',
+];
+
+export interface Look {
+  readonly width: number;
+  readonly colours: 'light' | 'dark';
+}
+
+/** Phone and desk, light and dark: the ways every page is looked at. */
+export const LOOKS: readonly Look[] = [
+  { width: 390, colours: 'light' },
+  { width: 390, colours: 'dark' },
+  { width: 1280, colours: 'light' },
+  { width: 1280, colours: 'dark' },
+];
+
+export interface Visit {
+  readonly page: Page;
+  /** Grows while the page is open: console errors and warnings, uncaught errors, failed or foreign requests. */
+  readonly problems: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+export async function openBrowser(): Promise<Browser> {
+  const env = CHROME_LIBRARIES ? { ...definedEnvironment(), LD_LIBRARY_PATH: CHROME_LIBRARIES } : undefined;
+  return chromium.launch({
+    executablePath: CHROME_PATH,
+    args: CHROME_KIND === 'fetched' ? [...FLAGS, ...FETCHED_FLAGS] : [...FLAGS, '--disable-gpu'],
+    ...(env ? { env } : {}),
+  });
+}
+
+/** Opens a page of the site in a fresh profile and waits until the network is quiet. */
+export async function visit(browser: Browser, path: string, { width, colours }: Look): Promise<Visit> {
+  const context = await browser.newContext({
+    viewport: { width, height: width < 600 ? 844 : 900 },
+    colorScheme: colours,
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  const problems = watch(page);
+  await page.goto(SITE_ADDRESS + path, { waitUntil: 'networkidle' });
+  return { page, problems, close: () => context.close() };
+}
+
+/** What axe finds wrong, one line a rule and place; empty when the page is fit for all. */
+export async function accessibilityProblems(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.flatMap((rule) => rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')}`));
+}
+
+/** By how many pixels the page is wider than the screen; 0 when nothing has to be scrolled sideways. */
+export async function sidewaysOverflow(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+function watch(page: Page): readonly string[] {
+  const problems: string[] = [];
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') {
+      problems.push(`console ${message.type()}: ${message.text()} (${message.location().url})`);
+    }
+  });
+  page.on('pageerror', (error) => problems.push(`uncaught: ${error.message}`));
+  page.on('request', (request) => {
+    const url = request.url();
+    const isOwn = url.startsWith(SITE_ADDRESS) || url.startsWith('data:') || url.startsWith('blob:');
+    if (!isOwn) problems.push(`request to another host: ${url}`);
+  });
+  page.on('response', (response) => {
+    if (response.status() >= 400) problems.push(`answered ${response.status()}: ${response.url()}`);
+  });
+  return problems;
+}
+
+function definedEnvironment(): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(process.env).filter((entry): entry is [string, string] => entry[1] !== undefined),
+  );
+}

@@ -1,0 +1,35 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityProblems, LOOKS, openBrowser, sidewaysOverflow, visit } from './browser';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+describe.each(['/', '/safety'])('%s', (path) => {
+  test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
+    const { page, problems, close } = await visit(browser, path, look);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    expect(await sidewaysOverflow(page)).toBe(0);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
+test('the first stop of the keyboard leads past the header', async () => {
+  const { page, close } = await visit(browser, '/', { width: 1280, colours: 'light' });
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+  await close();
+});
+
+test('an address that does not exist says so in plain words', async () => {
+  const { page, close } = await visit(browser, '/no-such-wall-here', { width: 390, colours: 'light' });
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('There is no page here');
+  await close();
+});
