@@ -1,6 +1,169 @@
-import { readdirSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { posix } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { filesUnder, importsOf, isScript, topLevelEntries } from './source-files';
 
-test('the rooms of the house are there', () => {
-  expect(readdirSync('.')).toEqual(expect.arrayContaining(['app', 'content', 'tests']));
+const ROOMS_BELOW_WALL = ['units', 'geometry', 'limits', 'trade', 'wall'];
+
+/**
+ * Which room may enter which (DEVELOPERS.md has the picture). 'limits: types' lets only `import type` through. `a/b` is one file
+ * of a room. A room may always use itself and the units. A room this table does not name has no rights and fails.
+ */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  geometry: [],
+  limits: [],
+  trade: ['geometry'],
+  wall: ['geometry', 'trade', 'limits: types'],
+  // Names of the checks, so that a topic can say which faults it asks for. Nothing that runs: the key stays independent.
+  generate: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
+  inspect: ROOMS_BELOW_WALL,
+  instruments: ROOMS_BELOW_WALL,
+  views: ROOMS_BELOW_WALL,
+  questions: ['trade', 'limits'],
+  marking: ['limits', 'inspect/finding'],
+  practice: ['marking'],
+  classes: ['marking', 'generate/brief'],
+  house: ['limits', 'trade'],
+  store: ['classes', 'practice'],
+  components: [
+    ...ROOMS_BELOW_WALL,
+    'inspect/finding',
+    'instruments',
+    'views',
+    'questions',
+    'marking',
+    'practice',
+    'classes',
+    'house',
+  ],
+  app: [
+    ...ROOMS_BELOW_WALL,
+    'generate',
+    'inspect',
+    'instruments',
+    'views',
+    'questions',
+    'marking',
+    'practice',
+    'classes',
+    'house',
+    'store',
+    'components',
+  ],
+};
+
+/** What each room may take from outside. The top folder's own setting files and the tests may use all that is installed. */
+const PACKAGES: Readonly<Record<string, RegExp>> = {
+  app: /^(?!vitest|@testing-library|fast-check|playwright)/,
+  components: /^(react|react-dom|next)(\/|$)/,
+  wall: /^(zod|@noble\/hashes)(\/|$)/,
+  store: /^zod(\/|$)/,
+  generate: /^(pure-rand|@noble\/hashes)(\/|$)/,
+  marking: /^(munkres|pure-rand)(\/|$)/,
+};
+
+/** 'lib/inspect/checks/a.ts' is of room 'inspect', lib/units.ts of 'units', components/x of 'components'. */
+function roomOf(path: string): string {
+  const [top = '', next = ''] = path.split('/');
+  return top === 'lib' ? next.replace(/\.tsx?$/, '') : top;
+}
+
+function mayEnter(room: string, target: string, typeOnly: boolean): boolean {
+  const targetRoom = roomOf(target);
+  const file = target.replace(/^lib\//, '').replace(/\.tsx?$/, '');
+  if (targetRoom === room || targetRoom === 'units') return true;
+  const allowed = MAY_IMPORT[room] ?? [];
+  return [targetRoom, file].some(
+    (place) => allowed.includes(place) || (typeOnly && allowed.includes(`${place}: types`)),
+  );
+}
+
+/** Why an import is not allowed, or undefined when it is. */
+function objection(path: string, from: string, typeOnly: boolean): string | undefined {
+  const room = roomOf(path);
+  if (!from.startsWith('.')) {
+    return PACKAGES[room]?.test(from) ? undefined : `${path}: ${room} takes nothing from the package ${from}`;
+  }
+  const target = posix.join(posix.dirname(path), from);
+  return mayEnter(room, target, typeOnly) ? undefined : `${path}: ${room} may not enter ${target}`;
+}
+
+const houseFiles = ['lib', 'components', 'app'].flatMap((folder) =>
+  topLevelEntries().includes(folder) ? filesUnder(folder).filter(isScript) : [],
+);
+
+describe('who may enter which room', () => {
+  test('every room is named in the table', () => {
+    const unknown = houseFiles.map(({ path }) => roomOf(path)).filter((room) => !(room in MAY_IMPORT));
+    expect([...new Set(unknown)]).toEqual([]);
+  });
+
+  test('every import goes where the table allows', () => {
+    const objections = houseFiles.flatMap(({ path, text }) =>
+      importsOf(text).flatMap(({ from, typeOnly }) => objection(path, from, typeOnly) ?? []),
+    );
+    expect(objections).toEqual([]);
+  });
+
+  test.each([
+    ['lib/inspect/checks/a.ts', '../../generate/set-out', false],
+    ['lib/generate/a.ts', '../inspect/finding', false],
+    ['lib/generate/a.ts', '../inspect/inspect', true],
+    ['lib/wall/a.ts', '../limits/limit', false],
+    ['lib/marking/a.ts', '../inspect/inspect', false],
+    ['lib/classes/a.ts', '../generate/lay-wall', false],
+    ['components/a.tsx', '../lib/generate/lay-wall', false],
+    ['components/a.tsx', '../lib/store/record', true],
+    ['components/a.tsx', '../app/walls/lay', false],
+    ['lib/views/a.ts', '../../tests/setup', false],
+    ['lib/cellar/a.ts', '../wall/model', true],
+    ['lib/trade/a.ts', 'react', true],
+    ['lib/limits/a.ts', 'zod', false],
+  ])('%s may not import %s', (path, from, typeOnly) => {
+    expect(objection(path, from, typeOnly)).toMatch(new RegExp(`^${path}: `));
+  });
+
+  test.each([
+    ['lib/inspect/checks/a.ts', '../../wall/model', false],
+    ['lib/wall/a.ts', '../limits/limit', true],
+    ['lib/marking/a.ts', '../inspect/finding', true],
+    ['lib/classes/a.ts', '../generate/brief', true],
+    ['lib/limits/a.ts', '../units', false],
+    ['components/a.tsx', '../lib/inspect/finding', true],
+    ['app/walls/page.tsx', '../../components/a', false],
+    ['lib/wall/schema.ts', 'zod', false],
+  ])('%s may import %s', (path, from, typeOnly) => {
+    expect(objection(path, from, typeOnly)).toBe(undefined);
+  });
+});
+
+describe('what lies where', () => {
+  const OURS = ['DEVELOPERS.md', 'README.md', 'app', 'components', 'content', 'lib', 'package.json', 'tests'];
+  const TOOLS = [
+    '.ci',
+    '.gitignore',
+    '.npmrc',
+    '.nvmrc',
+    'biome.json',
+    'next.config.ts',
+    'package-lock.json',
+    'tsconfig.json',
+    'vitest.config.ts',
+  ];
+
+  test('the top folder holds the house and what tools insist on, nothing else', () => {
+    expect([...topLevelEntries()].sort()).toEqual([...OURS, ...TOOLS].sort());
+  });
+
+  test('no file is named so that anything could be in it', () => {
+    const vague = filesUnder('.').filter(({ path }) =>
+      /(^|\/)(index|utils?|helpers?|misc|common|shared|types)\.(ts|tsx|mjs)$/.test(path),
+    );
+    expect(vague.map(({ path }) => path)).toEqual([]);
+  });
+
+  test('no file of the house is longer than 260 lines', () => {
+    const long = houseFiles.filter(({ text }) => text.trimEnd().split('\n').length > 260);
+    expect(long.map(({ path }) => path)).toEqual([]);
+  });
 });
