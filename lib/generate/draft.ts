@@ -1,0 +1,85 @@
+import { type Mm, snap } from '../units';
+import type { Opening, Unit, Wall } from '../wall/model';
+import type { Chance } from './chance';
+import type { SettingOut } from './families';
+import type { Plan } from './plan';
+
+/** Everything the laying steps share: the plan, the units it is built of, and where things come. Levels are undersides of courses. */
+export interface Draft {
+  readonly plan: Plan;
+  readonly out: SettingOut;
+  readonly chance: Chance;
+  /** Thickness of the first bed, on the ledge. */
+  readonly firstBed: Mm;
+  readonly module: Mm;
+}
+
+/** Underside of a course (from 1), without scatter. */
+export function levelOf(draft: Draft, course: number): Mm {
+  return draft.firstBed + (course - 1) * draft.out.gauge;
+}
+
+/** Top of a course, without scatter; course 0 is the ledge. */
+export function topOf(draft: Draft, course: number): Mm {
+  return course === 0 ? 0 : levelOf(draft, course) + draft.out.family.height;
+}
+
+/** Clear length of a panel of n whole units. */
+export function lengthOf(draft: Draft, modules: number): Mm {
+  return modules * draft.module - draft.out.joint;
+}
+
+/** A panel before it is laid. Openings are given by whole units and courses, so that the bond works at both jambs. */
+export interface PanelDraft {
+  readonly id: string;
+  readonly modules: number;
+  readonly courses: number;
+  readonly opening: OpeningDraft | null;
+  readonly gableFrom: number | null;
+}
+
+export interface OpeningDraft {
+  readonly kind: 'window' | 'door';
+  /** Whole units left of the opening, and in its width. */
+  readonly leftModules: number;
+  readonly widthModules: number;
+  /** The course whose top is the sill (0 = the ledge) and the course whose top is the head. */
+  readonly sillCourse: number;
+  readonly headCourse: number;
+}
+
+/** The opening's clear rectangle: from the last unit of the left part to the first of the right. */
+export function openingOf(draft: Draft, panel: PanelDraft, opening: OpeningDraft): Opening {
+  const x = lengthOf(draft, opening.leftModules);
+  const y = topOf(draft, opening.sillCourse);
+  return {
+    id: `${panel.id}-${opening.kind}1`,
+    panel: panel.id,
+    kind: opening.kind,
+    x,
+    y,
+    width: opening.widthModules * draft.module + draft.out.joint,
+    height: topOf(draft, opening.headCourse) - y,
+  };
+}
+
+/** Replaces units by id; the others stay as they are. */
+export function withUnits(wall: Wall, changed: ReadonlyMap<string, Unit>): Wall {
+  return { ...wall, units: wall.units.map((unit) => changed.get(unit.id) ?? unit) };
+}
+
+/** Moves whole courses of a panel up or down: units, and the ties on top of them. `shift` gives mm for a course at x; what it gives is snapped. */
+export function shiftCourses(wall: Wall, panel: string, shift: (course: number, x: Mm) => Mm): Wall {
+  return {
+    ...wall,
+    units: wall.units.map((unit) => {
+      if (unit.panel !== panel) return unit;
+      const left = snap(shift(unit.course, unit.x));
+      const right = snap(shift(unit.course, unit.x + unit.length));
+      return { ...unit, y: unit.y + left, fall: unit.fall - (right - left) };
+    }),
+    ties: wall.ties.map((tie) =>
+      tie.panel === panel ? { ...tie, y: tie.y + snap(shift(tie.course, tie.x)) } : tie,
+    ),
+  };
+}

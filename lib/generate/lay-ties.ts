@@ -1,0 +1,107 @@
+import type { RuleSetId } from '../limits/limit';
+import { type Mm, snap } from '../units';
+import type { Opening, Tie } from '../wall/model';
+import { type Draft, lengthOf, levelOf, type PanelDraft, topOf } from './draft';
+
+/** How sound ties are set out under each rule set: studs apart, courses between rows in the field and at edges. */
+interface TieField {
+  readonly studs: Mm;
+  readonly rowCourses: number;
+  /** The first row of edge columns, and courses between their rows. */
+  readonly edgeFrom: number;
+  readonly edgeCourses: number;
+  readonly embedment: Mm;
+}
+
+const SIXTEEN_INCHES = 406.375;
+const NORTH_AMERICA: TieField = { studs: SIXTEEN_INCHES, rowCourses: 6, edgeFrom: 6, edgeCourses: 6, embedment: 50 };
+const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
+  canada: NORTH_AMERICA,
+  ontario: NORTH_AMERICA,
+  'good-practice': NORTH_AMERICA,
+  'united-states': { ...NORTH_AMERICA, rowCourses: 7, edgeFrom: 7, edgeCourses: 7 },
+  'united-kingdom': { studs: 600, rowCourses: 5, edgeFrom: 2, edgeCourses: 3, embedment: 64 },
+};
+/** An edge stud stands this far from the jamb or end. */
+const EDGE: Mm = 100;
+/** Two studs stand no nearer than this. */
+const SMALLEST_GAP: Mm = 50;
+/** Strap 1 mm thick and 25 mm wide: over every minimum (common practice). */
+const STRAP = { kind: 'strap', thickness: 1, width: 25 } as const;
+
+/** Stud centre lines: one at each edge and jamb, then outward from the jamb at the stud spacing; evenly across an opening. */
+export function studsOf(draft: Draft, panel: PanelDraft, opening: Opening | null): readonly Mm[] {
+  const { studs } = FIELDS[draft.plan.rules];
+  const end = lengthOf(draft, panel.modules) - EDGE;
+  if (opening === null) return marching(EDGE, end, studs);
+  const leftJamb = opening.x - EDGE;
+  const rightJamb = opening.x + opening.width + EDGE;
+  const across = Math.ceil((rightJamb - leftJamb) / studs);
+  const inner = Array.from({ length: across - 1 }, (_, index) =>
+    snap(leftJamb + ((index + 1) * (rightJamb - leftJamb)) / across),
+  );
+  const mirroredLeft = marching(0, leftJamb - EDGE, studs).map((away) => leftJamb - away);
+  return [...mirroredLeft.reverse(), ...inner, ...marching(rightJamb, end, studs)];
+}
+
+/** Ties of sound work: rows in the field, closer rows where the rules want them at edges; none where an opening or a raking end is. */
+export function layTies(
+  draft: Draft,
+  panel: PanelDraft,
+  opening: Opening | null,
+  studs: readonly Mm[],
+  freeEnds: readonly ('left' | 'right')[],
+): readonly Tie[] {
+  const field = FIELDS[draft.plan.rules];
+  const length = lengthOf(draft, panel.modules);
+  const ties: Tie[] = [];
+  for (let course = 2; course < panel.courses; course++) {
+    const inField = course % field.rowCourses === 0;
+    const atEdge = course >= field.edgeFrom && (course - field.edgeFrom) % field.edgeCourses === 0;
+    if (!inField && !atEdge) continue;
+    const y = snap((topOf(draft, course) + levelOf(draft, course + 1)) / 2);
+    const stepIn = steppedIn(draft, panel, course + 1);
+    let place = 0;
+    for (const x of studs) {
+      if (x < stepIn + EDGE - 1 || x > length - stepIn - EDGE + 1) continue;
+      if (opening !== null && x > opening.x && x < opening.x + opening.width && insideHeight(opening, y)) continue;
+      const edge =
+        (freeEnds.includes('left') && x <= EDGE) ||
+        (freeEnds.includes('right') && x >= length - EDGE) ||
+        (opening !== null &&
+          (x === opening.x - EDGE || x === opening.x + opening.width + EDGE) &&
+          insideHeight(opening, y));
+      if (!inField && !edge) continue;
+      if (!atEdge && edge) continue;
+      place += 1;
+      ties.push({
+        ...STRAP,
+        id: `${panel.id}-tie${course}.${place}`,
+        panel: panel.id,
+        course,
+        x,
+        y,
+        embedment: field.embedment + draft.chance.whole(-2, 2),
+      });
+    }
+  }
+  return ties;
+}
+
+function insideHeight(opening: Opening, y: Mm): boolean {
+  return y > opening.y && y < opening.y + opening.height;
+}
+
+function steppedIn(draft: Draft, panel: PanelDraft, course: number): Mm {
+  if (panel.gableFrom === null || course < panel.gableFrom) return 0;
+  const parts = draft.plan.bond === 'running' ? 2 : 3;
+  return snap(((course - panel.gableFrom + 1) * draft.module) / parts);
+}
+
+/** From `from` in equal steps, and a last one at `to`. */
+function marching(from: Mm, to: Mm, step: Mm): readonly Mm[] {
+  const places: Mm[] = [];
+  for (let place = from; place < to - SMALLEST_GAP; place += step) places.push(snap(place));
+  places.push(to);
+  return places;
+}

@@ -1,0 +1,146 @@
+import type { Flashing, Opening, Panel, Support, Wall } from '../wall/model';
+import { WALL_VERSION } from '../wall/model';
+import { chanceOf } from './chance';
+import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft';
+import { settingOutFor } from './families';
+import { layBatches } from './lay-batches';
+import { CAVITY, layLedge, layLintel } from './lay-supports';
+import { layTies, studsOf } from './lay-ties';
+import { layUnits, layWeeps } from './lay-units';
+import { dressLookAlikes } from './look-alikes/dress';
+import type { Plan } from './plan';
+
+/** How far flashing over a lintel runs past each jamb. */
+const FLASHING_PAST_JAMB = 100;
+
+/** Lays the sound wall of a plan, with its natural scatter and its look-alikes; spoils nothing. */
+export function laySound(plan: Plan): Wall {
+  const draft = draftOf(plan);
+  const anchored = plan.masonry === 'anchored';
+  const drafts = panelDraftsOf(plan);
+  const storeysAbove = plan.rules === 'united-states' ? draft.chance.whole(0, 1) : 0;
+  const units: Wall['units'][number][] = [];
+  const openings: Opening[] = [];
+  const supports: Support[] = [];
+  const ties: Wall['ties'][number][] = [];
+  const flashings: Flashing[] = [];
+  const heads: Wall['heads'][number][] = [];
+  const panels: Panel[] = [];
+  for (const [index, each] of drafts.entries()) {
+    const length = lengthOf(draft, each.modules);
+    const opening = each.opening ? openingOf(draft, each, each.opening) : null;
+    const leftEnd = index > 0 ? 'corner' : 'free';
+    const rightEnd = index < drafts.length - 1 ? 'corner' : 'free';
+    const free = [...(leftEnd === 'free' ? (['left'] as const) : []), ...(rightEnd === 'free' ? (['right'] as const) : [])];
+    const studs = anchored ? studsOf(draft, each, opening) : [];
+    const row = layUnits(draft, each, opening);
+    units.push(...row);
+    if (opening) openings.push(opening);
+    panels.push({
+      id: each.id,
+      length,
+      courses: each.courses,
+      plan:
+        index === 0
+          ? { leftX: 0, leftZ: 0, rightX: length, rightZ: 0 }
+          : { leftX: panels[0]?.length ?? 0, leftZ: 0, rightX: panels[0]?.length ?? 0, rightZ: -length },
+      leftEnd,
+      rightEnd,
+      profile: plan.lookAlikes.includes('raked-on-thick-veneer') ? 'raked' : 'concave',
+      recess: plan.lookAlikes.includes('raked-on-thick-veneer') ? 6 : 0,
+      gable: each.gableFrom === null ? null : { fromCourse: each.gableFrom, step: stepOf(draft) },
+      studs,
+    });
+    if (!anchored) continue;
+    ties.push(...layTies(draft, each, opening, studs, free));
+    supports.push(layLedge(draft, each));
+    flashings.push({ panel: each.id, y: 0, fromX: 0, toX: length });
+    const drained = [{ course: 1, from: 0, to: length }];
+    if (opening && each.opening) {
+      supports.push(layLintel(draft, opening, storeysAbove));
+      const from = opening.x - FLASHING_PAST_JAMB;
+      const to = opening.x + opening.width + FLASHING_PAST_JAMB;
+      flashings.push({ panel: each.id, y: topOf(draft, each.opening.headCourse), fromX: from, toX: to });
+      drained.push({ course: each.opening.headCourse + 1, from, to });
+    }
+    heads.push(...layWeeps(row, drained, plan.lookAlikes.includes('weep-openings') ? 2 : 3));
+  }
+  const wall: Wall = {
+    version: WALL_VERSION,
+    kind: plan.kind,
+    masonry: plan.masonry,
+    family: draft.out.family,
+    bond: plan.bond,
+    joint: draft.out.joint,
+    gauge: draft.out.gauge,
+    storeysAbove,
+    cavity: anchored ? CAVITY : 0,
+    panels,
+    units,
+    heads,
+    openings,
+    supports,
+    ties,
+    flashings,
+    batches: layBatches(draft, plan.courses),
+    projections: [],
+    tone: { mortar: plan.mortarTone, lot: draft.chance.whole(0, 3) },
+  };
+  return dressLookAlikes(wall, plan, draft.chance);
+}
+
+function draftOf(plan: Plan): Draft {
+  const thinBed = plan.spoils.some(({ fault }) => fault === 'raked-thin-veneer');
+  const out = settingOutFor(plan.rules, plan.masonry, thinBed);
+  const bed = out.gauge - out.family.height;
+  return {
+    plan,
+    out,
+    chance: chanceOf(plan.seed, 1),
+    firstBed: bed + (plan.lookAlikes.includes('thick-first-bed') ? THICK_FIRST_BED : 0),
+    module: out.family.length + out.joint,
+  };
+}
+
+/** Added to the first bed as a look-alike: about 15 mm in all, where the first bed has a limit of its own near 20. */
+const THICK_FIRST_BED = 5;
+
+function stepOf(draft: Draft): number {
+  return draft.plan.bond === 'running' ? draft.module / 2 : draft.module / 3;
+}
+
+function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
+  const main = { id: 'A', modules: plan.modules, courses: plan.courses, opening: null, gableFrom: null };
+  const middle = Math.floor(plan.modules / 2);
+  switch (plan.kind) {
+    case 'plain-panel':
+      return [main];
+    case 'window-panel':
+      return [
+        {
+          ...main,
+          opening: {
+            kind: 'window',
+            leftModules: middle - 3,
+            widthModules: 6,
+            sillCourse: Math.floor(plan.courses * 0.3),
+            headCourse: plan.courses - 7,
+          },
+        },
+      ];
+    case 'door-corner':
+      return [
+        {
+          ...main,
+          opening: { kind: 'door', leftModules: middle - 3, widthModules: 5, sillCourse: 0, headCourse: plan.courses - 6 },
+        },
+        { ...main, id: 'B', modules: Math.floor(plan.modules / 2) },
+      ];
+    case 'gable-end':
+      return [{ ...main, gableFrom: Math.floor(plan.courses * 0.6) }];
+    default: {
+      const unknown: never = plan.kind;
+      throw new RangeError(`wall kind ${String(unknown)} is not laid`);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+import type { Condition, Unit, Wall } from '../../wall/model';
+import type { Chance } from '../chance';
+import { withUnits } from '../draft';
+import type { Plan } from '../plan';
+
+/** Share of units that show a hairline or bloom, in a hundred. */
+const HAIRLINE_PERCENT = 5;
+/** Bloom lies on the lowest courses, where water has been. */
+const BLOOM_COURSES = 5;
+/** How far a patterned unit is drawn proud, mm. */
+const PATTERN_PROUD = 12;
+
+/** Look-alikes that are put on a laid wall: hairlines, bloom, a pattern of proud units by the drawing. Others are chosen while laying. */
+export function dressLookAlikes(wall: Wall, plan: Plan, chance: Chance): Wall {
+  let dressed = wall;
+  if (plan.lookAlikes.includes('hairline-cracks')) {
+    dressed = conditioned(dressed, 'hairline', () => chance.happens(HAIRLINE_PERCENT));
+  }
+  if (plan.lookAlikes.includes('efflorescence')) {
+    dressed = conditioned(dressed, 'bloom', (unit) => unit.course <= BLOOM_COURSES && chance.happens(40));
+  }
+  if (plan.lookAlikes.includes('projecting-pattern')) dressed = patterned(dressed, plan);
+  return dressed;
+}
+
+function conditioned(wall: Wall, condition: Condition, shows: (unit: Unit) => boolean): Wall {
+  return { ...wall, units: wall.units.map((unit) => (shows(unit) ? { ...unit, condition } : unit)) };
+}
+
+/** Every third unit of one course of panel A, a few courses below the top. */
+function patterned(wall: Wall, plan: Plan): Wall {
+  const course = plan.courses - 3;
+  const chosen = wall.units.filter(
+    (unit) => unit.panel === 'A' && unit.course === course && unit.kind === 'stretcher' && unit.position % 3 === 2,
+  );
+  const changed = new Map(chosen.map((unit) => [unit.id, { ...unit, set: unit.set + PATTERN_PROUD }]));
+  return { ...withUnits(wall, changed), projections: [{ units: [...changed.keys()], by: PATTERN_PROUD }] };
+}

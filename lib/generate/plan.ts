@@ -1,0 +1,27 @@
+import type { CheckId } from '../inspect/finding';
+import type { RuleSetId } from '../limits/limit';
+import type { Bond, WallKind } from '../wall/model';
+import type { LookAlike } from './look-alikes/look-alike';
+
+/** All that the laying of a wall is told: what to build, what to spoil and by how much, and what is to look wrong and be right. */
+export interface Plan {
+  readonly kind: WallKind;
+  readonly masonry: 'anchored' | 'adhered';
+  readonly rules: RuleSetId;
+  readonly bond: Bond;
+  /** Whole units in the length of the main panel. */
+  readonly modules: number;
+  readonly courses: number;
+  readonly spoils: readonly Spoil[];
+  readonly lookAlikes: readonly LookAlike[];
+  /** How close the mortar's colour is to the units': 0 far, 3 close. */
+  readonly mortarTone: number;
+  readonly mirrored: boolean;
+  readonly seed: number;
+}
+
+export interface Spoil {
+  readonly fault: CheckId;
+  /** Deviation ÷ tolerance, over 1. For a least value: limit ÷ value. */
+  readonly severity: number;
+}

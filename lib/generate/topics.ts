@@ -1,0 +1,50 @@
+import type { CheckId } from '../inspect/finding';
+
+/** What a wall is about: the lesson it goes with. `mixed` draws from all that an anchored wall can show. */
+export const TOPICS = ['back-mortar', 'joints', 'line', 'bond', 'support', 'ties', 'mortar', 'mixed'] as const;
+export type Topic = (typeof TOPICS)[number];
+
+export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
+  'back-mortar': 'Back-buttering and contact',
+  joints: 'Full and even joints',
+  line: 'Line, level, plumb and gauge',
+  bond: 'Setting out and bond',
+  support: 'What carries the wall',
+  ties: 'Ties',
+  mortar: 'Mortar',
+  mixed: 'A bit of everything',
+};
+
+const JOINTS: readonly CheckId[] = ['tapering-bed', 'thick-joint', 'thin-joint', 'open-head', 'raked-thin-veneer'];
+const LINE: readonly CheckId[] = [
+  'course-off-level',
+  'gauge-drift',
+  'perpend-drift',
+  'bulge-or-hollow',
+  'out-of-plumb',
+  'twisted-unit',
+  'proud-unit',
+  'corner-not-square',
+];
+const BOND: readonly CheckId[] = ['sliver-piece', 'perpend-drift', 'thin-joint'];
+const SUPPORT: readonly CheckId[] = [
+  'overhang-too-far',
+  'no-bearing-return',
+  'short-lintel-bearing',
+  'no-lintel',
+  'weak-angle',
+];
+const TIES: readonly CheckId[] = ['ties-too-far-apart', 'no-tie-at-edge', 'shallow-tie', 'thin-tie'];
+const MORTAR: readonly CheckId[] = ['stale-mortar', 'lean-mortar'];
+
+/** The faults a wall of a topic may hold. */
+export const TOPIC_FAULTS: Readonly<Record<Topic, readonly CheckId[]>> = {
+  'back-mortar': ['missing-back-mortar', 'ring-buttered-back'],
+  joints: JOINTS,
+  line: LINE,
+  bond: BOND,
+  support: SUPPORT,
+  ties: TIES,
+  mortar: MORTAR,
+  mixed: [...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...MORTAR],
+};
