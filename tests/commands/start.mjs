@@ -16,12 +16,16 @@ await runCommand(async () => {
   }
 
   let asked = false;
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
-    process.on(signal, () => {
-      asked = true;
-      void server.stop();
-    });
-  }
+  const stop = () => {
+    asked = true;
+    void server.stop();
+  };
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, stop);
+  // Between npm and this program stands a shell that dies without passing a signal on: then nobody is left to stop us.
+  const parent = process.ppid;
+  const isUnderNpm = process.env.npm_lifecycle_event !== undefined;
+  if (isUnderNpm) setInterval(() => process.ppid !== parent && stop(), 500).unref();
+
   await server.ended;
   say(asked ? 'Stopped.' : 'The server ended by itself.');
   process.exitCode = asked ? 0 : 1;
