@@ -1,33 +1,38 @@
 import type { PlacedMark } from './mark';
 
-/** Marks that say the same: one part, one fault. They count once, whatever their number. */
+/** Marks that say the same of the same place: one part, one fault, one point. They count once. */
 export interface MarkGroup {
   readonly part: string;
   readonly fault: string;
-  /** Indices into the marks as handed in; the most certain first, then by place. Never empty. */
-  readonly marks: readonly number[];
+  /** Stands for the group: the most certain. Index into the marks as handed in. */
+  readonly first: number;
+  /** The others, surest first. */
+  readonly rest: readonly number[];
 }
 
 /**
- * Gathers marks of one part and fault into groups. Groups, and the marks in each, come out in an order
- * that depends on what the marks say and not on the order in which they were handed in.
+ * Gathers equal marks into groups. Groups, and the marks in each, come out in an order that depends on what the
+ * marks say and not on the order in which they were handed in.
  */
 export function groupMarks(marks: readonly PlacedMark[]): readonly MarkGroup[] {
-  const sorted = marks.map((mark, index) => ({ mark, index })).sort((a, b) => compareMarks(a.mark, b.mark));
-  const groups: { part: string; fault: string; marks: number[] }[] = [];
+  const sorted = marks
+    .map((mark, index) => ({ mark, index }))
+    .sort((a, b) => comparePlaces(a.mark, b.mark) || b.mark.sure - a.mark.sure);
+  const groups: { part: string; fault: string; first: number; rest: number[] }[] = [];
+  let before: PlacedMark | null = null;
   for (const { mark, index } of sorted) {
-    const last = groups.at(-1);
-    if (last && last.part === mark.part && last.fault === mark.fault) last.marks.push(index);
-    else groups.push({ part: mark.part, fault: mark.fault, marks: [index] });
+    const group = groups.at(-1);
+    if (group && before && comparePlaces(before, mark) === 0) group.rest.push(index);
+    else groups.push({ part: mark.part, fault: mark.fault, first: index, rest: [] });
+    before = mark;
   }
   return groups;
 }
 
-function compareMarks(a: PlacedMark, b: PlacedMark): number {
+function comparePlaces(a: PlacedMark, b: PlacedMark): number {
   return (
     compareText(a.part, b.part) ||
     compareText(a.fault, b.fault) ||
-    b.sure - a.sure ||
     compareText(a.panel, b.panel) ||
     a.x - b.x ||
     a.y - b.y

@@ -39,8 +39,9 @@ export interface MatchResult {
  * Matches marks with findings one to one: most findings found, then most right names, then least distance.
  * `slack` (mm) is how far beside a region a mark still means it.
  *
- * Marks that say the same thing (one part, one fault) count once; the rest of them are 'repeat', and so is
- * every mark that can only mean a finding already taken. A mark that can mean no finding is 'false'.
+ * A mark that can mean no finding is 'false'. Marks of one part and fault are false at most once, and not at all
+ * when one of them can mean a finding; the rest of them are 'repeat', and so is every mark that can only mean
+ * findings already taken.
  * A name counts for every fault at its place: where regions overlap, a mark paired with one finding still
  * names the other. Without that, one more right mark could push others to a worse name and lower the score.
  *
@@ -61,34 +62,24 @@ export function matchMarks(
     value: HAZARD_WEIGHT[hazard] * (named[f] ? 2 : 1),
   }));
   const groupOf = assign(groups.length, stakes, options);
-  const own = new Map<number, number>();
-  groupOf.forEach((group, finding) => {
-    if (group !== null) own.set(group, finding);
-  });
 
-  const markResults = new Array<MarkResult>(marks.length).fill({ outcome: 'false', finding: null });
+  const results = new Array<MarkResult>(marks.length).fill({ outcome: 'repeat', finding: null });
   groups.forEach((group, g) => {
     const mine = options.filter((option) => option.group === g);
-    const finding = own.get(g) ?? nearest(mine)?.finding ?? null;
-    const first = mine.find((option) => option.finding === finding)?.mark ?? group.marks[0];
-    for (const mark of group.marks) markResults[mark] = { outcome: 'repeat', finding };
-    if (first === undefined) return;
-    if (finding === null) markResults[first] = { outcome: 'false', finding };
-    else if (own.has(g)) {
-      const isRight = mine.some((option) => option.rightName && groupOf[option.finding] !== null);
-      markResults[first] = { outcome: isRight ? 'found' : 'wrong name', finding };
-    }
+    const own = groupOf.indexOf(g);
+    const finding = own >= 0 ? own : (nearest(mine)?.finding ?? null);
+    for (const mark of [group.first, ...group.rest]) results[mark] = { outcome: 'repeat', finding };
+    if (own < 0) return;
+    const isRight = mine.some((option) => option.rightName && groupOf[option.finding] !== null);
+    results[group.first] = { outcome: isRight ? 'found' : 'wrong name', finding };
   });
+  for (const mark of falseMarksOf(marks, groups, options))
+    results[mark] = { outcome: 'false', finding: null };
   return {
-    findings: findings.map((_, f) => findingResult(f, named[f] ?? false, marks, markResults)),
-    marks: markResults,
-    falseMarks: markResults.filter(({ outcome }) => outcome === 'false').length,
+    findings: findings.map((_, f) => findingResult(f, named[f] ?? false, marks, results)),
+    marks: results,
+    falseMarks: results.filter(({ outcome }) => outcome === 'false').length,
   };
-}
-
-interface PlacedOption extends Option {
-  /** The mark of the group that stands for it here: the nearest of those that can mean the finding. */
-  readonly mark: number;
 }
 
 function optionsOf(
@@ -96,26 +87,45 @@ function optionsOf(
   marks: readonly PlacedMark[],
   groups: readonly MarkGroup[],
   slack: number,
-): readonly PlacedOption[] {
-  const options: PlacedOption[] = [];
-  groups.forEach((group, g) => {
-    findings.forEach((finding, f) => {
-      let best: PlacedOption | null = null;
-      for (const index of group.marks) {
-        const mark = marks[index];
-        if (!mark || !canMean(mark, finding, slack)) continue;
-        const distance = distanceInSteps(mark, finding);
-        if (best && best.distance <= distance) continue;
-        best = { group: g, finding: f, mark: index, distance, rightName: group.fault === finding.check };
-      }
-      if (best) options.push(best);
-    });
+): readonly Option[] {
+  return groups.flatMap(({ first, fault }, group) => {
+    const mark = marks[first];
+    if (!mark) return [];
+    return findings.flatMap((finding, index) =>
+      canMean(mark, finding, slack)
+        ? {
+            group,
+            finding: index,
+            rightName: fault === finding.check,
+            distance: distanceInSteps(mark, finding),
+          }
+        : [],
+    );
   });
-  return options;
+}
+
+/** The surest mark of each part and fault of which no mark can mean a finding. */
+function falseMarksOf(
+  marks: readonly PlacedMark[],
+  groups: readonly MarkGroup[],
+  options: readonly Option[],
+): readonly number[] {
+  const meant = new Set(options.map((option) => option.group));
+  const said = groups.filter((_, g) => meant.has(g));
+  const surest: MarkGroup[] = [];
+  for (const group of groups) {
+    const isLike = (other: MarkGroup) => other.part === group.part && other.fault === group.fault;
+    if (said.some(isLike)) continue;
+    const rival = surest.findIndex(isLike);
+    const known = surest[rival];
+    if (!known) surest.push(group);
+    else if ((marks[group.first]?.sure ?? 0) > (marks[known.first]?.sure ?? 0)) surest[rival] = group;
+  }
+  return surest.map(({ first }) => first);
 }
 
 /** Of a surplus group's findings (all of them found, or it would have been paired) the one it names, then the nearest. */
-function nearest(options: readonly PlacedOption[]): PlacedOption | undefined {
+function nearest(options: readonly Option[]): Option | undefined {
   return [...options].sort(
     (a, b) => Number(b.rightName) - Number(a.rightName) || a.distance - b.distance || a.finding - b.finding,
   )[0];

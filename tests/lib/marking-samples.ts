@@ -38,3 +38,8 @@ export function sampleMark(
 ): PlacedMark {
   return { part, panel: 'A', x, y, fault, sure: 2, ...more };
 }
+
+/** Rows of numbers from text, for example '1 2 / 3 4'. */
+export function sampleTable(text: string): readonly (readonly number[])[] {
+  return text.split('/').map((row) => row.trim().split(' ').map(Number));
+}

@@ -107,3 +107,15 @@ test('a right mark that pushes others along does not lower the score', () => {
   expect(score(findings, [first, second])).toBe(4 / 5);
   expect(score(findings, [first, second, third])).toBe(9 / 10);
 });
+
+// Found by the law above: the second mark says the same as the first, at a point nearer to the other fault.
+test('the same part and fault at another point does not give up what was found', () => {
+  const findings = [
+    sampleFinding('thick-joint', ['A2.1'], [0, 100, 0, 0], { hazard: 'looks' }),
+    sampleFinding('thick-joint', ['A2.1'], [0, 0, 0, 0], { hazard: 'could fall' }),
+  ];
+  const first = sampleMark('A2.1', [100, 0], 'thick-joint');
+  const second = sampleMark('A2.1', [0, 50.125], 'thick-joint');
+  expect(score(findings, [first])).toBe(3 / 4);
+  expect(score(findings, [first, second])).toBe(1);
+});

@@ -1,0 +1,75 @@
+import type { Finding } from '../inspect/finding';
+import { MarkingError, requireFinite, requireNotNegative } from './marking-error';
+import { takesPlaces } from './place';
+
+/** A rectangle on a panel, in mm in the panel's frame. */
+export type Area = Finding['region'];
+
+/** Above this share of the markable area a blind mark hits too often, and the wall should be refused. Ours. */
+export const MOST_GUESS_SHARE = 0.2;
+
+/** True when a wall may be used: the share is at or below MOST_GUESS_SHARE. */
+export function isHardToGuess(share: number): boolean {
+  return share <= MOST_GUESS_SHARE;
+}
+
+/**
+ * Share (0 to 1) of the markable area on which a mark placed blindly would hit some finding: the union of the
+ * findings' regions, each grown by `slack` mm on every side, cut to the markable rectangles. Overlaps count
+ * once. Findings that concern whole panels only are left out, for no place points to them.
+ *
+ * Throws MarkingError when a number is not finite, a size or the slack is negative, or nothing is markable.
+ */
+export function guessShare(findings: readonly Finding[], markable: readonly Area[], slack: number): number {
+  requireNotNegative('slack', slack);
+  markable.forEach((area, index) => {
+    requireArea(`markable.${index}`, area);
+  });
+  findings.forEach((finding, index) => {
+    requireArea(`findings.${index}.region`, finding.region);
+  });
+  const grown = findings.filter(takesPlaces).map(({ region }) => ({
+    panel: region.panel,
+    x: region.x - slack,
+    y: region.y - slack,
+    width: region.width + 2 * slack,
+    height: region.height + 2 * slack,
+  }));
+  let all = 0;
+  let hit = 0;
+  for (const panel of new Set(markable.map((area) => area.panel))) {
+    const open = markable.filter((area) => area.panel === panel);
+    const targets = grown.filter((area) => area.panel === panel);
+    all += coveredBoth(open, open);
+    hit += coveredBoth(open, targets);
+  }
+  if (all === 0) throw new MarkingError('markable: no area to mark');
+  return hit / all;
+}
+
+/** Area covered by some rectangle of `a` and some rectangle of `b`, exact: the plane is cut along all their edges. */
+function coveredBoth(a: readonly Area[], b: readonly Area[]): number {
+  const xs = edges([...a, ...b].flatMap(({ x, width }) => [x, x + width]));
+  const ys = edges([...a, ...b].flatMap(({ y, height }) => [y, y + height]));
+  let area = 0;
+  for (let i = 0; i + 1 < xs.length; i += 1) {
+    for (let j = 0; j + 1 < ys.length; j += 1) {
+      const [left, right, low, high] = [xs[i] ?? 0, xs[i + 1] ?? 0, ys[j] ?? 0, ys[j + 1] ?? 0];
+      const covers = (r: Area) =>
+        r.x <= left && right <= r.x + r.width && r.y <= low && high <= r.y + r.height;
+      if (a.some(covers) && b.some(covers)) area += (right - left) * (high - low);
+    }
+  }
+  return area;
+}
+
+function edges(values: readonly number[]): readonly number[] {
+  return [...new Set(values)].sort((p, q) => p - q);
+}
+
+function requireArea(where: string, area: Area): void {
+  requireFinite(`${where}.x`, area.x);
+  requireFinite(`${where}.y`, area.y);
+  requireNotNegative(`${where}.width`, area.width);
+  requireNotNegative(`${where}.height`, area.height);
+}
