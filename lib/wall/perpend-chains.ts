@@ -23,13 +23,17 @@ export function perpendChainsOf(survey: PanelSurvey, everyCourses: number): read
     const going = open[index % everyCourses] ?? [];
     const next: typeof going = [];
     const taken = new Set<(typeof going)[number]>();
+    let first = 0;
     for (const left of course) {
       if (left.right === null) continue;
       const x = (left.unit.x + left.unit.length + left.right.unit.x) / 2;
       let chain: (typeof going)[number] | null = null;
-      for (const each of going) {
-        const away = Math.abs(each.last - x);
-        if (away <= IN_LINE && !taken.has(each) && (chain === null || away < Math.abs(chain.last - x))) chain = each;
+      while (first < going.length && (going[first]?.last ?? 0) < x - IN_LINE) first += 1;
+      for (let near = first; near < going.length; near++) {
+        const each = going[near];
+        if (each === undefined || each.last > x + IN_LINE) break;
+        const nearer = chain === null || Math.abs(each.last - x) < Math.abs(chain.last - x);
+        if (nearer && !taken.has(each)) chain = each;
       }
       if (chain === null) {
         next.push({ lefts: [left], last: x, least: x, most: x, course: index });

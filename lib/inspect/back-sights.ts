@@ -1,0 +1,82 @@
+import { boundAt } from '../limits/bound';
+import type { RuleSetId } from '../limits/limit';
+import { limitOf } from '../limits/limits';
+import type { PanelSurvey, Placed, Survey } from '../wall/survey';
+import type { CheckId } from './finding';
+import { boxOf } from './places';
+import { passes, type See, type Sight } from './sight';
+
+type Named = Extract<CheckId, 'missing-back-mortar' | 'ring-buttered-back'>;
+
+interface Lifted {
+  readonly placed: Placed;
+  readonly sight: Sight;
+}
+
+/** Contact and largest bare area of every back. A bare middle closed all round is a ring; any other bare area is missing mortar. */
+export function measureBacks({ panels }: Survey, rules: RuleSetId, named: Named, see: See): void {
+  for (const panel of panels) {
+    const failing = new Map<Placed, Lifted>();
+    for (const placed of panel.placed) {
+      const lifted = lift(placed, rules);
+      if (lifted === null) continue;
+      const ring = placed.back?.closed === true;
+      if (passes(lifted.sight)) {
+        if (named === 'missing-back-mortar') see(lifted.sight);
+      } else if (ring === (named === 'ring-buttered-back')) {
+        failing.set(placed, lifted);
+      }
+    }
+    for (const patch of patchesOf(panel, failing)) see(patchSight(patch));
+  }
+}
+
+function lift(placed: Placed, rules: RuleSetId): Lifted | null {
+  const { back, unit } = placed;
+  const contact = limitOf(rules, 'back-contact');
+  const bare = limitOf(rules, 'back-void');
+  if (back === null || contact === undefined || bare === undefined) return null;
+  const common = { at: unit.id, place: () => ({ parts: [unit.id], region: boxOf([placed]) }) };
+  const byContact: Sight = {
+    ...common,
+    limit: contact,
+    end: 'at least',
+    measured: (back.covered / back.area) * 100,
+    bound: boundAt(contact, {}),
+  };
+  const byBare: Sight = { ...common, limit: bare, end: 'at most', measured: back.largestBare, bound: boundAt(bare, {}) };
+  return { placed, sight: passes(byContact) && !passes(byBare) ? byBare : byContact };
+}
+
+/** Failing units that touch: one mason, one habit, one thing seen. */
+function patchesOf({ placed }: PanelSurvey, failing: ReadonlyMap<Placed, Lifted>): readonly (readonly Lifted[])[] {
+  const seen = new Set<Placed>();
+  const patches: Lifted[][] = [];
+  for (const start of placed) {
+    if (!failing.has(start) || seen.has(start)) continue;
+    seen.add(start);
+    const reached = new Set<Placed>();
+    const waiting = [start];
+    for (let each = waiting.pop(); each !== undefined; each = waiting.pop()) {
+      reached.add(each);
+      for (const next of [each.left, each.right, ...each.below, ...each.above]) {
+        if (next === null || !failing.has(next) || seen.has(next)) continue;
+        seen.add(next);
+        waiting.push(next);
+      }
+    }
+    patches.push(placed.flatMap((each) => (reached.has(each) ? (failing.get(each) ?? []) : [])));
+  }
+  return patches;
+}
+
+function patchSight(patch: readonly Lifted[]): Sight {
+  const worst = patch.reduce((most, each) => (isWorse(each.sight, most.sight) ? each : most));
+  const parts = [worst.sight.at, ...patch.filter((each) => each !== worst).map(({ sight }) => sight.at)];
+  return { ...worst.sight, place: () => ({ parts, region: boxOf(patch.map(({ placed }) => placed)) }) };
+}
+
+function isWorse(a: Sight, b: Sight): boolean {
+  if (a.end !== b.end) return a.end === 'at least';
+  return a.end === 'at least' ? a.measured < b.measured : a.measured > b.measured;
+}

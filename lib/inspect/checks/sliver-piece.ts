@@ -1,0 +1,45 @@
+import { boundAt } from '../../limits/bound';
+import { limitOf } from '../../limits/limits';
+import type { PanelSurvey, Placed } from '../../wall/survey';
+import { boxOf } from '../places';
+import type { Check } from '../sight';
+
+/** Two closers are the same piece within this, mm. */
+const SAME = 3;
+
+/** Length of the smallest pieces. A closer at an end, corner or reveal that comes again two or three courses off is set out, not a sliver. */
+export const sliverPiece: Check = {
+  id: 'sliver-piece',
+  measure: ({ wall, panels }, rules, see) => {
+    const limit = limitOf(rules, 'smallest-piece');
+    if (limit === undefined) return;
+    const bound = boundAt(limit, { depth: wall.family.depth });
+    for (const survey of panels) {
+      for (const each of survey.placed) {
+        if (isCloser(each, survey)) continue;
+        see({
+          limit,
+          end: 'at least',
+          measured: each.unit.length,
+          bound,
+          at: each.unit.id,
+          place: () => ({ parts: [each.unit.id], region: boxOf([each]) }),
+        });
+      }
+    }
+  },
+};
+
+function isCloser(each: Placed, { courses }: PanelSurvey): boolean {
+  if (each.left !== null && each.right !== null) return false;
+  return [-3, -2, 2, 3].some((away) =>
+    (courses[each.unit.course - 1 + away] ?? []).some(
+      (other) =>
+        Math.abs(other.unit.length - each.unit.length) <= SAME &&
+        ((each.left === null && other.left === null && Math.abs(other.unit.x - each.unit.x) <= SAME) ||
+          (each.right === null &&
+            other.right === null &&
+            Math.abs(other.unit.x + other.unit.length - each.unit.x - each.unit.length) <= SAME)),
+    ),
+  );
+}

@@ -1,0 +1,54 @@
+import type { Placed, PanelSurvey } from '../wall/survey';
+import type { Region } from './finding';
+
+/** Box round the faces of units. */
+export function boxOf(placed: readonly Placed[]): Region {
+  let left = Number.POSITIVE_INFINITY;
+  let bottom = Number.POSITIVE_INFINITY;
+  let right = Number.NEGATIVE_INFINITY;
+  let top = Number.NEGATIVE_INFINITY;
+  for (const { unit } of placed) {
+    left = Math.min(left, unit.x);
+    right = Math.max(right, unit.x + unit.length);
+    bottom = Math.min(bottom, unit.y, unit.y - unit.fall);
+    top = Math.max(top, unit.y + unit.height, unit.y - unit.fall + unit.height);
+  }
+  return { panel: placed[0]?.unit.panel ?? '', x: left, y: bottom, width: right - left, height: top - bottom };
+}
+
+/** The bed under a unit. */
+export function bedBox({ unit, bed }: Placed): Region {
+  const thick = bed === null ? 0 : Math.max(bed.left, bed.right + unit.fall, 0);
+  return { panel: unit.panel, x: unit.x, y: unit.y - thick, width: unit.length, height: thick };
+}
+
+/** The head joint to the right of a unit. */
+export function headBox(left: Placed): Region {
+  const { unit } = left;
+  const end = unit.x + unit.length;
+  return {
+    panel: unit.panel,
+    x: end,
+    y: unit.y - unit.fall,
+    width: (left.right?.unit.x ?? end) - end,
+    height: unit.height,
+  };
+}
+
+export function panelBox({ panel, placed }: PanelSurvey): Region {
+  const { y, height } = boxOf(placed);
+  return { panel: panel.id, x: 0, y, width: panel.length, height };
+}
+
+/** Smallest box round several boxes of one panel. */
+export function joined(boxes: readonly Region[]): Region {
+  const left = Math.min(...boxes.map(({ x }) => x));
+  const bottom = Math.min(...boxes.map(({ y }) => y));
+  return {
+    panel: boxes[0]?.panel ?? '',
+    x: left,
+    y: bottom,
+    width: Math.max(...boxes.map(({ x, width }) => x + width)) - left,
+    height: Math.max(...boxes.map(({ y, height }) => y + height)) - bottom,
+  };
+}
