@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { assign, type Option, type Stake } from '../../lib/marking/assign';
-import { matchMarks } from '../../lib/marking/match';
+import { type MatchResult, matchMarks } from '../../lib/marking/match';
 import { FARTHEST } from '../../lib/marking/place';
 import { findingsArb, marksArb, SLACK } from './marking-arbitraries';
 
@@ -115,10 +115,10 @@ test('the order of marks changes nothing', () => {
           SLACK,
         );
         // Marks that are equal in every field may change places; what became of their like may not.
-        const told = (match: typeof straight, given: (at: number) => number) =>
+        const told = (match: MatchResult, given: (at: number) => number) =>
           match.marks.map((result, at) => JSON.stringify([marks[given(at)], result])).sort();
         expect(told(shuffled, (at) => order[at] ?? -1)).toEqual(told(straight, (at) => at));
-        const plain = (match: typeof straight) =>
+        const plain = (match: MatchResult) =>
           match.findings.map(({ outcome, rightName, sure, repeats }) => ({
             outcome,
             rightName,

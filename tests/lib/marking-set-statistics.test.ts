@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { areaUnder, cornersOf, operatingPoints } from '../../lib/marking/operating-points';
+import { areaUnder, cornersOf, operatingPoints, type Plot } from '../../lib/marking/operating-points';
 import type { RatedWall } from '../../lib/marking/rated-wall';
 import {
   afroc1Area,
@@ -135,8 +135,7 @@ describe('laws', () => {
   test('each area is the area under its own plot', () => {
     fc.assert(
       fc.property(setArb, (walls) => {
-        const under = (plot: Parameters<typeof operatingPoints>[1]) =>
-          areaUnder(operatingPoints(walls, plot));
+        const under = (plot: Plot) => areaUnder(operatingPoints(walls, plot));
         expect(under('AFROC')).toBeCloseTo(afrocArea(walls), 12);
         expect(under('wAFROC')).toBeCloseTo(wafrocArea(walls), 12);
         expect(under('AFROC1')).toBeCloseTo(afroc1Area(walls), 12);
