@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The top folder of the project, wherever the command was started from. */
@@ -32,26 +32,30 @@ function seconds(begun) {
 }
 
 /** Runs a program in the project's folder with its output shown; throws a PlainError when it does not end with 0. */
-export async function run(program, args, { env = {}, cwd = ROOT } = {}) {
-  const shown = [program, ...args].map((part) => part.replace(`${ROOT}/`, '')).join(' ');
-  const code = await new Promise((resolve, reject) => {
+export async function run(program, args, { env = {} } = {}) {
+  await show([program, ...args].join(' '), program, args, env);
+}
+
+/** Runs the program of an installed package, such as 'typescript/bin/tsc', with this very Node. */
+export async function runTool(file, args, { env = {} } = {}) {
+  const shown = [basename(file), ...args].join(' ');
+  await show(shown, process.execPath, [join(ROOT, 'node_modules', file), ...args], env);
+}
+
+async function show(shown, program, args, env) {
+  const end = await new Promise((resolve) => {
     const child = spawn(program, args, {
-      cwd,
+      cwd: ROOT,
       env: { ...process.env, NEXT_TELEMETRY_DISABLED: '1', ...env },
       // Its output goes where our own words go.
       stdio: ['ignore', 2, 2],
-      // On Windows npm and npx are batch files, which only a shell can start.
-      shell: process.platform === 'win32' && !program.endsWith('.exe'),
+      // On Windows npm is a batch file, which only a shell can start.
+      shell: process.platform === 'win32' && program !== process.execPath,
     });
-    child.once('error', reject);
-    child.once('exit', (exitCode, signal) => resolve(exitCode ?? signal));
+    child.once('error', (error) => resolve(error.message));
+    child.once('exit', (code, signal) => resolve(code ?? signal));
   });
-  if (code !== 0) throw new PlainError(`"${shown}" ended with ${code}.`);
-}
-
-/** Runs the program of an installed package with this very Node. */
-export async function runTool(file, args, options) {
-  await run(process.execPath, [join(ROOT, 'node_modules', file), ...args], options);
+  if (end !== 0) throw new PlainError(`"${shown}" ended with ${end}.`);
 }
 
 /** Runs a command to its end: exit code 0, or a plain sentence and 1. */

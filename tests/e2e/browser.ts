@@ -4,6 +4,8 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 // Set by tests/commands/checks.mjs, which starts the site and finds the browser.
 const { SITE_ADDRESS = '', CHROME_PATH = '', CHROME_KIND, CHROME_LIBRARIES } = process.env;
 
+const QUIET_WITHIN_MS = 5_000;
+
 const FLAGS = [
   '--no-sandbox',
   '--disable-quic',
@@ -49,7 +51,7 @@ export async function openBrowser(): Promise<Browser> {
   });
 }
 
-/** Opens a page of the site in a fresh profile and waits until the network is quiet. */
+/** Opens a page of the site in a fresh profile and waits until it is loaded and has fetched what it links to. */
 export async function visit(browser: Browser, path: string, { width, colours }: Look): Promise<Visit> {
   const context = await browser.newContext({
     viewport: { width, height: width < 600 ? 844 : 900 },
@@ -58,7 +60,13 @@ export async function visit(browser: Browser, path: string, { width, colours }: 
   });
   const page = await context.newPage();
   const problems = watch(page);
-  await page.goto(SITE_ADDRESS + path, { waitUntil: 'networkidle' });
+  await page.goto(SITE_ADDRESS + path);
+  try {
+    await page.waitForLoadState('networkidle', { timeout: QUIET_WITHIN_MS });
+  } catch {
+    // Not an error by itself: the list then also names the request that was refused, which says more.
+    problems.push(`still busy after ${QUIET_WITHIN_MS} ms`);
+  }
   return { page, problems, close: () => context.close() };
 }
 
@@ -73,7 +81,7 @@ export async function sidewaysOverflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
 
-function watch(page: Page): readonly string[] {
+function watch(page: Page): string[] {
   const problems: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') {
