@@ -1,0 +1,120 @@
+import type { RuleSetId } from '../limits/limit';
+import type { Mm } from '../units';
+import type { Panel, Unit, Wall } from '../wall/model';
+import type { Chance } from './chance';
+
+/** What a spoiling step works on: the wall so far, how bad to make it, and the places already spoiled. */
+export interface Bench {
+  readonly wall: Wall;
+  readonly rules: RuleSetId;
+  /** Deviation ÷ tolerance, over 1. */
+  readonly severity: number;
+  readonly chance: Chance;
+  readonly taken: readonly Spot[];
+}
+
+/** A box on the face kept clear of other faults. */
+export interface Spot {
+  readonly panel: string;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+export interface Spoiled {
+  readonly wall: Wall;
+  readonly taken: Spot;
+}
+
+/** Spoils a wall in one way. @throws NoRoom where the wall has no place for it. */
+export type SpoilWall = (bench: Bench) => Spoiled;
+
+/** The wall has no place (left) for a fault: the planner draws another. */
+export class NoRoom extends Error {
+  override name = 'NoRoom';
+}
+
+/** Faults keep this far apart, so that one does not move the measure of another. */
+const APART: Mm = 350;
+
+export function isClear(spot: Spot, taken: readonly Spot[]): boolean {
+  return taken.every(
+    (other) =>
+      other.panel !== spot.panel ||
+      other.x > spot.x + spot.width + APART ||
+      spot.x > other.x + other.width + APART ||
+      other.y > spot.y + spot.height + APART ||
+      spot.y > other.y + other.height + APART,
+  );
+}
+
+export function spotOf(units: readonly Unit[]): Spot {
+  const x = Math.min(...units.map((unit) => unit.x));
+  const y = Math.min(...units.map((unit) => unit.y));
+  return {
+    panel: units[0]?.panel ?? '',
+    x,
+    y,
+    width: Math.max(...units.map((unit) => unit.x + unit.length)) - x,
+    height: Math.max(...units.map((unit) => unit.y + unit.height)) - y,
+  };
+}
+
+export function spotOfPanel(panel: Panel): Spot {
+  return { panel: panel.id, x: 0, y: 0, width: panel.length, height: 100_000 };
+}
+
+/** A whole unit with a neighbour each side, off the first and top courses, not drawn proud and clear of other faults. */
+export function pickUnit({ wall, chance, taken }: Bench, wanted: (unit: Unit) => boolean = () => true): Unit {
+  const drawn = new Set(wall.projections.flatMap(({ units }) => units));
+  const byPlace = new Set(wall.units.filter(({ kind }) => kind === 'stretcher').map(({ id }) => id));
+  const topCourse = new Map(wall.panels.map(({ id, courses }) => [id, courses]));
+  const fit = wall.units.filter(
+    (unit) =>
+      unit.kind === 'stretcher' &&
+      unit.course > 2 &&
+      unit.course < (topCourse.get(unit.panel) ?? 0) - 1 &&
+      byPlace.has(`${unit.panel}${unit.course}.${unit.position - 1}`) &&
+      byPlace.has(`${unit.panel}${unit.course}.${unit.position + 1}`) &&
+      wanted(unit),
+  );
+  const clear = fit.filter(
+    (unit) => isClear(spotOf([unit]), taken) && besideMortarOnly(wall, unit) && !drawnNear(wall, drawn, unit),
+  );
+  if (clear.length === 0) throw new NoRoom('no unit left');
+  return chance.pick(clear);
+}
+
+/** The unit `away` places along the same course. */
+export function unitBeside(wall: Wall, unit: Unit, away: number): Unit {
+  const id = `${unit.panel}${unit.course}.${unit.position + away}`;
+  const found = wall.units.find((each) => each.id === id);
+  if (found === undefined) throw new NoRoom(`no unit ${id}`);
+  return found;
+}
+
+export function panelOf(wall: Wall, id: string): Panel {
+  const panel = wall.panels.find((each) => each.id === id);
+  if (panel === undefined) throw new NoRoom(`no panel ${id}`);
+  return panel;
+}
+
+/** No opening beside or just over the unit within two of its lengths. */
+function besideMortarOnly(wall: Wall, unit: Unit): boolean {
+  return wall.openings.every(
+    (opening) =>
+      opening.panel !== unit.panel ||
+      opening.x > unit.x + 2 * unit.length ||
+      opening.x + opening.width < unit.x - unit.length ||
+      opening.y > unit.y + 3 * wall.gauge ||
+      opening.y + opening.height < unit.y - 2 * wall.gauge,
+  );
+}
+
+function drawnNear(wall: Wall, drawn: ReadonlySet<string>, unit: Unit): boolean {
+  if (drawn.size === 0) return false;
+  return wall.units.some(
+    (each) => drawn.has(each.id) && each.panel === unit.panel && Math.abs(each.course - unit.course) <= 1,
+  );
+}

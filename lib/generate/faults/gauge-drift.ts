@@ -1,0 +1,20 @@
+import { boundAt } from '../../limits/bound';
+import { limitOf } from '../../limits/limits';
+import { NoRoom, type SpoilWall, spotOfPanel } from '../bench';
+import { shiftCourses } from '../draft';
+
+/** Beds that gain more than this a course would be thick joints; that lose more, thin ones (half their tolerance, common practice). */
+const MOST_EACH = 1.5;
+const ROD_COURSES = 4;
+
+/** Gains or loses the same little at every bed. */
+export const spoilGaugeDrift: SpoilWall = ({ wall, rules, severity, chance, taken }) => {
+  const limit = limitOf(rules, 'gauge');
+  const panel = chance.pick(wall.panels);
+  if (limit === undefined || taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('gauge');
+  if (wall.openings.some((opening) => opening.panel === panel.id)) throw new NoRoom('openings');
+  const each = Math.min(MOST_EACH, (boundAt(limit, {}) * severity) / ROD_COURSES);
+  // Beds over 10 mm by design lose, beds under it gain: that way they stay nearest to 10.
+  const way = wall.gauge - wall.family.height > 10 ? -1 : 1;
+  return { wall: shiftCourses(wall, panel.id, (course) => way * each * (course - 1)), taken: spotOfPanel(panel) };
+};

@@ -1,0 +1,19 @@
+import { overhangBound } from '../../limits/bound';
+import { snap } from '../../units';
+import type { Support } from '../../wall/model';
+import { NoRoom, type SpoilWall } from '../bench';
+import { replaceSupport, supportSpot } from '../supports';
+
+/** A veneer further out than this share of its thickness is not believable. */
+const MOST_SHARE = 0.6;
+
+/** Draws one ledge back under the wall, or sets one lintel too far in. */
+export const spoilOverhangTooFar: SpoilWall = ({ wall, rules, severity, chance, taken }) => {
+  const { depth } = wall.family;
+  const free = wall.supports.filter((support) => !taken.some(({ panel }) => panel === supportSpot(support).panel));
+  if (free.length === 0) throw new NoRoom('no support left');
+  const support = chance.pick(free);
+  const overhang = snap(Math.min(overhangBound(rules, depth) * severity, depth * MOST_SHARE));
+  const moved: Support = { ...support, front: -overhang, back: support.back - support.front - overhang };
+  return { wall: replaceSupport(wall, support, [moved]), taken: supportSpot(support) };
+};

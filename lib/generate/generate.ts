@@ -1,0 +1,31 @@
+import { mirrored } from '../wall/mirror';
+import type { Wall } from '../wall/model';
+import { NoRoom, type Spot } from './bench';
+import type { Brief } from './brief';
+import { chanceOf } from './chance';
+import { FAULTS } from './fault-ways';
+import { laySound } from './lay';
+import type { Plan } from './plan';
+import { planOf } from './planner';
+
+/** The wall of a brief: the same everywhere, byte for byte. */
+export function layWall(brief: Brief): Wall {
+  return layPlan(planOf(brief));
+}
+
+/** Lays a sound wall and spoils it as the plan says. A fault with no room left on the wall is left out: the key is measured, so nothing is lost. */
+export function layPlan(plan: Plan): Wall {
+  const chance = chanceOf(plan.seed, 2);
+  const taken: Spot[] = [];
+  let wall = laySound(plan);
+  for (const { fault, severity } of plan.spoils) {
+    try {
+      const spoiled = FAULTS[fault].spoil({ wall, rules: plan.rules, severity, chance, taken });
+      wall = spoiled.wall;
+      taken.push(spoiled.taken);
+    } catch (error) {
+      if (!(error instanceof NoRoom)) throw error;
+    }
+  }
+  return plan.mirrored ? mirrored(wall) : wall;
+}

@@ -1,0 +1,30 @@
+import type { RuleSetId } from '../../limits/limit';
+import { limitOf } from '../../limits/limits';
+import type { WallKind } from '../../wall/model';
+import type { LookAlike } from './look-alike';
+
+/** Look-alikes that a wall of this kind can carry; two of one group shut each other out (the first drawn stays). */
+export function lookAlikesFor(
+  kind: WallKind,
+  masonry: 'anchored' | 'adhered',
+  rules: RuleSetId,
+  thinBed: boolean,
+): readonly LookAlike[] {
+  const always: LookAlike[] = ['textured-units', 'hairline-cracks', 'efflorescence', 'handmade-size-range', 'hot-day-mortar'];
+  if (masonry === 'adhered') return always;
+  const spanned = kind === 'window-panel' || kind === 'door-corner';
+  const ownFirstBed = limitOf(rules, 'first-bed-most')?.bound;
+  return [
+    ...always,
+    'weep-openings',
+    'overhang-within-a-third',
+    ...(kind === 'gable-end' ? [] : (['projecting-pattern'] as const)),
+    ...(spanned ? (['hidden-angle'] as const) : []),
+    'closers-at-reveal',
+    ...(thinBed ? [] : (['raked-on-thick-veneer'] as const)),
+    ...(ownFirstBed?.form === 'number' && ownFirstBed.value > ROOMY_FIRST_BED ? (['thick-first-bed'] as const) : []),
+  ];
+}
+
+/** A first bed of about 16 mm is a look-alike only where its own limit lies well beyond, mm. */
+const ROOMY_FIRST_BED = 18;
