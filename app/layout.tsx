@@ -4,6 +4,8 @@ import type { ReactNode } from 'react';
 import { headingFont, textFont } from './fonts';
 import './globals.css';
 import { SiteNav } from './site-nav';
+import { THEME_SCRIPT } from './theme';
+import { ThemeChoice } from './theme-choice';
 
 export const metadata: Metadata = {
   title: { default: 'Read the Wall', template: '%s – Read the Wall' },
@@ -21,7 +23,12 @@ export const viewport: Viewport = {
 
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (
-    <html lang="en" className={`${textFont.variable} ${headingFont.variable}`}>
+    // The script sets data-theme before React looks: that difference is wanted.
+    <html lang="en" className={`${textFont.variable} ${headingFont.variable}`} suppressHydrationWarning>
+      <head>
+        {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a constant of ours, which has to run before the first paint */}
+        <script dangerouslySetInnerHTML={{ __html: THEME_SCRIPT }} />
+      </head>
       <body>
         <a className="skip-link" href="#main">
           Skip to the page
@@ -39,6 +46,9 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
           <p>
             Drawn walls for learning. They do not judge a real wall. Your local code, and the authority that
             applies it, decide. If masonry looks loose, <Link href="/safety">keep people away</Link>.
+          </p>
+          <p>
+            <ThemeChoice />
           </p>
         </footer>
       </body>

@@ -33,3 +33,18 @@ test('an address that does not exist says so in plain words', async () => {
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('There is no page here');
   await close();
 });
+
+test('colours for strong sun can be chosen and stay chosen', async () => {
+  const { page, problems, close } = await visit(browser, '/safety', { width: 390, colours: 'dark' });
+  await page.getByLabel('Colours').selectOption('Daylight: for strong sun');
+  await page.reload();
+  const paper = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  expect(await paper()).toBe('rgb(255, 255, 255)');
+  expect(await page.getByLabel('Colours').inputValue()).toBe('daylight');
+  expect(await accessibilityProblems(page)).toEqual([]);
+
+  await page.getByLabel('Colours').selectOption('Like my device');
+  expect(await paper()).toBe('rgb(25, 29, 32)');
+  expect(problems).toEqual([]);
+  await close();
+});
