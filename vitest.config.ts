@@ -6,7 +6,11 @@ const node = {
   test: {
     name: 'node',
     environment: 'node',
-    include: ['tests/*.test.ts', 'tests/{lib,reference,walls,app,commands}/**/*.test.{ts,tsx}'],
+    include: [
+      'tests/*.test.ts',
+      'tests/{lib,reference,walls,app}/**/*.test.{ts,tsx}',
+      'tests/commands/*.test.mjs',
+    ],
   },
 };
 
