@@ -12,20 +12,21 @@ export function isWide(part: string): boolean {
   return !(part.includes('.') || part.includes('-'));
 }
 
-/** True for a whole panel ('A'), false for a course ('A12') and every smaller part. */
-export function isPanel(part: string): boolean {
-  return isWide(part) && !/[0-9]/.test(part);
+/** True for a mixing of mortar ('batch-2'): it lies all over the wall, so that no one place points to it. */
+function isBatch(part: string): boolean {
+  return part.startsWith('batch-');
 }
 
-/** True when a place on the wall can point to the finding; false when it concerns whole panels and nothing smaller. */
+/** True when a place on the wall can point to the finding; false when its first part is a whole panel, a course or a mixing. */
 export function takesPlaces(finding: Finding): boolean {
-  return !(finding.parts.length > 0 && finding.parts.every(isPanel));
+  const [first] = finding.parts;
+  return first !== undefined && !isWide(first) && !isBatch(first);
 }
 
 /**
  * True when a mark can mean a finding: it marks one of its parts, or it lies in the finding's region
- * grown by `slack` mm on every side (ends belong). A mark on a whole panel or course, and a finding that
- * concerns whole panels alone, go by parts only. The fault that the mark names plays no role here.
+ * grown by `slack` mm on every side (ends belong). A mark on a whole panel or course, and a finding of a whole
+ * panel, course or mixing, go by parts only. The fault that the mark names plays no role here.
  */
 export function canMean(mark: PlacedMark, finding: Finding, slack: number): boolean {
   if (finding.parts.includes(mark.part)) return true;

@@ -33,7 +33,8 @@ export const openHead: Check = {
   },
 };
 
-function isWeep({ wall }: Survey, left: Placed, right: Placed): boolean {
+/** An open head in the course right on a flashing. */
+export function isWeep({ wall }: Survey, left: Placed, right: Placed): boolean {
   const { unit } = left;
   return wall.flashings.some(
     (flashing: Flashing) =>

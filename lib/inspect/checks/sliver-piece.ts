@@ -30,7 +30,8 @@ export const sliverPiece: Check = {
   },
 };
 
-function isCloser(each: Placed, { courses }: PanelSurvey): boolean {
+/** A piece at an end, corner or reveal that comes again two or three courses off, at the same place and length. */
+export function isCloser(each: Placed, { courses }: PanelSurvey): boolean {
   if (each.left !== null && each.right !== null) return false;
   return [-3, -2, 2, 3].some((away) =>
     (courses[each.unit.course - 1 + away] ?? []).some(

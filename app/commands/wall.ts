@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { type Brief, parseBrief } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import { codeOf, parseCode } from '../../lib/generate/wall-code';
+import { inspect } from '../../lib/inspect/inspect';
+import { printSvg } from '../../lib/views/print-svg';
+import { fingerprintOf } from '../../lib/wall/print';
+import { wallJsonSchema } from '../../lib/wall/schema';
+import { grade } from '../grading';
+import { parseMarks } from '../marks-file';
+
+const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
+  --json            print {code, brief, fingerprint, wall, findings}
+  --svg VIEW        print a drawing: front, section, behind, before-cover
+  --marks FILE      grade the marks in a JSON file and print the result
+  --schema          print the JSON Schema of a wall`;
+
+const OPTIONS = {
+  topic: { type: 'string' },
+  kind: { type: 'string' },
+  difficulty: { type: 'string' },
+  rules: { type: 'string' },
+  seed: { type: 'string' },
+  code: { type: 'string' },
+  json: { type: 'boolean' },
+  svg: { type: 'string' },
+  marks: { type: 'string' },
+  schema: { type: 'boolean' },
+  help: { type: 'boolean' },
+} as const;
+
+/** Errors that say, in one sentence, what is wrong with the call. */
+const EXPECTED = ['CallError', 'BriefError', 'GradingError', 'MarksError', 'MarkingError', 'ViewError'];
+
+class CallError extends Error {
+  override name = 'CallError';
+}
+
+function run(): string {
+  const options = readOptions();
+  if (options.help) return USAGE;
+  if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
+  const brief = briefOf(options);
+  const wall = layWall(brief);
+  if (options.svg !== undefined) return printSvg(wall, options.svg);
+  if (options.marks !== undefined) {
+    return JSON.stringify(grade(wall, brief.rules, parseMarks(readText(options.marks))), null, 2);
+  }
+  const findings = inspect(wall, brief.rules);
+  const code = codeOf(brief);
+  const fingerprint = fingerprintOf(wall);
+  if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings });
+  const lines = findings.map(
+    ({ check, parts, measured, unit, limit, source }) =>
+      `${check} at ${parts[0]}: ${round(measured)} ${unit}, limit ${round(limit)} (${source.title}, ${source.clause})`,
+  );
+  return [`${code}  ${fingerprint}  ${wall.units.length} units`, ...(lines.length > 0 ? lines : ['sound'])].join('\n');
+}
+
+function readOptions() {
+  try {
+    return parseArgs({ options: OPTIONS, strict: true, allowPositionals: false }).values;
+  } catch (error) {
+    throw new CallError(`${firstLine(error)} (--help lists the options)`);
+  }
+}
+
+function briefOf(options: ReturnType<typeof readOptions>): Brief {
+  if (options.code !== undefined) return parseCode(options.code);
+  const { topic = 'mixed', kind = 'plain-panel', difficulty = '2', rules = 'canada', seed = '1' } = options;
+  return parseBrief({ topic, kind, difficulty, rules, seed });
+}
+
+function readText(file: string): string {
+  try {
+    return readFileSync(file === '-' ? 0 : file, 'utf8');
+  } catch {
+    throw new CallError(`--marks: the file "${file}" cannot be read`);
+  }
+}
+
+function firstLine(error: unknown): string {
+  return (error instanceof Error ? error.message : String(error)).split('\n')[0] ?? '';
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}
+
+try {
+  process.stdout.write(`${run()}\n`);
+} catch (error) {
+  if (!(error instanceof Error) || !EXPECTED.includes(error.name)) throw error;
+  process.stderr.write(`${firstLine(error)}\n`);
+  process.exitCode = 2;
+}

@@ -1,0 +1,50 @@
+import type { Unit } from '../wall/model';
+import { headId } from '../wall/model';
+import type { Part } from '../wall/parts';
+import type { Placed, Survey } from '../wall/survey';
+import { isCloser } from './checks/sliver-piece';
+import { isWeep } from './checks/open-head';
+import type { CheckId } from './finding';
+import type { LookAlikeId } from './look-alikes';
+
+/** Above this air temperature a ticket looks late before it is, °C. */
+const HOT = 25;
+/** A ledge this far back looks like too much, mm. */
+const NOTICEABLE_OVERHANG = 10;
+
+/** Which acceptable thing at a part looks like the fault named there, if any; read from the wall alone. */
+export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAlikeId | null {
+  const { wall } = survey;
+  const panel = survey.panels.find((each) => each.panel.id === part.panel);
+  const placed = panel?.placed.find(({ unit }) => part.id === unit.id || part.id.startsWith(`${unit.id}-`) || part.id.startsWith(`${unit.id}/`));
+  if (fault === 'stale-mortar') {
+    return wall.batches.some(({ id, air }) => id === part.id && air >= HOT) ? 'hot-day-mortar' : null;
+  }
+  if (fault === 'overhang-too-far') {
+    const support = wall.supports.find(({ id }) => id === part.id) ?? placed?.support;
+    return support && -support.front > NOTICEABLE_OVERHANG ? 'overhang-within-a-third' : null;
+  }
+  if (fault === 'no-lintel' || fault === 'weak-angle') return 'hidden-angle';
+  if (fault === 'raked-thin-veneer') return panel?.panel.profile === 'raked' ? 'raked-on-thick-veneer' : null;
+  if (placed === undefined || panel === undefined) return null;
+  if (fault === 'open-head') return nearWeep(survey, placed) ? 'weep-openings' : null;
+  if (fault === 'sliver-piece') return placed.unit.kind !== 'stretcher' && isCloser(placed, panel) ? 'closers-at-reveal' : null;
+  if (fault === 'thick-joint') return placed.unit.course === 1 ? 'thick-first-bed' : null;
+  return unitLookAlike(survey, placed.unit);
+}
+
+function nearWeep(survey: Survey, placed: Placed): boolean {
+  const open = new Set(survey.wall.heads.map(({ joint }) => joint));
+  const heads = [placed.left, placed].flatMap((left) =>
+    left?.right ? [{ left, right: left.right, id: headId(left.unit.id, left.right.unit.position) }] : [],
+  );
+  return heads.some(({ left, right, id }) => open.has(id) && isWeep(survey, left, right));
+}
+
+function unitLookAlike({ wall }: Survey, unit: Unit): LookAlikeId | null {
+  if (wall.projections.some(({ units }) => units.includes(unit.id))) return 'projecting-pattern';
+  if (unit.condition === 'hairline') return 'hairline-cracks';
+  if (unit.condition === 'bloom') return 'efflorescence';
+  if (unit.texture === 'rock-face') return 'textured-units';
+  return unit.texture === 'rough' ? 'handmade-size-range' : null;
+}

@@ -1,0 +1,113 @@
+import type { Mm } from '../units';
+import { bedId, headId, type Wall } from './model';
+import { type Placed, type PanelSurvey, surveyOf, headWidth } from './survey';
+
+export type PartKind =
+  | 'unit'
+  | 'bed'
+  | 'head'
+  | 'course'
+  | 'panel'
+  | 'corner'
+  | 'edge'
+  | 'support'
+  | 'opening'
+  | 'tie'
+  | 'batch';
+
+/** A part of a wall that can be pointed at: its name, what it is, and its box on the face of its panel. */
+export interface Part {
+  readonly id: string;
+  readonly kind: PartKind;
+  readonly panel: string;
+  readonly course: number | null;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** Half the reach of a thin part (a tie, an edge, a corner) to either side, mm: something to point at. */
+const THIN: Mm = 20;
+
+/** Every part that can be marked, by id. Units come course by course from the bottom, each from the left. */
+export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
+  const parts: Part[] = [];
+  for (const survey of surveyOf(wall).panels) {
+    for (const course of survey.courses) for (const placed of course) parts.push(...unitParts(placed));
+    parts.push(...wideParts(survey));
+    for (const tie of survey.ties) {
+      parts.push(box(tie.id, 'tie', tie.panel, tie.course, tie.x - THIN, tie.y - THIN, 2 * THIN, 2 * THIN));
+    }
+    for (const { id, panel, x, y, width, height } of survey.openings) {
+      parts.push(box(id, 'opening', panel, null, x, y, width, height));
+    }
+    for (const support of survey.supports) {
+      const { id, panel, fromX, toX, y } = support;
+      parts.push(box(id, 'support', panel, null, fromX, y - 2 * THIN, toX - fromX, 2 * THIN));
+    }
+  }
+  for (let index = 1; index < wall.panels.length; index++) {
+    const left = wall.panels[index - 1];
+    const right = wall.panels[index];
+    if (left?.rightEnd === 'corner' && right?.leftEnd === 'corner') {
+      parts.push(box(`${left.id}-${right.id}-corner`, 'corner', right.id, null, 0, 0, 2 * THIN, heightOf(wall, right.id)));
+    }
+  }
+  const [main] = wall.panels;
+  for (const batch of wall.batches) {
+    const from = (batch.fromCourse - 1) * wall.gauge;
+    const height = (batch.toCourse - batch.fromCourse + 1) * wall.gauge;
+    parts.push(box(batch.id, 'batch', main?.id ?? '', null, 0, from, main?.length ?? 0, height));
+  }
+  return new Map(parts.map((part) => [part.id, part]));
+}
+
+function unitParts(placed: Placed): readonly Part[] {
+  const { unit, bed, right } = placed;
+  const parts = [box(unit.id, 'unit', unit.panel, unit.course, unit.x, unit.y, unit.length, unit.height)];
+  if (bed !== null) {
+    const thick = Math.max(bed.left, bed.right);
+    parts.push(box(bedId(unit.id), 'bed', unit.panel, unit.course, unit.x, unit.y - thick, unit.length, thick));
+  }
+  if (right !== null) {
+    const id = headId(unit.id, right.unit.position);
+    const width = headWidth(unit, right.unit);
+    parts.push(box(id, 'head', unit.panel, unit.course, unit.x + unit.length, unit.y, width, unit.height));
+  }
+  return parts;
+}
+
+function wideParts({ panel, courses, placed }: PanelSurvey): readonly Part[] {
+  const top = placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
+  const parts = [box(panel.id, 'panel', panel.id, null, 0, 0, panel.length, top)];
+  for (const course of courses) {
+    const first = course[0]?.unit;
+    const last = course[course.length - 1]?.unit;
+    if (first === undefined || last === undefined) continue;
+    const id = `${panel.id}${first.course}`;
+    parts.push(box(id, 'course', panel.id, first.course, first.x, first.y, last.x + last.length - first.x, first.height));
+  }
+  if (panel.leftEnd === 'free') parts.push(box(`${panel.id}-left-end`, 'edge', panel.id, null, 0, 0, 2 * THIN, top));
+  if (panel.rightEnd === 'free') {
+    parts.push(box(`${panel.id}-right-end`, 'edge', panel.id, null, panel.length - 2 * THIN, 0, 2 * THIN, top));
+  }
+  return parts;
+}
+
+function heightOf(wall: Wall, panel: string): Mm {
+  return wall.units.reduce((most, unit) => (unit.panel === panel ? Math.max(most, unit.y + unit.height) : most), 0);
+}
+
+function box(
+  id: string,
+  kind: PartKind,
+  panel: string,
+  course: number | null,
+  x: Mm,
+  y: Mm,
+  width: Mm,
+  height: Mm,
+): Part {
+  return { id, kind, panel, course, x, y, width, height };
+}

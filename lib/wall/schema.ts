@@ -1,0 +1,151 @@
+import * as z from 'zod';
+import { isOnGrid } from '../units';
+import { WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
+import { refuseUnstandable } from './stands';
+
+/** Nothing on a wall lies further out than this, mm: 100 m. */
+const FARTHEST = 100_000;
+const MOST_PARTS = 50_000;
+
+const mm = z
+  .number()
+  .min(-FARTHEST)
+  .max(FARTHEST)
+  .refine(isOnGrid, { error: 'is not on the grid of eighths of a millimetre' });
+const size = mm.refine((value) => value > 0, { error: 'is not over 0' });
+const share = z.number().min(0).max(100);
+const count = z.int().min(1).max(MOST_PARTS);
+const name = z.string().min(1).max(40);
+const list = <T extends z.ZodType>(each: T) => z.array(each).max(MOST_PARTS).readonly();
+
+const pat = z.strictObject({ x: mm, y: mm, width: size, height: size }).readonly();
+
+const unit = z
+  .strictObject({
+    id: z.string().regex(/^[A-Z]\d+\.\d+$/),
+    panel: name,
+    course: count,
+    position: count,
+    kind: z.enum(['stretcher', 'bat', 'closer', 'cut']),
+    x: mm,
+    y: mm,
+    length: size,
+    height: size,
+    depth: size,
+    fall: mm,
+    twist: mm,
+    lean: mm,
+    set: mm,
+    texture: z.enum(['smooth', 'rough', 'rock-face']),
+    condition: z.enum(['sound', 'hairline', 'bloom']),
+    shade: z.int().min(0).max(7),
+    back: list(pat).exactOptional(),
+  })
+  .readonly();
+
+const panel = z
+  .strictObject({
+    id: z.string().regex(/^[A-Z]$/),
+    length: size,
+    courses: count,
+    plan: z.strictObject({ leftX: mm, leftZ: mm, rightX: mm, rightZ: mm }).readonly(),
+    leftEnd: z.enum(['free', 'corner']),
+    rightEnd: z.enum(['free', 'corner']),
+    profile: z.enum(['concave', 'flush', 'raked']),
+    recess: mm,
+    gable: z.strictObject({ fromCourse: count, step: z.number().min(0).max(FARTHEST) }).readonly().nullable(),
+    studs: list(mm),
+  })
+  .readonly();
+
+const angle = z
+  .strictObject({ vertical: z.number().positive(), horizontal: z.number().positive(), thickness: z.number().positive() })
+  .readonly();
+
+const support = z
+  .strictObject({
+    id: name,
+    panel: name,
+    kind: z.enum(['ledge', 'lintel']),
+    material: z.enum(['concrete', 'steel', 'wood']),
+    fromX: mm,
+    toX: mm,
+    y: mm,
+    back: mm,
+    front: mm,
+    angle: angle.exactOptional(),
+    opening: name.exactOptional(),
+  })
+  .readonly();
+
+const opening = z
+  .strictObject({ id: name, panel: name, kind: z.enum(['window', 'door']), x: mm, y: mm, width: size, height: size })
+  .readonly();
+
+const tie = z
+  .strictObject({
+    id: name,
+    panel: name,
+    course: count,
+    x: mm,
+    y: mm,
+    kind: z.literal('strap'),
+    thickness: z.number().positive().max(20),
+    width: z.number().positive().max(200),
+    embedment: z.number().min(0).max(1000),
+  })
+  .readonly();
+
+const batch = z
+  .strictObject({
+    id: z.string().regex(/^batch-\d+$/),
+    fromCourse: count,
+    toCourse: count,
+    portland: z.number().positive().max(1000),
+    lime: z.number().min(0).max(1000),
+    sand: z.number().min(0).max(1000),
+    air: z.number().min(-60).max(60),
+    minutes: z.number().min(0).max(10_000),
+  })
+  .readonly();
+
+/** The shape of a wall, for reading one and for its JSON Schema. */
+export const wallSchema: z.ZodType<Wall> = z
+  .strictObject({
+    version: z.literal(WALL_VERSION),
+    kind: z.enum(WALL_KINDS),
+    masonry: z.enum(['anchored', 'adhered']),
+    family: z.strictObject({ name, length: size, height: size, depth: size }).readonly(),
+    bond: z.enum(['running', 'third']),
+    joint: size,
+    gauge: size,
+    storeysAbove: z.int().min(0).max(4),
+    cavity: mm,
+    panels: list(panel),
+    units: list(unit),
+    heads: list(z.strictObject({ joint: name, filled: share }).readonly()),
+    openings: list(opening),
+    supports: list(support),
+    ties: list(tie),
+    flashings: list(z.strictObject({ panel: name, y: mm, fromX: mm, toX: mm }).readonly()),
+    batches: list(batch),
+    projections: list(z.strictObject({ units: list(name), by: mm }).readonly()),
+    tone: z.strictObject({ mortar: z.int().min(0).max(3), lot: z.int().min(0).max(7) }).readonly(),
+  })
+  .readonly();
+
+/** Reads a wall from loose data. @throws WallError with the path and the reason, also for a wall that cannot stand; nothing is repaired. */
+export function parseWall(loose: unknown): Wall {
+  const read = wallSchema.safeParse(loose);
+  if (!read.success) {
+    const [first] = read.error.issues;
+    throw new WallError(`${first?.path.join('.') || 'wall'}: ${first?.message ?? 'is not a wall'}`);
+  }
+  refuseUnstandable(read.data);
+  return read.data;
+}
+
+/** JSON Schema (2020-12) of a wall. */
+export function wallJsonSchema(): object {
+  return z.toJSONSchema(wallSchema, { unrepresentable: 'any' });
+}

@@ -1,0 +1,101 @@
+import { bedId, type Unit, type Wall, WallError } from './model';
+import { headWidth, surveyOf, undersideAt } from './survey';
+
+/** Refuses a wall that cannot be: names that clash or point nowhere, units that overlap or lie outside their panel. @throws WallError with the path. */
+export function refuseUnstandable(wall: Wall): void {
+  refuseNames(wall);
+  const courses = new Map(wall.panels.map((panel) => [panel.id, panel]));
+  for (const [index, unit] of wall.units.entries()) {
+    const panel = courses.get(unit.panel);
+    const where = `units.${index}`;
+    if (panel === undefined) throw new WallError(`${where}.panel: there is no panel ${unit.panel}`);
+    if (unit.id !== `${unit.panel}${unit.course}.${unit.position}`) {
+      throw new WallError(`${where}.id: ${unit.id} does not name its panel, course and position`);
+    }
+    if (unit.course > panel.courses) throw new WallError(`${where}.course: panel ${panel.id} has ${panel.courses}`);
+    if (unit.x < -OUTSIDE || unit.x + unit.length > panel.length + OUTSIDE) {
+      throw new WallError(`${where}: lies outside panel ${panel.id}`);
+    }
+  }
+  refuseOverlaps(wall);
+}
+
+/** Scatter may carry an end this far past the panel, mm. */
+const OUTSIDE = 10;
+
+function refuseNames(wall: Wall): void {
+  const groups = {
+    panels: wall.panels,
+    units: wall.units,
+    openings: wall.openings,
+    supports: wall.supports,
+    ties: wall.ties,
+    batches: wall.batches,
+  } as const;
+  const taken = new Set<string>();
+  const panels = new Set(wall.panels.map(({ id }) => id));
+  for (const [group, parts] of Object.entries(groups)) {
+    for (const [index, part] of parts.entries()) {
+      if (taken.has(part.id)) throw new WallError(`${group}.${index}.id: ${part.id} is named twice`);
+      taken.add(part.id);
+      if ('panel' in part && !panels.has(part.panel)) {
+        throw new WallError(`${group}.${index}.panel: there is no panel ${part.panel}`);
+      }
+    }
+  }
+  for (const [index, { fromX, toX, opening }] of wall.supports.entries()) {
+    if (fromX >= toX) throw new WallError(`supports.${index}: ends before it begins`);
+    if (opening !== undefined && !taken.has(opening)) {
+      throw new WallError(`supports.${index}.opening: there is no opening ${opening}`);
+    }
+  }
+  for (const [index, { fromCourse, toCourse }] of wall.batches.entries()) {
+    if (fromCourse > toCourse) throw new WallError(`batches.${index}: ends before it begins`);
+  }
+  for (const [index, { panel }] of wall.flashings.entries()) {
+    if (!panels.has(panel)) throw new WallError(`flashings.${index}.panel: there is no panel ${panel}`);
+  }
+  refuseJoints(wall, taken);
+}
+
+function refuseJoints(wall: Wall, taken: ReadonlySet<string>): void {
+  for (const [index, { joint }] of wall.heads.entries()) {
+    const [left, right] = joint.split('/');
+    const course = left?.slice(0, left.indexOf('.'));
+    if (!left || !taken.has(left) || !taken.has(`${course}.${right}`)) {
+      throw new WallError(`heads.${index}.joint: there is no head joint ${joint}`);
+    }
+  }
+  for (const [index, { units }] of wall.projections.entries()) {
+    const unknown = units.find((unit) => !taken.has(unit));
+    if (unknown !== undefined) throw new WallError(`projections.${index}.units: there is no unit ${unknown}`);
+  }
+}
+
+function refuseOverlaps(wall: Wall): void {
+  for (const { courses } of surveyOf(wall).panels) {
+    for (const course of courses) {
+      for (const [index, { unit, below, bed }] of course.entries()) {
+        const next = course[index + 1]?.unit;
+        if (next !== undefined && headWidth(unit, next) < 0) {
+          throw new WallError(`units: ${unit.id} overlaps ${next.id}`);
+        }
+        for (const lower of below) refuseSinking(unit, lower.unit);
+        if (bed !== null && Math.min(bed.left, bed.right) < 0) {
+          throw new WallError(`units: ${bedId(unit.id)} is less than nothing`);
+        }
+      }
+    }
+  }
+}
+
+/** A unit must not sink into one below, at either end of what they share. */
+function refuseSinking(upper: Unit, lower: Unit): void {
+  const from = Math.max(upper.x, lower.x);
+  const to = Math.min(upper.x + upper.length, lower.x + lower.length);
+  for (const x of [from, to]) {
+    if (undersideAt(upper, x) < undersideAt(lower, x) + lower.height) {
+      throw new WallError(`units: ${upper.id} overlaps ${lower.id} below it`);
+    }
+  }
+}
