@@ -1,0 +1,33 @@
+import type { RuleSetId } from '../../lib/limits/limit';
+import type { Unit, Wall } from '../../lib/wall/model';
+import { numberOf } from './bounds';
+import { courseOf, rightOf, runsOf } from './geometry';
+import { found, isUnder, type NaiveFinding } from './naive-finding';
+
+const ALIKE = 3;
+const PARTNERS = [-3, -2, 2, 3];
+
+export function measureBond(wall: Wall, rules: RuleSetId): NaiveFinding[] {
+  const findings: NaiveFinding[] = [];
+  for (const unit of wall.units) {
+    const least = numberOf(rules, 'smallest-piece', { depth: unit.depth });
+    if (least === undefined || !isUnder(unit.length, least) || isCloser(wall, unit)) continue;
+    findings.push(found('sliver-piece', [unit.id], unit.length, least));
+  }
+  return findings;
+}
+
+/** A piece at an end of its run that another of its length answers, at the same end two or three courses away. */
+function isCloser(wall: Wall, unit: Unit): boolean {
+  const run = runsOf(wall, unit.panel, unit.course).find((one) => one.some(({ id }) => id === unit.id)) ?? [];
+  const isFirst = run[0]?.id === unit.id;
+  const isLast = run.at(-1)?.id === unit.id;
+  for (const step of PARTNERS) {
+    for (const other of courseOf(wall, unit.panel, unit.course + step)) {
+      if (Math.abs(other.length - unit.length) > ALIKE) continue;
+      if (isFirst && Math.abs(other.x - unit.x) <= ALIKE) return true;
+      if (isLast && Math.abs(rightOf(other) - rightOf(unit)) <= ALIKE) return true;
+    }
+  }
+  return false;
+}
