@@ -1,0 +1,109 @@
+import type { Mm } from '../units';
+
+/** A point of the sheet: mm, x right, y up. */
+export type Point = readonly [x: Mm, y: Mm];
+
+export interface Box {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+}
+
+/** '#rrggbb', a colour of the page ('--slate'), or a shared fill of the drawing ('url:fleck'). */
+export type Paint = string;
+
+export interface Pen {
+  readonly paint: Paint;
+  /** Width in mm; with `thin` in screen pixels at every zoom. */
+  readonly width: number;
+  readonly thin?: boolean;
+  readonly dash?: readonly number[];
+  readonly opacity?: number;
+}
+
+/** Polygons (or open lines) drawn as one path. */
+export interface Area {
+  readonly kind: 'area';
+  readonly rings: readonly (readonly Point[])[];
+  readonly fill?: Paint;
+  readonly opacity?: number;
+  readonly pen?: Pen;
+  /** Lines are left open. */
+  readonly open?: boolean;
+}
+
+export interface Dot {
+  readonly kind: 'dot';
+  readonly at: Point;
+  readonly radius: Mm;
+  readonly fill: Paint;
+  readonly pen?: Pen;
+}
+
+export type Shape = Area | Dot;
+
+/** Text of one size on the screen, whatever the zoom. Left out while there is less than `room` mm for it. */
+export interface Label {
+  readonly at: Point;
+  readonly text: string;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** Reads upward. */
+  readonly upright?: boolean;
+  readonly room?: Mm;
+  readonly strong?: boolean;
+  /** Stands on a plate of paper, for text over a drawing. */
+  readonly plate?: boolean;
+}
+
+/** Where the face of a panel lies on the sheet: sheet = origin + scale × face. */
+export interface Frame {
+  readonly panel: string;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly scale: number;
+}
+
+/** A part of the wall that can be pointed at, and its box on the sheet. */
+export interface Spot extends Box {
+  readonly part: string;
+}
+
+/** One view of a wall, ready to be drawn: shapes from back to front. */
+export interface Drawing {
+  readonly box: Box;
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+  readonly frames: readonly Frame[];
+  readonly spots: readonly Spot[];
+}
+
+export function rectRing(x: Mm, y: Mm, width: Mm, height: Mm): readonly Point[] {
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
+}
+
+export function rect(box: Box, fill: Paint, opacity?: number): Area {
+  const rings = [rectRing(box.x, box.y, box.width, box.height)];
+  return opacity === undefined ? { kind: 'area', rings, fill } : { kind: 'area', rings, fill, opacity };
+}
+
+export function polygon(points: readonly Point[], fill: Paint, opacity?: number): Area {
+  return opacity === undefined ? { kind: 'area', rings: [points], fill } : { kind: 'area', rings: [points], fill, opacity };
+}
+
+export function lines(rings: readonly (readonly Point[])[], pen: Pen): Area {
+  return { kind: 'area', rings, pen, open: true };
+}
+
+/** The shapes moved by (x, y) on the sheet. */
+export function moved(shape: Shape, x: Mm, y: Mm): Shape {
+  const move = ([px, py]: Point): Point => [px + x, py + y];
+  return shape.kind === 'dot'
+    ? { ...shape, at: move(shape.at) }
+    : { ...shape, rings: shape.rings.map((ring) => ring.map(move)) };
+}

@@ -1,0 +1,63 @@
+import type { Wall } from '../wall/model';
+
+/**
+ * What can be looked at. A section cuts one support: the first that fits `at`, unless `support` names another. Where a lintel was
+ * left out its opening may be named instead: the section is then cut through the head of that opening.
+ */
+export type View =
+  | { readonly kind: 'front' }
+  | { readonly kind: 'section'; readonly at: 'base' | 'lintel'; readonly support?: string }
+  | { readonly kind: 'behind'; readonly unit: string }
+  | { readonly kind: 'before-cover' };
+
+/** One section that can be cut: through a ledge, or through the head of an opening (with its lintel, if it has one). */
+export interface Cut {
+  readonly at: 'base' | 'lintel';
+  readonly panel: string;
+  /** What `View.support` takes: a support, or an opening that has no lintel. */
+  readonly support: string;
+  /** Plain name for a list: "Base, wall A", "Over window, wall A". */
+  readonly title: string;
+}
+
+/** Which views this wall has. Adhered walls hang on their backing: no ties to see before cover, and no section without supports. */
+export function viewsOf(wall: Wall): readonly View['kind'][] {
+  const anchored = wall.masonry === 'anchored';
+  return [
+    'front',
+    ...(cutsOf(wall).length > 0 ? (['section'] as const) : []),
+    'behind',
+    ...(anchored ? (['before-cover'] as const) : []),
+  ];
+}
+
+/** Every section that can be cut through a wall: bases first, then heads of openings. A base is cut once a panel. */
+export function cutsOf(wall: Wall): readonly Cut[] {
+  if (wall.supports.length === 0) return [];
+  const bases = wall.panels.flatMap(({ id }): readonly Cut[] => {
+    const ledge = wall.supports.find(({ panel, kind }) => panel === id && kind === 'ledge');
+    return ledge ? [{ at: 'base', panel: id, support: ledge.id, title: `Base, wall ${id}` }] : [];
+  });
+  const heads = wall.openings.map((opening): Cut => {
+    const lintel = wall.supports.find((support) => support.opening === opening.id);
+    return {
+      at: 'lintel',
+      panel: opening.panel,
+      support: lintel?.id ?? opening.id,
+      title: `Over ${opening.kind}, wall ${opening.panel}`,
+    };
+  });
+  return [...bases, ...heads];
+}
+
+/** The cut a section view asks for; null when the wall has none such. */
+export function cutOf(wall: Wall, view: { readonly at: 'base' | 'lintel'; readonly support?: string }): Cut | null {
+  const fitting = cutsOf(wall).filter(({ at }) => at === view.at);
+  const named = wall.supports.find(({ id }) => id === view.support);
+  return (
+    fitting.find(({ support }) => support === view.support) ??
+    fitting.find(({ panel }) => panel === named?.panel) ??
+    (view.support === undefined ? fitting[0] : undefined) ??
+    null
+  );
+}
