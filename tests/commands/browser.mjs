@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { PlainError, ROOT, run, say, step } from './steps.mjs';
@@ -118,7 +118,7 @@ async function unpack(home, target) {
     else process.env.TMPDIR = before;
   }
   const file = join(target, 'chromium');
-  const env = { CHROME_PATH: file, CHROME_KIND: 'fetched', ...fontsFor(target) };
+  const env = { CHROME_PATH: file, CHROME_KIND: 'fetched', FONTCONFIG_FILE: writeFontList(target) };
   if (works(file)) return env;
   // A bare system lacks libraries the browser needs; the package brings them along.
   const libraries = join(target, 'al2023', 'lib');
@@ -127,6 +127,13 @@ async function unpack(home, target) {
   return { ...env, CHROME_LIBRARIES: libraries };
 }
 
-function fontsFor(target) {
-  return existsSync('/etc/fonts/fonts.conf') ? {} : { FONTCONFIG_PATH: join(target, 'fonts') };
+/** The list in the package names folders of another machine, and without any font this browser ends by itself. */
+function writeFontList(target) {
+  const file = join(target, 'our-fonts.conf');
+  const folders = [join(target, 'fonts'), '/usr/share/fonts']
+    .map((folder) => `<dir>${folder}</dir>`)
+    .join('');
+  const cache = `<cachedir>${join(target, 'fonts-cache')}</cachedir>`;
+  writeFileSync(file, `<?xml version="1.0"?><fontconfig>${folders}${cache}</fontconfig>\n`);
+  return file;
 }
