@@ -1,0 +1,66 @@
+import type { Wall } from '../wall/model';
+import type { Paint } from './shape';
+
+/** What one firing brings out of the kiln: eight shades, the commonest first, a flashed dark and a light one last. */
+const LOTS: readonly (readonly string[])[] = [
+  ['#a4503a', '#9a4733', '#ae5a41', '#934031', '#a34d3d', '#b66547', '#81392f', '#ab573f'],
+  ['#8e5c44', '#80503c', '#986650', '#724738', '#885842', '#a3724f', '#633d33', '#935f4a'],
+  ['#c29a6e', '#b88e62', '#cca779', '#ae8459', '#be9469', '#d1b083', '#a37b53', '#c49f76'],
+  ['#7d4a43', '#703f3b', '#895549', '#643937', '#784743', '#945f50', '#583333', '#80504a'],
+];
+
+/** Mortar far from the units' colour: lime-pale, or dark on buff units. */
+const FAR = ['#d9d2c4', '#d6cfc1', '#8d8880', '#cfc8bb'];
+/** How far the mortar goes towards the units' colour, by tone 0 to 3. */
+const TOWARDS = [0, 0.34, 0.6, 0.8];
+
+export function unitColours(wall: Wall): readonly string[] {
+  return LOTS[wall.tone.lot] ?? (LOTS[0] as readonly string[]);
+}
+
+export function mortarColour(wall: Wall): string {
+  const units = unitColours(wall);
+  const middle = mix(units[0] ?? '#a4503a', units[3] ?? '#934031', 0.5);
+  return mix(FAR[wall.tone.lot] ?? '#d9d2c4', mix(middle, '#cdbfae', 0.16), TOWARDS[wall.tone.mortar] ?? 0);
+}
+
+/** `share` of the way from one colour to another, both '#rrggbb'. */
+export function mix(from: string, to: string, share: number): string {
+  const part = (index: number) => {
+    const a = Number.parseInt(from.slice(1 + 2 * index, 3 + 2 * index), 16);
+    const b = Number.parseInt(to.slice(1 + 2 * index, 3 + 2 * index), 16);
+    return Math.round(a + (b - a) * share)
+      .toString(16)
+      .padStart(2, '0');
+  };
+  return `#${part(0)}${part(1)}${part(2)}`;
+}
+
+export function lighter(colour: string, share: number): string {
+  return mix(colour, '#fff3e0', share);
+}
+
+export function darker(colour: string, share: number): string {
+  return mix(colour, '#1c100c', share);
+}
+
+/** Colours of the page by day, for a drawing that stands alone. On the site the page's own tokens are used. */
+export const BY_DAY: Readonly<Record<string, string>> = {
+  '--paper': '#f4f0e8',
+  '--raised': '#fbf9f4',
+  '--ink': '#22272b',
+  '--slate': '#59646b',
+  '--line': '#cfc7b8',
+  '--chalk': '#2a5c8f',
+  '--moss': '#4f6b3a',
+  '--ochre': '#b57a12',
+  '--clay': '#a4432a',
+  '--sky': '#dfe6e8',
+  '--air': '#eef1ee',
+};
+
+export const STEEL: Paint = '#6d7880';
+export const CONCRETE: Paint = '#bdb9b0';
+export const WOOD: Paint = '#c79f6a';
+export const EARTH: Paint = '#8d7a63';
+export const SLOT: Paint = '#1d1715';

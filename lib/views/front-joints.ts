@@ -1,0 +1,88 @@
+import { headId, type Unit, type Wall } from '../wall/model';
+import type { PanelSurvey, Placed } from '../wall/survey';
+import { mortarColour, SLOT } from './colours';
+import { shareOf } from './drawn-chance';
+import { type Area, type Point, rectRing, type Shape } from './shape';
+import { faceOf } from './unit-outline';
+
+/** How far the edge of a unit shades a tooled or flush joint, mm: down, and half of it to the right. */
+const TOOLED_SHADE = 2.6;
+const FLUSH_SHADE = 0.9;
+/** A raked joint lies in its units' shade by this much for each mm of recess. */
+const RAKED_SHADE = 1.1;
+
+/** The mortar between the units of a panel, its shade under the units, and what is not filled. */
+export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
+  const patches = survey.placed.flatMap(mortarAround);
+  const shade = jointShade(survey.panel);
+  const mortar = mortarColour(wall);
+  const raked = survey.panel.profile === 'raked';
+  return [
+    { kind: 'area', rings: patches, fill: mortar },
+    { kind: 'area', rings: patches, fill: 'url:grain', opacity: raked ? 0.6 : 0.9 },
+    ...(raked ? [{ kind: 'area', rings: patches, fill: '#1a1310', opacity: 0.22 } as Area] : []),
+    {
+      kind: 'area',
+      rings: survey.placed.map(({ unit }) => shifted(faceOf(unit), shade / 2, -shade)),
+      fill: '#1a1310',
+      opacity: raked ? 0.62 : 0.36,
+    },
+    ...slots(wall, survey),
+  ];
+}
+
+export function jointShade({ profile, recess }: PanelSurvey['panel']): number {
+  if (profile === 'raked') return Math.max(TOOLED_SHADE, recess * RAKED_SHADE);
+  return profile === 'concave' ? TOOLED_SHADE : FLUSH_SHADE;
+}
+
+/** What one unit brings with it: the bed under it, and the head joint to its right. */
+function mortarAround({ unit, bed, right }: Placed): readonly (readonly Point[])[] {
+  const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
+  const rings: (readonly Point[])[] = [[lowLeft, lowRight, highRight, highLeft]];
+  if (bed !== null) {
+    rings.push([[lowLeft[0], lowLeft[1] - bed.left], [lowRight[0], lowRight[1] - bed.right], lowRight, lowLeft]);
+  }
+  if (right !== null) {
+    const [nextLow, , , nextHigh] = faceOf(right.unit);
+    rings.push([lowRight, nextLow, nextHigh, highRight]);
+    if (bed !== null) {
+      const under = right.bed?.left ?? bed.right;
+      rings.push([[lowRight[0], lowRight[1] - bed.right], [nextLow[0], nextLow[1] - under], nextLow, lowRight]);
+    }
+  }
+  return rings;
+}
+
+function shifted(ring: readonly Point[], x: number, y: number): readonly Point[] {
+  return ring.map(([px, py]) => [px + x, py + y]);
+}
+
+/** Dark slots where head joints are open: as much of the joint's height as is not filled, from the top down. */
+function slots(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
+  const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
+  const rings = placed.flatMap(({ unit, right }) => {
+    if (right === null) return [];
+    const share = filled.get(headId(unit.id, right.unit.position));
+    return share === undefined || share >= 100 ? [] : [slotRing(unit, right.unit, 1 - share / 100)];
+  });
+  if (rings.length === 0) return [];
+  return [{ kind: 'area', rings, fill: SLOT, pen: { paint: '#000000', width: 0.5, opacity: 0.4 } }];
+}
+
+/** The open part of the head joint between two units; `open` is its share of the joint's height. */
+export function slotRing(left: Unit, right: Unit, open: number): readonly Point[] {
+  const [, lowLeft, highLeft] = faceOf(left);
+  const [lowRight, , , highRight] = faceOf(right);
+  const footLeft = highLeft[1] - (highLeft[1] - lowLeft[1]) * open;
+  const footRight = highRight[1] - (highRight[1] - lowRight[1]) * open;
+  if (open === 1) return [[lowLeft[0], footLeft], [lowRight[0], footRight], highRight, highLeft];
+  // The mortar that is there ends in a rough slope; the mean of its edge keeps the measured share.
+  const tip = (shareOf(left.id, 21) - 0.5) * 4;
+  return [[lowLeft[0], footLeft - tip], [lowRight[0], footRight + tip], highRight, highLeft];
+}
+
+/** A plain ring for shared overlays: cheap, four corners. */
+export function plainFace(unit: Unit): readonly Point[] {
+  return unit.fall === 0 ? rectRing(unit.x, unit.y, unit.length, unit.height) : faceOf(unit);
+}

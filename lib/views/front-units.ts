@@ -1,0 +1,92 @@
+import type { Unit } from '../wall/model';
+import type { PanelSurvey } from '../wall/survey';
+import { scatterOf, shareOf } from './drawn-chance';
+import { plainFace } from './front-joints';
+import type { Area, Point, Shape } from './shape';
+import { faceOf, outlineOf } from './unit-outline';
+
+/** The units of a panel: one path each, then what they share: grain of the face, lit and shaded arrises, cracks, bloom. */
+export function frontUnits({ placed }: PanelSurvey): readonly Shape[] {
+  const units = placed.map(({ unit }) => unit);
+  const faces = units.map(plainFace);
+  return [
+    ...units.map((unit): Area => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) })),
+    { kind: 'area', rings: faces, fill: 'url:fleck' },
+    ...textured(units, 'rough', 'url:drag'),
+    ...textured(units, 'rock-face', 'url:rock'),
+    {
+      kind: 'area',
+      rings: units.map((unit) => edge(unit, [3, 2])),
+      open: true,
+      pen: { paint: '#fff0dc', width: 1.1, opacity: 0.3 },
+    },
+    {
+      kind: 'area',
+      rings: units.map((unit) => edge(unit, [0, 1])),
+      open: true,
+      pen: { paint: '#1c0d08', width: 1.6, opacity: 0.34 },
+    },
+    ...bloom(units),
+    ...cracks(units),
+  ];
+}
+
+export function fillOf(unit: Unit): string {
+  return `url:unit${unit.shade % 8}${shareOf(unit.id, 12) < 0.6 ? 'a' : 'b'}`;
+}
+
+function edge(unit: Unit, [from, to]: readonly [0 | 3, 1 | 2]): readonly Point[] {
+  const face = faceOf(unit);
+  const [start, end] = [face[from], face[to]];
+  const inset = from === 3 ? -0.6 : 0.7;
+  return [
+    [start[0] + 2, start[1] + inset],
+    [end[0] - 2, end[1] + inset],
+  ];
+}
+
+function textured(units: readonly Unit[], texture: Unit['texture'], fill: string): readonly Area[] {
+  const rings = units.filter((unit) => unit.texture === texture).map(plainFace);
+  return rings.length === 0 ? [] : [{ kind: 'area', rings, fill }];
+}
+
+/** Salts left by drying water: a white veil, thickest at the foot, with a ragged upper edge. */
+function bloom(units: readonly Unit[]): readonly Area[] {
+  return units
+    .filter(({ condition }) => condition === 'bloom')
+    .map((unit) => ({ kind: 'area', rings: [veil(unit)], fill: 'url:bloom' }));
+}
+
+function veil(unit: Unit): readonly Point[] {
+  const [lowLeft, lowRight] = faceOf(unit);
+  const steps = 7;
+  const inset = 4 + shareOf(unit.id, 30) * unit.length * 0.12;
+  const ragged = Array.from({ length: steps + 1 }, (_, index): Point => {
+    const along = 1 - index / steps;
+    const high = unit.height * (0.45 + shareOf(unit.id, 31 + index) * 0.5);
+    const x = unit.x + inset + (unit.length - 2 * inset) * along;
+    return [x, unit.y - unit.fall * along + (index === 0 || index === steps ? high * 0.5 : high)];
+  });
+  return [[lowLeft[0] + inset * 0.7, lowLeft[1] + 1], [lowRight[0] - inset * 0.7, lowRight[1] + 1], ...ragged];
+}
+
+/** A hairline: one thin jagged line through the face, about a third of a millimetre wide. */
+function cracks(units: readonly Unit[]): readonly Area[] {
+  const rings = units.filter(({ condition }) => condition === 'hairline').map(crackOf);
+  if (rings.length === 0) return [];
+  return [{ kind: 'area', rings, open: true, pen: { paint: '#1d0f0a', width: 0.7, opacity: 0.85 } }];
+}
+
+function crackOf(unit: Unit): readonly Point[] {
+  const steps = 7;
+  const foot = 0.25 + shareOf(unit.id, 40) * 0.5;
+  const lean = scatterOf(unit.id, 41, 0.14);
+  return Array.from({ length: steps + 1 }, (_, index): Point => {
+    const up = index / steps;
+    const along = foot + lean * up;
+    return [
+      unit.x + unit.length * along + (index === 0 || index === steps ? 0 : scatterOf(unit.id, 42 + index, 3.2)),
+      unit.y - unit.fall * along + unit.height * up,
+    ];
+  });
+}

@@ -1,0 +1,126 @@
+import type { LengthSystem, Mm } from '../units';
+import type { Panel, Wall } from '../wall/model';
+import { partsOf } from '../wall/parts';
+import { type PanelSurvey, surveyOf } from '../wall/survey';
+import { heightDimension, lengthDimension } from './dimension';
+import { flashingEdges, frontGround, gableBoards, GROUND_HIGH, LEDGE_HIGH, ridgeHeight } from './front-ground';
+import { frontJoints } from './front-joints';
+import { frontOpening } from './front-openings';
+import { frontShadows } from './front-shadows';
+import { frontUnits } from './front-units';
+import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape, type Spot } from './shape';
+
+/** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
+const BESIDE: Mm = 130;
+const ABOVE: Mm = 150;
+const MARGIN_LEFT: Mm = 230;
+const MARGIN_BELOW: Mm = 260;
+/** Between two panels of a corner. */
+const BETWEEN: Mm = 300;
+
+/** The wall from in front: its panels side by side, a return set off past a corner line. */
+export function frontView(wall: Wall, system: LengthSystem): Drawing {
+  const surveys = surveyOf(wall).panels;
+  const frames = framesOf(wall, surveys);
+  const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
+  const ridge = Math.max(...surveys.map(({ panel }) => ridgeHeight(wall, panel, tops.get(panel.id) ?? 0)));
+  const last = surveys[surveys.length - 1]?.panel;
+  const end = (frames[frames.length - 1]?.x ?? 0) + (last?.length ?? 0);
+  const low = -LEDGE_HIGH - GROUND_HIGH;
+  const picture: Box = { x: -BESIDE, y: low, width: end + 2 * BESIDE, height: ridge + ABOVE - low };
+  const shapes: Shape[] = [rect(picture, '--sky')];
+  const labels: Label[] = [];
+  for (const [index, survey] of surveys.entries()) {
+    const { panel } = survey;
+    const x = frames[index]?.x ?? 0;
+    const left = index === 0 ? BESIDE : BETWEEN / 2;
+    const right = index === surveys.length - 1 ? BESIDE : BETWEEN / 2;
+    shapes.push(...panelShapes(wall, survey, tops.get(panel.id) ?? 0, left, right).map((shape) => moved(shape, x, 0)));
+    const length = lengthDimension(x, x + panel.length, low - MARGIN_BELOW * 0.36, 34, -MARGIN_BELOW * 0.36, system);
+    shapes.push(...length.shapes);
+    labels.push({ ...length.label, room: panel.length });
+  }
+  const height = heightDimension(0, tops.get(surveys[0]?.panel.id ?? '') ?? 0, -BESIDE - MARGIN_LEFT * 0.28, 34, MARGIN_LEFT * 0.42, system);
+  shapes.push(...height.shapes, ...cornerLines(surveys, frames, low, ridge + ABOVE));
+  labels.push(height.label, ...returnLabels(surveys, frames, ridge));
+  return {
+    box: {
+      x: picture.x - MARGIN_LEFT,
+      y: picture.y - MARGIN_BELOW,
+      width: picture.width + MARGIN_LEFT,
+      height: picture.height + MARGIN_BELOW,
+    },
+    shapes,
+    labels,
+    frames,
+    spots: spotsOf(wall, frames),
+  };
+}
+
+function panelShapes(wall: Wall, survey: PanelSurvey, top: Mm, left: Mm, right: Mm): readonly Shape[] {
+  const gable = gableBoards(wall, survey.panel, top);
+  return [
+    ...gable.behind,
+    ...frontGround(wall, survey.panel, left, right),
+    ...frontJoints(wall, survey),
+    ...flashingEdges(wall, survey.panel),
+    ...frontUnits(survey),
+    ...frontShadows(survey),
+    ...survey.openings.flatMap((opening) => frontOpening(wall, opening)),
+    ...gable.boards,
+  ];
+}
+
+function framesOf(_wall: Wall, surveys: readonly PanelSurvey[]): readonly Frame[] {
+  let x = 0;
+  return surveys.map(({ panel }) => {
+    const frame = { panel: panel.id, x, y: 0, scale: 1 };
+    x += panel.length + BETWEEN;
+    return frame;
+  });
+}
+
+function topOf({ placed }: PanelSurvey): Mm {
+  return placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
+}
+
+/** A panel that turns away from the viewer in plan. */
+function isReturn({ plan }: Panel): boolean {
+  return plan.leftZ !== plan.rightZ;
+}
+
+function cornerLines(surveys: readonly PanelSurvey[], frames: readonly Frame[], low: Mm, high: Mm): readonly Shape[] {
+  return frames.slice(1).map(({ x }, index) => {
+    const before = frames[index];
+    const end = (before?.x ?? 0) + (surveys[index]?.panel.length ?? 0);
+    const middle = (end + x) / 2;
+    return lines([[[middle, low], [middle, high]]], { paint: '--slate', width: 1.5, thin: true, dash: [10, 4, 2, 4] });
+  });
+}
+
+function returnLabels(surveys: readonly PanelSurvey[], frames: readonly Frame[], ridge: Mm): readonly Label[] {
+  if (surveys.length < 2) return [];
+  return surveys.flatMap(({ panel }, index): readonly Label[] => {
+    const x = (frames[index]?.x ?? 0) + panel.length / 2;
+    const text = isReturn(panel) ? `Return, wall ${panel.id}` : `Wall ${panel.id}`;
+    return [{ at: [x, ridge + ABOVE * 0.5], text, anchor: 'middle', room: panel.length }];
+  });
+}
+
+/** Where every part of the wall's faces lies on the sheet. */
+export function spotsOf(wall: Wall, frames: readonly Frame[]): readonly Spot[] {
+  const byPanel = new Map(frames.map((frame) => [frame.panel, frame]));
+  return [...partsOf(wall).values()].flatMap(({ id, kind, panel, x, y, width, height }) => {
+    const frame = byPanel.get(panel);
+    if (frame === undefined || kind === 'batch') return [];
+    return [
+      {
+        part: id,
+        x: frame.x + frame.scale * x,
+        y: frame.y + frame.scale * y,
+        width: frame.scale * width,
+        height: frame.scale * height,
+      },
+    ];
+  });
+}

@@ -1,0 +1,46 @@
+import type { Label } from './shape';
+import { type PaintOf, type SvgNode, tenth, turned } from './svg-nodes';
+
+const SIZE = 13;
+/** Mean width of a letter, as a share of the size; a little wide, so that texts never touch. */
+const LETTER = 0.6;
+
+/** Texts at one size on the screen; a text with too little room for it is left out until the reader zooms in. */
+export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: PaintOf): readonly SvgNode[] {
+  const size = SIZE * mmPerPx;
+  return labels.flatMap((label) => {
+    const wide = label.text.length * LETTER * size;
+    if (label.room !== undefined && label.room < wide) return [];
+    const x = tenth(label.at[0]);
+    const y = tenth(turned(label.at[1]));
+    const text: SvgNode = {
+      tag: 'text',
+      attributes: {
+        x,
+        y: tenth(y + size * 0.35),
+        fontSize: tenth(size),
+        textAnchor: label.anchor,
+        fill: paintOf(label.plate || label.strong ? '--ink' : '--slate'),
+        ...(label.strong ? { fontWeight: 650 } : {}),
+        ...(label.upright ? { transform: `rotate(-90 ${x} ${y})` } : {}),
+      },
+      text: label.text,
+    };
+    if (!label.plate) return [text];
+    const shift = label.anchor === 'start' ? 0 : label.anchor === 'middle' ? wide / 2 : wide;
+    const plate: SvgNode = {
+      tag: 'rect',
+      attributes: {
+        x: tenth(x - shift - size * 0.25),
+        y: tenth(y - size * 0.68),
+        width: tenth(wide + size * 0.5),
+        height: tenth(size * 1.36),
+        rx: tenth(size * 0.2),
+        fill: paintOf('--raised'),
+        fillOpacity: 0.92,
+        ...(label.upright ? { transform: `rotate(-90 ${x} ${y})` } : {}),
+      },
+    };
+    return [plate, text];
+  });
+}

@@ -1,0 +1,70 @@
+import type { Box, Drawing, Pen, Point, Shape } from './shape';
+import { rectRing } from './shape';
+
+/** A box on the face of a panel, and what it says: a mark of the reader, or what became of a fault. */
+export interface MarkBox extends Box {
+  readonly number: number;
+  readonly panel: string;
+  readonly state: 'mark' | 'found' | 'missed' | 'false';
+}
+
+/** A box this small on the screen would hide in its own ring, px. */
+const LEAST = 18;
+const ROOM = 4;
+
+/** Where a mark lies on the sheet, with room round it; null where the view does not show that face. */
+export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): Box | null {
+  const frame = drawing.frames.find(({ panel }) => panel === mark.panel);
+  if (frame === undefined) return null;
+  const room = ROOM * mmPerPx;
+  const width = Math.max(LEAST * mmPerPx, mark.width * frame.scale + 2 * room);
+  const height = Math.max(LEAST * mmPerPx, mark.height * frame.scale + 2 * room);
+  const middleX = frame.x + frame.scale * (mark.x + mark.width / 2);
+  const middleY = frame.y + frame.scale * (mark.y + mark.height / 2);
+  return { x: middleX - width / 2, y: middleY - height / 2, width, height };
+}
+
+/**
+ * Rings and signs: a mark is a solid ring, found a solid ring with a tick, missed a dashed ring with an open circle, false a
+ * cross-hatched box with a cross. Shape alone tells them apart.
+ */
+export function markShapes(drawing: Drawing, marks: readonly MarkBox[], mmPerPx: number): readonly Shape[] {
+  return marks.flatMap((mark) => {
+    const box = markOnSheet(drawing, mark, mmPerPx);
+    return box === null ? [] : ringAndSign(mark.state, box, mmPerPx);
+  });
+}
+
+const PAINTS = { mark: '--chalk', found: '--moss', missed: '--ink', false: '--clay' } as const;
+
+function ringAndSign(state: MarkBox['state'], box: Box, mmPerPx: number): readonly Shape[] {
+  const paint = PAINTS[state];
+  const ring = [rectRing(box.x, box.y, box.width, box.height)];
+  const pen = (width: number, dash?: readonly number[]): Pen => ({ paint, width, thin: true, ...(dash ? { dash } : {}) });
+  const halo: Shape = { kind: 'area', rings: ring, pen: { paint: '--raised', width: 6, thin: true } };
+  const line: Shape = { kind: 'area', rings: ring, pen: pen(3, state === 'missed' ? [7, 5] : undefined) };
+  if (state === 'mark') return [halo, line];
+  const hatch: readonly Shape[] = state === 'false' ? [{ kind: 'area', rings: crossHatch(box, 9 * mmPerPx), open: true, pen: pen(1) }] : [];
+  return [halo, ...hatch, line, ...sign(state, box, mmPerPx, paint)];
+}
+
+function sign(state: 'found' | 'missed' | 'false', box: Box, mmPerPx: number, paint: string): readonly Shape[] {
+  const at: Point = [box.x + box.width, box.y + box.height];
+  const radius = 10 * mmPerPx;
+  const to = (x: number, y: number): Point => [at[0] + x * mmPerPx, at[1] + y * mmPerPx];
+  const plate: Shape = { kind: 'dot', at, radius, fill: '--raised', pen: { paint, width: 2.5, thin: true } };
+  if (state === 'missed') return [plate];
+  const strokes = state === 'found' ? [[to(-5, 0), to(-1, -4), to(5, 5)]] : [[to(-4, -4), to(4, 4)], [to(-4, 4), to(4, -4)]];
+  return [plate, { kind: 'area', rings: strokes, open: true, pen: { paint, width: 2.8, thin: true } }];
+}
+
+function crossHatch({ x, y, width, height }: Box, step: number): readonly (readonly Point[])[] {
+  const rings: (readonly Point[])[] = [];
+  for (let along = step; along < width + height; along += step) {
+    const low = Math.max(0, along - height);
+    const high = Math.min(along, width);
+    rings.push([[x + low, y + along - low], [x + high, y + along - high]]);
+    rings.push([[x + low, y + height - (along - low)], [x + high, y + height - (along - high)]]);
+  }
+  return rings;
+}

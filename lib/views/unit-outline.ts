@@ -1,0 +1,51 @@
+import type { Mm } from '../units';
+import type { Unit } from '../wall/model';
+import { scatterOf, shareOf } from './drawn-chance';
+import type { Point } from './shape';
+
+/** An arris wanders no more than this from the measured edge, mm: less than a joint gauge tells. */
+const WANDER: Mm = 0.35;
+const WANDER_SPLIT: Mm = 1.1;
+/** A corner is knocked off by this much, from and to. */
+const KNOCK: readonly [Mm, Mm] = [0.8, 2.6];
+
+/** The face of a unit as drawn: its four measured corners, a little knocked about. Irregular in looks only. */
+export function outlineOf(unit: Unit): readonly Point[] {
+  const { id, x, y, length, height, fall, texture } = unit;
+  const wander = texture === 'rock-face' ? WANDER_SPLIT : WANDER;
+  const under = (at: number): Mm => y - fall * at;
+  const knock = (corner: number): Mm => KNOCK[0] + shareOf(id, corner) * (KNOCK[1] - KNOCK[0]);
+  const off = (salt: number): Mm => scatterOf(id, salt, wander);
+  const [a, b, c, d] = [knock(1), knock(2), knock(3), knock(4)];
+  const third = 0.3 + shareOf(id, 5) * 0.4;
+  const top = 0.3 + shareOf(id, 6) * 0.4;
+  return [
+    [x, y + a],
+    [x + a, y],
+    [x + length * third, under(third) + off(7)],
+    [x + length - b, under(1)],
+    [x + length, under(1) + b],
+    [x + length + off(8), under(1) + height * 0.5],
+    [x + length, under(1) + height - c],
+    [x + length - c, under(1) + height],
+    [x + length * top, under(top) + height + off(9)],
+    [x + d, y + height],
+    [x, y + height - d],
+    [x + off(10), y + height * 0.5],
+  ];
+}
+
+/** The measured face: four corners, from the lower left, against the clock. */
+export function faceOf({ x, y, length, height, fall }: Unit): readonly [Point, Point, Point, Point] {
+  return [
+    [x, y],
+    [x + length, y - fall],
+    [x + length, y - fall + height],
+    [x, y + height],
+  ];
+}
+
+/** How far the face stands out at a place on it; `along` and `up` from 0 (left, bottom) to 1. */
+export function faceDepth(unit: Unit, along: number, up: number): Mm {
+  return unit.set + unit.twist * (along - 0.5) + unit.lean * (up - 0.5);
+}
