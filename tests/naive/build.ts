@@ -18,12 +18,7 @@ export interface HandWall {
   readonly expected: readonly Expected[];
 }
 
-export function hand(
-  name: string,
-  rules: RuleSetId,
-  wall: Wall,
-  ...expected: readonly Expected[]
-): HandWall {
+export function hand(name: string, rules: RuleSetId, wall: Wall, ...expected: readonly Expected[]): HandWall {
   return { name, rules, wall, expected };
 }
 
