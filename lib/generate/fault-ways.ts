@@ -54,7 +54,7 @@ export const FAULTS: Readonly<Record<CheckId, FaultWay>> = {
   'thin-joint': { spoil: spoilThinJoint, kinds: WALL_KINDS, masonry: EITHER, most: 4 },
   'open-head': { spoil: spoilOpenHead, kinds: WALL_KINDS, masonry: ANCHORED, most: 4 },
   'raked-thin-veneer': { spoil: spoilRakedThinVeneer, kinds: WALL_KINDS, masonry: ANCHORED, most: 4 },
-  'course-off-level': { spoil: spoilCourseOffLevel, kinds: NO_OPENING, masonry: EITHER, most: 2.6 },
+  'course-off-level': { spoil: spoilCourseOffLevel, kinds: NO_OPENING, masonry: EITHER, most: 2.3 },
   'gauge-drift': { spoil: spoilGaugeDrift, kinds: NO_OPENING, masonry: EITHER, most: 2 },
   'perpend-drift': { spoil: spoilPerpendDrift, kinds: ['plain-panel'], masonry: EITHER, most: 2.3 },
   'bulge-or-hollow': { spoil: spoilBulgeOrHollow, kinds: NO_OPENING, masonry: EITHER, most: 2.4 },

@@ -14,13 +14,16 @@ export function layLedge(draft: Draft, panel: PanelDraft): Support {
     panel: panel.id,
     kind: 'ledge',
     material: 'concrete',
-    fromX: 0,
-    toX: lengthOf(draft, panel.modules),
+    fromX: -PAST_END,
+    toX: lengthOf(draft, panel.modules) + PAST_END,
     y: 0,
     back: -snap(depth + CAVITY + 40),
     front: -snap(bound * share),
   };
 }
+
+/** A ledge runs on past the ends of its panel, mm. */
+const PAST_END: Mm = 20;
 
 /** Clear air space: over the 25 mm of NBC 9.20.6.4 and the IRC; 50 mm is what BIA 28B and the NHBC ask. */
 export const CAVITY: Mm = 50;

@@ -10,6 +10,9 @@ import { layUnits, layWeeps } from './lay-units';
 import { dressLookAlikes } from './look-alikes/dress';
 import type { Plan } from './plan';
 
+/** Units in the top course of a gable: each course above the eaves is a unit shorter. */
+export const GABLE_TOP_UNITS = 3;
+
 /** How far flashing over a lintel runs past each jamb. */
 const FLASHING_PAST_JAMB = 100;
 
@@ -137,7 +140,8 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
         { ...main, id: 'B', modules: Math.floor(plan.modules / 2) },
       ];
     case 'gable-end':
-      return [{ ...main, gableFrom: Math.floor(plan.courses * 0.6) }];
+      // The top course is left three units long.
+      return [{ ...main, gableFrom: plan.courses - plan.modules + GABLE_TOP_UNITS }];
     default: {
       const unknown: never = plan.kind;
       throw new RangeError(`wall kind ${String(unknown)} is not laid`);

@@ -1,9 +1,10 @@
 import type { CheckId } from '../inspect/finding';
 import type { RuleSetId } from '../limits/limit';
-import type { WallKind } from '../wall/model';
+import type { Bond, WallKind } from '../wall/model';
 import type { Brief } from './brief';
 import { type Chance, chanceOf } from './chance';
 import { FAULTS, faultFits } from './fault-ways';
+import { GABLE_TOP_UNITS } from './lay';
 import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
 import type { Plan, Spoil } from './plan';
@@ -46,7 +47,7 @@ export function planOf(brief: Brief): Plan {
     ...incidentals(brief.kind, chance),
     masonry,
     rules: brief.rules,
-    bond: 'running',
+    bond: bondFor(brief.kind, spoils, chance),
     spoils,
     lookAlikes: drawLookAlikes(brief.kind, masonry, brief.rules, spoils, chance.whole(...radicals.lookAlikes), chance),
     mortarTone: chance.whole(...radicals.mortarTone),
@@ -67,7 +68,7 @@ export function planWith(
     ...incidentals(kind, chance),
     masonry,
     rules,
-    bond: spoils.length === 0 && chance.happens(30) ? 'third' : 'running',
+    bond: bondFor(kind, spoils, chance),
     spoils,
     lookAlikes: drawLookAlikes(kind, masonry, rules, spoils, chance.whole(0, 5), chance),
     mortarTone: chance.whole(0, 3),
@@ -75,14 +76,35 @@ export function planWith(
   };
 }
 
+/** Units more than a plain panel: beside an opening there must be field to tie. */
+const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
+  'plain-panel': 0,
+  'window-panel': 4,
+  'door-corner': 4,
+  'gable-end': 2,
+};
+
 function incidentals(kind: WallKind, chance: Chance): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
+  const modules = chance.whole(12, 15) + EXTRA_UNITS[kind];
+  const courses = chance.whole(28, 34);
+  // A gable steps in from an even course, so that the rake meets the bond and leaves no small pieces.
+  const eaves = 16 + 2 * chance.whole(0, 1);
   return {
     kind,
-    modules: chance.whole(12, 15) + (kind === 'plain-panel' ? 0 : 2),
-    courses: kind === 'gable-end' ? chance.whole(30, 34) : chance.whole(28, 34),
+    modules,
+    courses: kind === 'gable-end' ? eaves + modules - GABLE_TOP_UNITS : courses,
     mirrored: chance.happens(50),
   };
 }
+
+/** Third bond where nothing on the wall leans on the half lap: a tipped unit, a drift, a raking end. */
+function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond {
+  const third = chance.happens(30);
+  const halfLap = kind === 'gable-end' || spoils.some(({ fault }) => HALF_LAP.has(fault));
+  return third && !halfLap ? 'third' : 'running';
+}
+
+const HALF_LAP: ReadonlySet<CheckId> = new Set(['tapering-bed', 'sliver-piece', 'perpend-drift', 'course-off-level']);
 
 function drawFaults(
   brief: Brief,

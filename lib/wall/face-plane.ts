@@ -62,43 +62,69 @@ export interface Pad {
   readonly off: Mm | null;
 }
 
+/** A course's middles from the left, and the running sums of how far they stand off the plane. */
+interface Row {
+  readonly placed: readonly Placed[];
+  readonly xs: readonly Mm[];
+  readonly ys: readonly Mm[];
+  /** One more than the units: `sums[n]` is the sum of the first n. */
+  readonly sums: readonly Mm[];
+  readonly lowest: Mm;
+  readonly highest: Mm;
+}
+
 /** For each unit, how far its pad stands off the plane: one proud unit is bridged, a belly is not. */
 export function padsOf(survey: PanelSurvey, plane: FacePlane): readonly Pad[] {
-  const rows = survey.courses.map((course) =>
-    course.map((placed) => {
-      const x = middleX(placed);
-      const y = middleY(placed);
-      return { placed, x, y, off: placed.proud - plane.at(x, y) };
-    }),
-  );
+  const rows = survey.courses.map((course) => rowOf(course, plane));
   const pads: Pad[] = [];
-  for (const [course, row] of rows.entries()) {
-    for (const each of row) {
+  for (const row of rows) {
+    const near = rows.filter(
+      (other) => other.lowest <= row.highest + PAD_REACH && other.highest >= row.lowest - PAD_REACH,
+    );
+    const windows = near.map(() => ({ from: 0, to: 0 }));
+    for (const [index, placed] of row.placed.entries()) {
+      const x = row.xs[index] ?? 0;
+      const y = row.ys[index] ?? 0;
       let sum = 0;
       let count = 0;
-      const add = (other: readonly { x: Mm; y: Mm; off: Mm }[]): boolean => {
-        let reached = false;
-        for (const near of other) {
-          if (near.x > each.x + PAD_REACH) break;
-          if (Math.abs(near.y - each.y) > PAD_REACH) continue;
-          reached = true;
-          if (near.x < each.x - PAD_REACH) continue;
-          sum += near.off;
-          count += 1;
+      for (const [each, other] of near.entries()) {
+        const window = windows[each];
+        if (window === undefined) continue;
+        while (window.from < other.xs.length && (other.xs[window.from] ?? 0) < x - PAD_REACH) window.from += 1;
+        while (window.to < other.xs.length && (other.xs[window.to] ?? 0) <= x + PAD_REACH) window.to += 1;
+        if (other.lowest >= y - PAD_REACH && other.highest <= y + PAD_REACH) {
+          sum += (other.sums[window.to] ?? 0) - (other.sums[window.from] ?? 0);
+          count += window.to - window.from;
+        } else {
+          for (let at = window.from; at < window.to; at++) {
+            if (Math.abs((other.ys[at] ?? 0) - y) > PAD_REACH) continue;
+            sum += (other.sums[at + 1] ?? 0) - (other.sums[at] ?? 0);
+            count += 1;
+          }
         }
-        return reached;
-      };
-      add(row);
-      for (let lower = course - 1; lower >= 0 && nearby(rows[lower], each.y); lower--) add(rows[lower] ?? []);
-      for (let upper = course + 1; upper < rows.length && nearby(rows[upper], each.y); upper++) add(rows[upper] ?? []);
-      pads.push({ placed: each.placed, off: count >= PAD_LEAST_UNITS ? sum / count : null });
+      }
+      pads.push({ placed, off: count >= PAD_LEAST_UNITS ? sum / count : null });
     }
   }
   return pads;
 }
 
-/** True while a course can still hold a middle within reach of y; a course may slope, so half a reach is added. */
-function nearby(row: readonly { y: Mm }[] | undefined, y: Mm): boolean {
-  const first = row?.[0];
-  return first !== undefined && Math.abs(first.y - y) <= PAD_REACH * 1.5;
+function rowOf(course: readonly Placed[], plane: FacePlane): Row {
+  const xs: Mm[] = [];
+  const ys: Mm[] = [];
+  const sums: Mm[] = [0];
+  let sum = 0;
+  let lowest = Number.POSITIVE_INFINITY;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const placed of course) {
+    const x = middleX(placed);
+    const y = middleY(placed);
+    sum += placed.proud - plane.at(x, y);
+    xs.push(x);
+    ys.push(y);
+    sums.push(sum);
+    lowest = Math.min(lowest, y);
+    highest = Math.max(highest, y);
+  }
+  return { placed: course, xs, ys, sums, lowest, highest };
 }

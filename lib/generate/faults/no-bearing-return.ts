@@ -24,11 +24,11 @@ function endOfRight(first: Wall['units'], count: number): readonly [number, numb
   const before = first[first.length - count - 1];
   const last = first[first.length - 1];
   if (before === undefined || last === undefined) throw new NoRoom('course too short');
-  return [before.x + before.length, Math.ceil(last.x + last.length)];
+  return [before.x + before.length, last.x + last.length];
 }
 
 function endOfLeft(first: Wall['units'], count: number): readonly [number, number] {
   const after = first[count];
   if (after === undefined) throw new NoRoom('course too short');
-  return [0, after.x];
+  return [first[0]?.x ?? 0, after.x];
 }

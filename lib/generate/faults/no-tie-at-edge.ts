@@ -13,21 +13,22 @@ export const spoilNoTieAtEdge: SpoilWall = ({ wall, rules, chance, taken }) => {
   const distance = limitOf(rules, 'tie-edge-distance');
   if (distance === undefined) throw new NoRoom('no edge distance');
   const reach = boundAt(distance, {});
-  const bare = surveyOf(wall).panels.flatMap((survey) =>
-    tieEdgesOf(survey).flatMap((edge) => {
+  const bare = surveyOf(wall).panels.flatMap((survey) => {
+    const edges = tieEdgesOf(survey);
+    return edges.flatMap((edge) => {
       const beside = survey.ties.filter((tie) => awayFrom(edge, tie.x) >= 0 && inSpan(edge, tie.y));
       const serving = beside.filter((tie) => awayFrom(edge, tie.x) <= reach);
       const next = beside
         .filter((tie) => awayFrom(edge, tie.x) > reach)
         .reduce((least, tie) => Math.min(least, awayFrom(edge, tie.x)), Number.POSITIVE_INFINITY);
-      const others = tieEdgesOf(survey).filter((other) => other !== edge);
+      const others = edges.filter((other) => other !== edge);
       const shared = serving.some((tie) =>
         others.some((other) => awayFrom(other, tie.x) >= 0 && awayFrom(other, tie.x) <= reach && inSpan(other, tie.y)),
       );
       const clear = next >= reach * CLEARLY_PAST && next < survey.panel.length && serving.length > 0 && !shared;
       return clear && !taken.some((spot) => spot.panel === `${survey.panel.id}-ties`) ? [{ survey, serving }] : [];
-    }),
-  );
+    });
+  });
   if (bare.length === 0) throw new NoRoom('no edge to leave bare');
   const { survey, serving } = chance.pick(bare);
   const gone = new Set(serving.map(({ id }) => id));
