@@ -10,30 +10,91 @@ export interface Dimension {
 }
 
 /** Along x at height y; `reach` is half the length of a tick, `rise` the gap from the line to the middle of the text. */
-export function lengthDimension(from: Mm, to: Mm, y: Mm, reach: Mm, rise: Mm, system: LengthSystem): Dimension {
+export function lengthDimension(
+  from: Mm,
+  to: Mm,
+  y: Mm,
+  reach: Mm,
+  rise: Mm,
+  system: LengthSystem,
+): Dimension {
   return {
     shapes: [
-      plain([[from, y], [to, y]]),
-      plain([[from - reach * 0.6, y - reach * 0.6], [from + reach * 0.6, y + reach * 0.6]], 1.8),
-      plain([[to - reach * 0.6, y - reach * 0.6], [to + reach * 0.6, y + reach * 0.6]], 1.8),
-      plain([[from, y - reach], [from, y + reach]]),
-      plain([[to, y - reach], [to, y + reach]]),
+      plain([
+        [from, y],
+        [to, y],
+      ]),
+      plain(
+        [
+          [from - reach * 0.6, y - reach * 0.6],
+          [from + reach * 0.6, y + reach * 0.6],
+        ],
+        1.8,
+      ),
+      plain(
+        [
+          [to - reach * 0.6, y - reach * 0.6],
+          [to + reach * 0.6, y + reach * 0.6],
+        ],
+        1.8,
+      ),
+      plain([
+        [from, y - reach],
+        [from, y + reach],
+      ]),
+      plain([
+        [to, y - reach],
+        [to, y + reach],
+      ]),
     ],
     label: { at: [(from + to) / 2, y + rise], text: formatLength(to - from, system), anchor: 'middle' },
   };
 }
 
 /** Along y at x; the text reads upward, `away` to the left of the line. */
-export function heightDimension(from: Mm, to: Mm, x: Mm, reach: Mm, away: Mm, system: LengthSystem): Dimension {
+export function heightDimension(
+  from: Mm,
+  to: Mm,
+  x: Mm,
+  reach: Mm,
+  away: Mm,
+  system: LengthSystem,
+): Dimension {
   return {
     shapes: [
-      plain([[x, from], [x, to]]),
-      plain([[x - reach * 0.6, from - reach * 0.6], [x + reach * 0.6, from + reach * 0.6]], 1.8),
-      plain([[x - reach * 0.6, to - reach * 0.6], [x + reach * 0.6, to + reach * 0.6]], 1.8),
-      plain([[x - reach, from], [x + reach, from]]),
-      plain([[x - reach, to], [x + reach, to]]),
+      plain([
+        [x, from],
+        [x, to],
+      ]),
+      plain(
+        [
+          [x - reach * 0.6, from - reach * 0.6],
+          [x + reach * 0.6, from + reach * 0.6],
+        ],
+        1.8,
+      ),
+      plain(
+        [
+          [x - reach * 0.6, to - reach * 0.6],
+          [x + reach * 0.6, to + reach * 0.6],
+        ],
+        1.8,
+      ),
+      plain([
+        [x - reach, from],
+        [x + reach, from],
+      ]),
+      plain([
+        [x - reach, to],
+        [x + reach, to],
+      ]),
     ],
-    label: { at: [x - away, (from + to) / 2], text: formatLength(to - from, system), anchor: 'middle', upright: true },
+    label: {
+      at: [x - away, (from + to) / 2],
+      text: formatLength(to - from, system),
+      anchor: 'middle',
+      upright: true,
+    },
   };
 }
 

@@ -14,10 +14,24 @@ export function frontGround(wall: Wall, panel: Panel, left: Mm, right: Mm): read
   const ground = -LEDGE_HIGH;
   return [
     // Behind the ledge line: what is seen where no ledge is, in its own shade.
-    rect({ x: 0, y: ground, width: panel.length, height: LEDGE_HIGH }, wall.masonry === 'adhered' ? '#8d877c' : '#41382f'),
+    rect(
+      { x: 0, y: ground, width: panel.length, height: LEDGE_HIGH },
+      wall.masonry === 'adhered' ? '#8d877c' : '#41382f',
+    ),
     ...ledges.flatMap(ledgeFront),
-    rect({ x: -left, y: ground - GROUND_HIGH, width: panel.length + left + right, height: GROUND_HIGH }, 'url:earth'),
-    lines([[[-left, ground], [panel.length + right, ground]]], { paint: '#3c3226', width: 5 }),
+    rect(
+      { x: -left, y: ground - GROUND_HIGH, width: panel.length + left + right, height: GROUND_HIGH },
+      'url:earth',
+    ),
+    lines(
+      [
+        [
+          [-left, ground],
+          [panel.length + right, ground],
+        ],
+      ],
+      { paint: '#3c3226', width: 5 },
+    ),
   ];
 }
 
@@ -26,8 +40,28 @@ function ledgeFront({ fromX, toX, y, material }: Support): readonly Shape[] {
   const fill = material === 'wood' ? 'url:wood' : material === 'steel' ? 'url:cut-steel' : 'url:concrete';
   return [
     rect(box, fill),
-    lines([[[fromX, y], [toX, y]]], { paint: '#2b2723', width: 2.5 }),
-    lines([[[fromX, y], [fromX, y - LEDGE_HIGH]], [[toX, y], [toX, y - LEDGE_HIGH]]], { paint: '#2b2723', width: 1.5, opacity: 0.7 }),
+    lines(
+      [
+        [
+          [fromX, y],
+          [toX, y],
+        ],
+      ],
+      { paint: '#2b2723', width: 2.5 },
+    ),
+    lines(
+      [
+        [
+          [fromX, y],
+          [fromX, y - LEDGE_HIGH],
+        ],
+        [
+          [toX, y],
+          [toX, y - LEDGE_HIGH],
+        ],
+      ],
+      { paint: '#2b2723', width: 1.5, opacity: 0.7 },
+    ),
   ];
 }
 
@@ -42,10 +76,18 @@ export function flashingEdges(wall: Wall, panel: Panel): readonly Shape[] {
 }
 
 /** Upper ends of the courses of a gable, from the foot of the rake to its top; null for an upright panel. */
-function rakeOf(wall: Wall, panel: Panel, top: Mm): { readonly foot: Mm; readonly in: Mm; readonly top: Mm } | null {
+function rakeOf(
+  wall: Wall,
+  panel: Panel,
+  top: Mm,
+): { readonly foot: Mm; readonly in: Mm; readonly top: Mm } | null {
   if (panel.gable === null) return null;
   const { fromCourse, step } = panel.gable;
-  return { foot: top - (panel.courses - fromCourse + 1) * wall.gauge, in: (panel.courses - fromCourse + 1) * step, top };
+  return {
+    foot: top - (panel.courses - fromCourse + 1) * wall.gauge,
+    in: (panel.courses - fromCourse + 1) * step,
+    top,
+  };
 }
 
 /** How far above its bricks a gable is drawn, mm: its boards run on to the ridge. */
@@ -56,7 +98,11 @@ export function ridgeHeight(wall: Wall, panel: Panel, top: Mm): Mm {
 }
 
 /** The dark under the roof behind a gable's stepped ends, and its barge boards in front of nothing but air. */
-export function gableBoards(wall: Wall, panel: Panel, top: Mm): { readonly behind: readonly Shape[]; readonly boards: readonly Shape[] } {
+export function gableBoards(
+  wall: Wall,
+  panel: Panel,
+  top: Mm,
+): { readonly behind: readonly Shape[]; readonly boards: readonly Shape[] } {
   const rake = rakeOf(wall, panel, top);
   if (rake === null) return { behind: [], boards: [] };
   const slope = (rake.top - rake.foot) / rake.in;
@@ -66,14 +112,21 @@ export function gableBoards(wall: Wall, panel: Panel, top: Mm): { readonly behin
   const other = ([x, y]: Point): Point => [panel.length - x, y];
   // Just outside the outer upper corners of the stepped courses.
   const under = wall.gauge + 14;
-  const board = (low: Mm, high: Mm): readonly Point[] => [at(-eaves, low), at(middle, low), at(middle, high), at(-eaves, high)];
+  const board = (low: Mm, high: Mm): readonly Point[] => [
+    at(-eaves, low),
+    at(middle, low),
+    at(middle, high),
+    at(-eaves, high),
+  ];
   const both = (low: Mm, high: Mm, fill: string, opacity?: number): readonly Shape[] => [
     polygon(board(low, high), fill, opacity),
     polygon(board(low, high).map(other), fill, opacity),
   ];
   const wide = BOARD_WIDE;
   return {
-    behind: [polygon([at(0, 0), at(0, under), at(middle, under), other(at(0, under)), other(at(0, 0))], '#3b3029')],
+    behind: [
+      polygon([at(0, 0), at(0, under), at(middle, under), other(at(0, under)), other(at(0, 0))], '#3b3029'),
+    ],
     boards: [
       ...both(under, under + wide, '#e6e0d2'),
       ...both(under, under + 14, darker('#e6e0d2', 0.5), 0.8),

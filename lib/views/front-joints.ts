@@ -41,14 +41,24 @@ function mortarAround({ unit, bed, right }: Placed): readonly (readonly Point[])
   const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
   const rings: (readonly Point[])[] = [[lowLeft, lowRight, highRight, highLeft]];
   if (bed !== null) {
-    rings.push([[lowLeft[0], lowLeft[1] - bed.left], [lowRight[0], lowRight[1] - bed.right], lowRight, lowLeft]);
+    rings.push([
+      [lowLeft[0], lowLeft[1] - bed.left],
+      [lowRight[0], lowRight[1] - bed.right],
+      lowRight,
+      lowLeft,
+    ]);
   }
   if (right !== null) {
     const [nextLow, , , nextHigh] = faceOf(right.unit);
     rings.push([lowRight, nextLow, nextHigh, highRight]);
     if (bed !== null) {
       const under = right.bed?.left ?? bed.right;
-      rings.push([[lowRight[0], lowRight[1] - bed.right], [nextLow[0], nextLow[1] - under], nextLow, lowRight]);
+      rings.push([
+        [lowRight[0], lowRight[1] - bed.right],
+        [nextLow[0], nextLow[1] - under],
+        nextLow,
+        lowRight,
+      ]);
     }
   }
   return rings;

@@ -33,7 +33,10 @@ function toeOf(lintel: Support, opening: Opening): readonly Shape[] {
   const to = Math.min(opening.x + opening.width, lintel.toX);
   const back = Math.min(1, Math.max(0, -lintel.front) / 40);
   const toe: Box = { x: from, y: lintel.y - thick, width: to - from, height: thick };
-  return [rect(toe, darker('#8a949a', 0.15 + back * 0.55)), rect({ ...toe, y: toe.y + thick * 0.78, height: thick * 0.22 }, '#15191b', 0.5)];
+  return [
+    rect(toe, darker('#8a949a', 0.15 + back * 0.55)),
+    rect({ ...toe, y: toe.y + thick * 0.78, height: thick * 0.22 }, '#15191b', 0.5),
+  ];
 }
 
 function windowIn({ x, y, width, height }: Box): readonly Shape[] {
@@ -51,7 +54,11 @@ function windowIn({ x, y, width, height }: Box): readonly Shape[] {
     rect(sash, FRAME),
     outline(sash, darker(FRAME, 0.35), 3),
     ...lights.flatMap((light): Shape[] => [
-      outline({ x: light.x - 14, y: light.y - 14, width: light.width + 28, height: light.height + 28 }, darker(FRAME, 0.18), 4),
+      outline(
+        { x: light.x - 14, y: light.y - 14, width: light.width + 28, height: light.height + 28 },
+        darker(FRAME, 0.18),
+        4,
+      ),
       rect(light, 'url:glass'),
       { kind: 'area', rings: gleams(light), fill: '#ffffff', opacity: 0.16 },
       outline(light, darker(FRAME, 0.5), 4),
@@ -75,13 +82,28 @@ function gleams({ x, y, width, height }: Box): readonly (readonly Point[])[] {
 }
 
 function doorIn({ x, y, width, height }: Box, colour: string): readonly Shape[] {
-  const leaf: Box = { x: x + FRAME_WIDE, y: y + 24, width: width - 2 * FRAME_WIDE, height: height - FRAME_WIDE - 24 };
+  const leaf: Box = {
+    x: x + FRAME_WIDE,
+    y: y + 24,
+    width: width - 2 * FRAME_WIDE,
+    height: height - FRAME_WIDE - 24,
+  };
   const side = leaf.width * 0.15;
-  const light: Box = { x: leaf.x + side, y: leaf.y + leaf.height * 0.56, width: leaf.width - 2 * side, height: leaf.height * 0.34 };
+  const light: Box = {
+    x: leaf.x + side,
+    y: leaf.y + leaf.height * 0.56,
+    width: leaf.width - 2 * side,
+    height: leaf.height * 0.34,
+  };
   const gap = leaf.width * 0.08;
   const panels = [0, 1].map((index): Box => {
     const half = (light.width - gap) / 2;
-    return { x: light.x + index * (half + gap), y: leaf.y + leaf.height * 0.1, width: half, height: leaf.height * 0.38 };
+    return {
+      x: light.x + index * (half + gap),
+      y: leaf.y + leaf.height * 0.1,
+      width: half,
+      height: leaf.height * 0.38,
+    };
   });
   return [
     rect({ x, y, width, height }, darker(colour, 0.35)),
@@ -90,12 +112,26 @@ function doorIn({ x, y, width, height }: Box, colour: string): readonly Shape[] 
     ...panels.flatMap((panel): Shape[] => [
       rect(panel, lighter(colour, 0.05)),
       outline(panel, darker(colour, 0.45), 5),
-      outline({ x: panel.x + 24, y: panel.y + 24, width: panel.width - 48, height: panel.height - 48 }, lighter(colour, 0.2), 3),
+      outline(
+        { x: panel.x + 24, y: panel.y + 24, width: panel.width - 48, height: panel.height - 48 },
+        lighter(colour, 0.2),
+        3,
+      ),
     ]),
     rect(light, 'url:glass'),
     outline(light, darker(colour, 0.5), 8),
-    { kind: 'dot', at: [leaf.x + leaf.width - side * 0.45, leaf.y + leaf.height * 0.47], radius: 26, fill: '#8f7233' },
-    { kind: 'dot', at: [leaf.x + leaf.width - side * 0.45 - 4, leaf.y + leaf.height * 0.47 + 4], radius: 17, fill: '#d6b566' },
+    {
+      kind: 'dot',
+      at: [leaf.x + leaf.width - side * 0.45, leaf.y + leaf.height * 0.47],
+      radius: 26,
+      fill: '#8f7233',
+    },
+    {
+      kind: 'dot',
+      at: [leaf.x + leaf.width - side * 0.45 - 4, leaf.y + leaf.height * 0.47 + 4],
+      radius: 17,
+      fill: '#d6b566',
+    },
   ];
 }
 
@@ -109,7 +145,10 @@ function sillOf({ x, y, width }: Opening): readonly Shape[] {
 }
 
 function thresholdOf({ x, y, width }: Opening): readonly Shape[] {
-  return [rect({ x, y, width, height: 24 }, '#8f897d'), rect({ x, y: y + 18, width, height: 6 }, '#d9d3c6', 0.7)];
+  return [
+    rect({ x, y, width, height: 24 }, '#8f897d'),
+    rect({ x, y: y + 18, width, height: 6 }, '#d9d3c6', 0.7),
+  ];
 }
 
 function outline({ x, y, width, height }: Box, paint: string, wide: number): Area {

@@ -24,7 +24,12 @@ export function frontShadows({ placed }: PanelSurvey): readonly Shape[] {
 }
 
 /** Across the bed between a unit and one it stands on. */
-function underneath(upper: Placed, lower: Placed, dark: (readonly Point[])[], bright: (readonly Point[])[]): void {
+function underneath(
+  upper: Placed,
+  lower: Placed,
+  dark: (readonly Point[])[],
+  bright: (readonly Point[])[],
+): void {
   const from = Math.max(upper.unit.x, lower.unit.x);
   const to = Math.min(upper.unit.x + upper.unit.length, lower.unit.x + lower.unit.length);
   if (to <= from) return;
@@ -55,7 +60,8 @@ function beside(left: Placed, right: Placed, dark: (readonly Point[])[], bright:
   const bottom = faceDepth(left.unit, 1, 0) - faceDepth(right.unit, 0, 0);
   const [, lowRight, highRight] = faceOf(left.unit);
   const [lowLeft, , , highLeft] = faceOf(right.unit);
-  if (Math.max(top, bottom) >= LEAST_STEP) dark.push(shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top)));
+  if (Math.max(top, bottom) >= LEAST_STEP)
+    dark.push(shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top)));
   if (Math.min(top, bottom) <= -LEAST_STEP) {
     bright.push([
       lowLeft,

@@ -67,7 +67,11 @@ function veil(unit: Unit): readonly Point[] {
     const x = unit.x + inset + (unit.length - 2 * inset) * along;
     return [x, unit.y - unit.fall * along + (index === 0 || index === steps ? high * 0.5 : high)];
   });
-  return [[lowLeft[0] + inset * 0.7, lowLeft[1] + 1], [lowRight[0] - inset * 0.7, lowRight[1] + 1], ...ragged];
+  return [
+    [lowLeft[0] + inset * 0.7, lowLeft[1] + 1],
+    [lowRight[0] - inset * 0.7, lowRight[1] + 1],
+    ...ragged,
+  ];
 }
 
 /** A hairline: one thin jagged line through the face, about a third of a millimetre wide. */
@@ -85,7 +89,9 @@ function crackOf(unit: Unit): readonly Point[] {
     const up = index / steps;
     const along = foot + lean * up;
     return [
-      unit.x + unit.length * along + (index === 0 || index === steps ? 0 : scatterOf(unit.id, 42 + index, 3.2)),
+      unit.x +
+        unit.length * along +
+        (index === 0 || index === steps ? 0 : scatterOf(unit.id, 42 + index, 3.2)),
       unit.y - unit.fall * along + unit.height * up,
     ];
   });

@@ -3,12 +3,29 @@ import type { Panel, Wall } from '../wall/model';
 import { partsOf } from '../wall/parts';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
 import { heightDimension, lengthDimension } from './dimension';
-import { flashingEdges, frontGround, gableBoards, GROUND_HIGH, LEDGE_HIGH, ridgeHeight } from './front-ground';
+import {
+  flashingEdges,
+  frontGround,
+  gableBoards,
+  GROUND_HIGH,
+  LEDGE_HIGH,
+  ridgeHeight,
+} from './front-ground';
 import { frontJoints } from './front-joints';
 import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
 import { frontUnits } from './front-units';
-import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape, type Spot } from './shape';
+import {
+  type Box,
+  type Drawing,
+  type Frame,
+  type Label,
+  lines,
+  moved,
+  rect,
+  type Shape,
+  type Spot,
+} from './shape';
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
 const BESIDE: Mm = 130;
@@ -35,12 +52,28 @@ export function frontView(wall: Wall, system: LengthSystem): Drawing {
     const x = frames[index]?.x ?? 0;
     const left = index === 0 ? BESIDE : BETWEEN / 2;
     const right = index === surveys.length - 1 ? BESIDE : BETWEEN / 2;
-    shapes.push(...panelShapes(wall, survey, tops.get(panel.id) ?? 0, left, right).map((shape) => moved(shape, x, 0)));
-    const length = lengthDimension(x, x + panel.length, low - MARGIN_BELOW * 0.36, 34, -MARGIN_BELOW * 0.36, system);
+    shapes.push(
+      ...panelShapes(wall, survey, tops.get(panel.id) ?? 0, left, right).map((shape) => moved(shape, x, 0)),
+    );
+    const length = lengthDimension(
+      x,
+      x + panel.length,
+      low - MARGIN_BELOW * 0.36,
+      34,
+      -MARGIN_BELOW * 0.36,
+      system,
+    );
     shapes.push(...length.shapes);
     labels.push({ ...length.label, room: panel.length });
   }
-  const height = heightDimension(0, tops.get(surveys[0]?.panel.id ?? '') ?? 0, -BESIDE - MARGIN_LEFT * 0.28, 34, MARGIN_LEFT * 0.42, system);
+  const height = heightDimension(
+    0,
+    tops.get(surveys[0]?.panel.id ?? '') ?? 0,
+    -BESIDE - MARGIN_LEFT * 0.28,
+    34,
+    MARGIN_LEFT * 0.42,
+    system,
+  );
   shapes.push(...height.shapes, ...cornerLines(surveys, frames, low, ridge + ABOVE));
   labels.push(height.label, ...returnLabels(surveys, frames, ridge));
   return {
@@ -89,16 +122,33 @@ function isReturn({ plan }: Panel): boolean {
   return plan.leftZ !== plan.rightZ;
 }
 
-function cornerLines(surveys: readonly PanelSurvey[], frames: readonly Frame[], low: Mm, high: Mm): readonly Shape[] {
+function cornerLines(
+  surveys: readonly PanelSurvey[],
+  frames: readonly Frame[],
+  low: Mm,
+  high: Mm,
+): readonly Shape[] {
   return frames.slice(1).map(({ x }, index) => {
     const before = frames[index];
     const end = (before?.x ?? 0) + (surveys[index]?.panel.length ?? 0);
     const middle = (end + x) / 2;
-    return lines([[[middle, low], [middle, high]]], { paint: '--slate', width: 1.5, thin: true, dash: [10, 4, 2, 4] });
+    return lines(
+      [
+        [
+          [middle, low],
+          [middle, high],
+        ],
+      ],
+      { paint: '--slate', width: 1.5, thin: true, dash: [10, 4, 2, 4] },
+    );
   });
 }
 
-function returnLabels(surveys: readonly PanelSurvey[], frames: readonly Frame[], ridge: Mm): readonly Label[] {
+function returnLabels(
+  surveys: readonly PanelSurvey[],
+  frames: readonly Frame[],
+  ridge: Mm,
+): readonly Label[] {
   if (surveys.length < 2) return [];
   return surveys.flatMap(({ panel }, index): readonly Label[] => {
     const x = (frames[index]?.x ?? 0) + panel.length / 2;

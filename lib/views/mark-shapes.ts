@@ -40,21 +40,38 @@ const PAINTS = { mark: '--chalk', found: '--moss', missed: '--ink', false: '--cl
 function ringAndSign(state: MarkBox['state'], box: Box, mmPerPx: number): readonly Shape[] {
   const paint = PAINTS[state];
   const ring = [rectRing(box.x, box.y, box.width, box.height)];
-  const pen = (width: number, dash?: readonly number[]): Pen => ({ paint, width, thin: true, ...(dash ? { dash } : {}) });
+  const pen = (width: number, dash?: readonly number[]): Pen => ({
+    paint,
+    width,
+    thin: true,
+    ...(dash ? { dash } : {}),
+  });
   const halo: Shape = { kind: 'area', rings: ring, pen: { paint: '--raised', width: 6, thin: true } };
   const line: Shape = { kind: 'area', rings: ring, pen: pen(3, state === 'missed' ? [7, 5] : undefined) };
   if (state === 'mark') return [halo, line];
-  const hatch: readonly Shape[] = state === 'false' ? [{ kind: 'area', rings: crossHatch(box, 9 * mmPerPx), open: true, pen: pen(1) }] : [];
+  const hatch: readonly Shape[] =
+    state === 'false' ? [{ kind: 'area', rings: crossHatch(box, 9 * mmPerPx), open: true, pen: pen(1) }] : [];
   return [halo, ...hatch, line, ...sign(state, box, mmPerPx, paint)];
 }
 
-function sign(state: 'found' | 'missed' | 'false', box: Box, mmPerPx: number, paint: string): readonly Shape[] {
+function sign(
+  state: 'found' | 'missed' | 'false',
+  box: Box,
+  mmPerPx: number,
+  paint: string,
+): readonly Shape[] {
   const at: Point = [box.x + box.width, box.y + box.height];
   const radius = 10 * mmPerPx;
   const to = (x: number, y: number): Point => [at[0] + x * mmPerPx, at[1] + y * mmPerPx];
   const plate: Shape = { kind: 'dot', at, radius, fill: '--raised', pen: { paint, width: 2.5, thin: true } };
   if (state === 'missed') return [plate];
-  const strokes = state === 'found' ? [[to(-5, 0), to(-1, -4), to(5, 5)]] : [[to(-4, -4), to(4, 4)], [to(-4, 4), to(4, -4)]];
+  const strokes =
+    state === 'found'
+      ? [[to(-5, 0), to(-1, -4), to(5, 5)]]
+      : [
+          [to(-4, -4), to(4, 4)],
+          [to(-4, 4), to(4, -4)],
+        ];
   return [plate, { kind: 'area', rings: strokes, open: true, pen: { paint, width: 2.8, thin: true } }];
 }
 
@@ -63,8 +80,14 @@ function crossHatch({ x, y, width, height }: Box, step: number): readonly (reado
   for (let along = step; along < width + height; along += step) {
     const low = Math.max(0, along - height);
     const high = Math.min(along, width);
-    rings.push([[x + low, y + along - low], [x + high, y + along - high]]);
-    rings.push([[x + low, y + height - (along - low)], [x + high, y + height - (along - high)]]);
+    rings.push([
+      [x + low, y + along - low],
+      [x + high, y + along - high],
+    ]);
+    rings.push([
+      [x + low, y + height - (along - low)],
+      [x + high, y + height - (along - high)],
+    ]);
   }
   return rings;
 }

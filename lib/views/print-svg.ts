@@ -7,7 +7,7 @@ import { type MarkBox, markShapes } from './mark-shapes';
 import type { Paint } from './shape';
 import { sharedFills } from './shared-fills';
 import { nodeOf, type SvgNode, svgBox } from './svg-nodes';
-import type { View } from './view';
+import { parseView, type View } from './view';
 
 /** Width on paper or on a page that text is sized for, px. */
 const WIDTH = 1200;
@@ -17,7 +17,12 @@ const FONT = "'Atkinson Hyperlegible Next', Verdana, sans-serif";
  * A whole SVG file of one view, by day, with every colour in it; `marks` are boxes on a panel's face, drawn where the view shows
  * that face. Lengths in `system`.
  */
-export function svgOf(wall: Wall, view: View, marks: readonly MarkBox[] = [], system: LengthSystem = 'mm'): string {
+export function svgOf(
+  wall: Wall,
+  view: View,
+  marks: readonly MarkBox[] = [],
+  system: LengthSystem = 'mm',
+): string {
   const drawing = drawingOf(wall, view, system);
   const [x, y, width, height] = svgBox(drawing.box);
   const mmPerPx = width / WIDTH;
@@ -36,6 +41,11 @@ export function svgOf(wall: Wall, view: View, marks: readonly MarkBox[] = [], sy
     fontFamily: FONT,
   };
   return `${textOf({ tag: 'svg', attributes, children: body })}\n`;
+}
+
+/** A whole SVG file of the view named in a text, as parseView reads it. @throws ViewError */
+export function printSvg(wall: Wall, view: string): string {
+  return svgOf(wall, parseView(wall, view));
 }
 
 export function printedPaint(paint: Paint): string {

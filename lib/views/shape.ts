@@ -93,7 +93,9 @@ export function rect(box: Box, fill: Paint, opacity?: number): Area {
 }
 
 export function polygon(points: readonly Point[], fill: Paint, opacity?: number): Area {
-  return opacity === undefined ? { kind: 'area', rings: [points], fill } : { kind: 'area', rings: [points], fill, opacity };
+  return opacity === undefined
+    ? { kind: 'area', rings: [points], fill }
+    : { kind: 'area', rings: [points], fill, opacity };
 }
 
 export function lines(rings: readonly (readonly Point[])[], pen: Pen): Area {

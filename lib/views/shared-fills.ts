@@ -13,25 +13,41 @@ export function sharedFills(wall: Wall, paintOf: PaintOf, prefix: string): reado
     pattern(id('drag'), 211, 157, drags()),
     pattern(id('rock'), 173, 121, facets()),
     pattern(id('grain'), 97, 83, grains()),
-    gradient(id('bloom'), [0, 1, 0, 0], [
-      ['#fbf8f0', 0.62, 0],
-      ['#fbf8f0', 0.3, 0.55],
-      ['#fbf8f0', 0.04, 1],
-    ]),
-    gradient(id('glass'), [0, 0, 0.9, 1], [
-      ['#9db6c4', 1, 0],
-      ['#7f9dad', 1, 0.45],
-      ['#93aebb', 1, 0.46],
-      ['#5f7c8c', 1, 1],
-    ]),
-    gradient(id('head-shade'), [0, 0, 0, 1], [
-      ['#120d0a', 0.62, 0],
-      ['#120d0a', 0, 1],
-    ]),
-    gradient(id('side-shade'), [0, 0, 1, 0], [
-      ['#120d0a', 0.5, 0],
-      ['#120d0a', 0, 1],
-    ]),
+    gradient(
+      id('bloom'),
+      [0, 1, 0, 0],
+      [
+        ['#fbf8f0', 0.62, 0],
+        ['#fbf8f0', 0.3, 0.55],
+        ['#fbf8f0', 0.04, 1],
+      ],
+    ),
+    gradient(
+      id('glass'),
+      [0, 0, 0.9, 1],
+      [
+        ['#9db6c4', 1, 0],
+        ['#7f9dad', 1, 0.45],
+        ['#93aebb', 1, 0.46],
+        ['#5f7c8c', 1, 1],
+      ],
+    ),
+    gradient(
+      id('head-shade'),
+      [0, 0, 0, 1],
+      [
+        ['#120d0a', 0.62, 0],
+        ['#120d0a', 0, 1],
+      ],
+    ),
+    gradient(
+      id('side-shade'),
+      [0, 0, 1, 0],
+      [
+        ['#120d0a', 0.5, 0],
+        ['#120d0a', 0, 1],
+      ],
+    ),
     ...hatches(id, paintOf),
   ];
 }
@@ -39,16 +55,24 @@ export function sharedFills(wall: Wall, paintOf: PaintOf, prefix: string): reado
 /** Two ways a unit came out of the kiln: lighter to one end, or flashed dark at the other. */
 function unitGradients(colour: string, id: string): readonly SvgNode[] {
   return [
-    gradient(`${id}a`, [0, 0, 1, 0.5], [
-      [lighter(colour, 0.07), 1, 0],
-      [colour, 1, 0.5],
-      [darker(colour, 0.1), 1, 1],
-    ]),
-    gradient(`${id}b`, [0, 0, 1, 0.3], [
-      [darker(colour, 0.13), 1, 0],
-      [lighter(colour, 0.05), 1, 0.38],
-      [colour, 1, 1],
-    ]),
+    gradient(
+      `${id}a`,
+      [0, 0, 1, 0.5],
+      [
+        [lighter(colour, 0.07), 1, 0],
+        [colour, 1, 0.5],
+        [darker(colour, 0.1), 1, 1],
+      ],
+    ),
+    gradient(
+      `${id}b`,
+      [0, 0, 1, 0.3],
+      [
+        [darker(colour, 0.13), 1, 0],
+        [lighter(colour, 0.05), 1, 0.38],
+        [colour, 1, 1],
+      ],
+    ),
   ];
 }
 
@@ -76,7 +100,14 @@ function path(rings: readonly (readonly Point[])[], fill: string, fillOpacity: n
 }
 
 /** Small three-cornered specks, strewn evenly but not in rows. */
-function specks(name: string, count: number, width: number, height: number, least: number, most: number): Point[][] {
+function specks(
+  name: string,
+  count: number,
+  width: number,
+  height: number,
+  least: number,
+  most: number,
+): Point[][] {
   return Array.from({ length: count }, (_, index) => {
     const x = most + shareOf(name, index * 7) * (width - 2 * most);
     const y = -most - shareOf(name, index * 7 + 1) * (height - 2 * most);
@@ -164,14 +195,14 @@ function hatches(id: (name: string) => string, paintOf: PaintOf): readonly SvgNo
       ground(WOOD, 160, 46),
       strokes('M0 9q40-5 80 0t80 0M0 23q40 7 80 0t80 0M0 37q40-4 80 0t80 0', '#8a6233', 1),
     ]),
-    pattern(id('cut-wood'), 60, 60, [
-      ground(WOOD, 60, 60),
-      strokes('M0 60L60 0M0 0L60 60', '#8a6233', 0.9),
-    ]),
+    pattern(id('cut-wood'), 60, 60, [ground(WOOD, 60, 60), strokes('M0 60L60 0M0 0L60 60', '#8a6233', 0.9)]),
     pattern(id('earth'), 64, 48, [
       ground(EARTH, 64, 48),
       strokes('M4 12l10-8M10 16l12-10M16 20l12-10M36 36l10-8M42 40l12-10M48 44l12-10', '#594a39', 1.4),
     ]),
-    pattern(id('wrap'), 150, 150, [ground(paintOf('--air'), 150, 150), strokes('M0 75h150', paintOf('--line'), 1)]),
+    pattern(id('wrap'), 150, 150, [
+      ground(paintOf('--air'), 150, 150),
+      strokes('M0 75h150', paintOf('--line'), 1),
+    ]),
   ];
 }

@@ -51,7 +51,10 @@ export function cutsOf(wall: Wall): readonly Cut[] {
 }
 
 /** The cut a section view asks for; null when the wall has none such. */
-export function cutOf(wall: Wall, view: { readonly at: 'base' | 'lintel'; readonly support?: string }): Cut | null {
+export function cutOf(
+  wall: Wall,
+  view: { readonly at: 'base' | 'lintel'; readonly support?: string },
+): Cut | null {
   const fitting = cutsOf(wall).filter(({ at }) => at === view.at);
   const named = wall.supports.find(({ id }) => id === view.support);
   return (
@@ -60,4 +63,39 @@ export function cutOf(wall: Wall, view: { readonly at: 'base' | 'lintel'; readon
     (view.support === undefined ? fitting[0] : undefined) ??
     null
   );
+}
+
+/** A view that a wall has not, or a name that is no view: the message says what there is. */
+export class ViewError extends Error {
+  override name = 'ViewError';
+}
+
+/**
+ * Reads `front`, `section` (the first there is), `section:A-lintel1`, `behind` (the first unit) or `behind:A12.5`, `before-cover`.
+ * @throws ViewError for any other text, and for what this wall has not.
+ */
+export function parseView(wall: Wall, text: string): View {
+  const [kind = '', named] = text.split(':');
+  const known = viewsOf(wall);
+  if (!known.some((each) => each === kind)) {
+    throw new ViewError(`view: "${text}" is not a view of this wall; it has ${known.join(', ')}`);
+  }
+  if (kind === 'section') return parseSection(wall, named);
+  if (kind === 'behind') {
+    const unit = named === undefined ? wall.units[0] : wall.units.find(({ id }) => id === named);
+    if (unit === undefined) throw new ViewError(`view: this wall has no unit "${named}"`);
+    return { kind: 'behind', unit: unit.id };
+  }
+  return kind === 'front' ? { kind: 'front' } : { kind: 'before-cover' };
+}
+
+function parseSection(wall: Wall, named: string | undefined): View {
+  const cuts = cutsOf(wall);
+  const cut = named === undefined ? cuts[0] : cuts.find(({ support }) => support === named);
+  if (cut === undefined) {
+    throw new ViewError(
+      `view: no section at "${named}"; there is ${cuts.map(({ support }) => support).join(', ')}`,
+    );
+  }
+  return { kind: 'section', at: cut.at, support: cut.support };
 }

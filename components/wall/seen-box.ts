@@ -1,0 +1,48 @@
+import type { Box, Point } from '../../lib/views/shape';
+
+/** Nearest that one may look: this share of the whole drawing's width. */
+const NEAREST = 1 / 40;
+
+/** `seen` magnified by `factor` (over 1: nearer) about a point that stays where it is. */
+export function zoomed(whole: Box, seen: Box, factor: number, [x, y]: Point): Box {
+  const width = Math.min(whole.width, Math.max(whole.width * NEAREST, seen.width / factor));
+  const scale = width / seen.width;
+  return kept(whole, {
+    x: x - (x - seen.x) * scale,
+    y: y - (y - seen.y) * scale,
+    width,
+    height: seen.height * scale,
+  });
+}
+
+/** `seen` moved by (x, y) mm, never off the drawing. */
+export function panned(whole: Box, seen: Box, x: number, y: number): Box {
+  return kept(whole, { ...seen, x: seen.x + x, y: seen.y + y });
+}
+
+/** `seen` moved just far enough that `target` is in view, with a little room round it. */
+export function brought(whole: Box, seen: Box, target: Box): Box {
+  return kept(whole, {
+    ...seen,
+    x: nudged(seen.x, seen.width, target.x, target.width),
+    y: nudged(seen.y, seen.height, target.y, target.height),
+  });
+}
+
+function nudged(from: number, size: number, start: number, length: number): number {
+  const room = Math.min(size * 0.08, Math.max(0, (size - length) / 2));
+  if (length > size) return start + length / 2 - size / 2;
+  return Math.min(start - room, Math.max(from, start + length + room - size));
+}
+
+function kept(whole: Box, box: Box): Box {
+  return {
+    ...box,
+    x: Math.min(whole.x + whole.width - box.width, Math.max(whole.x, box.x)),
+    y: Math.min(whole.y + whole.height - box.height, Math.max(whole.y, box.y)),
+  };
+}
+
+export function isWhole(whole: Box, seen: Box): boolean {
+  return seen.width >= whole.width;
+}

@@ -1,0 +1,52 @@
+'use client';
+
+import { type RefObject, useCallback, useEffect, useState } from 'react';
+import type { Box, Point } from '../../lib/views/shape';
+import { brought, panned, zoomed } from './seen-box';
+import { mmPerPixel } from './to-screen';
+
+export interface Seen {
+  /** What part of the sheet is seen. */
+  readonly box: Box;
+  readonly mmPerPx: number;
+  readonly zoom: (factor: number, about: Point) => void;
+  readonly pan: (x: number, y: number) => void;
+  readonly bring: (target: Box) => void;
+  readonly showWhole: () => void;
+}
+
+/** What part of the drawing is seen, and how large a pixel is. Starts, and starts again for another drawing, with the whole. */
+export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+  const [seen, setSeen] = useState({ whole, box: whole });
+  if (!sameBox(seen.whole, whole)) setSeen({ whole, box: whole });
+  const box = sameBox(seen.whole, whole) ? seen.box : whole;
+  const [screen, setScreen] = useState({ width: 0, height: 0 });
+
+  useEffect(() => {
+    const element = svg.current;
+    if (element === null || typeof ResizeObserver === 'undefined') return;
+    const observer = new ResizeObserver(() => {
+      const { width, height } = element.getBoundingClientRect();
+      setScreen({ width, height });
+    });
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [svg]);
+
+  const change = useCallback(
+    (next: (box: Box) => Box) => setSeen((old) => ({ ...old, box: next(old.box) })),
+    [],
+  );
+  return {
+    box,
+    mmPerPx: mmPerPixel(box, screen),
+    zoom: useCallback((factor, about) => change((old) => zoomed(whole, old, factor, about)), [change, whole]),
+    pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),
+    bring: useCallback((target) => change((old) => brought(whole, old, target)), [change, whole]),
+    showWhole: useCallback(() => change(() => whole), [change, whole]),
+  };
+}
+
+function sameBox(a: Box, b: Box): boolean {
+  return a.x === b.x && a.y === b.y && a.width === b.width && a.height === b.height;
+}

@@ -1,0 +1,201 @@
+'use client';
+
+import { type KeyboardEvent, type MouseEvent, useId, useMemo, useRef, useState } from 'react';
+import { drawingOf } from '../../lib/views/draw-view';
+import type { MarkBox } from '../../lib/views/mark-shapes';
+import type { Box } from '../../lib/views/shape';
+import { svgBox } from '../../lib/views/svg-nodes';
+import { type Layer, type Target, targetAt, targetRows, type TargetRow } from '../../lib/views/targets';
+import { type Place, placeOf, travelled } from '../../lib/views/travel';
+import type { View } from '../../lib/views/view';
+import type { LengthSystem } from '../../lib/units';
+import type { Wall } from '../../lib/wall/model';
+import { isWhole } from './seen-box';
+import { sheetPoint } from './to-screen';
+import { useGestures } from './use-gestures';
+import { useSeenBox } from './use-seen-box';
+import styles from './wall-drawing.module.css';
+import { WallGrid } from './wall-grid';
+import { Ring, WallLabels, WallMarks } from './wall-overlays';
+import { WallPicture } from './wall-picture';
+import { ZoomButtons } from './zoom-buttons';
+
+export interface DrawnMark extends MarkBox {
+  readonly part: string;
+}
+
+export interface WallDrawingProps {
+  readonly wall: Wall;
+  readonly view: View;
+  readonly marks: readonly DrawnMark[];
+  readonly selected: string | null;
+  readonly layer: Layer;
+  readonly onPick?: (part: string) => void;
+  readonly system: LengthSystem;
+  readonly label: string;
+}
+
+/** How far beside a part a click still means it, px. Joints and ties are thin. */
+const SLACK: Readonly<Record<Layer, number>> = { units: 4, joints: 12, fixings: 14 };
+/** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. */
+const FINGER = 24;
+const WORKING = 48;
+const STEP = 1.5;
+
+/** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
+export function WallDrawing({ wall, view, marks, selected, layer, onPick, system, label }: WallDrawingProps) {
+  const prefix = `${useId()}-`;
+  const svg = useRef<SVGSVGElement>(null);
+  const viewKey = JSON.stringify(view);
+  // The key stands for the view: a caller may make a new object each time it draws.
+  const shown = useMemo(() => JSON.parse(viewKey) as View, [viewKey]);
+  const drawing = useMemo(() => drawingOf(wall, shown, system), [wall, shown, system]);
+  const rows = useMemo(
+    () => targetRows(wall, shown, drawing, layer, system),
+    [wall, shown, drawing, layer, system],
+  );
+  const seen = useSeenBox(drawing.box, svg);
+  const gestures = useGestures(svg, seen);
+  const [place, moveTo] = usePlace(rows, selected);
+  const active = rows[place.row]?.targets[place.index] ?? null;
+  const selectedBox = useMemo(
+    () => drawing.spots.find(({ part }) => part === selected) ?? null,
+    [drawing, selected],
+  );
+
+  const go = (next: Place) => {
+    moveTo(next);
+    const target = rows[next.row]?.targets[next.index];
+    if (target) focusOn(svg.current, target);
+    if (target) seen.bring(target.box);
+  };
+  const click = (event: MouseEvent<SVGSVGElement>) => {
+    const kind = gestures.clickKind();
+    if (kind === 'drag') return;
+    const [x, y] = sheetPoint(
+      seen.box,
+      event.currentTarget.getBoundingClientRect(),
+      event.clientX,
+      event.clientY,
+    );
+    const target = targetAt(rows, x, y, SLACK[layer] * seen.mmPerPx);
+    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, seen.mmPerPx)) {
+      seen.zoom((WORKING * seen.mmPerPx) / wall.gauge, [x, y]);
+      return;
+    }
+    if (target === null) return;
+    moveTo(placeOf(rows, target.part) ?? place);
+    focusOn(svg.current, target);
+    onPick?.(target.part);
+  };
+  const press = (event: KeyboardEvent<SVGSVGElement>) => {
+    if (event.altKey) return;
+    if (zoomKey(event.key)) {
+      event.preventDefault();
+      return;
+    }
+    if ((event.key === 'Enter' || event.key === ' ') && active) {
+      event.preventDefault();
+      onPick?.(event.shiftKey ? (courseOf(active.part) ?? active.part) : active.part);
+      return;
+    }
+    const next = travelled(rows, place, event.key, event.ctrlKey || event.metaKey);
+    if (next === null) return;
+    event.preventDefault();
+    go(next);
+  };
+  const middle = (): [number, number] => {
+    const box: Box = active?.box ?? seen.box;
+    return [box.x + box.width / 2, box.y + box.height / 2];
+  };
+  function zoomKey(key: string): boolean {
+    if (key === '+' || key === '=') seen.zoom(STEP, middle());
+    else if (key === '-') seen.zoom(1 / STEP, middle());
+    else if (key === '0') seen.showWhole();
+    else return false;
+    return true;
+  }
+
+  const whole = isWhole(drawing.box, seen.box);
+  const { width, height } = drawing.box;
+  const classes = [styles.drawing, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
+  return (
+    <div className={styles.frame}>
+      <p id={`${prefix}help`} className={styles.help}>
+        Arrow keys move along a course and from course to course. Home and End go to its ends, Page Up and
+        Page Down five courses. Enter picks a part, Shift and Enter its whole course. Plus and minus zoom, 0
+        shows the whole wall.
+      </p>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the grid inside has the roles; clicks are told apart by arithmetic. */}
+      <svg
+        ref={svg}
+        role="presentation"
+        viewBox={svgBox(seen.box).join(' ')}
+        className={classes}
+        style={{ aspectRatio: `${Math.round(width)} / ${Math.round(height)}` }}
+        onClick={click}
+        onKeyDown={press}
+        onPointerDown={gestures.onPointerDown}
+        onPointerMove={gestures.onPointerMove}
+        onPointerUp={gestures.onPointerUp}
+        onPointerCancel={gestures.onPointerCancel}
+      >
+        <WallPicture wall={wall} drawing={drawing} prefix={prefix} />
+        <WallGrid
+          rows={rows}
+          label={label}
+          help={`${prefix}help`}
+          active={active?.part ?? null}
+          selected={selected}
+        />
+        <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
+        {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
+        {active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
+        <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
+      </svg>
+      <ZoomButtons
+        whole={whole}
+        onNearer={() => seen.zoom(STEP, middleOf(seen.box))}
+        onFurther={() => seen.zoom(1 / STEP, middleOf(seen.box))}
+        onWhole={seen.showWhole}
+      />
+    </div>
+  );
+}
+
+/** The place of the keyboard in the rows; when the rows change, on what is selected, or at the start. */
+function usePlace(
+  rows: readonly TargetRow[],
+  selected: string | null,
+): readonly [Place, (place: Place) => void] {
+  const start = (): Place =>
+    (selected ? placeOf(rows, selected) : null) ?? { row: 0, index: 0, wantedX: firstX(rows) };
+  const [kept, keep] = useState(() => ({ rows, place: start() }));
+  const current = kept.rows === rows ? kept : { rows, place: start() };
+  if (current !== kept) keep(current);
+  return [current.place, (place) => keep({ rows, place })];
+}
+
+function firstX(rows: readonly TargetRow[]): number {
+  const box = rows[0]?.targets[0]?.box;
+  return box ? box.x + box.width / 2 : 0;
+}
+
+function focusOn(svg: SVGSVGElement | null, { part }: Target): void {
+  svg?.querySelector<SVGElement>(`[data-part="${part}"]`)?.focus({ preventScroll: true });
+}
+
+/** At this zoom a finger covers more than the part, and the courses are too low to aim at. */
+function tooSmall(target: Target | null, gauge: number, mmPerPx: number): boolean {
+  if (gauge / mmPerPx >= FINGER) return false;
+  return target === null || Math.min(target.box.width, target.box.height) / mmPerPx < FINGER;
+}
+
+/** `A12.5`, `A12.5-bed`, `A12.5/6` -> `A12`. */
+function courseOf(part: string): string | null {
+  return /^([A-Z]\d+)\./.exec(part)?.[1] ?? null;
+}
+
+function middleOf({ x, y, width, height }: Box): [number, number] {
+  return [x + width / 2, y + height / 2];
+}

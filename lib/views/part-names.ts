@@ -1,0 +1,82 @@
+import { formatInches, formatMm, type LengthSystem, type Mm } from '../units';
+import { headId, type Tie, type Wall } from '../wall/model';
+import { headWidth, type Placed, surveyOf } from '../wall/survey';
+import type { View } from './view';
+
+/**
+ * What every part is called aloud: where it is and what a rule laid on it would read; never whether that is right. Only what the
+ * view shows is said: a tie's strap has no length from in front.
+ */
+export function partNames(wall: Wall, view: View, system: LengthSystem): ReadonlyMap<string, string> {
+  const names = new Map<string, string>();
+  const length = (mm: Mm): string => (system === 'mm' ? formatMm(Math.round(mm)) : formatInches(mm));
+  const where = (panel: string): string => (wall.panels.length > 1 ? `wall ${panel}, ` : '');
+  const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
+  for (const survey of surveyOf(wall).panels) {
+    const wallName = where(survey.panel.id);
+    for (const placed of survey.placed) {
+      nameUnit(names, placed, wallName, length);
+      if (placed.right !== null) {
+        const { unit, right } = placed;
+        const id = headId(unit.id, right.unit.position);
+        const share = filled.get(id) ?? 100;
+        const fill = share >= 100 ? '' : share <= 0 ? ', open' : `, filled ${share}%`;
+        const width = length(headWidth(unit, right.unit));
+        names.set(
+          id,
+          `${wallName}course ${unit.course}, head joint after unit ${unit.position}, ${width} wide${fill}`,
+        );
+      }
+    }
+    for (const opening of survey.openings) {
+      names.set(
+        opening.id,
+        `${wallName}${opening.kind}, ${length(opening.width)} wide, ${length(opening.height)} high`,
+      );
+    }
+    for (const { id, kind, material, fromX, toX, opening } of survey.supports) {
+      const over = survey.openings.find((each) => each.id === opening)?.kind ?? 'opening';
+      const said = kind === 'ledge' ? `${material} ledge` : `${material} lintel over the ${over}`;
+      names.set(
+        id,
+        `${wallName}${said}${view.kind === 'section' || kind === 'ledge' ? `, ${length(toX - fromX)} long` : ''}`,
+      );
+    }
+    for (const tie of survey.ties) names.set(tie.id, `${wallName}${tieName(wall, tie, length)}`);
+    names.set(`${survey.panel.id}-left-end`, `${wallName}left end`);
+    names.set(`${survey.panel.id}-right-end`, `${wallName}right end`);
+  }
+  for (const [index, { id }] of wall.panels.entries()) {
+    const next = wall.panels[index + 1];
+    if (next) names.set(`${id}-${next.id}-corner`, `corner of wall ${id} and wall ${next.id}`);
+  }
+  return names;
+}
+
+function nameUnit(
+  names: Map<string, string>,
+  { unit, bed }: Placed,
+  wallName: string,
+  length: (mm: Mm) => string,
+): void {
+  const at = `${wallName}course ${unit.course}`;
+  names.set(unit.id, `${at}, unit ${unit.position}, ${unit.kind}`);
+  if (bed !== null) {
+    names.set(
+      `${unit.id}-bed`,
+      `${at}, bed under unit ${unit.position}, left ${length(bed.left)}, right ${length(bed.right)}`,
+    );
+  }
+}
+
+/** "tie, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it, in mm in either system. */
+export function tieName(wall: Wall, tie: Tie, length: (mm: Mm) => string): string {
+  const reach = wall.cavity > 0 ? `, ${length(wall.cavity + tie.embedment)} long` : '';
+  return `tie over course ${tie.course}, ${caliper(tie.thickness)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
+}
+
+/** Hundredths of a millimetre, as read on a caliper. */
+export function caliper(thickness: Mm): string {
+  const hundredths = Math.round(thickness * 100);
+  return `${Math.floor(hundredths / 100)}.${String(hundredths % 100).padStart(2, '0')} mm`;
+}
