@@ -1,8 +1,117 @@
+import Link from 'next/link';
+import { Caution } from '../components/forms/caution';
+import { CodeBox } from '../components/forms/code-box';
+import { TOPIC_TITLES, TOPICS } from '../lib/generate/topics';
+import { codeOf } from '../lib/generate/wall-code';
+import { DRAWING_CAUTIONS } from '../lib/inspect/make-safe';
+import styles from './home.module.css';
+import { HOME_WALL } from './home-wall';
+
+/** What a person can check from the ground, without a tool and without a figure. */
+const GOOD_LOOKS = [
+  'The courses run level, and the corners stand plumb.',
+  'The joints are full, and one is much like the next.',
+  'The upright joints line up again every second course.',
+  'There are no thin pieces, above all not at windows and corners.',
+  'Something you can see, or see the ends of, carries the wall over each opening.',
+  'Small open slots just above the bottom and above windows are meant to be there: they let water out.',
+] as const;
+
 export default function StartPage() {
   return (
-    <div className="column">
-      <h1>Read the Wall</h1>
-      <p>Look at a wall. Measure it. Say what is wrong with it.</p>
+    <div className={styles.home}>
+      <div className={styles.lead}>
+        <div>
+          <h1>Read the wall</h1>
+          <p className={styles.what}>
+            Here you learn to see what is right and what is wrong in brickwork and veneer. You get a drawn
+            wall that nobody has seen before. You look at it, measure it, and mark what is out of its limits.
+            Then you learn what you found, what you missed, by how much, and why it matters. Some walls are
+            sound.
+          </p>
+          <p>
+            <Link
+              className="button"
+              href="/walls?topic=joints&kind=plain-panel&difficulty=1&rules=canada"
+              prefetch={false}
+            >
+              Read a first wall
+            </Link>
+          </p>
+        </div>
+        <figure className={styles.picture}>
+          {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
+          <img
+            src="/sound-wall.svg"
+            alt="Drawing of a sound brick wall with a window, seen from in front"
+            width={1200}
+            height={860}
+          />
+          <figcaption>This wall is sound: every measurement on it is within its limits.</figcaption>
+        </figure>
+      </div>
+
+      <div className={styles.ways}>
+        <section aria-labelledby="apprentice">
+          <h2 id="apprentice">You are learning the trade</h2>
+          <p>Start with one topic. The first walls have one fault at most, and it is easy to see.</p>
+          <ul className={styles.topics}>
+            {TOPICS.map((topic) => (
+              <li key={topic}>
+                <Link
+                  href={`/walls?topic=${topic}&kind=plain-panel&difficulty=1&rules=canada`}
+                  prefetch={false}
+                >
+                  {TOPIC_TITLES[topic]}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </section>
+        <section aria-labelledby="instructor">
+          <h2 id="instructor">You teach it</h2>
+          <p>
+            Choose a topic, a kind of wall, how hard it is and the rules that judge it. Each wall has a short
+            code: read it out, and everyone has the same wall.
+          </p>
+          <ul className={styles.links}>
+            <li>
+              <Link href="/walls">Lay a wall for a group</Link>
+            </li>
+            <li>
+              <Link href="/limits">See every limit with its source</Link>
+            </li>
+          </ul>
+        </section>
+        <section aria-labelledby="homeowner">
+          <h2 id="homeowner">It is your house</h2>
+          <p>What good work looks like, from the ground:</p>
+          <ul>
+            {GOOD_LOOKS.map((look) => (
+              <li key={look}>{look}</li>
+            ))}
+          </ul>
+          <ul className={styles.links}>
+            <li>
+              <Link href={`/walls/${codeOf(HOME_WALL)}`} prefetch={false}>
+                Look closely at the sound wall above
+              </Link>
+            </li>
+            <li>
+              <Link href="/limits">What the rules say</Link>
+            </li>
+            <li>
+              <Link href="/safety">If masonry looks loose</Link>
+            </li>
+          </ul>
+        </section>
+      </div>
+
+      <section className={styles.known} aria-labelledby="known">
+        <h2 id="known">Somebody gave you a wall code?</h2>
+        <CodeBox />
+      </section>
+      <Caution lines={DRAWING_CAUTIONS} />
     </div>
   );
 }

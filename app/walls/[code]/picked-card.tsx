@@ -1,0 +1,93 @@
+'use client';
+
+import { useMemo } from 'react';
+import { MarkForm } from '../../../components/practice/mark-form';
+import { PartCard } from '../../../components/practice/part-card';
+import type { PickedPart } from '../../../components/practice/part-facts';
+import type { Mark } from '../../../components/practice/practice-state';
+import { findFaults } from '../../../lib/inspect/find-fault';
+import type { LengthSystem } from '../../../lib/units';
+import { viewsOf } from '../../../lib/views/view';
+import { FAULT_CHOICES } from '../fault-choices';
+import { nearbyParts } from '../nearby-parts';
+import type { OpenWall } from '../open-wall';
+import { readingsOf } from '../part-readings';
+
+const MOST_MARKS = 200;
+const MOST_NAMES_A_PART = 2;
+
+/** The card of the part picked, with the form that marks it or changes a mark on it. */
+export function PickedCard(props: {
+  readonly open: OpenWall;
+  readonly part: string;
+  readonly lifted: boolean;
+  /** Index of the mark being changed. */
+  readonly changing: number | null;
+  readonly marks: readonly Mark[];
+  readonly system: LengthSystem;
+  readonly onPick: (part: string) => void;
+  readonly onLift: () => void;
+  readonly onClose: () => void;
+  readonly onMark: (mark: Mark) => void;
+}) {
+  const { open, part: id, lifted, changing, marks, system, onPick, onLift, onClose, onMark } = props;
+  const picked = useMemo(() => pickedPart(open, id, lifted), [open, id, lifted]);
+  if (!picked) return null;
+  const canLift = picked.kind === 'unit' && viewsOf(open.wall).includes('behind') && !lifted;
+  return (
+    <PartCard
+      picked={picked}
+      system={system}
+      title={changing === null ? undefined : `Change mark ${changing + 1}:`}
+      tools={
+        canLift && (
+          <button type="button" onClick={onLift}>
+            Lift it and look behind
+          </button>
+        )
+      }
+      onPick={onPick}
+      onClose={onClose}
+    >
+      <MarkForm
+        picked={picked}
+        faults={FAULT_CHOICES}
+        find={findFaults}
+        before={changing === null ? undefined : marks[changing]}
+        onMark={(mark) => {
+          const others = marks.filter((_, index) => index !== changing);
+          const objection = objectionTo(mark, others);
+          if (objection === null) onMark(mark);
+          return objection;
+        }}
+      />
+    </PartCard>
+  );
+}
+
+function pickedPart({ survey, parts, nameOf }: OpenWall, id: string, lifted: boolean): PickedPart | null {
+  const part = parts.get(id);
+  if (!part) return null;
+  return {
+    id,
+    kind: part.kind,
+    name: nameOf(id),
+    readings: readingsOf(part, survey, lifted),
+    nearby: nearbyParts(part, survey, parts).map((each) => ({
+      id: each.id,
+      kind: each.kind,
+      name: nameOf(each.id),
+    })),
+  };
+}
+
+/** Why a mark cannot be taken, in a sentence; null when it can. The same rules as at hand-in, told in time. */
+function objectionTo(mark: Mark, others: readonly Mark[]): string | null {
+  const here = others.filter(({ part }) => part === mark.part);
+  if (here.some(({ fault }) => fault === mark.fault)) return 'You have marked this fault here already.';
+  const isPanel = /^[A-Z]$/.test(mark.part);
+  if (!isPanel && new Set(here.map(({ fault }) => fault)).size >= MOST_NAMES_A_PART) {
+    return 'This part has two marks already. Change or remove one of them first.';
+  }
+  return others.length >= MOST_MARKS ? 'That is the most marks a wall can have.' : null;
+}

@@ -1,0 +1,55 @@
+'use client';
+
+import { type RefObject, useEffect, useMemo, useRef } from 'react';
+
+type Place = 'stage' | 'tickets' | 'marks' | 'review' | 'result' | 'card';
+
+const WHERE: Readonly<Record<Place, string>> = {
+  stage: '#stage-heading',
+  tickets: '#tickets summary',
+  marks: '#marks-heading',
+  review: '#review-heading',
+  result: '#result-heading',
+  card: '#picked-name',
+};
+
+/** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
+export function useFocusMoves() {
+  const room = useRef<HTMLDivElement>(null);
+  const next = useRef<Place | 'wall' | null>(null);
+  const leftFrom = useRef<Element | null>(null);
+
+  useEffect(() => {
+    const place = next.current;
+    next.current = null;
+    if (place === null) return;
+    if (place === 'wall') focusOn(leftFrom.current, true);
+    else focusOn(room.current?.querySelector(WHERE[place]) ?? null, place === 'card');
+  });
+
+  return useMemo(
+    () => ({
+      room: room as RefObject<HTMLDivElement | null>,
+      to: (place: Place) => {
+        next.current = place;
+      },
+      toCard: () => {
+        const active = document.activeElement;
+        if (active?.closest('[data-stage]')) leftFrom.current = active;
+        next.current = 'card';
+      },
+      backToWall: () => {
+        next.current = 'wall';
+      },
+      scrollToWall: () => {
+        const stage = room.current?.querySelector('[data-stage]');
+        stage?.scrollIntoView({ block: 'nearest' });
+      },
+    }),
+    [],
+  );
+}
+
+function focusOn(element: Element | null, preventScroll: boolean): void {
+  if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll });
+}

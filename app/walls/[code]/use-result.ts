@@ -1,0 +1,26 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { Work } from '../../../components/practice/practice-state';
+import type { ResultRows } from '../../../components/result/result-rows';
+import type { RuleSetId } from '../../../lib/limits/limit';
+import { GradingError, grade } from '../../grading';
+import type { OpenWall } from '../open-wall';
+import { rowsOf } from '../result-rows';
+
+/** The result once the work is handed in, or the sentence that says why it cannot be marked; null before. */
+export function useResult(
+  { phase, marks }: Work,
+  { wall, parts }: OpenWall,
+  rules: RuleSetId,
+): { readonly rows: ResultRows | null; readonly problem: string | null } | null {
+  return useMemo(() => {
+    if (phase !== 'handed in') return null;
+    try {
+      return { rows: rowsOf(grade(wall, rules, marks), wall, rules, parts), problem: null };
+    } catch (error) {
+      if (!(error instanceof GradingError)) throw error;
+      return { rows: null, problem: `This cannot be marked: ${error.message}.` };
+    }
+  }, [phase, marks, wall, parts, rules]);
+}

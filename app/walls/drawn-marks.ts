@@ -1,0 +1,34 @@
+import type { Mark } from '../../components/practice/practice-state';
+import type { ResultRows } from '../../components/result/result-rows';
+import type { DrawnMark } from '../../components/wall/wall-drawing';
+import type { Part } from '../../lib/wall/parts';
+
+/** The learner's marks as rings on the wall, numbered as in the list. */
+export function drawnMarks(marks: readonly Mark[], parts: ReadonlyMap<string, Part>): readonly DrawnMark[] {
+  return marks.flatMap((mark, index) => {
+    const part = parts.get(mark.part);
+    return part ? [{ ...boxOf(part), number: index + 1, state: 'mark' as const }] : [];
+  });
+}
+
+/** After hand-in: a ring for every fault, found or missed, and one for every false mark, numbered as in the result. */
+export function drawnResult(rows: ResultRows, parts: ReadonlyMap<string, Part>): readonly DrawnMark[] {
+  return [
+    ...rows.findings.map(
+      ({ number, outcome, finding }): DrawnMark => ({
+        number,
+        part: finding.parts[0] ?? finding.region.panel,
+        ...finding.region,
+        state: outcome === 'missed' ? 'missed' : 'found',
+      }),
+    ),
+    ...rows.falseMarks.flatMap(({ number, part: id }) => {
+      const part = parts.get(id);
+      return part ? [{ ...boxOf(part), number, state: 'false' as const }] : [];
+    }),
+  ];
+}
+
+function boxOf({ id, panel, x, y, width, height }: Part) {
+  return { part: id, panel, x, y, width, height };
+}

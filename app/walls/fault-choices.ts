@@ -1,0 +1,20 @@
+import type { FaultChoice } from '../../components/practice/part-facts';
+import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
+import { CHECKS, type CheckId } from '../../lib/inspect/finding';
+
+/** All faults as they can be chosen: every one of them, whatever the wall is about. */
+export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
+  const { name, looksLike, whereToLook, scope } = CATALOGUE[id];
+  return { id, name, looksLike, whereToLook, scope, family: familyOf(id) };
+});
+
+/** The first topic that has the fault. */
+function familyOf(fault: CheckId): string {
+  const topic = TOPICS.find((each) => TOPIC_FAULTS[each].includes(fault));
+  return TOPIC_TITLES[topic ?? 'mixed'];
+}
+
+export function faultName(fault: string): string {
+  return FAULT_CHOICES.find(({ id }) => id === fault)?.name ?? fault;
+}

@@ -1,0 +1,74 @@
+import styles from './forms.module.css';
+
+export interface FieldChoice {
+  readonly value: string;
+  readonly label: string;
+}
+
+export interface WallFormField {
+  readonly name: string;
+  readonly label: string;
+  readonly choices: readonly FieldChoice[];
+}
+
+/** Asks for a new wall. Works without script; what was typed stays in place when something is wrong. */
+export function WallForm(props: {
+  readonly fields: readonly WallFormField[];
+  readonly typed: Readonly<Record<string, string>>;
+  readonly problem: { readonly field: string; readonly problem: string } | null;
+  readonly mostSeed: number;
+}) {
+  const { fields, typed, problem, mostSeed } = props;
+  const problemOf = (field: string) => (problem?.field === field ? problem.problem : null);
+  return (
+    <form method="get" action="/walls" className={styles.wall}>
+      {fields.map(({ name, label, choices }) => (
+        <p key={name} className={styles.field}>
+          <label htmlFor={name}>{label}</label>
+          <select id={name} name={name} defaultValue={typed[name]} {...described(name, problemOf(name))}>
+            {choices.map((choice) => (
+              <option key={choice.value} value={choice.value}>
+                {choice.label}
+              </option>
+            ))}
+          </select>
+          <Problem name={name} text={problemOf(name)} />
+        </p>
+      ))}
+      <p className={styles.field}>
+        <label htmlFor="seed">Wall number (leave empty for any)</label>
+        <input
+          id="seed"
+          name="seed"
+          inputMode="numeric"
+          autoComplete="off"
+          defaultValue={typed.seed}
+          {...described('seed', problemOf('seed'))}
+        />
+        <Problem name="seed" text={problemOf('seed')} />
+        <span className={styles.help}>
+          A whole number from 0 to {mostSeed}. The same number gives the same wall.
+        </span>
+      </p>
+      <p className={styles.send}>
+        <button type="submit" className="button">
+          Lay the wall
+        </button>
+      </p>
+    </form>
+  );
+}
+
+function described(name: string, problem: string | null) {
+  return problem === null ? {} : { 'aria-invalid': true, 'aria-describedby': `${name}-problem` };
+}
+
+function Problem({ name, text }: { readonly name: string; readonly text: string | null }) {
+  if (text === null) return null;
+  return (
+    <span id={`${name}-problem`} className={styles.problem} role="alert">
+      <span aria-hidden="true">✕ </span>
+      {text}
+    </span>
+  );
+}

@@ -1,0 +1,100 @@
+'use client';
+
+import { useId, useState } from 'react';
+import type { CheckId } from '../../lib/inspect/finding';
+import styles from './fault-chooser.module.css';
+import type { FaultChoice, Scope } from './part-facts';
+
+const SCOPE_WORDS: Readonly<Record<Scope, string>> = {
+  unit: 'a unit',
+  joint: 'a joint',
+  course: 'a course',
+  panel: 'a whole panel',
+  corner: 'a corner',
+  edge: 'an edge',
+  support: 'a support',
+  opening: 'an opening',
+  tie: 'a tie',
+  batch: 'a mixing',
+};
+
+/** The names of all faults, by family; those that go with the part picked come first. Typing narrows the list. */
+export function FaultChooser(props: {
+  readonly faults: readonly FaultChoice[];
+  /** Faults that answer to plain or trade words, the best first. */
+  readonly find: (words: string) => readonly CheckId[];
+  readonly scope: Scope;
+  readonly value: CheckId | null;
+  readonly onChoose: (fault: CheckId) => void;
+}) {
+  const { faults, find, scope, value, onChoose } = props;
+  const [words, setWords] = useState('');
+  const id = useId();
+  const asked = words.trim() !== '';
+  const shown = asked
+    ? find(words).flatMap((check) => faults.find((fault) => fault.id === check) ?? [])
+    : faults;
+  const groups = asked ? [{ title: 'Best answers first', faults: shown }] : groupsOf(faults, scope);
+  return (
+    <fieldset className={styles.chooser}>
+      <legend className={styles.legend}>What is wrong here?</legend>
+      <label className={styles.filter}>
+        <span>Type a word to shorten the list</span>
+        <input
+          type="search"
+          value={words}
+          autoComplete="off"
+          aria-describedby={`${id}-count`}
+          onChange={(event) => setWords(event.target.value)}
+          onKeyDown={(event) => {
+            // Enter would send the form with whatever was chosen before.
+            if (event.key === 'Enter') event.preventDefault();
+          }}
+        />
+      </label>
+      <p id={`${id}-count`} className={styles.count} role="status">
+        {shown.length === 0
+          ? 'No fault has that word. Try another, or clear the box.'
+          : `${shown.length} of ${faults.length} faults`}
+      </p>
+      <div className={styles.list}>
+        {shown.length > 0 &&
+          groups.map(({ title, faults: members }) => (
+            <fieldset key={title} className={styles.family}>
+              <legend>{title}</legend>
+              {members.map((fault) => (
+                <label key={fault.id} className={styles.fault}>
+                  <input
+                    type="radio"
+                    name={id}
+                    value={fault.id}
+                    checked={fault.id === value}
+                    onChange={() => onChoose(fault.id)}
+                  />
+                  <span>{fault.name}</span>
+                </label>
+              ))}
+            </fieldset>
+          ))}
+      </div>
+    </fieldset>
+  );
+}
+
+interface Group {
+  readonly title: string;
+  readonly faults: readonly FaultChoice[];
+}
+
+function groupsOf(faults: readonly FaultChoice[], scope: Scope): readonly Group[] {
+  const fitting = faults.filter((fault) => fault.scope === scope);
+  const others = faults.filter((fault) => fault.scope !== scope);
+  const families = [...new Set(others.map(({ family }) => family))];
+  return [
+    { title: `Marked on ${SCOPE_WORDS[scope]}`, faults: fitting },
+    ...families.map((family) => ({
+      title: family,
+      faults: others.filter((fault) => fault.family === family),
+    })),
+  ].filter((group) => group.faults.length > 0);
+}

@@ -1,0 +1,44 @@
+'use client';
+
+import styles from './mark-list.module.css';
+import type { Mark } from './practice-state';
+import { SURE_WORDS } from './sure-words';
+
+export interface NamedMark {
+  readonly mark: Mark;
+  readonly faultName: string;
+  readonly partName: string;
+}
+
+/** The learner's marks, numbered as on the wall. */
+export function MarkList(props: {
+  readonly marks: readonly NamedMark[];
+  readonly onChange: (index: number) => void;
+  readonly onRemove: (index: number) => void;
+}) {
+  const { marks, onChange, onRemove } = props;
+  return (
+    <ol className={styles.marks}>
+      {marks.map(({ mark, faultName, partName }, index) => (
+        <li key={`${mark.part} ${mark.fault}`} className={styles.mark}>
+          <p className={styles.words}>
+            <span className={styles.number}>{index + 1}</span>
+            <span>
+              <strong>{faultName}</strong>
+              <br />
+              {partName} · {SURE_WORDS[mark.sure].toLowerCase()}
+            </span>
+          </p>
+          <p className={styles.tools}>
+            <button type="button" onClick={() => onChange(index)}>
+              Change<span className="visually-hidden"> mark {index + 1}</span>
+            </button>
+            <button type="button" onClick={() => onRemove(index)}>
+              Remove<span className="visually-hidden"> mark {index + 1}</span>
+            </button>
+          </p>
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,65 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { formatLength, type LengthSystem } from '../../lib/units';
+import styles from './part-card.module.css';
+import type { PickedPart } from './part-facts';
+
+/** The part picked: its name, what can be read off there, and what else is at this place. On a phone it lies at the thumb. */
+export function PartCard(props: {
+  readonly picked: PickedPart;
+  readonly system: LengthSystem;
+  /** Before the name: what is being done here, when it is not a new mark. */
+  readonly title?: string | undefined;
+  readonly tools?: ReactNode;
+  readonly onPick: (part: string) => void;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}) {
+  const { picked, system, title, tools, onPick, onClose, children } = props;
+  return (
+    <section
+      className={styles.card}
+      aria-labelledby="picked-name"
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') onClose();
+      }}
+    >
+      <div className={styles.head}>
+        <h2 id="picked-name" tabIndex={-1}>
+          {title && <span className={styles.title}>{title} </span>}
+          {picked.name}
+        </h2>
+        <button type="button" className={styles.close} onClick={onClose}>
+          Close
+        </button>
+      </div>
+      {picked.readings.length > 0 && (
+        <dl className={styles.readings}>
+          {picked.readings.map((reading) => (
+            <div key={reading.label}>
+              <dt>{reading.label}</dt>
+              <dd>{'mm' in reading ? formatLength(reading.mm, system) : reading.text}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {tools && <p className={styles.tools}>{tools}</p>}
+      {picked.nearby.length > 0 && (
+        <details className={styles.nearby}>
+          <summary>Also here: joints, the whole course, the whole panel …</summary>
+          <ul>
+            {picked.nearby.map(({ id, name }) => (
+              <li key={id}>
+                <button type="button" onClick={() => onPick(id)}>
+                  {name}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,55 @@
+import type { CheckId } from '../../lib/inspect/finding';
+import type { Mm } from '../../lib/units';
+import type { PartKind } from '../../lib/wall/parts';
+
+/** A part of the wall with the name a reader sees. */
+export interface NamedPart {
+  readonly id: string;
+  readonly kind: PartKind;
+  readonly name: string;
+}
+
+/** Something read off at a part: a length, or words. Never a verdict. */
+export type Reading =
+  | { readonly label: string; readonly mm: Mm }
+  | { readonly label: string; readonly text: string };
+
+export interface PickedPart extends NamedPart {
+  readonly readings: readonly Reading[];
+  /** What else can be marked at this place, nearest first: its joints, its course, its panel, what carries it. */
+  readonly nearby: readonly NamedPart[];
+}
+
+export type Scope =
+  | 'unit'
+  | 'joint'
+  | 'course'
+  | 'panel'
+  | 'corner'
+  | 'edge'
+  | 'support'
+  | 'opening'
+  | 'tie'
+  | 'batch';
+
+/** A fault as it can be chosen. */
+export interface FaultChoice {
+  readonly id: CheckId;
+  readonly name: string;
+  readonly looksLike: string;
+  readonly whereToLook: string;
+  readonly family: string;
+  /** What it is marked on. */
+  readonly scope: Scope;
+}
+
+export function scopeOf(kind: PartKind): Scope {
+  return kind === 'bed' || kind === 'head' ? 'joint' : kind;
+}
+
+/** Where a mark for a fault can go from the part picked: the part itself when it is of the right sort, else what is nearby and is. */
+export function placesFor(fault: FaultChoice, picked: PickedPart): readonly NamedPart[] {
+  if (scopeOf(picked.kind) === fault.scope) return [picked];
+  const fitting = picked.nearby.filter(({ kind }) => scopeOf(kind) === fault.scope);
+  return fitting.length > 0 ? fitting : [picked];
+}

@@ -1,0 +1,83 @@
+import type { CheckId } from '../../lib/inspect/finding';
+import type { Sure } from '../../lib/marking/mark';
+
+/** One mark of the learner. Its number on the wall is its place in the list. */
+export interface Mark {
+  readonly part: string;
+  readonly fault: CheckId;
+  readonly sure: Sure;
+}
+
+export type Phase = 'looking' | 'review' | 'handed in';
+
+/** What a reload must not lose. */
+export interface Work {
+  readonly marks: readonly Mark[];
+  /** The learner says that nothing is wrong. Never together with marks. */
+  readonly saysSound: boolean;
+  readonly phase: Phase;
+}
+
+export interface PracticeState extends Work {
+  /** Marks as they were before each step, the latest last. */
+  readonly past: readonly (readonly Mark[])[];
+}
+
+export type PracticeAction =
+  | { readonly kind: 'mark'; readonly mark: Mark }
+  | { readonly kind: 'change'; readonly index: number; readonly mark: Mark }
+  | { readonly kind: 'remove'; readonly index: number }
+  | { readonly kind: 'undo' }
+  | { readonly kind: 'say sound' }
+  | { readonly kind: 'look once more' }
+  | { readonly kind: 'back to the wall' }
+  | { readonly kind: 'hand in' }
+  | { readonly kind: 'start again' }
+  | { readonly kind: 'take up'; readonly work: Work };
+
+export const FRESH: PracticeState = { marks: [], saysSound: false, phase: 'looking', past: [] };
+
+/** After hand-in nothing changes but a fresh start. Handing in works only from the review, and only with an answer. */
+export function practiceReducer(state: PracticeState, action: PracticeAction): PracticeState {
+  if (action.kind === 'take up') return { ...action.work, past: [] };
+  if (action.kind === 'start again') return FRESH;
+  if (state.phase === 'handed in') return state;
+  switch (action.kind) {
+    case 'mark':
+      return withMarks(state, [...state.marks, action.mark]);
+    case 'change':
+      return withMarks(
+        state,
+        state.marks.map((mark, index) => (index === action.index ? action.mark : mark)),
+      );
+    case 'remove':
+      return withMarks(
+        state,
+        state.marks.filter((_, index) => index !== action.index),
+      );
+    case 'undo': {
+      const before = state.past.at(-1);
+      return before ? { ...state, marks: before, past: state.past.slice(0, -1) } : state;
+    }
+    case 'say sound':
+      return state.marks.length === 0 ? { ...state, saysSound: true, phase: 'review' } : state;
+    case 'look once more':
+      return { ...state, phase: 'review' };
+    case 'back to the wall':
+      return { ...state, phase: 'looking', saysSound: false };
+    case 'hand in':
+      return canHandIn(state) ? { ...state, phase: 'handed in' } : state;
+    default: {
+      const unknown: never = action;
+      return unknown;
+    }
+  }
+}
+
+export function canHandIn({ phase, marks, saysSound }: Work): boolean {
+  return phase === 'review' && (marks.length > 0 || saysSound);
+}
+
+function withMarks(state: PracticeState, marks: readonly Mark[]): PracticeState {
+  return { ...state, marks, saysSound: false, past: [...state.past, state.marks] };
+}

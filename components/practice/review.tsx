@@ -1,0 +1,76 @@
+'use client';
+
+import { Caution } from '../forms/caution';
+import { MarkList, type NamedMark } from './mark-list';
+import styles from './review.module.css';
+
+/** A family of faults to look for once more, and the view to look in. */
+export interface LastLook {
+  readonly family: string;
+  readonly question: string;
+  readonly view: string;
+}
+
+/** The last look before handing in. Nothing is handed in without coming through here. */
+export function Review(props: {
+  readonly marks: readonly NamedMark[];
+  readonly saysSound: boolean;
+  readonly looks: readonly LastLook[];
+  readonly cautions: readonly string[];
+  readonly onChange: (index: number) => void;
+  readonly onRemove: (index: number) => void;
+  readonly onLook: (view: string) => void;
+  readonly onBack: () => void;
+  readonly onSaySound: () => void;
+  readonly onHandIn: () => void;
+}) {
+  const { marks, saysSound, looks, cautions } = props;
+  const { onChange, onRemove, onLook, onBack, onSaySound, onHandIn } = props;
+  const answered = marks.length > 0 || saysSound;
+  return (
+    <section className={styles.review} aria-labelledby="review-heading">
+      <h2 id="review-heading" tabIndex={-1}>
+        Look once more
+      </h2>
+      <p>
+        {marks.length > 0
+          ? `You have marked ${marks.length === 1 ? 'one place' : `${marks.length} places`}. Nothing is handed in yet.`
+          : saysSound
+            ? 'Your answer: this wall is sound. Nothing is handed in yet.'
+            : 'You have marked nothing. Is this wall sound?'}
+      </p>
+      {marks.length > 0 && <MarkList marks={marks} onChange={onChange} onRemove={onRemove} />}
+      <h3>Did you look at …</h3>
+      <ul className={styles.looks}>
+        {looks.map(({ family, question, view }) => (
+          <li key={family}>
+            <span>
+              <strong>{family}</strong> {question}
+            </span>
+            <button type="button" onClick={() => onLook(view)}>
+              Look<span className="visually-hidden"> at {family.toLowerCase()} again</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      <div className={styles.steps}>
+        {answered ? (
+          <button type="button" className="button" onClick={onHandIn}>
+            {saysSound
+              ? 'Hand in: the wall is sound'
+              : `Hand in ${marks.length === 1 ? '1 mark' : `${marks.length} marks`}`}
+          </button>
+        ) : (
+          <button type="button" className="button" onClick={onSaySound}>
+            This wall is sound
+          </button>
+        )}
+        <button type="button" className="button button-plain" onClick={onBack}>
+          Back to the wall
+        </button>
+      </div>
+      <p className={styles.note}>After you hand in, you cannot change your marks.</p>
+      <Caution lines={cautions} />
+    </section>
+  );
+}

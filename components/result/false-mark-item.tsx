@@ -1,0 +1,51 @@
+'use client';
+
+import type { LengthSystem } from '../../lib/units';
+import { formatMeasure, isFine } from './format-measure';
+import styles from './result.module.css';
+import type { FalseRow, Within } from './result-rows';
+import { OutcomeSign } from './signs';
+
+/** A mark at a place that is within its limits, and what was measured there. */
+export function FalseMarkItem(props: {
+  readonly row: FalseRow;
+  readonly system: LengthSystem;
+  readonly isShown: boolean;
+  readonly onShow: () => void;
+}) {
+  const { row, system, isShown, onShow } = props;
+  const { within } = row;
+  return (
+    <li className={styles.item} data-shown={isShown}>
+      <div className={styles.top}>
+        <OutcomeSign outcome="false" />
+      </div>
+      <h3>
+        <span className={styles.number}>{row.number}</span> {row.faultName}
+      </h3>
+      <p className={styles.place}>{row.place}</p>
+      <button type="button" className={styles.show} aria-pressed={isShown} onClick={onShow}>
+        Show it on the wall<span className="visually-hidden">: false mark {row.number}</span>
+      </button>
+      {within ? (
+        <>
+          <p>{withinWords(within, system)}</p>
+          <p className={styles.source}>{within.source}</p>
+        </>
+      ) : (
+        <p>Nothing of this kind is out of its limit at this place.</p>
+      )}
+      {row.lookAlike && (
+        <p>
+          <strong>Looks wrong, is right.</strong> {row.lookAlike}
+        </p>
+      )}
+    </li>
+  );
+}
+
+function withinWords({ value, limit, end, unit }: Within, system: LengthSystem): string {
+  if (unit === 'there or not') return 'It is there, as it must be.';
+  const words = (measure: number) => formatMeasure(measure, unit, system, isFine(limit, unit));
+  return `Measured there: ${words(value)}. The limit: ${end} ${words(limit)}. So it is within the limit.`;
+}

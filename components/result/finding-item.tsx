@@ -1,0 +1,99 @@
+'use client';
+
+import type { HowSure } from '../../lib/limits/limit';
+import type { LengthSystem } from '../../lib/units';
+import { formatBeyond, formatMeasure, isFine } from './format-measure';
+import styles from './result.module.css';
+import type { FindingRow } from './result-rows';
+import { HazardSign, OutcomeSign } from './signs';
+
+const HOW_SURE_WORDS: Readonly<Record<HowSure, string>> = {
+  read: 'read in the text',
+  'second-hand': 'read second-hand, not in the text itself',
+  'worked out': 'worked out from the text',
+  'common practice': 'common practice, without a source',
+  memory: 'not verified',
+};
+
+/** One fault of the wall: what became of it, what was measured, whose limit it breaks, and what to do. */
+export function FindingItem(props: {
+  readonly row: FindingRow;
+  readonly system: LengthSystem;
+  readonly isShown: boolean;
+  readonly onShow: () => void;
+}) {
+  const { row, system, isShown, onShow } = props;
+  const { finding, texts, namedAs } = row;
+  const { measured, limit, margin, unit, source } = finding;
+  const fine = isFine(limit, unit);
+  const beyond = formatBeyond(margin, unit, system, fine);
+  const end = measured > limit ? 'At most' : 'At least';
+  return (
+    <li className={styles.item} data-shown={isShown}>
+      <div className={styles.top}>
+        <OutcomeSign outcome={row.outcome} />
+        <HazardSign hazard={finding.hazard} />
+      </div>
+      <h3>
+        <span className={styles.number}>{row.number}</span> {texts.name}
+      </h3>
+      <p className={styles.place}>{row.place}</p>
+      {namedAs && <p>You called it “{namedAs}”. The place was right, so it counts half.</p>}
+      <button type="button" className={styles.show} aria-pressed={isShown} onClick={onShow}>
+        Show it on the wall
+        <span className="visually-hidden">
+          : {texts.name}, {row.number}
+        </span>
+      </button>
+      <dl className={styles.figures}>
+        <div>
+          <dt>Measured</dt>
+          <dd>{formatMeasure(measured, unit, system, fine)}</dd>
+        </div>
+        <div>
+          <dt>Limit</dt>
+          <dd>
+            {unit === 'there or not' ? 'Must be there' : `${end} ${formatMeasure(limit, unit, system, fine)}`}
+          </dd>
+        </div>
+        {beyond && (
+          <div>
+            <dt>{end === 'At most' ? 'Too much by' : 'Too little by'}</dt>
+            <dd>{beyond}</dd>
+          </div>
+        )}
+      </dl>
+      <p className={styles.source}>
+        {row.standsIn && (
+          <>
+            <strong>{source.rules === 'good-practice' ? 'Good practice.' : `${row.rulesTitle}.`}</strong> The
+            rule set in use says nothing on this.{' '}
+          </>
+        )}
+        {capital(finding.kind)}. {source.title}, {source.edition}
+        {source.clause === '' ? '' : `, ${source.clause}`} ({HOW_SURE_WORDS[source.howSure]}).
+      </p>
+      <dl className={styles.texts}>
+        {(
+          [
+            ['What it looks like', texts.looksLike],
+            ['Why it matters', texts.whyItMatters],
+            ['What puts it right', texts.putsRight],
+            ['When it could have been caught', texts.caughtAt],
+          ] as const
+        ).map(([term, text]) =>
+          text === '' ? null : (
+            <div key={term}>
+              <dt>{term}</dt>
+              <dd>{text}</dd>
+            </div>
+          ),
+        )}
+      </dl>
+    </li>
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,55 @@
+import { formatInches, formatLength, inches, type LengthSystem } from '../../lib/units';
+
+/** Sheet metal is read with a caliper, not with a tape: below this hundredths are shown, mm. */
+const CALIPER_BELOW = 3;
+
+const SQUARE_INCH = inches(1) * inches(1);
+
+/** A measured value or a limit in words, in the reader's lengths: 12.7 mm -> "1/2 in"; 650 mm² -> "1 sq in". `fine`: as a caliper reads. */
+export function formatMeasure(value: number, unit: string, system: LengthSystem, fine = false): string {
+  switch (unit) {
+    case 'mm':
+      return fine ? formatFine(value, system) : formatLength(value, system);
+    case 'mm²':
+      return system === 'mm' ? `${Math.round(value)} mm²` : `${short(value / SQUARE_INCH)} sq in`;
+    case 'mm per 4 courses':
+      return `${formatLength(value, system)} over 4 courses`;
+    case 'mm per m':
+      return system === 'mm'
+        ? `${short(value)} mm per m`
+        : `${formatInches((value * inches(0, 10)) / 1000)} per 10 ft`;
+    case 'm':
+      return formatLength(value * 1000, system);
+    case 'there or not':
+      return value > 0 ? 'there' : 'not there';
+    case '%':
+      return `${short(value)} %`;
+    default:
+      return `${short(value)} ${unit}`;
+  }
+}
+
+/** True for thicknesses of sheet metal, by their limit. */
+export function isFine(limit: number, unit: string): boolean {
+  return unit === 'mm' && limit > 0 && limit < CALIPER_BELOW && limit % 1 !== 0;
+}
+
+function formatFine(mm: number, system: LengthSystem): string {
+  return system === 'mm' ? `${mm.toFixed(2)} mm` : `${(mm / inches(1)).toFixed(3)} in`;
+}
+
+/** How far beyond the limit; null where there is nothing to measure. A step too small for a tape is said to be that. */
+export function formatBeyond(
+  margin: number,
+  unit: string,
+  system: LengthSystem,
+  fine = false,
+): string | null {
+  if (unit === 'there or not') return null;
+  const text = formatMeasure(Math.abs(margin), unit, system, fine);
+  return text.startsWith('0 in') && margin !== 0 ? text.replace('0 in', 'less than 1/16 in') : text;
+}
+
+function short(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}

@@ -1,0 +1,59 @@
+import type { Finding } from '../../lib/inspect/finding';
+
+/** What the catalogue says about a fault, in plain words. */
+export interface FaultTexts {
+  readonly name: string;
+  readonly looksLike: string;
+  readonly whyItMatters: string;
+  readonly putsRight: string;
+  readonly caughtAt: string;
+}
+
+export interface FindingRow {
+  /** Number of its ring on the wall. */
+  readonly number: number;
+  readonly finding: Finding;
+  readonly outcome: 'found' | 'wrong name' | 'missed';
+  readonly texts: FaultTexts;
+  readonly place: string;
+  /** The fault the learner named there, when it was another. */
+  readonly namedAs: string | null;
+  /** Name of the rule set the limit comes from. */
+  readonly rulesTitle: string;
+  /** True where the rule set in use says nothing, and another one's figure stands in. */
+  readonly standsIn: boolean;
+}
+
+/** A measurement that stayed within its limit. */
+export interface Within {
+  readonly value: number;
+  readonly limit: number;
+  readonly end: 'at most' | 'at least';
+  readonly unit: string;
+  readonly source: string;
+}
+
+/** A mark at a place that is within its limits. */
+export interface FalseRow {
+  readonly number: number;
+  readonly faultName: string;
+  readonly place: string;
+  readonly part: string;
+  /** Null where that fault cannot be measured at that part. */
+  readonly within: Within | null;
+  /** What it may have been taken for, and why that is all right. */
+  readonly lookAlike: string | null;
+}
+
+export interface ResultRows {
+  /** 0 to 1. */
+  readonly score: number;
+  /** Why the score is held down, or null. */
+  readonly capped: string | null;
+  /** What could fall and was missed comes first. */
+  readonly findings: readonly FindingRow[];
+  readonly falseMarks: readonly FalseRow[];
+  /** Marks that repeat another: neither counted nor taken off. */
+  readonly repeats: number;
+  readonly marked: number;
+}

@@ -1,0 +1,31 @@
+import type { ResultRows } from './result-rows';
+
+/** The result in one or two sentences. */
+export function scoreWords({ findings, falseMarks, marked }: ResultRows): string {
+  const faults = findings.length;
+  const hit = findings.filter(({ outcome }) => outcome !== 'missed').length;
+  const misnamed = findings.filter(({ outcome }) => outcome === 'wrong name').length;
+  const wrong = falseMarks.length;
+  if (faults === 0 && wrong === 0) return 'This wall is sound, and you said so.';
+  if (faults === 0) return `This wall is sound. You marked ${places(wrong)} within the limits.`;
+  if (marked === 0) {
+    return `You said this wall is sound. It has ${faults === 1 ? 'a fault' : `${faults} faults`}.`;
+  }
+  const sentences = [
+    hit === faults
+      ? `You found ${faults === 1 ? 'the one fault' : `all ${faults} faults`} on this wall.`
+      : `You found ${hit} of ${faults === 1 ? 'one fault' : `${faults} faults`}.`,
+    misnamed > 0 ? `${misnamed === 1 ? 'One has' : `${misnamed} have`} another name than you gave.` : '',
+    wrong > 0 ? `You also marked ${places(wrong)} within the limits.` : '',
+  ];
+  return sentences.filter((sentence) => sentence !== '').join(' ');
+}
+
+/** 0.666 -> 67, out of a hundred. */
+export function scoreOf100(score: number): number {
+  return Math.round(score * 100);
+}
+
+function places(count: number): string {
+  return count === 1 ? 'one place that is' : `${count} places that are`;
+}
