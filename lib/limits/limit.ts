@@ -19,7 +19,10 @@ export type LimitTopic =
   | 'ties'
   | 'mortar'
   | 'water'
-  | 'weather';
+  | 'weather'
+  | 'height and thickness'
+  | 'movement'
+  | 'judging the face';
 
 /** A point of a stepped limit: it holds up to and including `upTo` (the last step has `upTo: Infinity`, printed as null). */
 export interface Step {
@@ -141,6 +144,14 @@ export interface Limit {
     | 'there or not'
     | 'm'
     | '°C'
+    | 'hours'
+    | 'days'
+    /** Times something: which, the quantity says. */
+    | 'times'
+    | 'per m²'
+    | 'kg/m²'
+    | 'g/m²'
+    | 'MPa'
     | 'table';
   /** A value exactly at the bound passes. */
   readonly end: 'at most' | 'at least' | 'is';

@@ -1,0 +1,169 @@
+import { CANADA_TABLES } from './canada-tables';
+import { CANADA_WALL, NATIONAL_ONLY } from './canada-wall';
+import { CANADA_WATER } from './canada-water';
+import type { Limit } from './limit';
+import { NBC } from './nbc';
+import { atLeast, atMost, exactly, PRESENT, shareOfDepth, stepped, under } from './rows';
+
+/** The last depth below 90 mm on the grid of walls here (eighths of a millimetre), so that 90 itself takes the next step. */
+const BELOW_90 = 89.875;
+/** Degrees are whole on the walls here: the last one below the 25 °C at which the clock changes lies under this. */
+const BELOW_HOT = 24.999;
+
+const JOINTS: readonly Limit[] = [
+  ...under(
+    { ...NBC, topic: 'joints', clause: '9.20.4.1.(1) and (2)' },
+    exactly('joint-design', 'Head and bed joints of clay brick, thickness to work to', 10),
+    atMost('bed-joint-most', 'Bed joint, thickness', 15),
+    atLeast('bed-joint-least', 'Bed joint, thickness', 5),
+    atMost('head-joint-most', 'Head joint, width', 15),
+    atLeast('head-joint-least', 'Head joint, width', 5),
+  ),
+  ...under(
+    {
+      ...NBC,
+      topic: 'joints',
+      clause: '9.20.4.1.(1) and (2)',
+      note: 'The code gives the first bed no figure of its own, so it is held to the same one.',
+    },
+    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', 15),
+    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', 5),
+  ),
+  ...under(
+    {
+      ...NBC,
+      topic: 'joints',
+      clause: '9.20.4.2.(3)',
+      note: 'The code says full, but for open weep holes and vents. 95 % is our reading of full: as near as a probe can tell.',
+    },
+    atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%'),
+    atLeast('bed-fill', 'Bed joint of solid units, how much of its depth is filled', 95, '%'),
+  ),
+  ...under(
+    { ...NBC, topic: 'joints', clause: '9.20.6.4.(3)' },
+    atMost(
+      'rake-on-thin-veneer',
+      'Raked joint, depth behind the face, on veneer under 90 mm thick',
+      stepped('unit depth', [
+        [BELOW_90, 0],
+        [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY],
+      ]),
+      'mm',
+      { note: 'Veneer of 90 mm and more may be raked; the code then gives no depth.' },
+    ),
+  ),
+];
+
+const SUPPORT: readonly Limit[] = [
+  ...under(
+    { ...NBC, topic: 'support', clause: '9.20.8.5' },
+    atMost('overhang-share', 'Face of the veneer past the edge of its support', shareOfDepth(1 / 3), 'mm', {
+      note: 'The same code prints a second rule for this (9.20.12.3). Both are kept: the stricter governs. Rough stone goes by averages.',
+    }),
+  ),
+  ...under(
+    { ...NBC, topic: 'support', clause: '9.20.12.3' },
+    atMost(
+      'overhang-fixed',
+      'Face of the veneer past the edge of its support',
+      stepped('unit depth', [
+        [BELOW_90, 12],
+        [Number.POSITIVE_INFINITY, 25],
+      ]),
+      'mm',
+      {
+        note: 'The older of the two rules the code prints (see 9.20.8.5): 12 mm under 90 mm thick, else 25 mm. The stricter governs.',
+      },
+    ),
+  ),
+  ...under(
+    { ...NBC, topic: 'support', clause: '9.20.5.1.(1)' },
+    atLeast(
+      'supported-share',
+      'Length of the first course that stands on masonry, concrete or steel',
+      100,
+      '%',
+      {
+        note: 'Wood does not count. One exception: veneer on a wood-frame foundation built to 9.15.2.4.',
+      },
+    ),
+  ),
+];
+
+const OPENINGS: readonly Limit[] = under(
+  { ...NBC, topic: 'openings', clause: '9.20.5.2' },
+  exactly('lintel-present', 'Lintel over an opening in the veneer', PRESENT, 'there or not'),
+  atLeast('lintel-bearing', 'Steel lintel, bearing at each end', 90, 'mm', {
+    note: 'Ontario asks for 150 mm, the IRC for 4 in.',
+  }),
+  exactly('lintel-corrosion', 'Steel lintel, paint or other protection from rust', PRESENT, 'there or not'),
+);
+
+const TIES: readonly Limit[] = [
+  ...under(
+    { ...NBC, topic: 'ties', clause: '9.20.9.5.(1)' },
+    atLeast('tie-thickness', 'Corrugated strap tie, thickness', 0.76),
+    atLeast('tie-width', 'Corrugated strap tie, width', 22),
+    atMost('tie-bend', 'Strap tie, from the hole of its fastener to the bend', 6, 'mm', {
+      note: 'Bent to a right angle in the works. TMS 402 allows 1/2 in, BIA 5/8 in.',
+    }),
+    atLeast('tie-screw-diameter', 'Screw of a tie, diameter', 4.16),
+    atLeast('tie-screw-grip', 'Screw of a tie, length in the wood', 38),
+    atLeast('tie-nail-length', 'Spiral nail of a tie, length', 76),
+    atLeast('tie-nail-grip', 'Spiral nail of a tie, length in the wood', 63),
+  ),
+  ...under(
+    { ...NBC, topic: 'ties', clause: 'Table 9.20.16.1' },
+    atLeast('tie-zinc', 'Strap tie under 3.18 mm thick, zinc coating', 460, 'g/m²'),
+  ),
+  ...under(
+    {
+      ...NBC,
+      topic: 'ties',
+      clause: '9.20.9.4',
+      note: 'For ties between two masonry wythes. The code gives no such figure for veneer on a frame, so good practice is used there.',
+    },
+    atMost('wythe-tie-edge-distance', 'Ties of a two-wythe wall, distance from an opening', 300),
+    atMost('wythe-tie-edge-spacing', 'Ties of a two-wythe wall, spacing round an opening', 900),
+    atMost('wythe-tie-vertical', 'Ties of a cavity wall, vertical spacing', 400),
+    atMost('wythe-tie-horizontal', 'Ties of a cavity wall, horizontal spacing', 900),
+  ),
+];
+
+const MORTAR: readonly Limit[] = [
+  ...under(
+    { ...NBC, topic: 'mortar', clause: '9.20.3.2.(5)' },
+    atMost(
+      'mortar-life',
+      'Mortar, from mixing to its final place',
+      stepped('air temperature', [
+        [BELOW_HOT, 150],
+        [Number.POSITIVE_INFINITY, 90],
+      ]),
+      'minutes',
+      {
+        note: 'An hour and a half when the air is at 25 °C or over, two and a half below that. Retarded mortar: as its maker states.',
+      },
+    ),
+  ),
+  ...under(
+    { ...NBC, topic: 'mortar', clause: '9.20.3.1' },
+    atLeast('lime-soak-hydrate', 'Lime putty of hydrated lime, soaked for', 12, 'hours'),
+    atLeast('lime-soak-quicklime', 'Lime putty of quicklime, slaked for', 24, 'hours'),
+  ),
+];
+
+/** Rows that Ontario prints too, with its own figures in some. */
+export const NATIONAL_AND_ONTARIO: readonly Limit[] = [
+  ...JOINTS,
+  ...SUPPORT,
+  ...OPENINGS,
+  ...TIES,
+  ...MORTAR,
+  ...CANADA_TABLES,
+  ...CANADA_WALL,
+  ...CANADA_WATER,
+];
+
+/** Canada: the National Building Code, Division B, Part 9. Nothing is said there of level, plumb, line or tie embedment. */
+export const CANADA: readonly Limit[] = [...NATIONAL_AND_ONTARIO, ...NATIONAL_ONLY];

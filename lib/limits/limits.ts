@@ -1,0 +1,64 @@
+import { SOURCES } from './bibliography';
+import { CANADA } from './canada';
+import { GOOD_PRACTICE } from './good-practice';
+import type { Limit, RuleSetId, Source } from './limit';
+import { ONTARIO } from './ontario';
+import { UNITED_KINGDOM } from './united-kingdom';
+import { UNITED_STATES } from './united-states';
+
+const BY_RULES: Readonly<Record<RuleSetId, readonly Limit[]>> = {
+  canada: CANADA,
+  ontario: ONTARIO,
+  'united-states': UNITED_STATES,
+  'united-kingdom': UNITED_KINGDOM,
+  'good-practice': GOOD_PRACTICE,
+};
+
+const TITLES: Readonly<Record<RuleSetId, string>> = {
+  canada: 'Canada (NBC 2020)',
+  ontario: 'Ontario (2024)',
+  'united-states': 'United States (IRC 2021)',
+  'united-kingdom': 'United Kingdom (NHBC 2019/2020, LABC)',
+  'good-practice': 'Good practice',
+};
+
+/** Every limit of every rule set, in the order of the files. */
+export const ALL_LIMITS: readonly Limit[] = Object.values(BY_RULES).flat();
+
+/** What governs under a rule set: its own limit, else that of good practice. Built once, for the checks ask often. */
+const GOVERNING: Readonly<Record<RuleSetId, ReadonlyMap<string, Limit>>> = {
+  canada: governing(CANADA),
+  ontario: governing(ONTARIO),
+  'united-states': governing(UNITED_STATES),
+  'united-kingdom': governing(UNITED_KINGDOM),
+  'good-practice': governing(GOOD_PRACTICE),
+};
+
+function governing(own: readonly Limit[]): ReadonlyMap<string, Limit> {
+  return new Map([...GOOD_PRACTICE, ...own].map((limit) => [limit.id, limit]));
+}
+
+const SOURCE_BY_KEY: ReadonlyMap<string, Source> = new Map(SOURCES.map((source) => [source.key, source]));
+
+/** The limit that governs: the rule set's own, else that of good practice (told by its `rules`), else undefined. */
+export function limitOf(rules: RuleSetId, id: string): Limit | undefined {
+  return GOVERNING[rules].get(id);
+}
+
+/** A rule set's own limits, without what it borrows from good practice. */
+export function limitsOf(rules: RuleSetId): readonly Limit[] {
+  return BY_RULES[rules];
+}
+
+/** The name of a rule set with its editions, as shown to readers. */
+export function ruleSetTitle(rules: RuleSetId): string {
+  return TITLES[rules];
+}
+
+/** The book or note a limit is from. Throws a RangeError when the bibliography does not have it. */
+export function sourceOf(limit: Limit): Source {
+  const source = SOURCE_BY_KEY.get(limit.source);
+  if (source === undefined)
+    throw new RangeError(`${limit.id}: the source ${limit.source} is not in the bibliography`);
+  return source;
+}

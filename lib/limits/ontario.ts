@@ -1,0 +1,106 @@
+import { NATIONAL_AND_ONTARIO } from './canada';
+import { type AngleLine, angleRows, VENEER_ANGLES } from './canada-tables';
+import type { Limit } from './limit';
+import { atLeast, atMost, under } from './rows';
+
+const OBC = {
+  rules: 'ontario',
+  kind: 'code minimum',
+  source: 'obc-2024',
+  edition: 'Ontario Building Code 2024',
+  howSure: 'read',
+} as const;
+
+/** The Ontario table goes on where the national one ends. */
+const LONGER_ANGLES: readonly AngleLine[] = [
+  [127, 89, 13, 3820, 3590, 3330],
+  [152, 89, 11, 4060, 3820, 3540],
+  [152, 89, 13, 4320, 4070, 3770],
+  [152, 102, 13, 4370, 4120, 3820],
+  [178, 102, 11, 4570, 4300, 3990],
+  [178, 102, 13, 4870, 4590, 4250],
+];
+
+/** The printed table gives an angle for each span; turned round here to the longest span of each angle. */
+const LOOSE_ANGLES: readonly AngleLine[] = [
+  [89, 89, 6.4, 1200, 0],
+  [89, 89, 7.9, 1500, 0],
+  [102, 89, 7.9, 2100, 0],
+  [127, 89, 7.9, 2400, 1500],
+  [127, 89, 11, 2700, 0],
+  [127, 127, 7.9, 0, 2400],
+  [127, 127, 11, 0, 2700],
+  [127, 127, 13, 0, 3000],
+  [152, 102, 11, 3000, 0],
+];
+
+const DIFFERENT: readonly Limit[] = [
+  ...under(
+    {
+      ...OBC,
+      topic: 'joints',
+      clause: '9.20.4.1.(2)',
+      howSure: 'second-hand',
+      note: 'The tolerance here is 5 mm less and 10 mm more than 10 mm (the NBC has 5 mm both ways). It comes from one machine copy of the code: look it up before you rely on it.',
+    },
+    atMost('bed-joint-most', 'Bed joint, thickness', 20),
+    atLeast('bed-joint-least', 'Bed joint, thickness', 5),
+    atMost('head-joint-most', 'Head joint, width', 20),
+    atLeast('head-joint-least', 'Head joint, width', 5),
+    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', 20),
+    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', 5),
+  ),
+  ...under(
+    { ...OBC, topic: 'openings', clause: '9.20.5.2' },
+    atLeast('lintel-bearing', 'Steel lintel, bearing at each end', 150, 'mm', {
+      note: 'Level, on masonry, concrete or steel. The national code asks for 90 mm.',
+    }),
+  ),
+  ...under(
+    { ...OBC, topic: 'openings', clause: 'Table 9.20.5.2.-B' },
+    atLeast(
+      'angle-size',
+      'Steel angle over an opening in veneer, by clear span and thickness of the veneer',
+      {
+        form: 'angle-table',
+        caseBy: 'unit depth',
+        rows: angleRows(['70', '90', '100'], [...VENEER_ANGLES, ...LONGER_ANGLES]),
+      },
+      'table',
+      {
+        note: 'The longer leg stands up; the third column is for stone of 100 mm. The first five rows agree with the national table; the others were read in one machine copy and agree with a worked deflection.',
+      },
+    ),
+  ),
+  ...under(
+    { ...OBC, topic: 'openings', clause: 'Table 9.20.5.2.-A' },
+    atLeast(
+      'loose-angle-size',
+      'Outer steel angle of a masonry wall, without floor load, by clear span',
+      {
+        form: 'angle-table',
+        caseBy: 'unit depth',
+        rows: angleRows(['100 mm brick', '100 mm stone and 50 mm facing'], LOOSE_ANGLES),
+      },
+      'table',
+      { note: 'For walls of masonry, not veneer on a wood frame. The table is worked to 1/700 of the span.' },
+    ),
+  ),
+  ...under(
+    { ...OBC, topic: 'height and thickness', clause: '9.20.6.4.(1)' },
+    atLeast('veneer-thickness', 'Veneer on a bearing support, thickness of solid units', 70),
+  ),
+];
+
+const CHANGED = new Set(DIFFERENT.map(({ id }) => id));
+
+/** Ontario: the national rules in its own code, but for the rows that differ. */
+export const ONTARIO: readonly Limit[] = [
+  ...DIFFERENT,
+  ...NATIONAL_AND_ONTARIO.filter(({ id }) => !CHANGED.has(id)).map((limit) => ({
+    ...limit,
+    rules: OBC.rules,
+    source: OBC.source,
+    edition: OBC.edition,
+  })),
+];

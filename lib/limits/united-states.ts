@@ -1,0 +1,133 @@
+import { inches, squareFeet } from '../units';
+import { IRC } from './irc';
+import type { Limit } from './limit';
+import { atLeast, atMost, exactly, PRESENT, shareOfDepth, under } from './rows';
+import { UNITED_STATES_ADHERED } from './united-states-adhered';
+import { UNITED_STATES_TABLES } from './united-states-tables';
+import { UNITED_STATES_WALL } from './united-states-wall';
+
+const JOINTS: readonly Limit[] = [
+  ...under(
+    { ...IRC, topic: 'joints', clause: 'R606.3.1' },
+    exactly('joint-design', 'Head and bed joints, thickness to work to', inches(3 / 8)),
+    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', inches(3 / 4)),
+    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', inches(1 / 4)),
+  ),
+  ...under(
+    {
+      ...IRC,
+      topic: 'joints',
+      clause: 'R606.3.1',
+      note: 'Binds load-bearing masonry only. Veneer has no figure of its own here, so good practice is used for it.',
+    },
+    atMost('load-bearing-bed-most', 'Bed joint of load-bearing masonry, thickness', inches(1 / 2)),
+    atMost('load-bearing-head-most', 'Head joint of load-bearing masonry, width', inches(3 / 4)),
+    atLeast('load-bearing-head-least', 'Head joint of load-bearing masonry, width', inches(1 / 8)),
+    atMost('load-bearing-collar-most', 'Collar joint of load-bearing masonry, width', inches(3 / 4)),
+    atLeast('load-bearing-collar-least', 'Collar joint of load-bearing masonry, width', inches(1 / 8)),
+  ),
+  ...under(
+    {
+      ...IRC,
+      topic: 'joints',
+      clause: 'R606.3.2.1',
+      note: 'The code says full head and bed joints. 95 % is our reading of full: as near as a probe can tell.',
+    },
+    atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%'),
+    atLeast('bed-fill', 'Bed joint of solid units, how much of its depth is filled', 95, '%'),
+  ),
+];
+
+const SUPPORT: readonly Limit[] = [
+  ...under(
+    { ...IRC, topic: 'support', clause: 'R606.6.1; R703.8.2.1', howSure: 'worked out' },
+    atMost('overhang-share', 'Face of the veneer past the edge of its support', shareOfDepth(1 / 3), 'mm', {
+      note: 'The code says that two thirds of the thickness must bear: a third may stand past the edge.',
+    }),
+  ),
+  ...under(
+    { ...IRC, topic: 'support', clause: 'R606.6.1; Table R703.8(1)', howSure: 'worked out' },
+    atLeast(
+      'supported-share',
+      'Length of the first course that stands on masonry, concrete or steel',
+      100,
+      '%',
+      {
+        note: 'No clause prints a share of the length. The height table counts from a foundation that cannot burn, and each wythe must bear: that all of the first course must is our reading. Veneer on wood framing has conditions of its own (R703.8.2), not drawn here.',
+      },
+    ),
+  ),
+];
+
+const OPENINGS: readonly Limit[] = under(
+  { ...IRC, topic: 'openings', clause: 'R703.8.3' },
+  exactly(
+    'lintel-present',
+    'Lintel that cannot burn, over an opening in the veneer',
+    PRESENT,
+    'there or not',
+  ),
+  atLeast('lintel-bearing', 'Lintel, bearing at each end', inches(4)),
+  exactly('lintel-corrosion', 'Steel lintel, paint against rust', PRESENT, 'there or not'),
+);
+
+const TIES: readonly Limit[] = [
+  ...under(
+    { ...IRC, topic: 'ties', clause: 'R703.8.4.1' },
+    atMost(
+      'tie-spacing',
+      'Ties of veneer, spacing up the wall and across it, and wall area of each',
+      { form: 'tie-area', vertical: inches(24), horizontal: inches(32), area: squareFeet(2.67) },
+      'table',
+      {
+        note: 'Both spacings and the area must hold. Rows 24 in apart on studs 16 in apart make 2.667 ft²: allowed. The code prints 635 mm beside 24 in; the inches are right.',
+      },
+    ),
+    atMost(
+      'tie-area-high-wind',
+      'Wall area of each tie: wind over 30 psf, or Seismic Design Category D, or townhouses in C',
+      squareFeet(2),
+      'mm²',
+    ),
+    atLeast('tie-thickness', 'Corrugated strap tie, thickness (No. 22 gage)', inches(0.0299)),
+    atLeast('tie-width', 'Corrugated strap tie, width', inches(7 / 8)),
+    atLeast('tie-wire', 'Wire tie, diameter (No. 9 gage), with a hook in the joint', inches(0.148)),
+  ),
+  ...under(
+    { ...IRC, topic: 'ties', clause: 'R703.8.4.1.1' },
+    atMost('tie-edge-distance', 'Ties round an opening, distance from its edge', inches(12)),
+    atMost('tie-edge-spacing', 'Ties round an opening, spacing along its edge', inches(36), 'mm', {
+      note: 'The code prints 9144 mm beside 3 ft: a slip. The feet are right.',
+    }),
+    atMost('tie-opening', 'Opening that needs no ties round it, either way', inches(16)),
+  ),
+  ...under(
+    { ...IRC, topic: 'ties', clause: 'R703.8.4; R606.3.3' },
+    atLeast('tie-embedment', 'Tie, length in the mortar of the veneer', inches(1.5)),
+    atLeast('tie-cover', 'Tie, mortar between its end and the face', inches(5 / 8)),
+  ),
+  ...under(
+    { ...IRC, topic: 'ties', clause: 'Table R703.8.4(1)' },
+    atLeast('tie-nail-length', 'Nail of a tie into wood studs, length', inches(2.5)),
+    atLeast('tie-nail-diameter', 'Nail of a tie into wood studs, diameter', inches(0.131)),
+    exactly('air-space-strap', 'Air space behind veneer on corrugated straps', inches(1), 'mm', {
+      note: 'A size to work to: not more and not less.',
+    }),
+    atLeast('air-space', 'Air space behind veneer on wire ties', inches(1)),
+    atMost('backing-to-veneer', 'Backing to the back of veneer on wire ties', inches(4 + 5 / 8), 'mm', {
+      note: '4 1/2 in in the editions of 2015 and 2018. Thicker wire may reach 6 5/8 in.',
+    }),
+    atMost('tie-offset', 'Adjustable tie, its two pieces out of line', inches(1.25)),
+  ),
+];
+
+/** United States: the International Residential Code. Nothing is said there of level, plumb or line of veneer. */
+export const UNITED_STATES: readonly Limit[] = [
+  ...JOINTS,
+  ...SUPPORT,
+  ...OPENINGS,
+  ...TIES,
+  ...UNITED_STATES_TABLES,
+  ...UNITED_STATES_WALL,
+  ...UNITED_STATES_ADHERED,
+];
