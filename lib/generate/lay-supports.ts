@@ -45,7 +45,7 @@ export function layLintel(draft: Draft, opening: Opening, storeysAbove: number):
     fromX: opening.x - bearing(),
     toX: opening.x + opening.width + bearing(),
     y: opening.y + opening.height,
-    back: -lip - angle.horizontal,
+    back: snap(-lip - angle.horizontal),
     front: -lip,
     angle,
     opening: opening.id,

@@ -18,21 +18,20 @@ export function boxOf(placed: readonly Placed[]): Region {
 
 /** The bed under a unit. */
 export function bedBox({ unit, bed }: Placed): Region {
-  const thick = bed === null ? 0 : Math.max(bed.left, bed.right + unit.fall, 0);
-  return { panel: unit.panel, x: unit.x, y: unit.y - thick, width: unit.length, height: thick };
+  const right = unit.y - unit.fall;
+  const top = Math.max(unit.y, right);
+  const bottom = bed === null ? top : Math.min(unit.y - bed.left, right - bed.right);
+  return { panel: unit.panel, x: unit.x, y: bottom, width: unit.length, height: top - bottom };
 }
 
 /** The head joint to the right of a unit. */
 export function headBox(left: Placed): Region {
   const { unit } = left;
+  const right = left.right?.unit ?? unit;
   const end = unit.x + unit.length;
-  return {
-    panel: unit.panel,
-    x: end,
-    y: unit.y - unit.fall,
-    width: (left.right?.unit.x ?? end) - end,
-    height: unit.height,
-  };
+  const bottom = Math.min(unit.y - unit.fall, right.y);
+  const top = Math.max(unit.y - unit.fall + unit.height, right.y + right.height);
+  return { panel: unit.panel, x: end, y: bottom, width: Math.max(0, right.x - end), height: top - bottom };
 }
 
 export function panelBox({ panel, placed }: PanelSurvey): Region {

@@ -54,7 +54,7 @@ export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
       parts.push(box(`${left.id}-${right.id}-corner`, 'corner', right.id, null, 0, 0, 2 * THIN, heightOf(wall, right.id)));
     }
   }
-  const [main] = wall.panels;
+  const main = wall.panels.find(({ id }) => id === 'A');
   for (const batch of wall.batches) {
     const from = (batch.fromCourse - 1) * wall.gauge;
     const height = (batch.toCourse - batch.fromCourse + 1) * wall.gauge;

@@ -1,5 +1,6 @@
 import { angleVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
+import { snap } from '../../units';
 import type { Angle } from '../../wall/model';
 import { NoRoom, type SpoilWall } from '../bench';
 import { replaceSupport, supportSpot } from '../supports';
@@ -25,6 +26,6 @@ export const spoilWeakAngle: SpoilWall = ({ wall, rules, severity, taken }) => {
       return !verdict.passes && verdict.limit / verdict.measured >= Math.min(severity, 1.8);
     }) ?? LIGHT_ANGLES[LIGHT_ANGLES.length - 1];
   if (light === undefined) throw new NoRoom('no light angle');
-  const weak = { ...lintel, angle: light, back: lintel.front - light.horizontal };
+  const weak = { ...lintel, angle: light, back: snap(lintel.front - light.horizontal) };
   return { wall: replaceSupport(wall, lintel, [weak]), taken: supportSpot(lintel) };
 };

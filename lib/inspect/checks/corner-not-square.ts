@@ -1,6 +1,7 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import type { Panel } from '../../wall/model';
+import type { Placed } from '../../wall/survey';
 import { boxOf } from '../places';
 import type { Check } from '../sight';
 
@@ -23,7 +24,12 @@ export const cornerNotSquare: Check = {
         measured: offSquare(left.panel, right.panel),
         bound: boundAt(limit, {}),
         at,
-        place: () => ({ parts: [at], region: boxOf(right.courses.flatMap((course) => course.slice(0, 1))) }),
+        place: () => {
+          // Shown on the return, the later of the two panels by name, whichever side it lies.
+          const atLeft = right.panel.id > left.panel.id;
+          const end = (course: readonly Placed[]) => (atLeft ? course.slice(0, 1) : course.slice(-1));
+          return { parts: [at], region: boxOf((atLeft ? right : left).courses.flatMap(end)) };
+        },
       });
     }
   },

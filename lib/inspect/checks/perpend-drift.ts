@@ -26,7 +26,10 @@ export const perpendDrift: Check = {
         place: () => {
           const beyond = chains.filter((chain) => chain !== worst && chain.drift > bound);
           const shown = [worst, ...beyond.sort((a, b) => b.drift - a.drift)];
-          return { parts: shown.flatMap(headsOf), region: joined(worst.lefts.map(headBox)) };
+          return {
+            parts: shown.flatMap(headsOf),
+            region: joined(chains.filter(({ drift }) => drift === worst.drift).flatMap(({ lefts }) => lefts.map(headBox))),
+          };
         },
       });
     }

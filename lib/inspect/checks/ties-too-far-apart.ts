@@ -1,8 +1,9 @@
 import { boundAt, spacingVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { tieEdgesOf, tieGapsOf } from '../../wall/tie-field';
-import type { Check, Sight } from '../sight';
-import { passes, severityOf } from '../sight';
+import { type TieGap, tieEdgesOf, tieGapsOf } from '../../wall/tie-field';
+import type { Region } from '../finding';
+import { joined } from '../places';
+import { type Check, severityOf } from '../sight';
 
 /** Spacing of ties up each stud and across to the next, both and (where the rules ask) the area each tie holds. */
 export const tiesTooFarApart: Check = {
@@ -14,33 +15,24 @@ export const tiesTooFarApart: Check = {
     for (const survey of panels) {
       const { panel } = survey;
       const gaps = tieGapsOf(survey, tieEdgesOf(survey), reach ? boundAt(reach, {}) : 0);
-      let worst: Sight | null = null;
-      for (const gap of gaps) {
-        const verdict = spacingVerdict(limit.bound, gap.vertical, gap.horizontal);
-        const sight: Sight = {
-          limit,
-          end: 'at most',
-          measured: verdict.measured,
-          bound: verdict.limit,
-          unit: 'mm',
-          at: panel.id,
-          place: () => ({
-            parts: [panel.id],
-            region: {
-              panel: panel.id,
-              x: gap.leftX,
-              y: gap.lower.y,
-              width: gap.rightX - gap.leftX,
-              height: gap.vertical,
-            },
-          }),
-        };
-        const worse = worst === null || severityOf(sight) > severityOf(worst);
-        if (worst === null || (passes(worst) && !passes(sight)) || (worse && passes(worst) === passes(sight))) {
-          worst = sight;
-        }
-      }
-      if (worst !== null) see(worst);
+      const sights = gaps.map((gap) => {
+        const { measured, limit: bound } = spacingVerdict(limit.bound, gap.vertical, gap.horizontal);
+        return { gap, sight: { limit, end: 'at most', measured, bound, unit: 'mm', at: panel.id } as const };
+      });
+      const [first] = sights;
+      if (first === undefined) continue;
+      const worst = sights.reduce((most, each) => (severityOf(each.sight) > severityOf(most.sight) ? each : most), first);
+      see({
+        ...worst.sight,
+        place: () => {
+          const alike = sights.filter(({ sight }) => severityOf(sight) === severityOf(worst.sight));
+          return { parts: [panel.id], region: joined(alike.map(({ gap }) => gapBox(gap, panel.id))) };
+        },
+      });
     }
   },
 };
+
+function gapBox({ leftX, rightX, lower, vertical }: TieGap, panel: string): Region {
+  return { panel, x: leftX, y: lower.y, width: rightX - leftX, height: vertical };
+}

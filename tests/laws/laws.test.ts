@@ -1,0 +1,27 @@
+import { describe, expect, test } from 'vitest';
+import { FAULTS } from '../../lib/generate/fault-ways';
+import { CHECKS } from '../../lib/inspect/finding';
+import { combinations, lawWall } from './law-walls';
+import { brokenLaws } from './laws';
+
+/** Each round lays every fault on every kind of wall it fits under every rule set; severities and seeds change with the round. */
+const ROUNDS = 3;
+
+describe('laws of the walls', () => {
+  const all = combinations();
+
+  test('every fault can be laid on some kind of wall', () => {
+    expect(CHECKS.filter((check) => !all.some(({ fault }) => fault === check))).toEqual([]);
+    expect(Object.keys(FAULTS)).toHaveLength(27);
+  });
+
+  test.each(Array.from({ length: ROUNDS }, (_, round) => round))(
+    'round %i: a sound wall has no finding, a spoiled one exactly its fault; nothing is doubtful; mirror, print and seed agree',
+    (round) => {
+      const broken: string[] = [];
+      for (let n = round * all.length; n < (round + 1) * all.length; n++) broken.push(...brokenLaws(lawWall(n)));
+      expect(broken).toEqual([]);
+    },
+    300_000,
+  );
+});
