@@ -3,6 +3,9 @@ import type { Area, Label, Point, Shape } from './shape';
 
 const LINE = { paint: '--slate', width: 1, thin: true } as const;
 
+/** From here up a length is taken with a tape, mm. */
+const TAPE_FROM: Mm = 500;
+
 /** A dimension line with ticks and its text, in the reader's system. */
 export interface Dimension {
   readonly shapes: readonly Shape[];
@@ -47,7 +50,7 @@ export function lengthDimension(
         [to, y + reach],
       ]),
     ],
-    label: { at: [(from + to) / 2, y + rise], text: formatLength(to - from, system), anchor: 'middle' },
+    label: { at: [(from + to) / 2, y + rise], text: lengthText(to - from, system), anchor: 'middle' },
   };
 }
 
@@ -91,11 +94,16 @@ export function heightDimension(
     ],
     label: {
       at: [x - away, (from + to) / 2],
-      text: formatLength(to - from, system),
+      text: lengthText(to - from, system),
       anchor: 'middle',
       upright: true,
     },
   };
+}
+
+/** Long lengths to the millimetre, as a tape is read; short ones to a tenth. */
+function lengthText(long: Mm, system: LengthSystem): string {
+  return formatLength(system === 'mm' && long >= TAPE_FROM ? Math.round(long) : long, system);
 }
 
 function plain(points: readonly Point[], width = 1): Area {

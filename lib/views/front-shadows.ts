@@ -14,7 +14,8 @@ export function frontShadows({ placed }: PanelSurvey): readonly Shape[] {
   const dark: (readonly Point[])[] = [];
   const bright: (readonly Point[])[] = [];
   for (const each of placed) {
-    for (const lower of each.below) underneath(each, lower, dark, bright);
+    for (const [index, lower] of each.below.entries())
+      underneath(each, lower, each.below[index + 1] ?? null, dark, bright);
     if (each.right !== null) beside(each, each.right, dark, bright);
   }
   return [
@@ -27,11 +28,14 @@ export function frontShadows({ placed }: PanelSurvey): readonly Shape[] {
 function underneath(
   upper: Placed,
   lower: Placed,
+  next: Placed | null,
   dark: (readonly Point[])[],
   bright: (readonly Point[])[],
 ): void {
+  const end = upper.unit.x + upper.unit.length;
   const from = Math.max(upper.unit.x, lower.unit.x);
-  const to = Math.min(upper.unit.x + upper.unit.length, lower.unit.x + lower.unit.length);
+  // The head joint to the next unit below lies in the same shadow.
+  const to = Math.min(end, next === null ? lower.unit.x + lower.unit.length : next.unit.x);
   if (to <= from) return;
   const step = (x: Mm): Mm =>
     faceDepth(upper.unit, (x - upper.unit.x) / upper.unit.length, 0) -

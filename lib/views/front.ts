@@ -29,6 +29,8 @@ import {
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
 const BESIDE: Mm = 130;
+/** A roof runs out past the wall. */
+const BESIDE_EAVES: Mm = 330;
 const ABOVE: Mm = 150;
 const MARGIN_LEFT: Mm = 230;
 const MARGIN_BELOW: Mm = 260;
@@ -38,20 +40,21 @@ const BETWEEN: Mm = 300;
 /** The wall from in front: its panels side by side, a return set off past a corner line. */
 export function frontView(wall: Wall, system: LengthSystem): Drawing {
   const surveys = surveyOf(wall).panels;
-  const frames = framesOf(wall, surveys);
+  const frames = framesOf(surveys);
   const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
   const ridge = Math.max(...surveys.map(({ panel }) => ridgeHeight(wall, panel, tops.get(panel.id) ?? 0)));
   const last = surveys[surveys.length - 1]?.panel;
   const end = (frames[frames.length - 1]?.x ?? 0) + (last?.length ?? 0);
   const low = -LEDGE_HIGH - GROUND_HIGH;
-  const picture: Box = { x: -BESIDE, y: low, width: end + 2 * BESIDE, height: ridge + ABOVE - low };
+  const beside = surveys.some(({ panel }) => panel.gable !== null) ? BESIDE_EAVES : BESIDE;
+  const picture: Box = { x: -beside, y: low, width: end + 2 * beside, height: ridge + ABOVE - low };
   const shapes: Shape[] = [rect(picture, '--sky')];
   const labels: Label[] = [];
   for (const [index, survey] of surveys.entries()) {
     const { panel } = survey;
     const x = frames[index]?.x ?? 0;
-    const left = index === 0 ? BESIDE : BETWEEN / 2;
-    const right = index === surveys.length - 1 ? BESIDE : BETWEEN / 2;
+    const left = index === 0 ? beside : BETWEEN / 2;
+    const right = index === surveys.length - 1 ? beside : BETWEEN / 2;
     shapes.push(
       ...panelShapes(wall, survey, tops.get(panel.id) ?? 0, left, right).map((shape) => moved(shape, x, 0)),
     );
@@ -69,7 +72,7 @@ export function frontView(wall: Wall, system: LengthSystem): Drawing {
   const height = heightDimension(
     0,
     tops.get(surveys[0]?.panel.id ?? '') ?? 0,
-    -BESIDE - MARGIN_LEFT * 0.28,
+    -beside - MARGIN_LEFT * 0.28,
     34,
     MARGIN_LEFT * 0.42,
     system,
@@ -104,7 +107,7 @@ function panelShapes(wall: Wall, survey: PanelSurvey, top: Mm, left: Mm, right: 
   ];
 }
 
-function framesOf(_wall: Wall, surveys: readonly PanelSurvey[]): readonly Frame[] {
+function framesOf(surveys: readonly PanelSurvey[]): readonly Frame[] {
   let x = 0;
   return surveys.map(({ panel }) => {
     const frame = { panel: panel.id, x, y: 0, scale: 1 };

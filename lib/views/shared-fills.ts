@@ -59,17 +59,17 @@ function unitGradients(colour: string, id: string): readonly SvgNode[] {
       `${id}a`,
       [0, 0, 1, 0.5],
       [
-        [lighter(colour, 0.07), 1, 0],
+        [lighter(colour, 0.045), 1, 0],
         [colour, 1, 0.5],
-        [darker(colour, 0.1), 1, 1],
+        [darker(colour, 0.07), 1, 1],
       ],
     ),
     gradient(
       `${id}b`,
       [0, 0, 1, 0.3],
       [
-        [darker(colour, 0.13), 1, 0],
-        [lighter(colour, 0.05), 1, 0.38],
+        [darker(colour, 0.11), 1, 0],
+        [lighter(colour, 0.03), 1, 0.45],
         [colour, 1, 1],
       ],
     ),

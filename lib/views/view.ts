@@ -31,13 +31,18 @@ export function viewsOf(wall: Wall): readonly View['kind'][] {
   ];
 }
 
-/** Every section that can be cut through a wall: bases first, then heads of openings. A base is cut once a panel. */
+/** Every section that can be cut through a wall: bases first, one a ledge, then heads of openings. */
 export function cutsOf(wall: Wall): readonly Cut[] {
   if (wall.supports.length === 0) return [];
-  const bases = wall.panels.flatMap(({ id }): readonly Cut[] => {
-    const ledge = wall.supports.find(({ panel, kind }) => panel === id && kind === 'ledge');
-    return ledge ? [{ at: 'base', panel: id, support: ledge.id, title: `Base, wall ${id}` }] : [];
-  });
+  const bases = wall.panels.flatMap((panel): readonly Cut[] =>
+    wall.supports
+      .filter((support) => support.panel === panel.id && support.kind === 'ledge')
+      .map((ledge, index): Cut => {
+        const end = ledge.fromX + ledge.toX > panel.length ? 'right' : 'left';
+        const place = index === 0 ? 'Base' : `Base at ${end} end`;
+        return { at: 'base', panel: panel.id, support: ledge.id, title: `${place}, wall ${panel.id}` };
+      }),
+  );
   const heads = wall.openings.map((opening): Cut => {
     const lintel = wall.supports.find((support) => support.opening === opening.id);
     return {

@@ -1,0 +1,192 @@
+import type { LengthSystem, Mm } from '../units';
+import type { Tie, Wall } from '../wall/model';
+import { type PanelSurvey, surveyOf } from '../wall/survey';
+import { spotsOf } from './front';
+import { caliper } from './part-names';
+import {
+  type Box,
+  type Drawing,
+  type Frame,
+  type Label,
+  lines,
+  type Point,
+  rect,
+  rectRing,
+  type Shape,
+} from './shape';
+import { alongTape, upTape } from './tape';
+
+const BETWEEN: Mm = 420;
+const MARGIN: Mm = 300;
+const ABOVE: Mm = 110;
+/** A stud is this wide (nominal two-by), mm. */
+const STUD: Mm = 38;
+
+/**
+ * Before the veneer goes up: sheathing over studs, openings, and every strap hanging flat from its fixing, as long and as wide as
+ * it is. The courses to come are faint lines. A tape lies along the foot and up the left side of each panel.
+ */
+export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
+  const surveys = surveyOf(wall).panels;
+  let from = 0;
+  const frames: Frame[] = surveys.map(({ panel }) => {
+    const frame = { panel: panel.id, x: from, y: 0, scale: 1 };
+    from += panel.length + BETWEEN;
+    return frame;
+  });
+  const end = from - BETWEEN;
+  const top = Math.max(...surveys.map(topOf));
+  const shapes: Shape[] = [];
+  const labels: Label[] = [];
+  for (const [index, survey] of surveys.entries()) {
+    const x = frames[index]?.x ?? 0;
+    const along = alongTape(x, survey.panel.length, -70, system);
+    const up = upTape(x - 70, topOf(survey), system);
+    const many = surveys.length > 1;
+    shapes.push(...panelShapes(wall, survey, x), studTicks(survey, x), ...along.shapes, ...up.shapes);
+    labels.push(...along.labels, ...up.labels, ...survey.ties.map((tie) => tieLabel(wall, survey, tie, x)));
+    if (many)
+      labels.push({
+        at: [x + survey.panel.length / 2, topOf(survey) + ABOVE * 0.5],
+        text: `Wall ${survey.panel.id}`,
+        anchor: 'middle',
+      });
+  }
+  return {
+    box: { x: -MARGIN, y: -MARGIN, width: end + MARGIN + 60, height: top + MARGIN + ABOVE },
+    shapes,
+    labels,
+    frames,
+    spots: spotsOf(wall, frames),
+  };
+}
+
+function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
+  const { panel, openings, courses } = survey;
+  const top = topOf(survey);
+  const outline = outlineOf(wall, survey, x, top);
+  const studs = panel.studs.map(
+    (stud): Box => ({ x: x + stud - STUD / 2, y: 0, width: STUD, height: heightAt(survey, stud, top) }),
+  );
+  const levels = courses.flatMap((course): readonly (readonly Point[])[] => {
+    const first = course[0]?.unit;
+    const last = course[course.length - 1]?.unit;
+    if (first === undefined || last === undefined) return [];
+    return [
+      [
+        [x + first.x, first.y + first.height],
+        [x + last.x + last.length, last.y + last.height - last.fall],
+      ],
+    ];
+  });
+  return [
+    { kind: 'area', rings: [outline], fill: '#cdb48a' },
+    { kind: 'area', rings: [outline], fill: 'url:wood', opacity: 0.35 },
+    ...studs.map((stud) => rect(stud, '#a97f4b', 0.55)),
+    lines(
+      studs.flatMap((stud) => [
+        [
+          [stud.x, 0],
+          [stud.x, stud.height],
+        ],
+        [
+          [stud.x + STUD, 0],
+          [stud.x + STUD, stud.height],
+        ],
+      ]),
+      { paint: '#6d4d27', width: 1, thin: true, dash: [6, 4], opacity: 0.8 },
+    ),
+    lines(levels, { paint: '#4b5a63', width: 1, thin: true, opacity: 0.38 }),
+    { kind: 'area', rings: [outline], pen: { paint: '#3a2c1a', width: 1.5, thin: true } },
+    ...openings.flatMap((opening): readonly Shape[] => [
+      rect({ ...opening, x: x + opening.x }, '#3b4147'),
+      {
+        kind: 'area',
+        rings: [rectRing(x + opening.x - 19, opening.y - 19, opening.width + 38, opening.height + 38)],
+        pen: { paint: '#8a6233', width: 38 },
+      },
+    ]),
+    ...survey.ties.flatMap((tie) => strap(wall, tie, x)),
+  ];
+}
+
+/** A dimension line between the foot and the tape, with a tick at the middle of each stud. */
+function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
+  const level = -36;
+  const ticks = panel.studs.flatMap((stud): readonly (readonly Point[])[] => [
+    [
+      [x + stud, level - 24],
+      [x + stud, level + 24],
+    ],
+    [
+      [x + stud - 14, level - 14],
+      [x + stud + 14, level + 14],
+    ],
+  ]);
+  return lines(
+    [
+      [
+        [x, level],
+        [x + panel.length, level],
+      ],
+      ...ticks,
+    ],
+    { paint: '--slate', width: 1.2, thin: true },
+  );
+}
+
+/** A strap hanging from its fixing: width as it is, length = air space and what will lie in the bed. */
+export function strapRing(wall: Wall, tie: Tie): readonly Point[] {
+  const long = wall.cavity + tie.embedment;
+  return rectRing(tie.x - tie.width / 2, tie.y - long, tie.width, long);
+}
+
+function strap(wall: Wall, tie: Tie, x: Mm): readonly Shape[] {
+  const ring = strapRing(wall, tie).map(([px, py]): Point => [px + x, py]);
+  return [
+    { kind: 'area', rings: [ring.map(([px, py]): Point => [px + 5, py - 4])], fill: '#1a1310', opacity: 0.4 },
+    { kind: 'area', rings: [ring], fill: '#aeb8bd', pen: { paint: '#30383d', width: 1.2, thin: true } },
+    { kind: 'dot', at: [x + tie.x, tie.y - 9], radius: 5, fill: '#30383d' },
+  ];
+}
+
+/** What a caliper on the strap reads; shown once the reader is near enough that the texts do not touch. */
+function tieLabel(wall: Wall, { panel }: PanelSurvey, tie: Tie, x: Mm): Label {
+  const gaps = panel.studs.filter((stud) => stud !== tie.x).map((stud) => Math.abs(stud - tie.x));
+  return {
+    at: [x + tie.x, tie.y + 30],
+    text: caliper(tie.thickness),
+    anchor: 'middle',
+    plate: true,
+    room: Math.min(3 * wall.gauge * 2, ...gaps) * 0.98,
+  };
+}
+
+function topOf({ placed }: PanelSurvey): Mm {
+  return placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
+}
+
+/** The sheathed area: upright, or with the rake of a gable. */
+function outlineOf(wall: Wall, { panel }: PanelSurvey, x: Mm, top: Mm): readonly Point[] {
+  if (panel.gable === null) return rectRing(x, 0, panel.length, top);
+  const steps = panel.courses - panel.gable.fromCourse + 1;
+  const foot = top - (steps - 1) * wall.gauge;
+  const inward = (steps - 1) * panel.gable.step;
+  return [
+    [x, 0],
+    [x + panel.length, 0],
+    [x + panel.length, foot],
+    [x + panel.length - inward, top],
+    [x + inward, top],
+    [x, foot],
+  ];
+}
+
+function heightAt(survey: PanelSurvey, stud: Mm, top: Mm): Mm {
+  if (survey.panel.gable === null) return top;
+  return survey.placed.reduce(
+    (most, { unit }) =>
+      stud >= unit.x - 12 && stud <= unit.x + unit.length + 12 ? Math.max(most, unit.y + unit.height) : most,
+    0,
+  );
+}

@@ -1,0 +1,253 @@
+import { formatMm, type LengthSystem, type Mm } from '../units';
+import type { Opening, Support, Wall } from '../wall/model';
+import { partsOf } from '../wall/parts';
+import type { PanelSurvey } from '../wall/survey';
+import { cutSupport, SHEATHING, unitsCut } from './cut-parts';
+import { heightDimension, lengthDimension } from './dimension';
+import { noteTo } from './note';
+import { scaleBar } from './scale-bar';
+import {
+  breakLine,
+  cutWall,
+  depthDimensions,
+  NOTES,
+  type Pieces,
+  SHEET_LEFT,
+  SHEET_RIGHT,
+} from './section-sheet';
+import { type Drawing, lines, type Point, rect, rectRing, type Shape, type Spot } from './shape';
+import { headStrip } from './support-strip';
+
+const COURSES = 6;
+const BELOW: Mm = 230;
+
+/** A cut through the head of an opening: the steel with its legs, the units over it; below it the whole lintel from in front. */
+export function headSection(
+  wall: Wall,
+  survey: PanelSurvey,
+  opening: Opening,
+  lintel: Support | null,
+  system: LengthSystem,
+): Drawing {
+  const x = opening.x + opening.width / 2 + 1;
+  const head = opening.y + opening.height;
+  const high = head + COURSES * wall.gauge + 6;
+  const body = cutWall(wall, survey, x, head, high, system);
+  const depth = depthDimensions(wall, high, system);
+  const low = head - BELOW;
+  const stripTop = low - 100;
+  const strip = headStrip(
+    wall,
+    survey,
+    opening,
+    SHEET_LEFT + 30,
+    stripTop,
+    SHEET_RIGHT - SHEET_LEFT - 60,
+    system,
+  );
+  const stripLow = stripTop - strip.height;
+  const bar = scaleBar(NOTES, low + 20, 200, 12, system);
+  const steel = lintel === null ? null : steelPieces(lintel, faceAt(survey, x, head), system);
+  const flashing = lintel === null ? [] : flashingOver(wall, survey, lintel, x);
+  const seen: Drawing = {
+    box: {
+      x: SHEET_LEFT,
+      y: stripLow - 40,
+      width: SHEET_RIGHT - SHEET_LEFT,
+      height: high + 150 - stripLow + 40,
+    },
+    shapes: [
+      ...frameUnder(wall, head, low),
+      ...body.shapes,
+      ...(lintel === null ? [] : cutSupport(lintel, 0)),
+      ...flashing,
+      ...(steel?.shapes ?? []),
+      ...depth.shapes,
+      ...bar.shapes,
+      ...strip.shapes,
+    ],
+    labels: [
+      ...body.labels,
+      ...(steel?.labels ?? []),
+      ...depth.labels,
+      ...strip.labels,
+      bar.label,
+      {
+        at: [SHEET_LEFT + 30, stripTop + 44],
+        text: `Over the ${opening.kind}, mortar pared back`,
+        anchor: 'start',
+      },
+    ],
+    frames: [strip.frame],
+    spots: headSpots(wall, survey, opening, lintel, strip.frame),
+  };
+  return seen;
+}
+
+/** How far the lowest unit over the opening stands out at the cut. */
+function faceAt(survey: PanelSurvey, x: Mm, head: Mm): Mm {
+  return unitsCut(survey, x).find(({ unit }) => unit.y > head - 5)?.unit.set ?? 0;
+}
+
+function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
+  const { y, back, front, angle } = lintel;
+  const thick = angle?.thickness ?? 8;
+  const overhang = lengthDimension(
+    Math.min(front, face),
+    Math.max(front, face),
+    y - thick - 34,
+    9,
+    0,
+    system,
+  );
+  const leg = lengthDimension(back, front, y - thick - 84, 13, 0, system);
+  const upright = angle
+    ? heightDimension(y - thick, y - thick + angle.vertical, back - 22, 13, 0, system)
+    : null;
+  const note = noteTo(
+    [back + thick / 2, y + (angle?.vertical ?? 20) * 0.62],
+    NOTES,
+    y + 66,
+    angle ? `angle ${formatMm(thick)} thick` : lintel.material,
+  );
+  return {
+    shapes: [
+      lines(
+        [
+          [
+            [face, y + 2],
+            [face, y - thick - 50],
+          ],
+        ],
+        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
+      ),
+      lines(
+        [
+          [
+            [front, y - thick],
+            [front, y - thick - 96],
+          ],
+          [
+            [back, y - thick],
+            [back, y - thick - 96],
+          ],
+        ],
+        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
+      ),
+      ...overhang.shapes,
+      ...leg.shapes,
+      ...(upright?.shapes ?? []),
+      ...note.shapes,
+    ],
+    labels: [
+      {
+        ...overhang.label,
+        at: [NOTES, y - thick - 34],
+        anchor: 'start',
+        text: `overhang ${overhang.label.text}`,
+        strong: true,
+      },
+      { ...leg.label, at: [NOTES, y - thick - 84], anchor: 'start', text: `leg ${leg.label.text}` },
+      ...(upright
+        ? [
+            {
+              ...upright.label,
+              at: [back - 34, y - thick + (angle?.vertical ?? 0) / 2] as const,
+              anchor: 'end' as const,
+              upright: false,
+              plate: true,
+              text: `leg ${upright.label.text}`,
+            },
+          ]
+        : []),
+      note.label,
+    ],
+  };
+}
+
+/** Head of the frame and the glass, with the room's lining behind. */
+function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
+  const back = -wall.family.depth - wall.cavity - SHEATHING;
+  const frame = { x: back - 10, y: head - 78, width: 78, height: 66 };
+  const pane = frame.x + 36;
+  return [
+    rect({ x: back - 140, y: head - 12, width: 140 + SHEATHING, height: 12 }, 'url:cut-wood'),
+    {
+      kind: 'area',
+      rings: [rectRing(frame.x, frame.y, frame.width, frame.height)],
+      fill: 'url:cut-wood',
+      pen: { paint: '#22272b', width: 1.6 },
+    },
+    rect({ x: pane, y: low, width: 22, height: frame.y - low }, '#9db6c4', 0.6),
+    lines(
+      [
+        [
+          [pane, low],
+          [pane, frame.y],
+        ],
+        [
+          [pane + 22, low],
+          [pane + 22, frame.y],
+        ],
+      ],
+      { paint: '#4d6472', width: 1.4 },
+    ),
+    ...breakLine(pane - 30, pane + 52, low),
+  ];
+}
+
+function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x: Mm): readonly Shape[] {
+  const laid = wall.flashings.find(
+    (each) =>
+      each.panel === survey.panel.id &&
+      each.fromX <= x &&
+      each.toX >= x &&
+      Math.abs(each.y - lintel.y) < wall.gauge / 2,
+  );
+  if (laid === undefined || lintel.angle === undefined) return [];
+  const { back, front, y, angle } = lintel;
+  const behind = -wall.family.depth - wall.cavity + 2;
+  const crest = y - angle.thickness + angle.vertical + 2;
+  const run: readonly Point[] = [
+    [behind, crest + 130],
+    [behind, crest + 44],
+    [Math.max(back, behind), crest],
+    [back + angle.thickness + 1.5, crest],
+    [back + angle.thickness + 1.5, y + 1.5],
+    [front + 3, y + 1.5],
+    [front + 9, y - 7],
+  ];
+  return [lines([run], { paint: '#14181a', width: 2.6 }), lines([run], { paint: '#9fb0b8', width: 0.9 })];
+}
+
+/** One points at the lintel, in the cut or along its strip, at the opening, and at the units over it. */
+function headSpots(
+  wall: Wall,
+  survey: PanelSurvey,
+  opening: Opening,
+  lintel: Support | null,
+  frame: Drawing['frames'][number],
+): readonly Spot[] {
+  const head = opening.y + opening.height;
+  const spots: Spot[] = [];
+  for (const { id, kind, panel, x, y, width, height } of partsOf(wall).values()) {
+    if (panel !== survey.panel.id) continue;
+    const over =
+      kind === 'unit' &&
+      y > head - 5 &&
+      y < head + 2 * wall.gauge &&
+      x > opening.x - 260 &&
+      x + width < opening.x + opening.width + 260;
+    if (!over && id !== lintel?.id && id !== opening.id) continue;
+    const low = id === opening.id ? Math.max(y, head - 3 * wall.gauge) : y;
+    const high = id === opening.id ? head : y + height;
+    spots.push({
+      part: id,
+      x: frame.x + frame.scale * x,
+      y: frame.y + frame.scale * low,
+      width: frame.scale * width,
+      height: frame.scale * (high - low),
+    });
+  }
+  return spots;
+}

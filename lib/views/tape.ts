@@ -1,0 +1,72 @@
+import { inches, type LengthSystem, type Mm } from '../units';
+import { type Label, lines, type Point, rect, type Shape } from './shape';
+
+/** Marks of a tape: every step, a number at each fifth (mm) or fourth (inches, at the stud mark of sixteen). */
+const STEPS: Readonly<
+  Record<LengthSystem, { readonly step: Mm; readonly each: number; readonly unit: number }>
+> = {
+  mm: { step: 100, each: 5, unit: 100 },
+  inches: { step: inches(4), each: 4, unit: 4 },
+};
+const WIDE: Mm = 52;
+
+interface Tape {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+}
+
+/** A tape along the foot of a panel: zero at its left end, its upper edge at `y`. */
+export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Tape {
+  const { step, each, unit } = STEPS[system];
+  const marks = marksTo(long, step);
+  return {
+    shapes: [
+      rect({ x, y: y - WIDE, width: long, height: WIDE }, '#e8c65a'),
+      lines(
+        marks.map((mark): readonly Point[] => [
+          [x + mark * step, y],
+          [x + mark * step, y - (mark % each === 0 ? WIDE : WIDE * 0.42)],
+        ]),
+        { paint: '#2a2410', width: 1.2, thin: true },
+      ),
+    ],
+    labels: marks
+      .filter((mark) => mark % each === 0)
+      .map((mark) => ({
+        at: [x + mark * step, y - WIDE - 56],
+        text: `${mark * unit}`,
+        anchor: 'middle',
+        room: step * each * 0.9,
+      })),
+  };
+}
+
+/** A tape up the left side: zero at the ledge, its right edge at `x`. */
+export function upTape(x: Mm, high: Mm, system: LengthSystem): Tape {
+  const { step, each, unit } = STEPS[system];
+  const marks = marksTo(high, step);
+  return {
+    shapes: [
+      rect({ x: x - WIDE, y: 0, width: WIDE, height: high }, '#e8c65a'),
+      lines(
+        marks.map((mark): readonly Point[] => [
+          [x, mark * step],
+          [x - (mark % each === 0 ? WIDE : WIDE * 0.42), mark * step],
+        ]),
+        { paint: '#2a2410', width: 1.2, thin: true },
+      ),
+    ],
+    labels: marks
+      .filter((mark) => mark % each === 0)
+      .map((mark) => ({
+        at: [x - WIDE - 24, mark * step],
+        text: `${mark * unit}`,
+        anchor: 'end',
+        room: step * each,
+      })),
+  };
+}
+
+function marksTo(long: Mm, step: Mm): readonly number[] {
+  return Array.from({ length: Math.floor(long / step) + 1 }, (_, index) => index);
+}
