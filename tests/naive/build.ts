@@ -1,6 +1,6 @@
 import type { CheckId } from '../../lib/inspect/finding';
 import type { RuleSetId } from '../../lib/limits/limit';
-import type { Opening, Panel, Pat, Support, Tie, Unit, UnitFamily, Wall } from '../../lib/wall/model';
+import type { Panel, Pat, Support, Tie, Unit, UnitFamily, Wall } from '../../lib/wall/model';
 
 export interface Expected {
   readonly check: CheckId;
@@ -166,43 +166,4 @@ export function courseChanged(wall: Wall, course: number, change: (unit: Unit) =
 
 export function pat(x: number, y: number, width: number, height: number): Pat {
   return { x, y, width, height };
-}
-
-/**
- * Anchored blocks, five courses, two blocks each side of an opening `wide` blocks wide in courses 2 to 4: x from 790, width
- * 400·wide + 10, y from 200 to 800. The lintel bears `bearing` on both sides; each jamb has two ties 90 mm from it.
- */
-export function openingWall(wide: number, bearing: number, lintel: Partial<Support> = {}): Wall {
-  const width = 400 * wide + 10;
-  const full = times(wide + 4, 390);
-  const split = [390, 390, -width, 390, 390];
-  const opening: Opening = {
-    id: 'A-window1',
-    panel: 'A',
-    kind: 'window',
-    x: 790,
-    y: 200,
-    width,
-    height: 600,
-  };
-  const studs = [700, 790 + width + 90];
-  const over = ledge(790 - bearing, 790 + width + bearing, {
-    id: 'A-lintel1',
-    kind: 'lintel',
-    material: 'steel',
-    y: 800,
-    opening: 'A-window1',
-    ...lintel,
-  });
-  return wallOf(
-    [full, split, split, split, full],
-    {
-      masonry: 'anchored',
-      family: BLOCK,
-      openings: [opening],
-      supports: [ledge(0, 1600 + 400 * wide), over],
-      ties: tieGrid(studs, [405, 605]),
-    },
-    { studs },
-  );
 }

@@ -30,8 +30,8 @@ export function edgesOf(wall: Wall, panel: Panel): Edge[] {
   return edges;
 }
 
-/** Top of the highest course that does not yet step in: the greatest top of its units at their left ends. */
+/** Top of the highest course that does not yet step in: the greatest top of its units at their middles. */
 function topOfUpright(wall: Wall, panel: Panel): number {
   const course = panel.gable === null ? panel.courses : Math.min(panel.courses, panel.gable.fromCourse - 1);
-  return Math.max(0, ...courseOf(wall, panel.id, course).map(({ y, height }) => y + height));
+  return Math.max(0, ...courseOf(wall, panel.id, course).map(({ y, fall, height }) => y - fall / 2 + height));
 }

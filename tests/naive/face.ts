@@ -95,8 +95,8 @@ function planeOf(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
 }
 
 function heightOf(wall: Wall, panel: Panel): number {
-  const tops = courseOf(wall, panel.id, panel.courses).map(({ y, height }) => y + height);
-  const undersides = courseOf(wall, panel.id, 1).map(({ y }) => y);
+  const tops = courseOf(wall, panel.id, panel.courses).map(({ y, fall, height }) => y - fall / 2 + height);
+  const undersides = courseOf(wall, panel.id, 1).map(({ y, fall }) => y - fall / 2);
   return Math.max(...tops) - Math.min(...undersides);
 }
 

@@ -55,6 +55,8 @@ export const BACK_WALLS: readonly HandWall[] = [
     backs(ONE, { 'A1.1': [pat(0, 0, 190, 40), pat(0, 16.875, 190, 40)] }),
     wrong(missing, 94.79166666666667, 95, 'A1.1'),
   ),
+  // The small pat lies on the large one.
+  hand('a pat on a pat', rules, backs(ONE, { 'A1.1': [pat(0, 0, 190, 57), pat(20, 0, 30, 57)] })),
   // Of 210 × 66.875 only 190 × 56.875 lies on the unit.
   hand(
     'mortar beyond the unit does not count',

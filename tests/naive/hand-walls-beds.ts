@@ -72,6 +72,15 @@ export const BED_WALLS: readonly HandWall[] = [
     ),
   ),
 
+  // A2.1 (0..390) begins left of all that is below: there the nearest counts, A1.1 (100..190), lowered to a top of 66.375: 13.625.
+  // Its right end (390) stands on A1.2, raised to a top of 70.5: 9.5.
+  hand(
+    'bed beyond the unit below',
+    rules,
+    changed(wallOf([[-100, 90, 190], [390]]), { 'A1.1': { y: 6.375 }, 'A1.2': { y: 10.5 } }),
+    wrong('tapering-bed', 4.125, 4, 'A2.1 A2.1-bed'),
+  ),
+
   hand('bed at the most', rules, lifted(3)),
   hand('bed a step above', rules, lifted(3.125), thick(13.125, 13, wholeSecond)),
   hand('bed a step below the most', rules, lifted(2.875)),
@@ -92,6 +101,35 @@ export const BED_WALLS: readonly HandWall[] = [
     rules,
     changed(TWO, { 'A2.1': { y: 83.5 }, 'A2.2': { y: 84 } }),
     thick(14, 13, 'A2.1 A2.1-bed A2.2 A2.2-bed'),
+  ),
+  // An opening of 200 parts them.
+  hand(
+    'two thick beds with an opening between',
+    rules,
+    changed(
+      wallOf([
+        [190, -200, 190],
+        [190, -200, 190],
+      ]),
+      { 'A2.1': { y: 83.5 }, 'A2.2': { y: 84 } },
+    ),
+    thick(13.5, 13, 'A2.1 A2.1-bed'),
+    thick(14, 13, 'A2.2 A2.2-bed'),
+  ),
+  // The sound one between may be short (60, a sliver under 90): joints of 10, 60 and 10 are less than half a unit together.
+  hand(
+    'two thick beds with a short piece between',
+    rules,
+    changed(
+      wallOf([
+        [190, 60, 190],
+        [190, 60, 190],
+      ]),
+      { 'A2.1': { y: 83.5 }, 'A2.3': { y: 84 } },
+    ),
+    thick(13.5, 13, 'A2.1 A2.1-bed'),
+    thick(14, 13, 'A2.3 A2.3-bed'),
+    ...['A1.2', 'A2.2'].map((id) => wrong('sliver-piece', 60, 90, id)),
   ),
   // Side by side, but one too thick and one too thin.
   hand(

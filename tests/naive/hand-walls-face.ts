@@ -1,19 +1,7 @@
 import type { Panel, Unit, Wall } from '../../lib/wall/model';
-import { changed, type HandWall, hand, times, wallOf, wrong } from './build';
+import { changed, type HandWall, hand, wallOf, wrong } from './build';
 
 const rules = 'good-practice';
-
-/** Stacked units, five in a course, each set as its place says. */
-function faceOf(courses: number, setOf: (unit: Unit) => number): Wall {
-  const wall = wallOf(times(courses, 0).map(() => times(5, 190)));
-  return { ...wall, units: wall.units.map((unit) => ({ ...unit, set: setOf(unit) })) };
-}
-
-/** Columns 2 to 4 stand proud by `by`. */
-const hump = (by: number, courses = 5) =>
-  faceOf(courses, ({ position }) => (position > 1 && position < 5 ? by : 0));
-/** Every course stands `by` further out than the one below. */
-const lean = (by: number, courses = 5) => faceOf(courses, ({ course }) => (course - 1) * by);
 
 const THREE = wallOf([
   [190, 190, 190],
@@ -57,36 +45,6 @@ function corner(u: readonly [number, number], v: readonly [number, number], ends
 }
 
 export const FACE_WALLS: readonly HandWall[] = [
-  // Sets 0 h h h 0: mean 0.6 h, no slope; off the plane −0.6 h and 0.4 h. Pads: middle 0.4 h, next (−0.6 + 0.8)/3 h = 0.07 h, ends −0.1 h.
-  // 990 long, so 6.35: 0.4 · 15.75 = 6.3 and 0.4 · 16 = 6.4.
-  hand('bulge, just inside', rules, hump(15.75)),
-  hand('bulge, just outside', rules, hump(16), wrong('bulge-or-hollow', 6.4, 6.35, 'A')),
-  hand('hollow, just outside', rules, hump(-16), wrong('bulge-or-hollow', 6.4, 6.35, 'A')),
-  // 20 units are not judged.
-  hand('bulge in too few units', rules, hump(16, 4)),
-  // 0.4 · 20 = 8 and 0.4 · 20.125 = 8.05.
-  hand('bulge at the most, United Kingdom', 'united-kingdom', hump(20)),
-  hand(
-    'bulge a step above, United Kingdom',
-    'united-kingdom',
-    hump(20.125),
-    wrong('bulge-or-hollow', 8.05, 8, 'A'),
-  ),
-
-  // Slope by/70 over 4 · 70 + 60 = 340 high: 1.25 · 340/70 = 6.071, 1.375 · 340/70 = 6.679.
-  hand('leaning, just inside', rules, lean(1.25)),
-  hand('leaning out', rules, lean(1.375), wrong('out-of-plumb', 6.678571428571429, 6.35, 'A')),
-  hand('leaning in', rules, lean(-1.375), wrong('out-of-plumb', 6.678571428571429, 6.35, 'A')),
-  hand('leaning in too few units', rules, lean(2, 4)),
-  // 1.625 · 340/70 = 7.893, 1.75 · 340/70 = 8.5.
-  hand('leaning, just inside, United Kingdom', 'united-kingdom', lean(1.625)),
-  hand('leaning out, United Kingdom', 'united-kingdom', lean(1.75), wrong('out-of-plumb', 8.5, 8, 'A')),
-  // What the drawing wants is no bulge: the hump is designed.
-  hand('a band wanted proud', rules, {
-    ...hump(16),
-    projections: [{ units: hump(16).units.flatMap(({ id, set }) => (set > 0 ? [id] : [])), by: 16 }],
-  }),
-
   hand('twist at the most', rules, middle({ twist: 3 })),
   hand('twist a step above', rules, middle({ twist: 3.125 }), wrong('twisted-unit', 3.125, 3, 'A2.2')),
   hand('twist the other way', rules, middle({ twist: -3.125 }), wrong('twisted-unit', 3.125, 3, 'A2.2')),

@@ -37,6 +37,23 @@ function leaningPerpend(...shifts: readonly number[]) {
 }
 const ODD_HEADS = 'A1.1/2 A3.1/2 A5.1/2 A7.1/2';
 
+/** Ten courses of two; the joints of some (true at 195) are shifted. */
+function thirdBond(shifts: Readonly<Record<number, number>>) {
+  const wall = wallOf(
+    times(10, 0).map(() => [190, 190]),
+    { bond: 'third' },
+  );
+  return changed(
+    wall,
+    Object.fromEntries(
+      Object.entries(shifts).flatMap(([course, by]): [string, Partial<Unit>][] => [
+        [`A${course}.1`, { length: 190 + by }],
+        [`A${course}.2`, { x: 200 + by, length: 190 - by }],
+      ]),
+    ),
+  );
+}
+
 export const LINE_WALLS: readonly HandWall[] = [
   // 6 units: 1,190 long. Steady, so 6.35 in any 3,048 is the stricter. First bed 16.25.
   hand('course off level, just inside', rules, tilted(6, 6.25)),
@@ -142,6 +159,13 @@ export const LINE_WALLS: readonly HandWall[] = [
     rules,
     leaningPerpend(0, 12, 12, 12),
     wrong('perpend-drift', 12, 10, ODD_HEADS),
+  ),
+  // Third bond: courses 1, 4, 7, 10.
+  hand(
+    'perpends drift in third bond',
+    rules,
+    thirdBond({ 4: 4, 7: 8, 10: 10.125 }),
+    wrong('perpend-drift', 10.125, 10, 'A1.1/2 A4.1/2 A7.1/2 A10.1/2'),
   ),
   hand('a jump a step above breaks the chain', rules, leaningPerpend(0, 12.125, 12.125, 12.125)),
 ];

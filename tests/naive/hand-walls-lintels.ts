@@ -1,6 +1,7 @@
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { Angle, Wall } from '../../lib/wall/model';
-import { changed, courseChanged, type HandWall, hand, openingWall, wrong } from './build';
+import { changed, courseChanged, type HandWall, hand, wallOf, wrong } from './build';
+import { openingWall } from './build-opening';
 
 const BOTH = 'A-lintel1 A-window1';
 const angleOf = (vertical: number, horizontal: number, thickness: number): Angle => ({
@@ -43,6 +44,7 @@ export const LINTEL_WALLS: readonly HandWall[] = [
   // The worse end counts.
   hand('bearing at the least on the right', 'canada', lopsided(90)),
   short('bearing a step below on the right', 'canada', lopsided(89.875), 89.875, 90),
+  short('bearing a step below on the left', 'canada', openingWall(2, 200, { fromX: 700.125 }), 89.875, 90),
   hand('bearing at the least, Ontario', 'ontario', openingWall(2, 150)),
   short('bearing a step below, Ontario', 'ontario', openingWall(2, 149.875), 149.875, 150),
   // 4 in = 101.6.
@@ -68,6 +70,23 @@ export const LINTEL_WALLS: readonly HandWall[] = [
 
   // Course 5 over 790..1,600: the blocks from 800 and from 1,200.
   hand('no lintel', 'canada', without(openingWall(2, 100)), wrong('no-lintel', 0, 1, 'A-window1 A5.3 A5.4')),
+  // Two courses above an opening 190..400: only A2.2 (200..390) of the lower one is named.
+  hand(
+    'no lintel under two courses',
+    'canada',
+    wallOf(
+      [
+        [190, -210, 190],
+        [190, 190, 190],
+        [190, 190, 190],
+      ],
+      {
+        masonry: 'anchored',
+        openings: [{ id: 'A-window1', panel: 'A', kind: 'window', x: 190, y: 0, width: 210, height: 70 }],
+      },
+    ),
+    wrong('no-lintel', 0, 1, 'A-window1 A2.2'),
+  ),
   hand('no lintel needed under the sky', 'canada', withoutTop(without(openingWall(2, 100)))),
   hand('no lintel asked for in an adhered wall', 'canada', {
     ...without(openingWall(2, 100)),
@@ -141,6 +160,10 @@ export const LINTEL_WALLS: readonly HandWall[] = [
       'A5.1 A5.1-bed A5.2 A5.2-bed A5.3 A5.3-bed A5.4 A5.4-bed A5.5 A5.5-bed A5.6 A5.6-bed',
     ),
   ),
+  // Lintel 5 under course 5: A5.2 (400..790) still stands on A4.2 at both ends (10 and 10), A5.3 on the lintel (5, the least).
+  hand('masonry counts before the lintel', 'canada', openingWall(2, 100, { y: 805 })),
+  // 110 under it, more than half a gauge (100): nothing rests on it, so nothing overhangs it and A5.3 has no bed.
+  hand('lintel too low to carry', 'canada', openingWall(2, 100, { y: 700, front: -60 })),
   hand(
     'tapering bed over a lintel',
     'canada',

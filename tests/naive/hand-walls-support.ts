@@ -1,16 +1,6 @@
 import type { Support, Wall } from '../../lib/wall/model';
-import {
-  BLOCK,
-  BRICK,
-  changed,
-  type HandWall,
-  hand,
-  ledge,
-  openingWall,
-  tieGrid,
-  wallOf,
-  wrong,
-} from './build';
+import { BLOCK, BRICK, changed, type HandWall, hand, ledge, tieGrid, wallOf, wrong } from './build';
+import { openingWall } from './build-opening';
 
 const rules = 'good-practice';
 

@@ -6,7 +6,9 @@ import { HEAD_WALLS } from './hand-walls-heads';
 import { LINE_WALLS } from './hand-walls-line';
 import { LINTEL_WALLS } from './hand-walls-lintels';
 import { MORTAR_WALLS } from './hand-walls-mortar';
+import { PLANE_WALLS } from './hand-walls-plane';
 import { SUPPORT_WALLS } from './hand-walls-support';
+import { TIE_SPACING_WALLS } from './hand-walls-tie-spacing';
 import { TIE_WALLS } from './hand-walls-ties';
 
 /** Walls worked on paper. `expected` is all that is wrong, typed by hand from the definitions, and computed by nothing. */
@@ -15,9 +17,11 @@ export const HAND_WALLS: readonly HandWall[] = [
   ...BED_WALLS,
   ...HEAD_WALLS,
   ...LINE_WALLS,
+  ...PLANE_WALLS,
   ...FACE_WALLS,
   ...SUPPORT_WALLS,
   ...LINTEL_WALLS,
+  ...TIE_SPACING_WALLS,
   ...TIE_WALLS,
   ...MORTAR_WALLS,
 ];
