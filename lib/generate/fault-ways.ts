@@ -57,7 +57,7 @@ export const FAULTS: Readonly<Record<CheckId, FaultWay>> = {
   'course-off-level': { spoil: spoilCourseOffLevel, kinds: NO_OPENING, masonry: EITHER, most: 2.3 },
   'gauge-drift': { spoil: spoilGaugeDrift, kinds: NO_OPENING, masonry: EITHER, most: 2 },
   'perpend-drift': { spoil: spoilPerpendDrift, kinds: ['plain-panel'], masonry: EITHER, most: 2.3 },
-  'bulge-or-hollow': { spoil: spoilBulgeOrHollow, kinds: NO_OPENING, masonry: EITHER, most: 2.4 },
+  'bulge-or-hollow': { spoil: spoilBulgeOrHollow, kinds: NO_OPENING, masonry: EITHER, most: 1.9 },
   'out-of-plumb': { spoil: spoilOutOfPlumb, kinds: WALL_KINDS, masonry: EITHER, most: 2.6 },
   'twisted-unit': { spoil: spoilTwistedUnit, kinds: WALL_KINDS, masonry: EITHER, most: 4 },
   'proud-unit': { spoil: spoilProudUnit, kinds: WALL_KINDS, masonry: EITHER, most: 4 },

@@ -1,10 +1,10 @@
+import { departureBound } from '../../limits/departure-bound';
 import { limitOf } from '../../limits/limits';
 import { type Mm, snap } from '../../units';
 import { facePlaneOf, padsOf } from '../../wall/face-plane';
 import type { Unit, Wall } from '../../wall/model';
 import { surveyOf } from '../../wall/survey';
 import { NoRoom, type SpoilWall, spotOfPanel } from '../bench';
-import { slopeFor } from '../slope-for';
 
 /** A trial belly this deep shows how much of its depth a straightedge finds, mm. */
 const TRIAL: Mm = 16;
@@ -28,7 +28,7 @@ export const spoilBulgeOrHollow: SpoilWall = ({ wall, rules, severity, chance, t
       unit.panel === panel.id ? { ...unit, set: unit.set + snap(depth * belly(unit)) } : unit,
     ),
   });
-  const wanted = slopeFor(limit.bound, panel.length, severity) * panel.length;
+  const wanted = departureBound(limit.bound, panel.length) * severity;
   const way = chance.happens(50) ? 1 : -1;
   const found = deepestPad(pushed(way * TRIAL), panel.id);
   return { wall: pushed((way * TRIAL * wanted) / found), taken: spotOfPanel(panel) };

@@ -1,4 +1,4 @@
-import { slopeVerdict } from '../../limits/bound';
+import { departureBound } from '../../limits/departure-bound';
 import { limitOf } from '../../limits/limits';
 import { facePlaneOf, padsOf } from '../../wall/face-plane';
 import { boxOf } from '../places';
@@ -18,13 +18,11 @@ export const bulgeOrHollow: Check = {
       if (plane === null) continue;
       const pads = padsOf(survey, plane);
       const most = pads.reduce((greatest, { off }) => (off === null ? greatest : Math.max(greatest, Math.abs(off))), 0);
-      const { width: run } = boxOf(placed);
-      const verdict = slopeVerdict(limit.bound, most / run, run);
       see({
         limit,
         end: 'at most',
-        measured: verdict.measured,
-        bound: verdict.limit,
+        measured: most,
+        bound: departureBound(limit.bound, boxOf(placed).width),
         at: panel.id,
         place: () => ({
           parts: [panel.id],

@@ -1,7 +1,8 @@
 import { slopeVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { facePlaneOf } from '../../wall/face-plane';
-import { boxOf, panelBox } from '../places';
+import type { PanelSurvey } from '../../wall/survey';
+import { panelBox } from '../places';
 import type { Check } from '../sight';
 
 const LEAST_UNITS = 24;
@@ -16,7 +17,7 @@ export const outOfPlumb: Check = {
       const { panel, placed } = survey;
       const plane = placed.length < LEAST_UNITS ? null : facePlaneOf(placed);
       if (plane === null) continue;
-      const verdict = slopeVerdict(limit.bound, Math.abs(plane.up), boxOf(placed).height);
+      const verdict = slopeVerdict(limit.bound, Math.abs(plane.up), heightOf(survey));
       see({
         limit,
         end: 'at most',
@@ -28,3 +29,10 @@ export const outOfPlumb: Check = {
     }
   },
 };
+
+/** From the lowest underside of the first course to the highest top of the last, both at the middle of their units, mm. */
+function heightOf({ courses }: PanelSurvey): number {
+  const tops = (courses[courses.length - 1] ?? []).map(({ unit }) => unit.y - unit.fall / 2 + unit.height);
+  const undersides = (courses[0] ?? []).map(({ unit }) => unit.y - unit.fall / 2);
+  return Math.max(...tops) - Math.min(...undersides);
+}

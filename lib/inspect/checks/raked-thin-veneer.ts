@@ -8,7 +8,7 @@ export const rakedThinVeneer: Check = {
   id: 'raked-thin-veneer',
   measure: ({ wall, panels }, rules, see) => {
     const limit = limitOf(rules, 'rake-on-thin-veneer');
-    if (limit === undefined || wall.masonry !== 'anchored') return;
+    if (limit === undefined) return;
     const bound = boundAt(limit, { depth: wall.family.depth });
     for (const survey of panels) {
       const { panel } = survey;

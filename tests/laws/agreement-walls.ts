@@ -1,0 +1,36 @@
+import { layPlan } from '../../lib/generate/generate';
+import { planWith } from '../../lib/generate/planner';
+import type { Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import type { Wall } from '../../lib/wall/model';
+import { measureNaively } from '../naive/measure';
+import { type LawWall, layLawWall, lawWall } from './law-walls';
+
+/** One in ten is laid full size; the others small, so that ten thousand can be measured the slow way. */
+const FULL_SIZE_EVERY = 10;
+
+/** What the key and the naive measurer say apart of the n-th wall; null when they agree. */
+export function disagreement(n: number): string | null {
+  const law = lawWall(n * 7 + 3);
+  const wall = n % FULL_SIZE_EVERY === 0 ? layLawWall(law) : laySmall(law);
+  return apart(wall, law);
+}
+
+/** Numbers agree to one part in a million; checks and parts agree exactly. */
+export function apart(wall: Wall, { rules, fault, kind, seed }: Pick<LawWall, 'rules' | 'fault' | 'kind' | 'seed'>): string | null {
+  const key = inspect(wall, rules).map(lineOf).sort();
+  const naive = measureNaively(wall, rules).map(lineOf).sort();
+  if (key.join('\n') === naive.join('\n')) return null;
+  return `${fault ?? 'sound'} ${kind} ${rules} seed ${seed}:\n  key   ${key.join('; ')}\n  naive ${naive.join('; ')}`;
+}
+
+function lineOf({ check, parts, measured, limit }: Pick<Finding, 'check' | 'measured' | 'limit'> & { readonly parts: readonly string[] }): string {
+  return `${check} ${[...parts].sort().join(',')} ${measured.toPrecision(6)} ${limit.toPrecision(6)}`;
+}
+
+function laySmall({ kind, masonry, rules, fault, severity, seed }: LawWall): Wall {
+  const plan = planWith(kind, masonry, rules, fault === null ? [] : [{ fault, severity }], seed);
+  const modules = 8 + (seed % 2);
+  const courses = kind === 'gable-end' ? 9 + modules : 15 + (seed % 4);
+  return layPlan({ ...plan, modules, courses });
+}

@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest';
+import { HAND_WALLS } from '../naive/hand-walls';
+import { inspect } from '../../lib/inspect/inspect';
+import { disagreement } from './agreement-walls';
+
+const WALLS = 10_000;
+const BLOCKS = 5;
+
+describe('the key and a second measurer that shares no code with it', () => {
+  test.each(Array.from({ length: BLOCKS }, (_, block) => block))(
+    `block %i of ${BLOCKS}: agree on ${WALLS / BLOCKS} walls`,
+    (block) => {
+      const apart: string[] = [];
+      for (let n = (block * WALLS) / BLOCKS; n < ((block + 1) * WALLS) / BLOCKS; n++) {
+        const difference = disagreement(n);
+        if (difference !== null) apart.push(difference);
+      }
+      expect(apart).toEqual([]);
+    },
+    600_000,
+  );
+});
+
+describe('walls worked out by hand', () => {
+  test.each(HAND_WALLS.map((each) => [each.name, each] as const))('%s', (_, { wall, rules, expected }) => {
+    const found = inspect(wall, rules).map(({ check, measured, limit }) => lineOf(check, measured, limit));
+    expect(found.sort()).toEqual(expected.map(({ check, measured, limit }) => lineOf(check, measured, limit)).sort());
+  });
+});
+
+function lineOf(check: string, measured: number, limit: number): string {
+  return `${check} ${measured.toPrecision(6)} against ${limit.toPrecision(6)}`;
+}
