@@ -18,7 +18,7 @@ export const WallPicture = memo(function WallPicture({
   const paint = pagePaint(prefix);
   return (
     <>
-      <defs>{sharedFills(wall, paint, prefix).map(svgElement)}</defs>
+      <defs>{sharedFills(wall, prefix).map(svgElement)}</defs>
       <g>{drawing.shapes.map((shape, index) => svgElement(nodeOf(shape, paint), index))}</g>
     </>
   );

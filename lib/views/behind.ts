@@ -1,7 +1,6 @@
 import type { LengthSystem, Mm } from '../units';
 import type { Unit, Wall } from '../wall/model';
 import { surveyOf } from '../wall/survey';
-import { mortarColour } from './colours';
 import { lengthDimension } from './dimension';
 import { scatterOf } from './drawn-chance';
 import { caliper } from './part-names';
@@ -32,7 +31,7 @@ export function behindView(wall: Wall, id: string, system: LengthSystem): Drawin
     shapes: [
       { kind: 'area', rings: [outlineOf(level)], fill: `url:unit${unit.shade % 8}a` },
       { kind: 'area', rings: [rectRing(0, 0, unit.length, unit.height)], fill: 'url:fleck' },
-      ...(adhered ? [...pats(wall, unit), ...grid(unit)] : []),
+      ...(adhered ? [...pats(unit), ...grid(unit)] : []),
       ...bed.shapes,
       ...width.shapes,
       ...bar.shapes,
@@ -54,7 +53,7 @@ function spotOf({ id, length: width, height }: Unit): Spot {
 }
 
 /** Mortar pressed flat on the back: each pat where it is, cut off at the unit's edges, its rim a little rough. */
-function pats(wall: Wall, unit: Unit): readonly Shape[] {
+function pats(unit: Unit): readonly Shape[] {
   const rings = (unit.back ?? []).flatMap((pat, index) => {
     const x = Math.max(0, pat.x);
     const y = Math.max(0, pat.y);
@@ -62,15 +61,13 @@ function pats(wall: Wall, unit: Unit): readonly Shape[] {
     const top = Math.min(unit.height, pat.y + pat.height);
     return right <= x || top <= y ? [] : [roughRing(unit, index, x, y, right, top)];
   });
+  const shade = rings.map((ring) =>
+    ring.map(([x, y]): Point => [Math.min(unit.length, x + 1), Math.max(0, y - 1)]),
+  );
   return [
-    { kind: 'area', rings, fill: mortarColour(wall), pen: { paint: '#3f3830', width: 0.5, opacity: 0.5 } },
-    { kind: 'area', rings, fill: 'url:grain' },
-    {
-      kind: 'area',
-      rings: rings.flatMap((ring) => ridges(ring)),
-      open: true,
-      pen: { paint: '#4a4138', width: 0.5, opacity: 0.28 },
-    },
+    { kind: 'area', rings: shade, fill: '#1a1310', opacity: 0.5 },
+    { kind: 'area', rings, fill: 'url:mortar' },
+    { kind: 'area', rings, fill: 'url:drag', opacity: 0.5 },
   ];
 }
 
@@ -94,22 +91,6 @@ function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): 
   ];
 }
 
-/** Faint trowel ridges, for looks. */
-function ridges(ring: readonly Point[]): readonly (readonly Point[])[] {
-  const xs = ring.map(([x]) => x);
-  const ys = ring.map(([, y]) => y);
-  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const count = Math.max(1, Math.floor((right - left) / 9));
-  return Array.from({ length: count }, (_, index): readonly Point[] => {
-    const x = left + ((index + 0.5) * (right - left)) / count;
-    return [
-      [x, low + 1.5],
-      [x + 1.2, (low + high) / 2],
-      [x, high - 1.5],
-    ];
-  });
-}
-
 /** Ten by ten fields over the back: bare fields can be counted as hundredths. */
 function grid({ length: wide, height }: Unit): readonly Shape[] {
   const upright = Array.from({ length: GRID + 1 }, (_, index): readonly Point[] => [
@@ -121,8 +102,8 @@ function grid({ length: wide, height }: Unit): readonly Shape[] {
     [wide, (height * index) / GRID],
   ]);
   return [
-    lines([...upright, ...level], { paint: '#ffffff', width: 2.2, thin: true, opacity: 0.7 }),
-    lines([...upright, ...level], { paint: '#1f4f80', width: 1, thin: true }),
+    lines([...upright, ...level], { paint: '#ffffff', width: 1.8, thin: true, opacity: 0.55 }),
+    lines([...upright, ...level], { paint: '#1f4f80', width: 1, thin: true, opacity: 0.85 }),
   ];
 }
 
@@ -144,8 +125,7 @@ function bedBelow(
   const straps = ties.map((tie) => ({ tie, x: tie.x - unit.x - tie.width / 2, top: low + depth }));
   return {
     shapes: [
-      rect({ x: 0, y: low, width: unit.length, height: depth }, mortarColour(wall)),
-      rect({ x: 0, y: low, width: unit.length, height: depth }, 'url:grain'),
+      rect({ x: 0, y: low, width: unit.length, height: depth }, 'url:mortar'),
       lines([[...rectRing(0, low, unit.length, depth), [0, low]]], {
         paint: '#22272b',
         width: 1.2,

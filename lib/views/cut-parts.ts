@@ -1,7 +1,6 @@
 import type { Mm } from '../units';
 import type { Support, Tie, Unit, Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
-import { mortarColour } from './colours';
 import { scatterOf } from './drawn-chance';
 import { jointShade } from './front-joints';
 import { type Area, lines, type Pen, polygon, type Point, rect, rectRing, type Shape } from './shape';
@@ -48,12 +47,7 @@ export function cutUnit(unit: Unit, x: Mm): Area {
 }
 
 /** The bed under a cut unit, from the back to the mortar's face: tooled, flush or raked back. */
-export function cutBed(
-  wall: Wall,
-  survey: PanelSurvey,
-  { unit, bed, support }: Placed,
-  x: Mm,
-): readonly Shape[] {
+export function cutBed(survey: PanelSurvey, { unit, bed, support }: Placed, x: Mm): readonly Shape[] {
   if (bed === null) return [];
   const along = Math.min(1, Math.max(0, (x - unit.x) / unit.length));
   const thick = bed.left + (bed.right - bed.left) * along;
@@ -73,8 +67,7 @@ export function cutBed(
     [back, low],
   ];
   return [
-    { kind: 'area', rings: [ring], fill: mortarColour(wall), pen: { paint: '#5c554c', width: 0.7 } },
-    { kind: 'area', rings: [ring], fill: 'url:grain' },
+    { kind: 'area', rings: [ring], fill: 'url:mortar', pen: { paint: '#5c554c', width: 0.7 } },
     ...(profile === 'raked'
       ? [
           rect(

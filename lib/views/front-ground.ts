@@ -18,6 +18,7 @@ export function frontGround(wall: Wall, panel: Panel, left: Mm, right: Mm): read
       { x: 0, y: ground, width: panel.length, height: LEDGE_HIGH },
       wall.masonry === 'adhered' ? '#8d877c' : '#41382f',
     ),
+    ...(wall.masonry === 'adhered' ? [starterStrip(wall, panel)] : []),
     ...ledges.flatMap(ledgeFront),
     rect(
       { x: -left, y: ground - GROUND_HIGH, width: panel.length + left + right, height: GROUND_HIGH },
@@ -33,6 +34,15 @@ export function frontGround(wall: Wall, panel: Panel, left: Mm, right: Mm): read
       { paint: '#3c3226', width: 5 },
     ),
   ];
+}
+
+/** The metal strip that the first course of an adhered wall is set on. */
+function starterStrip(wall: Wall, panel: Panel): Shape {
+  const low = wall.units.reduce(
+    (least, unit) => (unit.panel === panel.id ? Math.min(least, unit.y - Math.max(0, unit.fall)) : least),
+    Number.POSITIVE_INFINITY,
+  );
+  return rect({ x: 0, y: 0, width: panel.length, height: low + 1 }, '#59636a');
 }
 
 function ledgeFront({ fromX, toX, y, material }: Support): readonly Shape[] {

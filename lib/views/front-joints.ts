@@ -1,6 +1,6 @@
 import { headId, type Unit, type Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
-import { mortarColour, SLOT } from './colours';
+import { SLOT } from './colours';
 import { shareOf } from './drawn-chance';
 import { type Area, type Point, rectRing, type Shape } from './shape';
 import { faceOf } from './unit-outline';
@@ -13,13 +13,11 @@ const RAKED_SHADE = 1.1;
 
 /** The mortar between the units of a panel, its shade under the units, and what is not filled. */
 export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
-  const patches = survey.placed.flatMap(mortarAround);
+  const patches = survey.placed.map(mortarAround);
   const shade = jointShade(survey.panel);
-  const mortar = mortarColour(wall);
   const raked = survey.panel.profile === 'raked';
   return [
-    { kind: 'area', rings: patches, fill: mortar },
-    { kind: 'area', rings: patches, fill: 'url:grain', opacity: raked ? 0.6 : 0.9 },
+    { kind: 'area', rings: patches, fill: 'url:mortar' },
     ...(raked ? [{ kind: 'area', rings: patches, fill: '#1a1310', opacity: 0.22 } as Area] : []),
     {
       kind: 'area',
@@ -36,32 +34,15 @@ export function jointShade({ profile, recess }: PanelSurvey['panel']): number {
   return profile === 'concave' ? TOOLED_SHADE : FLUSH_SHADE;
 }
 
-/** What one unit brings with it: the bed under it, and the head joint to its right. */
-function mortarAround({ unit, bed, right }: Placed): readonly (readonly Point[])[] {
+/** What one unit brings with it, as one ring behind it: the bed under it and the head joint to its right. */
+function mortarAround({ unit, bed, right }: Placed): readonly Point[] {
   const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
-  const rings: (readonly Point[])[] = [[lowLeft, lowRight, highRight, highLeft]];
-  if (bed !== null) {
-    rings.push([
-      [lowLeft[0], lowLeft[1] - bed.left],
-      [lowRight[0], lowRight[1] - bed.right],
-      lowRight,
-      lowLeft,
-    ]);
-  }
-  if (right !== null) {
-    const [nextLow, , , nextHigh] = faceOf(right.unit);
-    rings.push([lowRight, nextLow, nextHigh, highRight]);
-    if (bed !== null) {
-      const under = right.bed?.left ?? bed.right;
-      rings.push([
-        [lowRight[0], lowRight[1] - bed.right],
-        [nextLow[0], nextLow[1] - under],
-        nextLow,
-        lowRight,
-      ]);
-    }
-  }
-  return rings;
+  const next = right === null ? null : faceOf(right.unit);
+  const footRight = lowRight[1] - (bed?.right ?? 0);
+  const foot: Point = [lowLeft[0], lowLeft[1] - (bed?.left ?? 0)];
+  if (next === null || right === null) return [foot, [lowRight[0], footRight], highRight, highLeft];
+  const nextFoot = right.bed === null ? footRight : next[0][1] - right.bed.left;
+  return [foot, [next[0][0], nextFoot], next[3], highRight, highLeft];
 }
 
 function shifted(ring: readonly Point[], x: number, y: number): readonly Point[] {

@@ -49,10 +49,11 @@ function underneath(
   }
   if (Math.min(atFrom, atTo) <= -LEAST_STEP) {
     // The lower unit stands out: its top arris catches the light, half as wide as the step.
+    const lit = Math.min(lower.unit.x + lower.unit.length, upper.right?.unit.x ?? to);
     bright.push([
       [from, crown(from)],
-      [to, crown(to)],
-      [to, crown(to) - Math.max(0, -atTo) / 2],
+      [lit, crown(lit)],
+      [lit, crown(lit) - Math.max(0, -atTo) / 2],
       [from, crown(from) - Math.max(0, -atFrom) / 2],
     ]);
   }

@@ -60,12 +60,12 @@ function bloom(units: readonly Unit[]): readonly Area[] {
 function veil(unit: Unit): readonly Point[] {
   const [lowLeft, lowRight] = faceOf(unit);
   const steps = 7;
-  const inset = 4 + shareOf(unit.id, 30) * unit.length * 0.12;
+  const inset = 1 + shareOf(unit.id, 30) * unit.length * 0.04;
   const ragged = Array.from({ length: steps + 1 }, (_, index): Point => {
     const along = 1 - index / steps;
-    const high = unit.height * (0.45 + shareOf(unit.id, 31 + index) * 0.5);
+    const high = unit.height * (0.62 + shareOf(unit.id, 31 + index) * 0.36);
     const x = unit.x + inset + (unit.length - 2 * inset) * along;
-    return [x, unit.y - unit.fall * along + (index === 0 || index === steps ? high * 0.5 : high)];
+    return [x, unit.y - unit.fall * along + (index === 0 || index === steps ? high * 0.7 : high)];
   });
   return [
     [lowLeft[0] + inset * 0.7, lowLeft[1] + 1],

@@ -27,7 +27,7 @@ export function svgOf(
   const [x, y, width, height] = svgBox(drawing.box);
   const mmPerPx = width / WIDTH;
   const body: readonly SvgNode[] = [
-    { tag: 'defs', attributes: {}, children: sharedFills(wall, printedPaint, '') },
+    { tag: 'defs', attributes: {}, children: sharedFills(wall, '') },
     { tag: 'rect', attributes: { x, y, width, height, fill: printedPaint('--paper') } },
     ...drawing.shapes.map((shape) => nodeOf(shape, printedPaint)),
     ...markShapes(drawing, marks, mmPerPx).map((shape) => nodeOf(shape, printedPaint)),

@@ -46,7 +46,7 @@ export function cutWall(
     shapes: [
       rect({ x: face, y: low, width: wall.cavity, height: high - low }, '--air'),
       ...cutBacking(wall, low, high),
-      ...cut.flatMap((placed) => cutBed(wall, survey, placed, x)),
+      ...cut.flatMap((placed) => cutBed(survey, placed, x)),
       ...cut.map(({ unit }) => cutUnit(unit, x)),
       ...ties.flatMap((tie) => cutTie(wall, tie)),
       ...breakLine(face - SHEATHING - STUD_DEEP - 12, 24, high),
