@@ -106,16 +106,16 @@ export interface Bed {
 
 /** The bed under a unit, mm at its two ends; undefined unless something is below at both. */
 export function bedUnder(wall: Wall, unit: Unit): Bed | undefined {
-  const left = levelBelow(wall, unit, unit.x);
-  const right = levelBelow(wall, unit, rightOf(unit));
+  const below = across(wall, unit, -1);
+  const left = levelBelow(wall, unit, below, unit.x);
+  const right = levelBelow(wall, unit, below, rightOf(unit));
   if (left === undefined || right === undefined) return undefined;
   const atLeft = unit.y - left;
   const atRight = unit.y - unit.fall - right;
   return { left: atLeft, right: atRight, mean: (atLeft + atRight) / 2 };
 }
 
-function levelBelow(wall: Wall, unit: Unit, x: number): number | undefined {
-  const below = across(wall, unit, -1);
+function levelBelow(wall: Wall, unit: Unit, below: readonly Unit[], x: number): number | undefined {
   for (const one of below) if (one.x <= x && x <= rightOf(one)) return topAt(one, x);
   for (const support of wall.supports) {
     if (restsOn(wall, unit, support) && support.fromX <= x && x <= support.toX) return support.y;

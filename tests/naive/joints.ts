@@ -9,7 +9,8 @@ const bedName = (unit: Unit) => `${unit.id}-bed`;
 export function measureJoints(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const findings: NaiveFinding[] = [];
   for (const panel of wall.panels) {
-    const courseBeds = courseBedsOf(wall, panel);
+    const isByMean = numberOf(rules, 'bed-from-mean-of-eight') !== undefined;
+    const courseBeds = isByMean ? courseBedsOf(wall, panel) : [];
     for (const course of coursesOf(wall, panel)) {
       const row = courseOf(wall, panel.id, course);
       findings.push(...tapers(wall, rules, row));
