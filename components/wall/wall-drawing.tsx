@@ -57,6 +57,7 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
   const seen = useSeenBox(drawing.box, svg);
   const gestures = useGestures(svg, seen);
   const [place, moveTo] = usePlace(rows, selected);
+  const [focusSeen, setFocusSeen] = useState(false);
   const active = rows[place.row]?.targets[place.index] ?? null;
   const selectedBox = useMemo(
     () => drawing.spots.find(({ part }) => part === selected) ?? null,
@@ -135,6 +136,8 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
         style={{ aspectRatio: `${Math.round(width)} / ${Math.round(height)}` }}
         onClick={click}
         onKeyDown={press}
+        onFocus={({ target }) => setFocusSeen(target.matches(':focus-visible'))}
+        onBlur={() => setFocusSeen(false)}
         onPointerDown={gestures.onPointerDown}
         onPointerMove={gestures.onPointerMove}
         onPointerUp={gestures.onPointerUp}
@@ -150,7 +153,7 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
         />
         <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
         {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
-        {active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
+        {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
         <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
       </svg>
       <ZoomButtons

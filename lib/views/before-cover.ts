@@ -16,8 +16,10 @@ import {
 } from './shape';
 import { alongTape, upTape } from './tape';
 
-const BETWEEN: Mm = 420;
+const BETWEEN: Mm = 520;
 const MARGIN: Mm = 300;
+/** Holds the numbers of the upright tape, on a phone too. */
+const MARGIN_LEFT: Mm = 460;
 const ABOVE: Mm = 110;
 /** A stud is this wide (nominal two-by), mm. */
 const STUD: Mm = 38;
@@ -53,7 +55,7 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
       });
   }
   return {
-    box: { x: -MARGIN, y: -MARGIN, width: end + MARGIN + 60, height: top + MARGIN + ABOVE },
+    box: { x: -MARGIN_LEFT, y: -MARGIN, width: end + MARGIN_LEFT + 60, height: top + MARGIN + ABOVE },
     shapes,
     labels,
     frames,

@@ -154,7 +154,7 @@ function bedBelow(
       ...straps.map(
         ({ tie, x, top }): Label => ({
           at: [x + tie.width + 6, top + 14],
-          text: `${caliper(tie.thickness)}, ${length(tie.embedment, system)} in`,
+          text: `${caliper(tie.thickness)}; ${length(tie.embedment, system)} deep`,
           anchor: x > unit.length / 2 ? 'end' : 'start',
           ...(x > unit.length / 2 ? { at: [x - 6, top + 14] as const } : {}),
         }),

@@ -146,9 +146,9 @@ export function cutTie(wall: Wall, tie: Tie): readonly Shape[] {
     [face + tie.thickness, tie.y + tie.thickness / 2],
   ];
   return [
-    polygon(foot, '#3d474d'),
-    rect({ x: face, y: tie.y - tie.thickness / 2, width: tip - face, height: tie.thickness }, '#3d474d'),
-    { kind: 'dot', at: [face, tie.y + 24], radius: 3.2, fill: '#22272b' },
+    polygon(foot, '--ink'),
+    rect({ x: face, y: tie.y - tie.thickness / 2, width: tip - face, height: tie.thickness }, '--ink'),
+    { kind: 'dot', at: [face, tie.y + 24], radius: 3.2, fill: '--ink' },
     lines(
       [
         [
@@ -156,7 +156,7 @@ export function cutTie(wall: Wall, tie: Tie): readonly Shape[] {
           [tip, tie.y + 5],
         ],
       ],
-      { paint: '#22272b', width: 0.8 },
+      { paint: '--ink', width: 0.8 },
     ),
   ];
 }

@@ -161,8 +161,8 @@ function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pi
   const note = noteTo([ledge.front + 9, laid.y - 7], NOTES, laid.y + 6, 'flashing');
   return {
     shapes: [
-      lines([run], { paint: '#14181a', width: 2.6 }),
-      lines([run], { paint: '#9fb0b8', width: 0.9 }),
+      lines([run], { paint: '--ink', width: 2.6 }),
+      lines([run], { paint: '#8fa0a8', width: 0.9 }),
       ...note.shapes,
     ],
     labels: [note.label],

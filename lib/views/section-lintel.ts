@@ -217,7 +217,7 @@ function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x: Mm): 
     [front + 3, y + 1.5],
     [front + 9, y - 7],
   ];
-  return [lines([run], { paint: '#14181a', width: 2.6 }), lines([run], { paint: '#9fb0b8', width: 0.9 })];
+  return [lines([run], { paint: '--ink', width: 2.6 }), lines([run], { paint: '#8fa0a8', width: 0.9 })];
 }
 
 /** One points at the lintel, in the cut or along its strip, at the opening, and at the units over it. */

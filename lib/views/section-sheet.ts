@@ -39,7 +39,7 @@ export function cutWall(
         [Math.min(-12, -wall.family.depth + tie.embedment), tie.y],
         NOTES,
         tie.y,
-        `tie, ${length(tie.embedment, system)} in the bed`,
+        `tie, bedded ${length(tie.embedment, system)}`,
       ),
   );
   return {

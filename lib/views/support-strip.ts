@@ -100,6 +100,7 @@ export function headStrip(
       at: [opening.x + opening.width / 2, head - below * 0.55],
       text: `clear width ${formatLength(Math.round(opening.width), system)}`,
       anchor: 'middle',
+      plate: true,
     },
   ];
   if (lintel !== undefined) {
