@@ -1,8 +1,8 @@
 'use client';
 
 import { type PointerEvent, type RefObject, useEffect, useRef } from 'react';
-import type { Seen } from './use-seen-box';
 import { sheetPoint } from './to-screen';
+import type { Seen } from './use-seen-box';
 
 /** A finger that moves no further than this still taps, px. */
 const TAP_REACH = 8;

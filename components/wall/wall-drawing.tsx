@@ -1,18 +1,19 @@
 'use client';
 
 import { type KeyboardEvent, type MouseEvent, useId, useMemo, useRef, useState } from 'react';
+import type { LengthSystem } from '../../lib/units';
 import { drawingOf } from '../../lib/views/draw-view';
 import type { MarkBox } from '../../lib/views/mark-shapes';
 import type { Box } from '../../lib/views/shape';
 import { svgBox } from '../../lib/views/svg-nodes';
-import { type Layer, type Target, targetAt, targetRows, type TargetRow } from '../../lib/views/targets';
+import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/targets';
 import { type Place, placeOf, travelled } from '../../lib/views/travel';
 import type { View } from '../../lib/views/view';
-import type { LengthSystem } from '../../lib/units';
 import type { Wall } from '../../lib/wall/model';
 import { isWhole } from './seen-box';
 import { sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
+import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
 import styles from './wall-drawing.module.css';
 import { WallGrid } from './wall-grid';
@@ -164,24 +165,6 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
       />
     </div>
   );
-}
-
-/** The place of the keyboard in the rows; when the rows change, on what is selected, or at the start. */
-function usePlace(
-  rows: readonly TargetRow[],
-  selected: string | null,
-): readonly [Place, (place: Place) => void] {
-  const start = (): Place =>
-    (selected ? placeOf(rows, selected) : null) ?? { row: 0, index: 0, wantedX: firstX(rows) };
-  const [kept, keep] = useState(() => ({ rows, place: start() }));
-  const current = kept.rows === rows ? kept : { rows, place: start() };
-  if (current !== kept) keep(current);
-  return [current.place, (place) => keep({ rows, place })];
-}
-
-function firstX(rows: readonly TargetRow[]): number {
-  const box = rows[0]?.targets[0]?.box;
-  return box ? box.x + box.width / 2 : 0;
 }
 
 function focusOn(svg: SVGSVGElement | null, { part }: Target): void {

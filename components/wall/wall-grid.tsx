@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import type { TargetRow } from '../../lib/views/targets';
 import { turned } from '../../lib/views/svg-nodes';
+import type { TargetRow } from '../../lib/views/targets';
 import styles from './wall-drawing.module.css';
 
 /** One row of things to point at, as cells of a grid over the drawing. The rows without the active cell are not drawn again. */

@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import { sharedFills } from '../../lib/views/shared-fills';
 import type { Drawing } from '../../lib/views/shape';
+import { sharedFills } from '../../lib/views/shared-fills';
 import { nodeOf } from '../../lib/views/svg-nodes';
 import type { Wall } from '../../lib/wall/model';
 import { pagePaint, svgElement } from './svg-element';

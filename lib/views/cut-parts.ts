@@ -3,7 +3,7 @@ import type { Support, Tie, Unit, Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import { scatterOf } from './drawn-chance';
 import { jointShade } from './front-joints';
-import { type Area, lines, type Pen, polygon, type Point, rect, rectRing, type Shape } from './shape';
+import { type Area, lines, type Pen, type Point, polygon, rect, rectRing, type Shape } from './shape';
 
 /** In a section x of the sheet is z of the wall: out to the right. */
 const CUT: Pen = { paint: '#22272b', width: 1.6 };

@@ -1,7 +1,7 @@
 import type { Mm } from '../units';
 import type { Panel, Support, Wall } from '../wall/model';
 import { darker } from './colours';
-import { type Box, lines, polygon, type Point, rect, type Shape } from './shape';
+import { type Box, lines, type Point, polygon, rect, type Shape } from './shape';
 
 /** How deep the ledge is drawn, and how far below it the ground lies, mm. */
 export const LEDGE_HIGH: Mm = 150;

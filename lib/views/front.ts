@@ -6,8 +6,8 @@ import { heightDimension, lengthDimension } from './dimension';
 import {
   flashingEdges,
   frontGround,
-  gableBoards,
   GROUND_HIGH,
+  gableBoards,
   LEDGE_HIGH,
   ridgeHeight,
 } from './front-ground';

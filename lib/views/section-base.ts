@@ -1,6 +1,5 @@
 import type { LengthSystem, Mm } from '../units';
 import type { Support, Wall } from '../wall/model';
-import { partsOf } from '../wall/parts';
 import type { PanelSurvey } from '../wall/survey';
 import { cutSupport, unitsCut } from './cut-parts';
 import { lengthDimension } from './dimension';
@@ -15,12 +14,12 @@ import {
   SHEET_LEFT,
   SHEET_RIGHT,
 } from './section-sheet';
-import { type Drawing, lines, type Point, rect, type Spot } from './shape';
+import { baseSpots, LEDGE_DEEP } from './section-spots';
+import { type Drawing, lines, type Point, rect } from './shape';
 import { baseStrip } from './support-strip';
 
 /** So many courses stand on the ledge in the cut: enough for a first row of ties. */
 const COURSES = 8;
-const LEDGE_DEEP: Mm = 250;
 const GROUND: Mm = -170;
 
 /** A cut through the base: ledge, flashing, first courses, air space and backing; below it the whole base, seen from in front. */
@@ -167,38 +166,4 @@ function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pi
     ],
     labels: [note.label],
   };
-}
-
-/** In a section one points at the ledges and the first courses on the strip, and at the cut ledge itself. */
-function baseSpots(
-  wall: Wall,
-  survey: PanelSurvey,
-  frame: Drawing['frames'][number],
-  ledge: Support,
-): readonly Spot[] {
-  const spots: Spot[] = [];
-  for (const { id, kind, panel, course, x, y, width, height } of partsOf(wall).values()) {
-    if (panel !== survey.panel.id) continue;
-    const low = course !== null && course <= 2 && (kind === 'unit' || kind === 'bed' || kind === 'head');
-    const isLedge =
-      kind === 'support' && survey.supports.some((each) => each.id === id && each.kind === 'ledge');
-    if (id === ledge.id) {
-      spots.push({
-        part: id,
-        x: ledge.back,
-        y: ledge.y - LEDGE_DEEP,
-        width: ledge.front - ledge.back,
-        height: LEDGE_DEEP,
-      });
-    } else if (low || isLedge) {
-      spots.push({
-        part: id,
-        x: frame.x + frame.scale * x,
-        y: frame.y + frame.scale * y,
-        width: frame.scale * width,
-        height: frame.scale * height,
-      });
-    }
-  }
-  return spots;
 }

@@ -1,21 +1,14 @@
 import { formatMm, type LengthSystem, type Mm } from '../units';
 import type { Opening, Support, Wall } from '../wall/model';
-import { partsOf } from '../wall/parts';
 import type { PanelSurvey } from '../wall/survey';
-import { cutSupport, SHEATHING, unitsCut } from './cut-parts';
+import { cutSupport, unitsCut } from './cut-parts';
 import { heightDimension, lengthDimension } from './dimension';
 import { noteTo } from './note';
+import { flashingOver, frameUnder } from './opening-head';
 import { scaleBar } from './scale-bar';
-import {
-  breakLine,
-  cutWall,
-  depthDimensions,
-  NOTES,
-  type Pieces,
-  SHEET_LEFT,
-  SHEET_RIGHT,
-} from './section-sheet';
-import { type Drawing, lines, type Point, rect, rectRing, type Shape, type Spot } from './shape';
+import { cutWall, depthDimensions, NOTES, type Pieces, SHEET_LEFT, SHEET_RIGHT } from './section-sheet';
+import { headSpots } from './section-spots';
+import { type Drawing, lines } from './shape';
 import { headStrip } from './support-strip';
 
 const COURSES = 6;
@@ -163,91 +156,4 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
       note.label,
     ],
   };
-}
-
-/** Head of the frame and the glass, with the room's lining behind. */
-function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
-  const back = -wall.family.depth - wall.cavity - SHEATHING;
-  const frame = { x: back - 10, y: head - 78, width: 78, height: 66 };
-  const pane = frame.x + 36;
-  return [
-    rect({ x: back - 140, y: head - 12, width: 140 + SHEATHING, height: 12 }, 'url:cut-wood'),
-    {
-      kind: 'area',
-      rings: [rectRing(frame.x, frame.y, frame.width, frame.height)],
-      fill: 'url:cut-wood',
-      pen: { paint: '#22272b', width: 1.6 },
-    },
-    rect({ x: pane, y: low, width: 22, height: frame.y - low }, '#9db6c4', 0.6),
-    lines(
-      [
-        [
-          [pane, low],
-          [pane, frame.y],
-        ],
-        [
-          [pane + 22, low],
-          [pane + 22, frame.y],
-        ],
-      ],
-      { paint: '#4d6472', width: 1.4 },
-    ),
-    ...breakLine(pane - 30, pane + 52, low),
-  ];
-}
-
-function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x: Mm): readonly Shape[] {
-  const laid = wall.flashings.find(
-    (each) =>
-      each.panel === survey.panel.id &&
-      each.fromX <= x &&
-      each.toX >= x &&
-      Math.abs(each.y - lintel.y) < wall.gauge / 2,
-  );
-  if (laid === undefined || lintel.angle === undefined) return [];
-  const { back, front, y, angle } = lintel;
-  const behind = -wall.family.depth - wall.cavity + 2;
-  const crest = y - angle.thickness + angle.vertical + 2;
-  const run: readonly Point[] = [
-    [behind, crest + 130],
-    [behind, crest + 44],
-    [Math.max(back, behind), crest],
-    [back + angle.thickness + 1.5, crest],
-    [back + angle.thickness + 1.5, y + 1.5],
-    [front + 3, y + 1.5],
-    [front + 9, y - 7],
-  ];
-  return [lines([run], { paint: '--ink', width: 2.6 }), lines([run], { paint: '#8fa0a8', width: 0.9 })];
-}
-
-/** One points at the lintel, in the cut or along its strip, at the opening, and at the units over it. */
-function headSpots(
-  wall: Wall,
-  survey: PanelSurvey,
-  opening: Opening,
-  lintel: Support | null,
-  frame: Drawing['frames'][number],
-): readonly Spot[] {
-  const head = opening.y + opening.height;
-  const spots: Spot[] = [];
-  for (const { id, kind, panel, x, y, width, height } of partsOf(wall).values()) {
-    if (panel !== survey.panel.id) continue;
-    const over =
-      kind === 'unit' &&
-      y > head - 5 &&
-      y < head + 2 * wall.gauge &&
-      x > opening.x - 260 &&
-      x + width < opening.x + opening.width + 260;
-    if (!over && id !== lintel?.id && id !== opening.id) continue;
-    const low = id === opening.id ? Math.max(y, head - 3 * wall.gauge) : y;
-    const high = id === opening.id ? head : y + height;
-    spots.push({
-      part: id,
-      x: frame.x + frame.scale * x,
-      y: frame.y + frame.scale * low,
-      width: frame.scale * width,
-      height: frame.scale * (high - low),
-    });
-  }
-  return spots;
 }
