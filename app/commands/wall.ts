@@ -89,7 +89,7 @@ function round(value: number): number {
 }
 
 try {
-  process.stdout.write(`${run()}\n`);
+  process.stdout.write(`${run().trimEnd()}\n`);
 } catch (error) {
   if (!(error instanceof Error) || !EXPECTED.includes(error.name)) throw error;
   process.stderr.write(`${firstLine(error)}\n`);

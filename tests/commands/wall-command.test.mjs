@@ -1,0 +1,72 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const TSX = join(ROOT, 'node_modules', 'tsx', 'dist', 'cli.mjs');
+
+function wall(...args) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [TSX, 'app/commands/wall.ts', ...args], {
+    cwd: ROOT,
+    encoding: 'utf8',
+    maxBuffer: 64 * 1024 * 1024,
+  });
+  return { status, stdout, stderr };
+}
+
+describe('the wall command', { timeout: 60_000 }, () => {
+  let folder = '';
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'marks-'));
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test('prints the wall, its code, its fingerprint and its key; the code lays it again', () => {
+    const args = ['--topic', 'ties', '--kind', 'gable-end', '--difficulty', '3', '--rules', 'canada', '--seed', '42', '--json'];
+    const first = wall(...args);
+    expect([first.status, first.stderr]).toEqual([0, '']);
+    const printed = JSON.parse(first.stdout);
+    expect(Object.keys(printed)).toEqual(['code', 'brief', 'fingerprint', 'wall', 'findings']);
+    expect(printed.brief).toEqual({ topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 });
+    expect(wall('--code', printed.code, '--json').stdout).toBe(first.stdout);
+    for (const finding of printed.findings) {
+      expect(Object.keys(finding)).toEqual(
+        expect.arrayContaining(['check', 'parts', 'region', 'measured', 'unit', 'limit', 'margin', 'kind', 'hazard', 'source']),
+      );
+      expect(finding.margin).toBeLessThan(0);
+    }
+  });
+
+  test.each(['front', 'section', 'behind', 'before-cover'])('prints the drawing %s', (view) => {
+    const { status, stdout } = wall('--topic', view === 'behind' ? 'back-mortar' : 'support', '--kind', 'window-panel', '--svg', view);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^<svg [\s\S]+<\/svg>\n$/);
+  });
+
+  test('grades the marks of a file', () => {
+    const file = join(folder, 'marks.json');
+    writeFileSync(file, '{"marks":[]}');
+    const { status, stdout } = wall('--topic', 'joints', '--marks', file);
+    expect(status).toBe(0);
+    expect(Object.keys(JSON.parse(stdout))).toEqual(['score', 'capped', 'findings', 'marks']);
+  });
+
+  test.each([
+    [['--colour', 'red'], /^Unknown option '--colour'.*\n$/],
+    [['--topic', 'roofs'], /^topic: "roofs" is not one of .*\n$/],
+    [['--difficulty', '9'], /^difficulty: "9" is not a whole number from 1 to 5\n$/],
+    [['--seed', '-4'], /.*\n$/],
+    [['--code', '3K7-Q2WF-9T2'], /^wall code "3K7-Q2WF-9T2": mistyped.*\n$/],
+    [['--marks', '/no/such/file'], /^--marks: the file "\/no\/such\/file" cannot be read\n$/],
+    [['--svg', 'roof'], /.*roof.*\n$/],
+    [['ties'], /.*\n$/],
+  ])('%j: one sentence, exit 2', (args, message) => {
+    const { status, stdout, stderr } = wall(...args);
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(message);
+    expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+  });
+});
