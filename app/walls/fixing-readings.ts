@@ -12,11 +12,11 @@ export function tieReadings(id: string, { ties }: PanelSurvey): readonly Reading
   return [
     { label: 'Thickness', text: caliper(tie.thickness) },
     { label: 'Width', mm: tie.width },
-    { label: 'Length lying in the bed', mm: tie.embedment },
-    ...reach('To the next tie up', ties, (each) => (sameStud(each, tie) ? each.y - tie.y : 0)),
-    ...reach('To the next tie down', ties, (each) => (sameStud(each, tie) ? tie.y - each.y : 0)),
-    ...reach('To the next ties on the left', ties, (each) => (sameStud(each, tie) ? 0 : tie.x - each.x)),
-    ...reach('To the next ties on the right', ties, (each) => (sameStud(each, tie) ? 0 : each.x - tie.x)),
+    { label: 'Length in the bed', mm: tie.embedment },
+    ...reach('Next tie up', ties, (each) => (sameStud(each, tie) ? each.y - tie.y : 0)),
+    ...reach('Next tie down', ties, (each) => (sameStud(each, tie) ? tie.y - each.y : 0)),
+    ...reach('Next stud, left', ties, (each) => (sameStud(each, tie) ? 0 : tie.x - each.x)),
+    ...reach('Next stud, right', ties, (each) => (sameStud(each, tie) ? 0 : each.x - tie.x)),
   ];
 }
 
@@ -43,19 +43,19 @@ export function supportReadings(id: string, { wall, panels }: Survey): readonly 
     ...(angle
       ? ([
           { label: 'Upright leg', mm: angle.vertical },
-          { label: 'Leg under the masonry', mm: angle.horizontal },
+          { label: 'Flat leg', mm: angle.horizontal },
           { label: 'Thickness', mm: angle.thickness },
         ] as const)
       : []),
     ...(opening
       ? [
           { label: 'Clear span', mm: opening.width },
-          { label: 'Bearing at the left', mm: opening.x - support.fromX },
-          { label: 'Bearing at the right', mm: support.toX - opening.x - opening.width },
+          { label: 'Bearing, left', mm: opening.x - support.fromX },
+          { label: 'Bearing, right', mm: support.toX - opening.x - opening.width },
         ]
       : [{ label: 'Length', mm: support.toX - support.fromX }]),
-    { label: 'Depth of the units', mm: wall.family.depth },
-    { label: 'Units stand past its front edge by', mm: Math.max(0, overhang) },
+    { label: 'Unit depth', mm: wall.family.depth },
+    { label: 'Units stand past by', mm: Math.max(0, overhang) },
   ];
 }
 
@@ -67,8 +67,8 @@ export function openingReadings(id: string, { openings, supports, ties }: PanelS
   return [
     { label: 'Width', mm: opening.width },
     { label: 'Height', mm: opening.height },
-    { label: 'Over the opening', text: lintel ? `a ${lintel.material} lintel` : 'no lintel' },
-    ...reach('Nearest tie from the left side', beside, ({ x }) => opening.x - x),
-    ...reach('Nearest tie from the right side', beside, ({ x }) => x - opening.x - opening.width),
+    { label: 'Over it', text: lintel ? `a ${lintel.material} lintel` : 'no lintel' },
+    ...reach('Nearest tie, left', beside, ({ x }) => opening.x - x),
+    ...reach('Nearest tie, right', beside, ({ x }) => x - opening.x - opening.width),
   ];
 }

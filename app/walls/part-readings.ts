@@ -48,16 +48,16 @@ function unitReadings(placed: Placed | undefined, lifted: boolean): readonly Rea
   return [
     { label: 'Length', mm: unit.length },
     { label: 'Height', mm: unit.height },
-    ...(left ? [{ label: 'Joint on the left', mm: headWidth(left.unit, unit) }] : []),
-    ...(right ? [{ label: 'Joint on the right', mm: headWidth(unit, right.unit) }] : []),
+    ...(left ? [{ label: 'Left joint', mm: headWidth(left.unit, unit) }] : []),
+    ...(right ? [{ label: 'Right joint', mm: headWidth(unit, right.unit) }] : []),
     ...bedReadings(placed),
-    { label: unit.set < 0 ? 'Face back from the line' : 'Face out from the line', mm: Math.abs(unit.set) },
+    { label: unit.set < 0 ? 'Back from line' : 'Out from line', mm: Math.abs(unit.set) },
     {
-      label: twist < 0 ? 'Left end proud of the right' : 'Right end proud of the left',
+      label: twist < 0 ? 'Left end proud' : 'Right end proud',
       mm: Math.abs(twist),
     },
     ...(lifted && back
-      ? [{ label: 'Back covered with mortar', text: `${Math.round((back.covered / back.area) * 100)} %` }]
+      ? [{ label: 'Back covered', text: `${Math.round((back.covered / back.area) * 100)} %` }]
       : []),
   ];
 }
@@ -65,8 +65,8 @@ function unitReadings(placed: Placed | undefined, lifted: boolean): readonly Rea
 function bedReadings(placed: Placed | undefined): readonly Reading[] {
   if (!placed?.bed) return [];
   return [
-    { label: 'Bed under its left end', mm: placed.bed.left },
-    { label: 'Bed under its right end', mm: placed.bed.right },
+    { label: 'Bed, left end', mm: placed.bed.left },
+    { label: 'Bed, right end', mm: placed.bed.right },
   ];
 }
 
@@ -88,7 +88,7 @@ function courseReadings(course: readonly Placed[]): readonly Reading[] {
   return [
     { label: 'Length', mm: last.x + last.length - first.x },
     {
-      label: drop < 0 ? 'Right end higher than the left by' : 'Right end lower than the left by',
+      label: drop < 0 ? 'Right end higher by' : 'Right end lower by',
       mm: Math.abs(drop),
     },
   ];
@@ -104,13 +104,13 @@ function panelReadings({ panel, courses, placed }: PanelSurvey): readonly Readin
     { label: 'Length', mm: panel.length },
     { label: 'Courses', text: String(panel.courses) },
     {
-      label: 'Four courses measure, on the whole',
+      label: 'Four courses, mean',
       mm: ((levelOf(top) - levelOf(first)) / Math.max(1, rises)) * 4,
     },
     { label: lean < 0 ? 'Top leans back by' : 'Top leans out by', mm: Math.abs(lean) },
-    { label: 'Face farthest out from the line', mm: Math.max(...faces) },
-    { label: 'Face farthest back from the line', mm: Math.max(0, -Math.min(...faces)) },
-    { label: 'Joints lie back from the face', mm: panel.profile === 'raked' ? panel.recess : 0 },
+    { label: 'Farthest out', mm: Math.max(...faces) },
+    { label: 'Farthest back', mm: Math.max(0, -Math.min(...faces)) },
+    { label: 'Joints lie back', mm: panel.profile === 'raked' ? panel.recess : 0 },
   ];
 }
 
@@ -123,13 +123,13 @@ function cornerReadings(part: Part, { wall }: Survey): readonly Reading[] {
   const [ax, az] = [main.rightX - main.leftX, main.rightZ - main.leftZ];
   const [bx, bz] = [back.rightX - back.leftX, back.rightZ - back.leftZ];
   const cosine = (ax * bx + az * bz) / Math.sqrt((ax * ax + az * az) * (bx * bx + bz * bz));
-  return [{ label: 'Return off the square line, one metre along', mm: Math.abs(cosine) * 1000 }];
+  return [{ label: 'Return off square in 1 m', mm: Math.abs(cosine) * 1000 }];
 }
 
 function edgeReadings(part: Part, { panel, ties }: PanelSurvey): readonly Reading[] {
   if (ties.length === 0) return [];
   const away = ties.map(({ x }) => (part.id.endsWith('left-end') ? x : panel.length - x));
-  return [{ label: 'Nearest tie from the end', mm: Math.min(...away) }];
+  return [{ label: 'Nearest tie', mm: Math.min(...away) }];
 }
 
 function levelOf(course: readonly Placed[]): number {

@@ -44,10 +44,10 @@ export function PartCard(props: {
           ))}
         </dl>
       )}
-      {tools && <p className={styles.tools}>{tools}</p>}
+      {tools}
       {picked.nearby.length > 0 && (
         <details className={styles.nearby}>
-          <summary>Also here: joints, the whole course, the whole panel …</summary>
+          <summary>Also here: joints, whole course, whole panel …</summary>
           <ul>
             {picked.nearby.map(({ id, name }) => (
               <li key={id}>

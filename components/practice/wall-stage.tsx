@@ -42,10 +42,7 @@ export function WallStage(props: {
       <h2 id="stage-heading" className="visually-hidden" tabIndex={-1}>
         The wall
       </h2>
-      <div className={styles.bars}>
-        <ChoiceBar legend="Look at" options={views} value={viewKey} onChoose={onView} />
-        {lengths}
-      </div>
+      <ChoiceBar legend="Look at" options={views} value={viewKey} onChoose={onView} />
       {liftedName !== null && (
         <p className={styles.lifted}>
           <button type="button" onClick={() => onStep(-1)}>
@@ -69,7 +66,10 @@ export function WallStage(props: {
           {...(onPick ? { onPick } : {})}
         />
       </div>
-      {onPick && <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />}
+      <div className={styles.bars}>
+        {onPick && <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />}
+        {lengths}
+      </div>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import type { Finding } from '../../lib/inspect/finding';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
@@ -64,14 +65,8 @@ export function FindingItem(props: {
         )}
       </dl>
       <p className={styles.source}>
-        {row.standsIn && (
-          <>
-            <strong>{source.rules === 'good-practice' ? 'Good practice.' : `${row.rulesTitle}.`}</strong> The
-            rule set in use says nothing on this.{' '}
-          </>
-        )}
-        {capital(finding.kind)}. {source.title}, {source.edition}
-        {source.clause === '' ? '' : `, ${source.clause}`} ({HOW_SURE_WORDS[source.howSure]}).
+        {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
+        {capital(finding.kind)}. {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
       </p>
       <dl className={styles.texts}>
         {(
@@ -92,6 +87,13 @@ export function FindingItem(props: {
       </dl>
     </li>
   );
+}
+
+/** Title, edition and clause, each said once: many titles name their edition. */
+function sourceWords({ title, edition, clause }: Finding['source']): string {
+  return [title, edition, clause]
+    .filter((part, index, all) => part !== '' && !all.slice(0, index).some((before) => before.includes(part)))
+    .join(', ');
 }
 
 function capital(text: string): string {

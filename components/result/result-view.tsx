@@ -32,6 +32,9 @@ export function ResultView(props: {
         <strong>{scoreOf100(rows.score)}</strong> of 100
       </p>
       <p className={styles.words}>{scoreWords(rows)}</p>
+      <p className={styles.ruleLine}>
+        The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.
+      </p>
       {rows.capped && <p className={styles.capped}>{rows.capped}</p>}
       {rows.repeats > 0 && (
         <p>
@@ -94,9 +97,6 @@ export function ResultView(props: {
           average. A sound wall starts at 100, and each false mark takes 50 off.
         </p>
       </details>
-      <p className={styles.ruleLine}>
-        The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.
-      </p>
       <Caution lines={props.drawingCautions} />
     </section>
   );

@@ -13,6 +13,9 @@ const WHERE: Readonly<Record<Place, string>> = {
   card: '#picked-name',
 };
 
+/** As in the styles of the card. */
+const NARROW = '(max-width: 59.99rem)';
+
 /** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
 export function useFocusMoves() {
   const room = useRef<HTMLDivElement>(null);
@@ -25,6 +28,8 @@ export function useFocusMoves() {
     if (place === null) return;
     if (place === 'wall') focusOn(leftFrom.current, true);
     else focusOn(room.current?.querySelector(WHERE[place]) ?? null, place === 'card');
+    // The card lies over the lower part of a narrow screen: the wall has to move up from under it.
+    if (place === 'card' && window.matchMedia(NARROW).matches) toTop(room.current);
   });
 
   return useMemo(
@@ -42,8 +47,7 @@ export function useFocusMoves() {
         next.current = 'wall';
       },
       scrollToWall: () => {
-        const stage = room.current?.querySelector('[data-stage]');
-        stage?.scrollIntoView({ block: 'nearest' });
+        if (window.matchMedia(NARROW).matches) toTop(room.current);
       },
     }),
     [],
@@ -52,4 +56,8 @@ export function useFocusMoves() {
 
 function focusOn(element: Element | null, preventScroll: boolean): void {
   if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll });
+}
+
+function toTop(room: HTMLElement | null): void {
+  room?.querySelector('[data-stage]')?.scrollIntoView({ block: 'start' });
 }

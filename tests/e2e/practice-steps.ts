@@ -1,0 +1,64 @@
+import { mkdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import type { Brief } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import { codeOf } from '../../lib/generate/wall-code';
+import type { Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import { type Look, sidewaysOverflow } from './browser';
+
+/** Pictures of every state, to be looked at. */
+const SHOTS = join(tmpdir(), 'read-the-wall-shots');
+mkdirSync(SHOTS, { recursive: true });
+
+const SEEDS = 200;
+
+export interface FoundWall {
+  readonly code: string;
+  readonly findings: readonly Finding[];
+  readonly next: string;
+}
+
+/** The first wall of a brief, by its number, with the findings a test needs: a later engine lays others. */
+export function firstWall(
+  brief: Omit<Brief, 'seed'>,
+  fits: (findings: readonly Finding[]) => boolean,
+): FoundWall {
+  for (let seed = 0; seed < SEEDS; seed++) {
+    const findings = inspect(layWall({ ...brief, seed }), brief.rules);
+    if (fits(findings)) {
+      return { code: codeOf({ ...brief, seed }), findings, next: codeOf({ ...brief, seed: seed + 1 }) };
+    }
+  }
+  throw new RangeError(`none of ${SEEDS} walls fits`);
+}
+
+/**
+ * Nothing wrong for those who cannot see it, nothing to scroll sideways; and a picture for those who can. The cells of the wall
+ * are left out: there are hundreds, always the same, and axe takes half a minute over them; one test looks at them.
+ */
+export async function lookAt(page: Page, state: string, { width, colours }: Look): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).exclude('[role="grid"]').analyze();
+  const lines = violations.flatMap((rule) =>
+    rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')}`),
+  );
+  expect(lines, state).toEqual([]);
+  expect(await sidewaysOverflow(page), state).toBe(0);
+  await page.screenshot({ path: join(SHOTS, `${state}-${width}-${colours}.png`), fullPage: true });
+}
+
+/** Picks a part of the wall with the pointer. */
+export async function pick(page: Page, part: string): Promise<void> {
+  await page.locator(`[data-part="${part}"]`).click();
+}
+
+/** Names the fault at the part picked, and marks it. */
+export async function mark(page: Page, fault: string, sure: string): Promise<void> {
+  await page.getByRole('radio', { name: fault, exact: true }).check();
+  await page.getByRole('radio', { name: sure, exact: true }).check();
+  await page.getByRole('button', { name: 'Mark it' }).click();
+}

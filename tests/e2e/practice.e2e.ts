@@ -1,0 +1,204 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
+import { accessibilityProblems, type Look, openBrowser, visit } from './browser';
+import { firstWall, lookAt, mark, pick } from './practice-steps';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const isUnit = (part: string | undefined) => /^[A-Z]\d+\.\d+$/.test(part ?? '');
+
+/** Two faults at least, one of them at a unit. */
+const line = firstWall({ topic: 'line', kind: 'plain-panel', difficulty: 3, rules: 'canada' }, (findings) => {
+  return findings.length > 1 && findings.some(({ parts }) => isUnit(parts[0]));
+});
+const odd = line.findings.find(({ parts }) => isUnit(parts[0])) ?? line.findings[0];
+if (odd === undefined) throw new RangeError('the wall has no finding');
+const oddUnit = odd.parts[0] ?? '';
+const oddName = CATALOGUE[odd.check].name;
+const sound = firstWall(
+  { topic: 'joints', kind: 'window-panel', difficulty: 2, rules: 'united-states' },
+  (findings) => {
+    return findings.length === 0;
+  },
+);
+const falling = firstWall(
+  { topic: 'support', kind: 'window-panel', difficulty: 2, rules: 'ontario' },
+  (findings) => {
+    return findings.some(({ hazard }) => hazard === 'could fall');
+  },
+);
+
+/** Two of the four looks: each width and each set of colours once. */
+const LOOKS: readonly Look[] = [
+  { width: 390, colours: 'light' },
+  { width: 1280, colours: 'dark' },
+];
+
+describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
+  test('is read with the pointer, from the first look to the result', async () => {
+    const { page, problems, close } = await visit(browser, `/walls/${line.code}`, look);
+    await lookAt(page, '1-start', look);
+
+    await pick(page, oddUnit);
+    await lookAt(page, '2-picked', look);
+    await mark(page, oddName, 'Certain');
+    await page.getByRole('status').getByText(`Mark 1: ${oddName}`).waitFor({ state: 'attached' });
+
+    await pick(page, 'A1.2');
+    await mark(page, 'Sliver', 'Unsure');
+    await pick(page, 'A2.3');
+    await mark(page, 'Out of plumb', 'Unsure');
+    expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(3);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(2);
+    await lookAt(page, '3-marked', look);
+
+    await page.reload();
+    await page.getByRole('button', { name: 'Remove mark 2' }).waitFor();
+    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await lookAt(page, '4-review', look);
+    await page.getByRole('button', { name: 'Hand in 2 marks' }).click();
+
+    await page.getByRole('heading', { name: 'Result' }).waitFor();
+    expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
+    expect(await page.getByText('False mark', { exact: true }).count()).toBe(1);
+    await lookAt(page, '5-result', look);
+    await page
+      .getByRole('button', { name: /^Show it on the wall/ })
+      .first()
+      .click();
+    await lookAt(page, '6-shown', look);
+    await page.getByRole('radio', { name: 'inches' }).check();
+    await lookAt(page, '7-inches', look);
+    await page.getByRole('link', { name: 'Try another like it' }).click();
+    await page.waitForURL(`**/walls/${line.next}`);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('can be sound, and saying so is an answer', async () => {
+    const { page, problems, close } = await visit(browser, `/walls/${sound.code}`, look);
+    await page.getByRole('button', { name: 'This wall is sound' }).click();
+    await lookAt(page, '8-says-sound', look);
+    await page.getByRole('button', { name: 'Hand in: the wall is sound' }).click();
+    await page.getByText('This wall is sound, and you said so.').waitFor();
+    await lookAt(page, '9-sound-result', look);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('keeps the score at half while something that could fall is missed', async () => {
+    const { page, problems, close } = await visit(browser, `/walls/${falling.code}`, look);
+    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'This wall is sound' }).click();
+    await page.getByRole('button', { name: 'Hand in: the wall is sound' }).click();
+    await page.getByText('Could fall', { exact: true }).first().waitFor();
+    expect(await page.getByText('Keep people and animals away now.').count()).toBe(1);
+    await lookAt(page, '10-could-fall', look);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('is not opened by a wrong code, which stays in its box', async () => {
+    const wrong = `${line.code.slice(0, -1)}${line.code.endsWith('2') ? '3' : '2'}`;
+    const { page, problems, close } = await visit(browser, `/walls/${wrong}`, look);
+    expect(await page.getByLabel('Wall code').inputValue()).toBe(wrong);
+    await lookAt(page, '11-wrong-code', look);
+    await page.getByLabel('Wall code').fill('3K7-Q2WF-9T!');
+    await page.getByRole('button', { name: 'Open the wall' }).click();
+    await page.getByText('The sign "!" is never used').waitFor();
+    expect(await page.getByLabel('Wall code').inputValue()).toBe('3K7-Q2WF-9T!');
+    await lookAt(page, '12-walls', look);
+    await page.getByLabel('Wall code').fill(line.code.toLowerCase().replaceAll('-', ' '));
+    await page.getByRole('button', { name: 'Open the wall' }).click();
+    await page.waitForURL(`**/walls/${line.code}`);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('is laid from the form, and a wrong wall number is said in place', async () => {
+    const { page, problems, close } = await visit(browser, '/walls', look);
+    await page.getByLabel('Topic').selectOption('Ties');
+    await page.getByLabel('How hard').selectOption('4 · Hard to see');
+    await page.getByLabel(/^Wall number/).fill('twelve');
+    await page.getByRole('button', { name: 'Lay the wall' }).click();
+    await page.getByText('"twelve" is not a whole number').waitFor();
+    expect(await page.getByLabel('Topic').inputValue()).toBe('ties');
+    expect(await page.getByLabel(/^Wall number/).inputValue()).toBe('twelve');
+    await page.getByLabel(/^Wall number/).fill('12');
+    await page.getByRole('button', { name: 'Lay the wall' }).click();
+    await page.waitForURL(/\/walls\/[0-9A-Z]{3}-[0-9A-Z]{4}-[0-9A-Z]{3}$/);
+    await lookAt(page, '13-ties', look);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
+
+test('the parts of a wall have roles and names', async () => {
+  const { page, close } = await visit(browser, `/walls/${sound.code}`, { width: 1280, colours: 'light' });
+  expect(await accessibilityProblems(page)).toEqual([]);
+  await close();
+});
+
+describe('by keyboard alone', () => {
+  test('a wall is marked, the mark changed, and handed in', async () => {
+    const { page, problems, close } = await visit(browser, `/walls/${line.code}`, {
+      width: 1280,
+      colours: 'light',
+    });
+    const press = async (key: string, times = 1) => {
+      for (let time = 0; time < times; time++) await page.keyboard.press(key);
+    };
+    const tabTo = async (what: RegExp, most: number): Promise<number> => {
+      for (let stops = 1; stops <= most; stops++) {
+        await page.keyboard.press('Tab');
+        const name = await page.evaluate(() => {
+          const { activeElement: at } = document;
+          return `${at?.getAttribute('role') ?? at?.tagName} ${at?.getAttribute('aria-label') ?? at?.textContent}`;
+        });
+        if (what.test(name)) return stops;
+      }
+      throw new RangeError(`${what} is not within ${most} stops of the keyboard`);
+    };
+    expect(await tabTo(/Look once more/, 15)).toBeLessThanOrEqual(15);
+    await page.reload();
+    await page.locator('[data-ready="true"]').waitFor();
+
+    await tabTo(/^gridcell/, 10);
+    const [, course = '1', position = '1'] = /(\d+)\.(\d+)/.exec(oddUnit) ?? [];
+    await press('ArrowUp', Number(course) - 1);
+    await press('Home');
+    await press('ArrowRight', Number(position) - 1);
+    await press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain(`unit ${position}`);
+
+    await tabTo(/^INPUT/, 8);
+    await page.keyboard.type(oddName);
+    await press('Tab');
+    await press('Space');
+    await tabTo(/Mark it/, 4);
+    await press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('data-part'))).toBe(oddUnit);
+
+    await tabTo(/Change mark 1/, 12);
+    await press('Enter');
+    await tabTo(/Change the mark/, 12);
+    await press('Enter');
+    await tabTo(/Look once more/, 15);
+    await press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('review-heading');
+    await tabTo(/Hand in 1 mark/, 15);
+    await press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('result-heading');
+    expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
+    expect(problems).toEqual([]);
+    await close();
+  });
+});
