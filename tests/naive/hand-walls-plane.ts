@@ -1,5 +1,5 @@
 import type { Unit, Wall } from '../../lib/wall/model';
-import { BRICK, type HandWall, hand, type Rows, times, wallOf, wrong } from './build';
+import { BRICK, courseChanged, type HandWall, hand, type Rows, times, wallOf, wrong } from './build';
 
 const rules = 'good-practice';
 
@@ -32,6 +32,15 @@ function tall(by: number, more: number): Wall {
   );
   const setOf = ({ course }: Unit) => (course > 1 && course < 5 ? by : 0) + (course - 1) * more;
   return { ...wall, units: wall.units.map((unit) => ({ ...unit, set: setOf(unit) })) };
+}
+
+/** Sets that lie on the plane 0.0186·(y − 40), with one course falling by `fall`: its middles, and so its sets, go by half of it. */
+function onPlane(course: number, fall: number): Wall {
+  const flat = faceOf(
+    5,
+    (unit) => 0.0186 * 70 * (unit.course - 1) - (unit.course === course ? 0.0093 * fall : 0),
+  );
+  return courseChanged(flat, course, () => ({ fall }));
 }
 
 export const PLANE_WALLS: readonly HandWall[] = [
@@ -87,4 +96,13 @@ export const PLANE_WALLS: readonly HandWall[] = [
   hand('bulge on a leaning face', rules, tall(16, 1), wrong('bulge-or-hollow', 6.4, 6.35, 'A')),
   // 5 mm a course: 5/300 over 1,490 high. All of it is lean, nothing is left to bulge.
   hand('a lean is no bulge', rules, tall(0, 5), wrong('out-of-plumb', 24.833333333333332, 6.35, 'A')),
+  // Tops at the middles of the top course, each rising 4 to the right: 352 − 10 = 342, not 340. 0.0186 · 342 = 6.3612 (· 340 = 6.324).
+  hand('height to the middles of the top', rules, onPlane(5, -4), wrong('out-of-plumb', 6.3612, 6.35, 'A')),
+  // Undersides at the middles of course 1, each falling 4: 350 − 8 = 342.
+  hand(
+    'height from the middles of the first',
+    rules,
+    onPlane(1, 4),
+    wrong('out-of-plumb', 6.3612, 6.35, 'A'),
+  ),
 ];

@@ -1,5 +1,5 @@
 import type { Panel, Tie } from '../../lib/wall/model';
-import { type HandWall, hand, tie, tieGrid, wrong } from './build';
+import { changed, type HandWall, hand, tie, tieGrid, wrong } from './build';
 import { around, blocks, smallOpening } from './build-opening';
 
 const FREE: Partial<Panel> = { leftEnd: 'free' };
@@ -24,6 +24,13 @@ export const TIE_WALLS: readonly HandWall[] = [
     'tie too far from the top',
     'united-states',
     end([tie('1', 100, 285.5)]),
+    wrong('no-tie-at-edge', 914.5, 914.4, 'A-left-end A-tie1'),
+  ),
+  // A6.1 rises 4 to the right: its top is 1,202 at its middle, and 1,202 − 287.5 = 914.5 (from 1,200 it would be 912.5).
+  hand(
+    'top of an end at the middle of its unit',
+    'united-states',
+    changed(end([tie('1', 100, 287.5)]), { 'A6.1': { fall: -4 } }),
     wrong('no-tie-at-edge', 914.5, 914.4, 'A-left-end A-tie1'),
   ),
   // No tie at all: the length of the panel, 1,190.
