@@ -1,7 +1,8 @@
 import type { LengthSystem, Mm } from '../units';
 import type { Tie, Wall } from '../wall/model';
+import type { PartKind } from '../wall/parts';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
-import { spotsOf } from './front';
+import { faceSpots } from './face-spots';
 import { caliper } from './part-names';
 import {
   type Box,
@@ -16,6 +17,8 @@ import {
 } from './shape';
 import { alongTape, upTape } from './tape';
 
+/** What stands before the veneer goes up. */
+const STANDING: ReadonlySet<PartKind> = new Set(['tie', 'opening', 'edge', 'corner', 'panel']);
 const BETWEEN: Mm = 520;
 const MARGIN: Mm = 300;
 /** Holds the numbers of the upright tape, on a phone too. */
@@ -59,7 +62,8 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
     shapes,
     labels,
     frames,
-    spots: spotsOf(wall, frames),
+    // The veneer is still to come: of its units, joints and supports nothing is seen.
+    spots: faceSpots(wall, frames, (kind) => STANDING.has(kind)),
   };
 }
 

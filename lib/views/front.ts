@@ -1,8 +1,8 @@
 import type { LengthSystem, Mm } from '../units';
 import type { Panel, Wall } from '../wall/model';
-import { partsOf } from '../wall/parts';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
 import { heightDimension, lengthDimension } from './dimension';
+import { faceSpots } from './face-spots';
 import {
   flashingEdges,
   frontGround,
@@ -15,17 +15,7 @@ import { frontJoints } from './front-joints';
 import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
 import { frontUnits } from './front-units';
-import {
-  type Box,
-  type Drawing,
-  type Frame,
-  type Label,
-  lines,
-  moved,
-  rect,
-  type Shape,
-  type Spot,
-} from './shape';
+import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from './shape';
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
 const BESIDE: Mm = 130;
@@ -89,7 +79,8 @@ export function frontView(wall: Wall, system: LengthSystem): Drawing {
     shapes,
     labels,
     frames,
-    spots: spotsOf(wall, frames),
+    // Ties lie behind the veneer: nothing of them is seen from here.
+    spots: faceSpots(wall, frames, (kind) => kind !== 'tie'),
   };
 }
 
@@ -157,23 +148,5 @@ function returnLabels(
     const x = (frames[index]?.x ?? 0) + panel.length / 2;
     const text = isReturn(panel) ? `Return, wall ${panel.id}` : `Wall ${panel.id}`;
     return [{ at: [x, ridge + ABOVE * 0.5], text, anchor: 'middle', room: panel.length }];
-  });
-}
-
-/** Where every part of the wall's faces lies on the sheet. */
-export function spotsOf(wall: Wall, frames: readonly Frame[]): readonly Spot[] {
-  const byPanel = new Map(frames.map((frame) => [frame.panel, frame]));
-  return [...partsOf(wall).values()].flatMap(({ id, kind, panel, x, y, width, height }) => {
-    const frame = byPanel.get(panel);
-    if (frame === undefined || kind === 'batch') return [];
-    return [
-      {
-        part: id,
-        x: frame.x + frame.scale * x,
-        y: frame.y + frame.scale * y,
-        width: frame.scale * width,
-        height: frame.scale * height,
-      },
-    ];
   });
 }

@@ -26,8 +26,25 @@ const KINDS: Readonly<Record<Layer, readonly PartKind[]>> = {
   fixings: ['tie', 'support', 'opening', 'corner', 'edge'],
 };
 
-/** The targets of a layer in rows, from the bottom up: a course of units, its beds, its heads, a row of ties. */
+/**
+ * The targets of a layer in rows, from the bottom up: a course of units, its beds, its heads, a row of ties. Where the view shows
+ * nothing of that layer, what it does show: there is always something to point at.
+ */
 export function targetRows(
+  wall: Wall,
+  view: View,
+  drawing: Drawing,
+  layer: Layer,
+  system: LengthSystem,
+): readonly TargetRow[] {
+  for (const each of [layer, 'fixings', 'units'] as const) {
+    const rows = rowsOfLayer(wall, view, drawing, each, system);
+    if (rows.length > 0) return rows;
+  }
+  return [];
+}
+
+function rowsOfLayer(
   wall: Wall,
   view: View,
   drawing: Drawing,

@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { layPlan } from '../../lib/generate/generate';
+import { planWith } from '../../lib/generate/planner';
+import { drawingOf } from '../../lib/views/draw-view';
+import { distanceTo, type Layer, targetAt, targetRows } from '../../lib/views/targets';
+import { type Place, placeOf, travelled } from '../../lib/views/travel';
+import type { View } from '../../lib/views/view';
+import { WALL_KINDS, type Wall } from '../../lib/wall/model';
+import { handWall, handWallWith, handWindow } from './views-hand-wall';
+
+const FRONT: View = { kind: 'front' };
+
+function rowsOf(wall: Wall, layer: Layer, view: View = FRONT) {
+  return targetRows(wall, view, drawingOf(wall, view, 'mm'), layer, 'mm');
+}
+
+describe('names are measurements', () => {
+  test.each([
+    ['units', 'A1.1', 'course 1, unit 1, stretcher'],
+    ['units', 'A4.1', 'course 4, unit 1, bat'],
+    ['joints', 'A2.2-bed', 'course 2, bed under unit 2, left 10 mm, right 10 mm'],
+    ['joints', 'A1.1/2', 'course 1, head joint after unit 1, 10 mm wide'],
+    ['fixings', 'A-ledge', 'concrete ledge, 620 mm long'],
+    ['fixings', 'A-left-end', 'left end'],
+  ] as const)('%s: %s is "%s"', (layer, part, name) => {
+    const names = rowsOf(handWall(), layer).flatMap(({ targets }) => targets);
+    expect(names.find((target) => target.part === part)?.name).toBe(name);
+  });
+
+  test('a tapering bed and a half-filled head say what a rule would read', () => {
+    const wall = handWallWith('A3.2', { fall: 4 }, { heads: [{ joint: 'A3.1/2', filled: 40 }] });
+    const names = rowsOf(wall, 'joints').flatMap(({ targets }) => targets.map(({ name }) => name));
+    expect(names).toContain('course 3, bed under unit 2, left 10 mm, right 6 mm');
+    expect(names).toContain('course 3, head joint after unit 1, 10 mm wide, filled 40%');
+  });
+
+  test('ties are named only where they are seen', () => {
+    const tie = 'tie over course 2, 1.00 mm strap 24 mm wide, 90 mm long, 40 mm in the bed';
+    const seen = rowsOf(handWall(), 'fixings', { kind: 'before-cover' });
+    expect(seen.flatMap(({ targets }) => targets.map(({ name }) => name))).toContain(tie);
+    expect(
+      rowsOf(handWall(), 'fixings').flatMap(({ targets }) => targets.map(({ name }) => name)),
+    ).not.toContain(tie);
+  });
+});
+
+describe('rows from the bottom up', () => {
+  test('a course a row; beds and heads apart', () => {
+    expect(rowsOf(handWall(), 'units').map(({ key }) => key)).toEqual([
+      'unit 1',
+      'unit 2',
+      'unit 3',
+      'unit 4',
+    ]);
+    expect(
+      rowsOf(handWall(), 'joints')
+        .map(({ key }) => key)
+        .slice(0, 4),
+    ).toEqual(['bed 1', 'head 1', 'bed 2', 'head 2']);
+  });
+});
+
+test('before cover there are no units to point at: the fixings are offered instead', () => {
+  const parts = rowsOf(handWall(), 'units', { kind: 'before-cover' }).flatMap(({ targets }) =>
+    targets.map(({ part }) => part),
+  );
+  expect([...parts].sort()).toEqual(['A-left-end', 'A-right-end', 'A-tie2.1']);
+});
+
+describe('what a point means', () => {
+  const joints = rowsOf(handWall(), 'joints');
+  test.each([
+    [100, 5, 12, 'A1.1-bed'],
+    [205, 40, 12, 'A1.1/2'],
+    [216, 40, 12, 'A1.1/2'],
+    [100, 40, 12, undefined],
+  ])('(%s, %s) within %s', (x, y, slack, part) => {
+    expect(targetAt(joints, x, y, slack)?.part).toBe(part);
+  });
+
+  test('distance to a box, inside and past a corner', () => {
+    const box = { x: 0, y: 0, width: 10, height: 10 };
+    expect(distanceTo(box, 5, 5)).toBe(0);
+    expect(distanceTo(box, 13, 14)).toBe(5);
+  });
+});
+
+describe('keyboard travel', () => {
+  const rows = rowsOf(handWall(), 'units');
+  const from = (part: string): Place => placeOf(rows, part) ?? { row: -1, index: -1, wantedX: 0 };
+  const after = (part: string, ...keys: readonly string[]): string | undefined => {
+    const place = keys.reduce<Place>((at, key) => travelled(rows, at, key, false) ?? at, from(part));
+    return rows[place.row]?.targets[place.index]?.part;
+  };
+  test.each([
+    ['A1.1', ['ArrowRight'], 'A1.2'],
+    ['A1.3', ['ArrowRight'], 'A1.3'],
+    ['A1.2', ['ArrowUp'], 'A2.2'],
+    ['A1.2', ['ArrowUp', 'ArrowUp', 'ArrowDown', 'ArrowDown'], 'A1.2'],
+    ['A2.2', ['End'], 'A2.4'],
+    ['A2.4', ['Home'], 'A2.1'],
+    ['A1.1', ['PageUp'], 'A4.1'],
+    ['A4.4', ['PageDown'], 'A1.3'],
+  ])('from %s by %s to %s', (part, keys, to) => {
+    expect(after(part, ...keys)).toBe(to);
+  });
+
+  test('Ctrl+End and Ctrl+Home: the far corners', () => {
+    expect(travelled(rows, from('A1.1'), 'End', true)).toMatchObject({ row: 3, index: 3 });
+    expect(travelled(rows, from('A4.4'), 'Home', true)).toMatchObject({ row: 0, index: 0 });
+  });
+
+  test('another key does not travel', () => {
+    expect(travelled(rows, from('A1.1'), 'x', false)).toBeNull();
+  });
+
+  test.each(WALL_KINDS)('on a laid %s right then left, and up then down, come back', (kind) => {
+    const laid = layPlan(planWith(kind, 'anchored', 'canada', [], 4));
+    for (const layer of ['units', 'joints'] as const) {
+      const all = rowsOf(laid, layer);
+      for (const [row, { targets }] of all.entries()) {
+        for (const [index, target] of targets.entries()) {
+          const place = placeOf(all, target.part);
+          expect(place).toMatchObject({ row, index });
+          if (place === null) continue;
+          const right = travelled(all, place, 'ArrowRight', false);
+          const back =
+            right && index < targets.length - 1 ? travelled(all, right, 'ArrowLeft', false) : place;
+          expect(back).toMatchObject({ row, index });
+          const up = travelled(all, place, 'ArrowUp', false);
+          const down = up && row < all.length - 1 ? travelled(all, up, 'ArrowDown', false) : place;
+          expect(down).toMatchObject({ row, index });
+        }
+      }
+    }
+  });
+
+  test('the opening, its lintel and the ledge can be reached', () => {
+    const parts = rowsOf(handWindow(), 'fixings').flatMap(({ targets }) => targets.map(({ part }) => part));
+    expect([...parts].sort()).toEqual(['A-ledge', 'A-left-end', 'A-lintel1', 'A-right-end', 'A-window1']);
+  });
+});

@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest';
+import { printSvg, svgOf } from '../../lib/views/print-svg';
+import { pathText, svgBox } from '../../lib/views/svg-nodes';
+import { cutsOf, parseView, viewsOf } from '../../lib/views/view';
+import { handWall, handWindow } from './views-hand-wall';
+
+const adhered = handWall({ masonry: 'adhered', supports: [], ties: [], cavity: 0 });
+
+describe('which views there are', () => {
+  test('anchored', () => {
+    expect(viewsOf(handWall())).toEqual(['front', 'section', 'behind', 'before-cover']);
+  });
+  test('adhered: nothing carries it and nothing ties it', () => {
+    expect(viewsOf(adhered)).toEqual(['front', 'behind']);
+  });
+  test('cuts: bases, then heads', () => {
+    expect(cutsOf(handWindow()).map(({ title, support }) => `${title}: ${support}`)).toEqual([
+      'Base, wall A: A-ledge',
+      'Over window, wall A: A-lintel1',
+    ]);
+  });
+});
+
+describe('a view named in a text', () => {
+  test.each([
+    ['front', { kind: 'front' }],
+    ['section', { kind: 'section', at: 'base', support: 'A-ledge' }],
+    ['section:A-lintel1', { kind: 'section', at: 'lintel', support: 'A-lintel1' }],
+    ['behind', { kind: 'behind', unit: 'A1.1' }],
+    ['behind:A3.2', { kind: 'behind', unit: 'A3.2' }],
+    ['before-cover', { kind: 'before-cover' }],
+  ])('%s', (text, view) => {
+    expect(parseView(handWindow(), text)).toEqual(view);
+  });
+
+  test.each([
+    ['sideways', 'view: "sideways" is not a view of this wall; it has front, section, behind, before-cover'],
+    ['section:A9', 'view: no section at "A9"; there is A-ledge, A-lintel1'],
+    ['behind:A9.9', 'view: this wall has no unit "A9.9"'],
+  ])('%s is refused', (text, message) => {
+    expect(() => parseView(handWindow(), text)).toThrow(message);
+  });
+
+  test('an adhered wall has no section', () => {
+    expect(() => printSvg(adhered, 'section')).toThrow('it has front, behind');
+  });
+});
+
+describe('y is turned over once, on the way to SVG', () => {
+  test('a path', () => {
+    expect(
+      pathText([
+        [
+          [0, 0],
+          [10, 0],
+          [10, 5],
+        ],
+      ]),
+    ).toBe('M0 0h10v-5z');
+    expect(
+      pathText(
+        [
+          [
+            [1.04, 2.06],
+            [3, -4],
+          ],
+        ],
+        true,
+      ),
+    ).toBe('M1 -2.1l2 6.1');
+  });
+  test('a box', () => {
+    expect(svgBox({ x: -10, y: -20, width: 100, height: 70 })).toEqual([-10, -50, 100, 70]);
+  });
+});
+
+describe('a file that stands alone', () => {
+  const svg = svgOf(handWall(), { kind: 'front' });
+  test('every colour is in it, and every shared fill it uses', () => {
+    expect(svg).not.toMatch(/var\(|--/);
+    const used = new Set([...svg.matchAll(/url\(#([^)]+)\)/g)].map(([, id]) => id));
+    const there = new Set([...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id));
+    expect([...used].filter((id) => !there.has(id))).toEqual([]);
+    expect(used.size).toBeGreaterThan(4);
+  });
+  test('one path a unit', () => {
+    expect(svg.match(/fill="url\(#unit\d[ab]\)"/g)).toHaveLength(14);
+  });
+  test('marks are told apart by shape', () => {
+    const mark = { number: 1, panel: 'A', x: 0, y: 0, width: 200, height: 60 };
+    const drawn = (state: 'mark' | 'found' | 'missed' | 'false') =>
+      svgOf(handWall(), { kind: 'front' }, [{ ...mark, state }]).split('\n').length - svg.split('\n').length;
+    // Halo and ring; with a plate and a tick; with a plate; with hatch, plate and cross.
+    expect([drawn('mark'), drawn('found'), drawn('missed'), drawn('false')]).toEqual([2, 4, 3, 5]);
+    expect(svgOf(handWall(), { kind: 'front' }, [{ ...mark, state: 'missed' }])).toContain(
+      'stroke-dasharray="7 5"',
+    );
+  });
+});
