@@ -6,6 +6,7 @@ const node = {
   test: {
     name: 'node',
     environment: 'node',
+    setupFiles: ['tests/setup-node.ts'],
     // Whatever is not for the DOM: a test in a new folder must not be left out.
     include: ['tests/**/*.test.{ts,mjs}'],
     exclude: ['tests/components/**'],

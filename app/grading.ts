@@ -71,7 +71,11 @@ export function grade(wall: Wall, rules: RuleSetId, rawMarks: readonly RawMark[]
     marks: marks.map((mark, index) => {
       const outcome = match.marks[index]?.outcome ?? 'false';
       const explains = outcome === 'false' && isCheck(mark.fault);
-      return { mark, outcome, explanation: explains ? explainMark(wall, rules, mark.part, mark.fault as CheckId) : null };
+      return {
+        mark,
+        outcome,
+        explanation: explains ? explainMark(wall, rules, mark.part, mark.fault as CheckId) : null,
+      };
     }),
   };
 }
@@ -86,7 +90,8 @@ export function placeMarks(wall: Wall, rawMarks: readonly RawMark[]): readonly P
   return rawMarks.map((raw, index) => {
     const where = `marks.${index}`;
     const part = parts.get(raw.part);
-    if (part === undefined) throw new GradingError(`${where}.part: this wall has no part "${shortened(raw.part)}"`);
+    if (part === undefined)
+      throw new GradingError(`${where}.part: this wall has no part "${shortened(raw.part)}"`);
     if (!isCheck(raw.fault)) {
       throw new GradingError(`${where}.fault: there is no fault "${shortened(raw.fault)}" in the catalogue`);
     }
@@ -98,14 +103,23 @@ export function placeMarks(wall: Wall, rawMarks: readonly RawMark[]): readonly P
     const given = names.get(placed.part) ?? new Set();
     names.set(placed.part, given.add(raw.fault));
     if (!placed.part.match(/^[A-Z]$/) && given.size > MOST_NAMES_A_PART) {
-      throw new GradingError(`${where}: part ${placed.part} has more than ${MOST_NAMES_A_PART} different faults marked on it`);
+      throw new GradingError(
+        `${where}: part ${placed.part} has more than ${MOST_NAMES_A_PART} different faults marked on it`,
+      );
     }
     return placed;
   });
 }
 
 function placedOn(part: Part, fault: string, sure: Sure): PlacedMark {
-  return { part: part.id, panel: part.panel, x: part.x + part.width / 2, y: part.y + part.height / 2, fault, sure };
+  return {
+    part: part.id,
+    panel: part.panel,
+    x: part.x + part.width / 2,
+    y: part.y + part.height / 2,
+    fault,
+    sure,
+  };
 }
 
 function wholeOf(part: Part, fault: CheckId, parts: ReadonlyMap<string, Part>): Part {

@@ -23,7 +23,8 @@ const marksFile = z.strictObject({
 
 /** Reads `{"marks": [{"part": "A12.5", "fault": "proud-unit", "sure": 2}]}`. @throws MarksError. */
 export function parseMarks(text: string): readonly RawMark[] {
-  if (text.length > MOST_LETTERS) throw new MarksError(`marks: ${text.length} letters are too many for ${MOST_MARKS} marks`);
+  if (text.length > MOST_LETTERS)
+    throw new MarksError(`marks: ${text.length} letters are too many for ${MOST_MARKS} marks`);
   let loose: unknown;
   try {
     loose = JSON.parse(text);

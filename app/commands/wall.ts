@@ -55,7 +55,10 @@ function run(): string {
     ({ check, parts, measured, unit, limit, source }) =>
       `${check} at ${parts[0]}: ${round(measured)} ${unit}, limit ${round(limit)} (${source.title}, ${source.clause})`,
   );
-  return [`${code}  ${fingerprint}  ${wall.units.length} units`, ...(lines.length > 0 ? lines : ['sound'])].join('\n');
+  return [
+    `${code}  ${fingerprint}  ${wall.units.length} units`,
+    ...(lines.length > 0 ? lines : ['sound']),
+  ].join('\n');
 }
 
 function readOptions() {

@@ -45,7 +45,11 @@ const BY_RULES: Readonly<Record<RuleSetId, SettingOut>> = {
 const THIN_DEPTH = 20;
 
 /** The units a wall is built of: the brick of the place; thin slips when adhered; a 75 mm bed when `thinBed`. */
-export function settingOutFor(rules: RuleSetId, masonry: 'anchored' | 'adhered', thinBed: boolean): SettingOut {
+export function settingOutFor(
+  rules: RuleSetId,
+  masonry: 'anchored' | 'adhered',
+  thinBed: boolean,
+): SettingOut {
   if (masonry === 'adhered') {
     const local = BY_RULES[rules];
     return {

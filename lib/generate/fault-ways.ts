@@ -77,7 +77,12 @@ export const FAULTS: Readonly<Record<CheckId, FaultWay>> = {
 };
 
 /** Whether a fault can be shown on a wall of this kind and masonry under these rules. */
-export function faultFits(fault: CheckId, kind: WallKind, masonry: 'anchored' | 'adhered', rules: RuleSetId): boolean {
+export function faultFits(
+  fault: CheckId,
+  kind: WallKind,
+  masonry: 'anchored' | 'adhered',
+  rules: RuleSetId,
+): boolean {
   const way = FAULTS[fault];
   if (!way.kinds.includes(kind) || !way.masonry.includes(masonry)) return false;
   return fault !== 'raked-thin-veneer' || limitOf(rules, 'rake-on-thin-veneer') !== undefined;

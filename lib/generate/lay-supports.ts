@@ -8,7 +8,9 @@ import { type Draft, lengthOf, type PanelDraft } from './draft';
 export function layLedge(draft: Draft, panel: PanelDraft): Support {
   const { depth } = draft.out.family;
   const bound = overhangBound(draft.plan.rules, depth);
-  const share = draft.plan.lookAlikes.includes('overhang-within-a-third') ? 0.56 : draft.chance.whole(0, 3) / 10;
+  const share = draft.plan.lookAlikes.includes('overhang-within-a-third')
+    ? 0.56
+    : draft.chance.whole(0, 3) / 10;
   return {
     id: `${panel.id}-ledge`,
     panel: panel.id,

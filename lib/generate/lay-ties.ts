@@ -14,7 +14,13 @@ interface TieField {
 }
 
 const SIXTEEN_INCHES = 406.375;
-const NORTH_AMERICA: TieField = { studs: SIXTEEN_INCHES, rowCourses: 6, edgeFrom: 6, edgeCourses: 6, embedment: 50 };
+const NORTH_AMERICA: TieField = {
+  studs: SIXTEEN_INCHES,
+  rowCourses: 6,
+  edgeFrom: 6,
+  edgeCourses: 6,
+  embedment: 50,
+};
 const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
   canada: NORTH_AMERICA,
   ontario: NORTH_AMERICA,
@@ -64,7 +70,8 @@ export function layTies(
     let place = 0;
     for (const x of studs) {
       if (x < stepIn + EDGE - 1 || x > length - stepIn - EDGE + 1) continue;
-      if (opening !== null && x > opening.x && x < opening.x + opening.width && insideHeight(opening, y)) continue;
+      if (opening !== null && x > opening.x && x < opening.x + opening.width && insideHeight(opening, y))
+        continue;
       const edge =
         (freeEnds.includes('left') && x <= EDGE) ||
         (freeEnds.includes('right') && x >= length - EDGE) ||

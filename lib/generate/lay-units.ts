@@ -9,7 +9,16 @@ interface Run {
 }
 
 /** Natural scatter of good work, mm either way: well inside every limit (common practice). */
-const SCATTER = { length: 0.25, place: 0.25, height: 0.25, level: 0.375, fall: 0.375, face: 0.5, twist: 0.5, lean: 0.375 };
+const SCATTER = {
+  length: 0.25,
+  place: 0.25,
+  height: 0.25,
+  level: 0.375,
+  fall: 0.375,
+  face: 0.5,
+  twist: 0.5,
+  lean: 0.375,
+};
 /** Handmade units vary more in size; still inside every limit. */
 const HANDMADE = { ...SCATTER, length: 0.75, place: 0.5, height: 0.375, face: 0.75, twist: 0.75 };
 
@@ -69,7 +78,9 @@ export function layWeeps(
 ): readonly HeadFill[] {
   const weeps: HeadFill[] = [];
   for (const { course, from, to } of courses) {
-    const row = units.filter((unit) => unit.course === course && unit.x >= from && unit.x + unit.length <= to);
+    const row = units.filter(
+      (unit) => unit.course === course && unit.x >= from && unit.x + unit.length <= to,
+    );
     for (let index = every - 1; index < row.length - 1; index += every) {
       const left = row[index];
       const right = row[index + 1];

@@ -34,7 +34,10 @@ export function laySound(plan: Plan): Wall {
     const opening = each.opening ? openingOf(draft, each, each.opening) : null;
     const leftEnd = index > 0 ? 'corner' : 'free';
     const rightEnd = index < drafts.length - 1 ? 'corner' : 'free';
-    const free = [...(leftEnd === 'free' ? (['left'] as const) : []), ...(rightEnd === 'free' ? (['right'] as const) : [])];
+    const free = [
+      ...(leftEnd === 'free' ? (['left'] as const) : []),
+      ...(rightEnd === 'free' ? (['right'] as const) : []),
+    ];
     const studs = anchored ? studsOf(draft, each, opening) : [];
     const row = layUnits(draft, each, opening);
     units.push(...row);
@@ -135,7 +138,13 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
       return [
         {
           ...main,
-          opening: { kind: 'door', leftModules: middle - 3, widthModules: 5, sillCourse: 0, headCourse: plan.courses - 6 },
+          opening: {
+            kind: 'door',
+            leftModules: middle - 3,
+            widthModules: 5,
+            sillCourse: 0,
+            headCourse: plan.courses - 6,
+          },
         },
         { ...main, id: 'B', modules: Math.floor(plan.modules / 2) },
       ];

@@ -34,7 +34,12 @@ export const SOUND_PERCENT = 40;
 /** Draws what a wall is to be from its brief. The incidentals (size, bond, mirroring) do not move its difficulty. */
 export function planOf(brief: Brief): Plan {
   const chance = chanceOf(brief.seed, 0);
-  const radicals = RADICALS[brief.difficulty - 1] ?? { severity: [2, 3], faults: [1, 2], lookAlikes: [1, 2], mortarTone: [1, 1] };
+  const radicals = RADICALS[brief.difficulty - 1] ?? {
+    severity: [2, 3],
+    faults: [1, 2],
+    lookAlikes: [1, 2],
+    mortarTone: [1, 1],
+  };
   const masonry = brief.topic === 'back-mortar' ? 'adhered' : 'anchored';
   const sound = chance.happens(SOUND_PERCENT);
   const faults = sound ? [] : drawFaults(brief, masonry, chance.whole(...radicals.faults), chance);
@@ -49,7 +54,14 @@ export function planOf(brief: Brief): Plan {
     rules: brief.rules,
     bond: bondFor(brief.kind, spoils, chance),
     spoils,
-    lookAlikes: drawLookAlikes(brief.kind, masonry, brief.rules, spoils, chance.whole(...radicals.lookAlikes), chance),
+    lookAlikes: drawLookAlikes(
+      brief.kind,
+      masonry,
+      brief.rules,
+      spoils,
+      chance.whole(...radicals.lookAlikes),
+      chance,
+    ),
     mortarTone: chance.whole(...radicals.mortarTone),
     seed: brief.seed,
   };
@@ -84,7 +96,10 @@ const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
   'gable-end': 2,
 };
 
-function incidentals(kind: WallKind, chance: Chance): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
+function incidentals(
+  kind: WallKind,
+  chance: Chance,
+): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
   const modules = chance.whole(12, 15) + EXTRA_UNITS[kind];
   const courses = chance.whole(28, 34);
   // A gable steps in from an even course, so that the rake meets the bond and leaves no small pieces.
@@ -104,7 +119,12 @@ function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond
   return third && !halfLap ? 'third' : 'running';
 }
 
-const HALF_LAP: ReadonlySet<CheckId> = new Set(['tapering-bed', 'sliver-piece', 'perpend-drift', 'course-off-level']);
+const HALF_LAP: ReadonlySet<CheckId> = new Set([
+  'tapering-bed',
+  'sliver-piece',
+  'perpend-drift',
+  'course-off-level',
+]);
 
 function drawFaults(
   brief: Brief,
@@ -112,7 +132,9 @@ function drawFaults(
   count: number,
   chance: Chance,
 ): readonly CheckId[] {
-  const fitting = TOPIC_FAULTS[brief.topic].filter((fault) => faultFits(fault, brief.kind, masonry, brief.rules));
+  const fitting = TOPIC_FAULTS[brief.topic].filter((fault) =>
+    faultFits(fault, brief.kind, masonry, brief.rules),
+  );
   const left = [...fitting];
   const drawn: CheckId[] = [];
   while (drawn.length < count && left.length > 0) {

@@ -11,7 +11,10 @@ const PATCH_UNITS = 5;
 export function spoilBacks(bench: Bench, butter: (unit: Unit) => readonly Pat[]): Spoiled {
   const { wall, chance, taken } = bench;
   const starts = wall.units.filter(
-    (unit) => unit.kind === 'stretcher' && unit.course > 1 && unit.course + PATCH_COURSES <= highestCourse(wall.units),
+    (unit) =>
+      unit.kind === 'stretcher' &&
+      unit.course > 1 &&
+      unit.course + PATCH_COURSES <= highestCourse(wall.units),
   );
   for (let tries = 0; tries < 12 && starts.length > 0; tries++) {
     const start = chance.pick(starts);
@@ -27,7 +30,10 @@ export function spoilBacks(bench: Bench, butter: (unit: Unit) => readonly Pat[])
     const spot = spotOf(patch);
     const wholePatch = patch.length >= PATCH_COURSES * (PATCH_UNITS - 2);
     if (!wholePatch || !isClear(spot, taken) || crossesOpening(wall.openings, spot)) continue;
-    return { wall: withUnits(wall, new Map(patch.map((unit) => [unit.id, { ...unit, back: butter(unit) }]))), taken: spot };
+    return {
+      wall: withUnits(wall, new Map(patch.map((unit) => [unit.id, { ...unit, back: butter(unit) }]))),
+      taken: spot,
+    };
   }
   throw new NoRoom('no clear patch of units');
 }

@@ -73,7 +73,9 @@ function spoilBed(bench: Bench, way: 1 | -1): Spoiled {
     if (away < -each || away >= each) return 0;
     return way * (away < 0 ? -step * (away + each + 1) : change / 2 - step * away);
   });
-  const moved = wall.units.filter((unit) => unit.panel === panel.id && Math.abs(unit.course - course) <= each);
+  const moved = wall.units.filter(
+    (unit) => unit.panel === panel.id && Math.abs(unit.course - course) <= each,
+  );
   return { wall: spoiled, taken: spotOf(moved) };
 }
 
@@ -87,7 +89,8 @@ function stretchesOf(wall: Wall, panel: Panel, each: number): readonly number[] 
     const from = (course - each - 1) * wall.gauge;
     const to = (course + each) * wall.gauge;
     const gable = panel.gable !== null && course + each >= panel.gable.fromCourse;
-    if (!gable && levels.every((level) => level < from + wall.gauge / 4 || level > to - wall.gauge / 4)) courses.push(course);
+    if (!gable && levels.every((level) => level < from + wall.gauge / 4 || level > to - wall.gauge / 4))
+      courses.push(course);
   }
   return courses;
 }

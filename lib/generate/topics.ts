@@ -1,7 +1,16 @@
 import type { CheckId } from '../inspect/finding';
 
 /** What a wall is about: the lesson it goes with. `mixed` draws from all that an anchored wall can show. */
-export const TOPICS = ['back-mortar', 'joints', 'line', 'bond', 'support', 'ties', 'mortar', 'mixed'] as const;
+export const TOPICS = [
+  'back-mortar',
+  'joints',
+  'line',
+  'bond',
+  'support',
+  'ties',
+  'mortar',
+  'mixed',
+] as const;
 export type Topic = (typeof TOPICS)[number];
 
 export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
@@ -15,7 +24,13 @@ export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
   mixed: 'A bit of everything',
 };
 
-const JOINTS: readonly CheckId[] = ['tapering-bed', 'thick-joint', 'thin-joint', 'open-head', 'raked-thin-veneer'];
+const JOINTS: readonly CheckId[] = [
+  'tapering-bed',
+  'thick-joint',
+  'thin-joint',
+  'open-head',
+  'raked-thin-veneer',
+];
 const LINE: readonly CheckId[] = [
   'course-off-level',
   'gauge-drift',

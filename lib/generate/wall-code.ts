@@ -60,7 +60,9 @@ export function parseCode(text: string): Brief {
   const difficulty = take(ROOM.difficulty) + 1;
   const rules = RULE_SETS[take(ROOM.rules)];
   if (engine !== ENGINE) {
-    throw new BriefError(`wall code "${text}": made for engine ${engine}, this is engine ${ENGINE}; it would be another wall`);
+    throw new BriefError(
+      `wall code "${text}": made for engine ${engine}, this is engine ${ENGINE}; it would be another wall`,
+    );
   }
   if (topic === undefined || kind === undefined || rules === undefined || number > MAX_SEED) {
     throw new BriefError(`wall code "${text}": names no wall`);
@@ -87,4 +89,7 @@ function unscrambled(number: number): number {
 }
 
 /** Newton's iteration for the inverse of an odd number modulo a power of two: each step doubles the right bits. */
-const INVERSE = [0, 1, 2, 3, 4].reduce((inverse) => Math.imul(inverse, 2 - Math.imul(SPREAD, inverse)), SPREAD);
+const INVERSE = [0, 1, 2, 3, 4].reduce(
+  (inverse) => Math.imul(inverse, 2 - Math.imul(SPREAD, inverse)),
+  SPREAD,
+);

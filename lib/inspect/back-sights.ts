@@ -44,12 +44,21 @@ function lift(placed: Placed, rules: RuleSetId): Lifted | null {
     measured: (back.covered / back.area) * 100,
     bound: boundAt(contact, {}),
   };
-  const byBare: Sight = { ...common, limit: bare, end: 'at most', measured: back.largestBare, bound: boundAt(bare, {}) };
+  const byBare: Sight = {
+    ...common,
+    limit: bare,
+    end: 'at most',
+    measured: back.largestBare,
+    bound: boundAt(bare, {}),
+  };
   return { placed, sight: passes(byContact) && !passes(byBare) ? byBare : byContact };
 }
 
 /** Failing units that touch: one mason, one habit, one thing seen. */
-function patchesOf({ placed }: PanelSurvey, failing: ReadonlyMap<Placed, Lifted>): readonly (readonly Lifted[])[] {
+function patchesOf(
+  { placed }: PanelSurvey,
+  failing: ReadonlyMap<Placed, Lifted>,
+): readonly (readonly Lifted[])[] {
   const seen = new Set<Placed>();
   const patches: Lifted[][] = [];
   for (const start of placed) {

@@ -15,7 +15,10 @@ export function measureJoints(survey: Survey, rules: RuleSetId, way: Way, see: S
     const ranges = fromMean && fromMean.rules === rules ? meansOfEight(panel) : null;
     for (const [index, course] of panel.courses.entries()) {
       const first = index === 0;
-      const limit = ranges && !first && fromMean ? fromMean : limitOf(rules, `${first ? 'first-bed' : 'bed-joint'}-${way === 'thick' ? 'most' : 'least'}`);
+      const limit =
+        ranges && !first && fromMean
+          ? fromMean
+          : limitOf(rules, `${first ? 'first-bed' : 'bed-joint'}-${way === 'thick' ? 'most' : 'least'}`);
       if (limit !== undefined) measureBeds(course, limit, way, (first ? null : ranges?.[index]) ?? null, see);
       measureHeads(course, limitOf(rules, `head-joint-${way === 'thick' ? 'most' : 'least'}`), see);
     }
@@ -128,4 +131,3 @@ function meansOfEight(panel: PanelSurvey): readonly ({ least: number; most: numb
     return { least, most };
   });
 }
-

@@ -1,4 +1,4 @@
-import type { Placed, PanelSurvey } from '../wall/survey';
+import type { PanelSurvey, Placed } from '../wall/survey';
 import type { Region } from './finding';
 
 /** Box round the faces of units. */
@@ -13,7 +13,13 @@ export function boxOf(placed: readonly Placed[]): Region {
     bottom = Math.min(bottom, unit.y, unit.y - unit.fall);
     top = Math.max(top, unit.y + unit.height, unit.y - unit.fall + unit.height);
   }
-  return { panel: placed[0]?.unit.panel ?? '', x: left, y: bottom, width: right - left, height: top - bottom };
+  return {
+    panel: placed[0]?.unit.panel ?? '',
+    x: left,
+    y: bottom,
+    width: right - left,
+    height: top - bottom,
+  };
 }
 
 /** The bed under a unit. */

@@ -2,8 +2,8 @@ import type { Unit } from '../wall/model';
 import { headId } from '../wall/model';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
-import { isCloser } from './checks/sliver-piece';
 import { isWeep } from './checks/open-head';
+import { isCloser } from './checks/sliver-piece';
 import type { CheckId } from './finding';
 import type { LookAlikeId } from './look-alikes';
 
@@ -16,7 +16,10 @@ const NOTICEABLE_OVERHANG = 10;
 export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAlikeId | null {
   const { wall } = survey;
   const panel = survey.panels.find((each) => each.panel.id === part.panel);
-  const placed = panel?.placed.find(({ unit }) => part.id === unit.id || part.id.startsWith(`${unit.id}-`) || part.id.startsWith(`${unit.id}/`));
+  const placed = panel?.placed.find(
+    ({ unit }) =>
+      part.id === unit.id || part.id.startsWith(`${unit.id}-`) || part.id.startsWith(`${unit.id}/`),
+  );
   if (fault === 'stale-mortar') {
     return wall.batches.some(({ id, air }) => id === part.id && air >= HOT) ? 'hot-day-mortar' : null;
   }
@@ -28,7 +31,8 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   if (fault === 'raked-thin-veneer') return panel?.panel.profile === 'raked' ? 'raked-on-thick-veneer' : null;
   if (placed === undefined || panel === undefined) return null;
   if (fault === 'open-head') return nearWeep(survey, placed) ? 'weep-openings' : null;
-  if (fault === 'sliver-piece') return placed.unit.kind !== 'stretcher' && isCloser(placed, panel) ? 'closers-at-reveal' : null;
+  if (fault === 'sliver-piece')
+    return placed.unit.kind !== 'stretcher' && isCloser(placed, panel) ? 'closers-at-reveal' : null;
   if (fault === 'thick-joint') return placed.unit.course === 1 ? 'thick-first-bed' : null;
   return unitLookAlike(survey, placed.unit);
 }

@@ -13,10 +13,18 @@ export interface BackContact {
 /** Union of the pats on the back and the bare areas left, by coordinate compression: exact on the grid. */
 export function measureBack(unit: Unit): BackContact {
   const area = unit.length * unit.height;
-  const pats = (unit.back ?? []).map((pat) => clipped(pat, unit)).filter((pat) => pat.width > 0 && pat.height > 0);
+  const pats = (unit.back ?? [])
+    .map((pat) => clipped(pat, unit))
+    .filter((pat) => pat.width > 0 && pat.height > 0);
   if (pats.length === 1) return contactOfOne(pats[0] as Pat, unit, area);
-  const xs = cuts(pats.flatMap(({ x, width }) => [x, x + width]), unit.length);
-  const ys = cuts(pats.flatMap(({ y, height }) => [y, y + height]), unit.height);
+  const xs = cuts(
+    pats.flatMap(({ x, width }) => [x, x + width]),
+    unit.length,
+  );
+  const ys = cuts(
+    pats.flatMap(({ y, height }) => [y, y + height]),
+    unit.height,
+  );
   const columns = xs.length - 1;
   const rows = ys.length - 1;
   const bare = new Uint8Array(columns * rows).fill(1);

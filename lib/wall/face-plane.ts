@@ -90,7 +90,8 @@ export function padsOf(survey: PanelSurvey, plane: FacePlane): readonly Pad[] {
       for (const [each, other] of near.entries()) {
         const window = windows[each];
         if (window === undefined) continue;
-        while (window.from < other.xs.length && (other.xs[window.from] ?? 0) < x - PAD_REACH) window.from += 1;
+        while (window.from < other.xs.length && (other.xs[window.from] ?? 0) < x - PAD_REACH)
+          window.from += 1;
         while (window.to < other.xs.length && (other.xs[window.to] ?? 0) <= x + PAD_REACH) window.to += 1;
         if (other.lowest >= y - PAD_REACH && other.highest <= y + PAD_REACH) {
           sum += (other.sums[window.to] ?? 0) - (other.sums[window.from] ?? 0);

@@ -13,7 +13,9 @@ export function mirrored(wall: Wall): Wall {
     const course = courseName(id);
     return `${course}.${(count.get(course) ?? 0) + 1 - Number(id.slice(course.length + 1))}`;
   };
-  const flip = <T extends { readonly panel: string; readonly fromX: number; readonly toX: number }>(part: T): T => ({
+  const flip = <T extends { readonly panel: string; readonly fromX: number; readonly toX: number }>(
+    part: T,
+  ): T => ({
     ...part,
     fromX: over(part.panel) - part.toX,
     toX: over(part.panel) - part.fromX,

@@ -1,6 +1,6 @@
 import type { Mm } from '../units';
 import { bedId, headId, type Wall } from './model';
-import { type Placed, type PanelSurvey, surveyOf, headWidth } from './survey';
+import { headWidth, type PanelSurvey, type Placed, surveyOf } from './survey';
 
 export type PartKind =
   | 'unit'
@@ -51,7 +51,18 @@ export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
     const left = wall.panels[index - 1];
     const right = wall.panels[index];
     if (left?.rightEnd === 'corner' && right?.leftEnd === 'corner') {
-      parts.push(box(`${left.id}-${right.id}-corner`, 'corner', right.id, null, 0, 0, 2 * THIN, heightOf(wall, right.id)));
+      parts.push(
+        box(
+          `${left.id}-${right.id}-corner`,
+          'corner',
+          right.id,
+          null,
+          0,
+          0,
+          2 * THIN,
+          heightOf(wall, right.id),
+        ),
+      );
     }
   }
   const main = wall.panels.find(({ id }) => id === 'A');
@@ -68,7 +79,9 @@ function unitParts(placed: Placed): readonly Part[] {
   const parts = [box(unit.id, 'unit', unit.panel, unit.course, unit.x, unit.y, unit.length, unit.height)];
   if (bed !== null) {
     const thick = Math.max(bed.left, bed.right);
-    parts.push(box(bedId(unit.id), 'bed', unit.panel, unit.course, unit.x, unit.y - thick, unit.length, thick));
+    parts.push(
+      box(bedId(unit.id), 'bed', unit.panel, unit.course, unit.x, unit.y - thick, unit.length, thick),
+    );
   }
   if (right !== null) {
     const id = headId(unit.id, right.unit.position);
@@ -86,17 +99,34 @@ function wideParts({ panel, courses, placed }: PanelSurvey): readonly Part[] {
     const last = course[course.length - 1]?.unit;
     if (first === undefined || last === undefined) continue;
     const id = `${panel.id}${first.course}`;
-    parts.push(box(id, 'course', panel.id, first.course, first.x, first.y, last.x + last.length - first.x, first.height));
+    parts.push(
+      box(
+        id,
+        'course',
+        panel.id,
+        first.course,
+        first.x,
+        first.y,
+        last.x + last.length - first.x,
+        first.height,
+      ),
+    );
   }
-  if (panel.leftEnd === 'free') parts.push(box(`${panel.id}-left-end`, 'edge', panel.id, null, 0, 0, 2 * THIN, top));
+  if (panel.leftEnd === 'free')
+    parts.push(box(`${panel.id}-left-end`, 'edge', panel.id, null, 0, 0, 2 * THIN, top));
   if (panel.rightEnd === 'free') {
-    parts.push(box(`${panel.id}-right-end`, 'edge', panel.id, null, panel.length - 2 * THIN, 0, 2 * THIN, top));
+    parts.push(
+      box(`${panel.id}-right-end`, 'edge', panel.id, null, panel.length - 2 * THIN, 0, 2 * THIN, top),
+    );
   }
   return parts;
 }
 
 function heightOf(wall: Wall, panel: string): Mm {
-  return wall.units.reduce((most, unit) => (unit.panel === panel ? Math.max(most, unit.y + unit.height) : most), 0);
+  return wall.units.reduce(
+    (most, unit) => (unit.panel === panel ? Math.max(most, unit.y + unit.height) : most),
+    0,
+  );
 }
 
 function box(

@@ -53,6 +53,7 @@ export function perpendChainsOf(survey: PanelSurvey, everyCourses: number): read
   return chains;
 
   function close(chain: { lefts: Placed[]; least: Mm; most: Mm }): void {
-    if (chain.lefts.length >= LEAST_HEADS) chains.push({ lefts: chain.lefts, drift: chain.most - chain.least });
+    if (chain.lefts.length >= LEAST_HEADS)
+      chains.push({ lefts: chain.lefts, drift: chain.most - chain.least });
   }
 }

@@ -53,13 +53,20 @@ const panel = z
     rightEnd: z.enum(['free', 'corner']),
     profile: z.enum(['concave', 'flush', 'raked']),
     recess: mm,
-    gable: z.strictObject({ fromCourse: count, step: z.number().min(0).max(FARTHEST) }).readonly().nullable(),
+    gable: z
+      .strictObject({ fromCourse: count, step: z.number().min(0).max(FARTHEST) })
+      .readonly()
+      .nullable(),
     studs: list(mm),
   })
   .readonly();
 
 const angle = z
-  .strictObject({ vertical: z.number().positive(), horizontal: z.number().positive(), thickness: z.number().positive() })
+  .strictObject({
+    vertical: z.number().positive(),
+    horizontal: z.number().positive(),
+    thickness: z.number().positive(),
+  })
   .readonly();
 
 const support = z
@@ -79,7 +86,15 @@ const support = z
   .readonly();
 
 const opening = z
-  .strictObject({ id: name, panel: name, kind: z.enum(['window', 'door']), x: mm, y: mm, width: size, height: size })
+  .strictObject({
+    id: name,
+    panel: name,
+    kind: z.enum(['window', 'door']),
+    x: mm,
+    y: mm,
+    width: size,
+    height: size,
+  })
   .readonly();
 
 const tie = z

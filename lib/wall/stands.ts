@@ -12,7 +12,8 @@ export function refuseUnstandable(wall: Wall): void {
     if (unit.id !== `${unit.panel}${unit.course}.${unit.position}`) {
       throw new WallError(`${where}.id: ${unit.id} does not name its panel, course and position`);
     }
-    if (unit.course > panel.courses) throw new WallError(`${where}.course: panel ${panel.id} has ${panel.courses}`);
+    if (unit.course > panel.courses)
+      throw new WallError(`${where}.course: panel ${panel.id} has ${panel.courses}`);
     if (unit.x < -OUTSIDE || unit.x + unit.length > panel.length + OUTSIDE) {
       throw new WallError(`${where}: lies outside panel ${panel.id}`);
     }

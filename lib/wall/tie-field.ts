@@ -42,8 +42,12 @@ export function tieEdgesOf(survey: PanelSurvey): readonly TieEdge[] {
     edges.push({ ...span, x: opening.x, side: -1 }, { ...span, x: opening.x + opening.width, side: 1 });
   }
   const upright = panel.gable === null ? panel.courses : Math.min(panel.courses, panel.gable.fromCourse - 1);
-  const top = (survey.courses[upright - 1] ?? []).reduce((most, { unit }) => Math.max(most, unit.y - unit.fall / 2 + unit.height), 0);
-  if (panel.leftEnd === 'free') edges.push({ part: `${panel.id}-left-end`, x: 0, side: 1, fromY: 0, toY: top });
+  const top = (survey.courses[upright - 1] ?? []).reduce(
+    (most, { unit }) => Math.max(most, unit.y - unit.fall / 2 + unit.height),
+    0,
+  );
+  if (panel.leftEnd === 'free')
+    edges.push({ part: `${panel.id}-left-end`, x: 0, side: 1, fromY: 0, toY: top });
   if (panel.rightEnd === 'free') {
     edges.push({ part: `${panel.id}-right-end`, x: panel.length, side: -1, fromY: 0, toY: top });
   }

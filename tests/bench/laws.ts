@@ -14,7 +14,9 @@ export function run(args: readonly string[] = []): void {
       process.stdout.write(`${law}\n`);
     }
     if (n % 5000 === 4999) {
-      process.stdout.write(`${n + 1} walls, ${broken} breaks, ${Math.round((performance.now() - start) / 1000)} s\n`);
+      process.stdout.write(
+        `${n + 1} walls, ${broken} breaks, ${Math.round((performance.now() - start) / 1000)} s\n`,
+      );
     }
   }
   process.stdout.write(`${count} walls: ${broken} breaks of a law\n`);

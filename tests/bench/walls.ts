@@ -20,7 +20,10 @@ export function run(): void {
   for (const size of SIZES) {
     const rounds = Math.max(7, Math.round((ROUNDS * 500) / (size.modules * size.courses)));
     const { units, lay, key, parse } = measure(size, rounds);
-    const growth = before === 0 ? '' : `  cost × ${(((lay + key) / before / (units / unitsBefore)) || 0).toFixed(2)} per unit of the size before`;
+    const growth =
+      before === 0
+        ? ''
+        : `  cost × ${((lay + key) / before / (units / unitsBefore) || 0).toFixed(2)} per unit of the size before`;
     process.stdout.write(
       `${String(units).padStart(6)} units: (lay + inspect) ÷ JSON.parse = ${((lay + key) / parse).toFixed(2)}  (lay ${(lay / parse).toFixed(2)}, inspect ${(key / parse).toFixed(2)})${growth}\n`,
     );
@@ -35,7 +38,11 @@ function measure(size: { modules: number; courses: number }, rounds: number) {
   const parses: number[] = [];
   let units = 0;
   for (let round = -5; round < rounds; round++) {
-    const plan: Plan = { ...planWith('plain-panel', 'anchored', 'canada', [], 1000 + round), bond: 'running', ...size };
+    const plan: Plan = {
+      ...planWith('plain-panel', 'anchored', 'canada', [], 1000 + round),
+      bond: 'running',
+      ...size,
+    };
     const start = performance.now();
     const wall = layPlan(plan);
     const laid = performance.now();

@@ -25,23 +25,59 @@ describe('the wall command', { timeout: 60_000 }, () => {
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   test('prints the wall, its code, its fingerprint and its key; the code lays it again', () => {
-    const args = ['--topic', 'ties', '--kind', 'gable-end', '--difficulty', '3', '--rules', 'canada', '--seed', '42', '--json'];
+    const args = [
+      '--topic',
+      'ties',
+      '--kind',
+      'gable-end',
+      '--difficulty',
+      '3',
+      '--rules',
+      'canada',
+      '--seed',
+      '42',
+      '--json',
+    ];
     const first = wall(...args);
     expect([first.status, first.stderr]).toEqual([0, '']);
     const printed = JSON.parse(first.stdout);
     expect(Object.keys(printed)).toEqual(['code', 'brief', 'fingerprint', 'wall', 'findings']);
-    expect(printed.brief).toEqual({ topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 });
+    expect(printed.brief).toEqual({
+      topic: 'ties',
+      kind: 'gable-end',
+      difficulty: 3,
+      rules: 'canada',
+      seed: 42,
+    });
     expect(wall('--code', printed.code, '--json').stdout).toBe(first.stdout);
     for (const finding of printed.findings) {
       expect(Object.keys(finding)).toEqual(
-        expect.arrayContaining(['check', 'parts', 'region', 'measured', 'unit', 'limit', 'margin', 'kind', 'hazard', 'source']),
+        expect.arrayContaining([
+          'check',
+          'parts',
+          'region',
+          'measured',
+          'unit',
+          'limit',
+          'margin',
+          'kind',
+          'hazard',
+          'source',
+        ]),
       );
       expect(finding.margin).toBeLessThan(0);
     }
   });
 
   test.each(['front', 'section', 'behind', 'before-cover'])('prints the drawing %s', (view) => {
-    const { status, stdout } = wall('--topic', view === 'behind' ? 'back-mortar' : 'support', '--kind', 'window-panel', '--svg', view);
+    const { status, stdout } = wall(
+      '--topic',
+      view === 'behind' ? 'back-mortar' : 'support',
+      '--kind',
+      'window-panel',
+      '--svg',
+      view,
+    );
     expect(status).toBe(0);
     expect(stdout).toMatch(/^<svg [\s\S]+<\/svg>\n$/);
   });

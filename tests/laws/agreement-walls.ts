@@ -4,7 +4,7 @@ import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { Wall } from '../../lib/wall/model';
 import { measureNaively } from '../naive/measure';
-import { type LawWall, layLawWall, lawWall } from './law-walls';
+import { type LawWall, lawWall, layLawWall } from './law-walls';
 
 /** One in ten is laid full size; the others small, so that ten thousand can be measured the slow way. */
 const FULL_SIZE_EVERY = 10;
@@ -17,14 +17,22 @@ export function disagreement(n: number): string | null {
 }
 
 /** Numbers agree to one part in a million; checks and parts agree exactly. */
-export function apart(wall: Wall, { rules, fault, kind, seed }: Pick<LawWall, 'rules' | 'fault' | 'kind' | 'seed'>): string | null {
+export function apart(
+  wall: Wall,
+  { rules, fault, kind, seed }: Pick<LawWall, 'rules' | 'fault' | 'kind' | 'seed'>,
+): string | null {
   const key = inspect(wall, rules).map(lineOf).sort();
   const naive = measureNaively(wall, rules).map(lineOf).sort();
   if (key.join('\n') === naive.join('\n')) return null;
   return `${fault ?? 'sound'} ${kind} ${rules} seed ${seed}:\n  key   ${key.join('; ')}\n  naive ${naive.join('; ')}`;
 }
 
-function lineOf({ check, parts, measured, limit }: Pick<Finding, 'check' | 'measured' | 'limit'> & { readonly parts: readonly string[] }): string {
+function lineOf({
+  check,
+  parts,
+  measured,
+  limit,
+}: Pick<Finding, 'check' | 'measured' | 'limit'> & { readonly parts: readonly string[] }): string {
   return `${check} ${[...parts].sort().join(',')} ${measured.toPrecision(6)} ${limit.toPrecision(6)}`;
 }
 

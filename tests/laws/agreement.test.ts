@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { HAND_WALLS } from '../naive/hand-walls';
 import { inspect } from '../../lib/inspect/inspect';
+import { HAND_WALLS } from '../naive/hand-walls';
 import { disagreement } from './agreement-walls';
 
 const WALLS = 10_000;
@@ -24,7 +24,9 @@ describe('the key and a second measurer that shares no code with it', () => {
 describe('walls worked out by hand', () => {
   test.each(HAND_WALLS.map((each) => [each.name, each] as const))('%s', (_, { wall, rules, expected }) => {
     const found = inspect(wall, rules).map(({ check, measured, limit }) => lineOf(check, measured, limit));
-    expect(found.sort()).toEqual(expected.map(({ check, measured, limit }) => lineOf(check, measured, limit)).sort());
+    expect(found.sort()).toEqual(
+      expected.map(({ check, measured, limit }) => lineOf(check, measured, limit)).sort(),
+    );
   });
 });
 

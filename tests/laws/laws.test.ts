@@ -19,7 +19,8 @@ describe('laws of the walls', () => {
     'round %i: a sound wall has no finding, a spoiled one exactly its fault; nothing is doubtful; mirror, print and seed agree',
     (round) => {
       const broken: string[] = [];
-      for (let n = round * all.length; n < (round + 1) * all.length; n++) broken.push(...brokenLaws(lawWall(n)));
+      for (let n = round * all.length; n < (round + 1) * all.length; n++)
+        broken.push(...brokenLaws(lawWall(n)));
       expect(broken).toEqual([]);
     },
     300_000,

@@ -32,7 +32,8 @@ export function brokenLaws(law: LawWall): readonly string[] {
   const names = [...new Set(findings.map(({ check }) => check))].join(', ');
   if (names !== (law.fault ?? '')) say(`has ${names || 'no finding'} instead of ${law.fault ?? 'none'}`);
   const [doubt] = doubtsOf(wall, law.rules);
-  if (doubt !== undefined) say(`${doubt.check} at ${doubt.at} is doubtful: ${doubt.measured} against ${doubt.bound}`);
+  if (doubt !== undefined)
+    say(`${doubt.check} at ${doubt.at} is doubtful: ${doubt.measured} against ${doubt.bound}`);
   const faces = wall.panels.map((panel) => ({
     panel: panel.id,
     x: 0,
@@ -53,8 +54,17 @@ function mirrorBreak(wall: Wall, findings: readonly Finding[], law: LawWall): st
   if (printWall(mirrored(image)) !== printWall(wall)) return 'mirrored twice, it is another wall';
   const length = new Map(wall.panels.map((panel) => [panel.id, panel.length]));
   const sign = ({ check, measured, region }: Finding, x: number) =>
-    [check, region.panel, measured.toFixed(6), x.toFixed(6), region.y.toFixed(6), region.width.toFixed(6)].join(' ');
-  const here = findings.map((each) => sign(each, (length.get(each.region.panel) ?? 0) - each.region.x - each.region.width));
+    [
+      check,
+      region.panel,
+      measured.toFixed(6),
+      x.toFixed(6),
+      region.y.toFixed(6),
+      region.width.toFixed(6),
+    ].join(' ');
+  const here = findings.map((each) =>
+    sign(each, (length.get(each.region.panel) ?? 0) - each.region.x - each.region.width),
+  );
   const there = inspect(image, law.rules).map((each) => sign(each, each.region.x));
   const missing = here.find((each) => !there.includes(each));
   if (here.length !== there.length || missing !== undefined) {

@@ -11,7 +11,8 @@ import type { Wall } from '../../lib/wall/model';
 const WALLS = 400;
 const briefAt = (difficulty: number, seed: number) =>
   ({ topic: 'mixed', kind: 'window-panel', difficulty, rules: 'canada', seed }) as const;
-const plansOf = (difficulty: number) => Array.from({ length: WALLS }, (_, seed) => planOf(briefAt(difficulty, seed)));
+const plansOf = (difficulty: number) =>
+  Array.from({ length: WALLS }, (_, seed) => planOf(briefAt(difficulty, seed)));
 
 describe('difficulty moves its radicals and nothing else', () => {
   test('about four walls in ten are sound', () => {
@@ -58,11 +59,14 @@ describe('difficulty moves its radicals and nothing else', () => {
 describe('look-alikes are on the wall and are no fault', () => {
   const shows: Readonly<Record<LookAlike, (wall: Wall) => boolean>> = {
     'textured-units': ({ units }) => units.some(({ texture }) => texture !== 'smooth'),
-    'projecting-pattern': ({ projections }) => projections.some(({ units, by }) => units.length >= 3 && by === 12),
-    'weep-openings': ({ heads }) => heads.some(({ joint }) => joint === 'A1.2/3') || heads.some(({ joint }) => joint === 'A1.4/5'),
+    'projecting-pattern': ({ projections }) =>
+      projections.some(({ units, by }) => units.length >= 3 && by === 12),
+    'weep-openings': ({ heads }) =>
+      heads.some(({ joint }) => joint === 'A1.2/3') || heads.some(({ joint }) => joint === 'A1.4/5'),
     'closers-at-reveal': ({ units }) => units.some(({ kind }) => kind === 'bat' || kind === 'closer'),
     'thick-first-bed': ({ units }) => units.some(({ course, y }) => course === 1 && y > 14),
-    'overhang-within-a-third': ({ supports }) => supports.some(({ kind, front }) => kind === 'ledge' && front <= -13),
+    'overhang-within-a-third': ({ supports }) =>
+      supports.some(({ kind, front }) => kind === 'ledge' && front <= -13),
     'hairline-cracks': ({ units }) => units.some(({ condition }) => condition === 'hairline'),
     efflorescence: ({ units }) => units.some(({ condition }) => condition === 'bloom'),
     'handmade-size-range': ({ units }) => units.some(({ texture }) => texture === 'rough'),
@@ -72,7 +76,9 @@ describe('look-alikes are on the wall and are no fault', () => {
   };
 
   test.each(LOOK_ALIKES)('%s', (lookAlike) => {
-    const rules = RULE_SETS.find((each) => lookAlikesFor('window-panel', 'anchored', each, false).includes(lookAlike));
+    const rules = RULE_SETS.find((each) =>
+      lookAlikesFor('window-panel', 'anchored', each, false).includes(lookAlike),
+    );
     if (rules === undefined) throw new Error(`${lookAlike} fits no rule set`);
     const plan = planWith('window-panel', 'anchored', rules, [], 11);
     const bare = layPlan({ ...plan, bond: 'running', lookAlikes: [] });

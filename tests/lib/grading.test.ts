@@ -5,9 +5,13 @@ import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
 import { inspect } from '../../lib/inspect/inspect';
 
-const proud = layPlan(planWith('plain-panel', 'anchored', 'canada', [{ fault: 'proud-unit', severity: 3 }], 5));
+const proud = layPlan(
+  planWith('plain-panel', 'anchored', 'canada', [{ fault: 'proud-unit', severity: 3 }], 5),
+);
 const [unit] = inspect(proud, 'canada')[0]?.parts ?? [];
-const leaning = layPlan(planWith('plain-panel', 'anchored', 'canada', [{ fault: 'out-of-plumb', severity: 2 }], 5));
+const leaning = layPlan(
+  planWith('plain-panel', 'anchored', 'canada', [{ fault: 'out-of-plumb', severity: 2 }], 5),
+);
 const sound = layPlan(planWith('plain-panel', 'anchored', 'canada', [], 5));
 
 describe('grading a hand-in', () => {
@@ -39,7 +43,9 @@ describe('grading a hand-in', () => {
   test('a false mark is told what was measured there and against which limit', () => {
     const [mark] = grade(sound, 'canada', [{ part: 'A7.3', fault: 'twisted-unit' }]).marks;
     expect(mark?.explanation?.measured).toMatchObject({ limit: 3, end: 'at most', rules: 'good-practice' });
-    expect(mark?.explanation?.measured?.value).toBe(Math.abs(sound.units.find(({ id }) => id === 'A7.3')?.twist ?? 9));
+    expect(mark?.explanation?.measured?.value).toBe(
+      Math.abs(sound.units.find(({ id }) => id === 'A7.3')?.twist ?? 9),
+    );
   });
 
   test('the same mark twice changes nothing', () => {
@@ -51,7 +57,10 @@ describe('grading a hand-in', () => {
     [[{ part: 'Z1.1', fault: 'proud-unit' }], 'marks.0.part: this wall has no part "Z1.1"'],
     [[{ part: 'A1.1', fault: 'ugly' }], 'marks.0.fault: there is no fault "ugly"'],
     [[{ part: 'A1.1', fault: 'proud-unit', sure: 9 }], 'marks.0.sure: 9 is not 1, 2 or 3'],
-    [Array.from({ length: 201 }, () => ({ part: 'A1.1', fault: 'proud-unit' })), 'marks: 201 handed in, at most 200'],
+    [
+      Array.from({ length: 201 }, () => ({ part: 'A1.1', fault: 'proud-unit' })),
+      'marks: 201 handed in, at most 200',
+    ],
     [
       ['proud-unit', 'twisted-unit', 'sliver-piece'].map((fault) => ({ part: 'A1.1', fault })),
       'marks.2: part A1.1 has more than 2 different faults',

@@ -1,23 +1,23 @@
 import { describe, expect, test } from 'vitest';
-import { canMean, distanceInSteps, isPanel, isWide, takesPlaces } from '../../lib/marking/place';
+import { canMean, distanceInSteps, isWide, takesPlaces } from '../../lib/marking/place';
 import { sampleFinding, sampleMark } from './marking-samples';
 
 describe('how wide a part is', () => {
   test.each([
-    ['A', true, true],
-    ['A12', true, false],
-    ['B1', true, false],
-    ['A12.5', false, false],
-    ['A12.5-bed', false, false],
-    ['A12.4/5', false, false],
-    ['A-tie12.3', false, false],
-    ['A-ledge', false, false],
-    ['A-window1', false, false],
-    ['A-lintel1', false, false],
-    ['A-B-corner', false, false],
-    ['batch-2', false, false],
-  ])('%s: panel or course %s, panel %s', (part, wide, panel) => {
-    expect([isWide(part), isPanel(part)]).toEqual([wide, panel]);
+    ['A', true],
+    ['A12', true],
+    ['B1', true],
+    ['A12.5', false],
+    ['A12.5-bed', false],
+    ['A12.4/5', false],
+    ['A-tie12.3', false],
+    ['A-ledge', false],
+    ['A-window1', false],
+    ['A-lintel1', false],
+    ['A-B-corner', false],
+    ['batch-2', false],
+  ])('%s: whole panel or course %s', (part, wide) => {
+    expect(isWide(part)).toBe(wide);
   });
 });
 
@@ -51,8 +51,8 @@ describe('what a mark can mean', () => {
     expect(canMean(sampleMark('A3', [5000, 5000], 'course-off-level'), course, 10)).toBe(true);
     expect(canMean(sampleMark('A4', [200, 80], 'course-off-level'), course, 10)).toBe(false);
     expect(canMean(sampleMark('A', [200, 80], 'course-off-level'), course, 10)).toBe(false);
-    // A brick of the course lies in its region and may mean it.
-    expect(canMean(sampleMark('A3.2', [200, 80], 'course-off-level'), course, 10)).toBe(true);
+    // A unit that lies in the course with another name does not mean it: a block of courses is no target.
+    expect(canMean(sampleMark('A3.2', [200, 80], 'proud-unit'), course, 10)).toBe(false);
   });
 
   test('a finding of a whole panel goes by part only', () => {
@@ -60,8 +60,9 @@ describe('what a mark can mean', () => {
     expect(canMean(sampleMark('A', [5, 5], 'out-of-plumb'), lean, 10)).toBe(true);
     expect(canMean(sampleMark('A3.2', [200, 80], 'out-of-plumb'), lean, 10)).toBe(false);
     expect(takesPlaces(lean)).toBe(false);
-    // As soon as a smaller part is named, places count again.
-    expect(takesPlaces(sampleFinding('bulge-or-hollow', ['A', 'A3.2'], [0, 0, 9, 9]))).toBe(true);
+    // What the finding is about stands first: a mixing and its courses lie all over the wall.
+    expect(takesPlaces(sampleFinding('stale-mortar', ['batch-2', 'A3'], [0, 0, 9, 9]))).toBe(false);
+    expect(takesPlaces(sampleFinding('overhang-too-far', ['A-ledge', 'A1.1'], [0, 0, 9, 9]))).toBe(true);
   });
 });
 

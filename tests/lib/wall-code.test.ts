@@ -78,7 +78,13 @@ describe('brief', () => {
   const good = { topic: 'ties', kind: 'gable-end', difficulty: '3', rules: 'canada', seed: '42' };
 
   test('text values are read', () => {
-    expect(parseBrief(good)).toEqual({ topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 });
+    expect(parseBrief(good)).toEqual({
+      topic: 'ties',
+      kind: 'gable-end',
+      difficulty: 3,
+      rules: 'canada',
+      seed: 42,
+    });
   });
 
   test.each([

@@ -31,29 +31,56 @@ describe('reading a wall', () => {
   });
 
   test.each<[string, (loose: never) => void, string]>([
-    ['a missing list', (loose) => delete loose['units'], 'units: '],
+    ['a missing list', (loose) => Reflect.deleteProperty(loose, 'units'), 'units: '],
     ['a stranger key', (loose) => set(loose, ['faulty'], true), 'wall: '],
     ['text for a number', (loose) => set(loose, ['units', 3, 'x'], 'left'), 'units.3.x: '],
     ['a length off the grid', (loose) => set(loose, ['units', 3, 'x'], 1.3), 'units.3.x: is not on the grid'],
     ['no number at all', (loose) => set(loose, ['units', 3, 'y'], null), 'units.3.y: '],
-    ['a unit of no length', (loose) => set(loose, ['units', 3, 'length'], 0), 'units.3.length: is not over 0'],
+    [
+      'a unit of no length',
+      (loose) => set(loose, ['units', 3, 'length'], 0),
+      'units.3.length: is not over 0',
+    ],
     ['a wall a mile long', (loose) => set(loose, ['panels', 0, 'length'], 1_600_000), 'panels.0.length: '],
-    ['an unknown panel', (loose) => set(loose, ['ties', 0, 'panel'], 'Q'), 'ties.0.panel: there is no panel Q'],
+    [
+      'an unknown panel',
+      (loose) => set(loose, ['ties', 0, 'panel'], 'Q'),
+      'ties.0.panel: there is no panel Q',
+    ],
     ['a unit outside', (loose) => set(loose, ['units', 0, 'x'], -500), 'units.0: lies outside panel A'],
-    ['a name that is not its place', (loose) => set(loose, ['units', 0, 'course'], 2), 'units.0.id: A1.1 does not name'],
-    ['one name twice', (loose) => set(loose, ['ties', 1, 'id'], 'A-ledge'), 'ties.1.id: A-ledge is named twice'],
+    [
+      'a name that is not its place',
+      (loose) => set(loose, ['units', 0, 'course'], 2),
+      'units.0.id: A1.1 does not name',
+    ],
+    [
+      'one name twice',
+      (loose) => set(loose, ['ties', 1, 'id'], 'A-ledge'),
+      'ties.1.id: A-ledge is named twice',
+    ],
     ['units that overlap', (loose) => set(loose, ['units', 1, 'length'], 250), 'units: A1.2 overlaps A1.3'],
     ['a unit sunk in those below', (loose) => set(loose, ['units', 40, 'y'], 100), ' overlaps '],
-    ['a joint of nobody', (loose) => set(loose, ['heads', 0, 'joint'], 'A99.1/2'), 'heads.0.joint: there is no head joint A99.1/2'],
-    ['a lintel of no opening', (loose) => set(loose, ['supports', 1, 'opening'], 'A-window9'), 'supports.1.opening: there is no opening'],
+    [
+      'a joint of nobody',
+      (loose) => set(loose, ['heads', 0, 'joint'], 'A99.1/2'),
+      'heads.0.joint: there is no head joint A99.1/2',
+    ],
+    [
+      'a lintel of no opening',
+      (loose) => set(loose, ['supports', 1, 'opening'], 'A-window9'),
+      'supports.1.opening: there is no opening',
+    ],
     ['another version', (loose) => set(loose, ['version'], 2), 'version: '],
   ])('%s is refused with its place', (_, change, message) => {
     expect(() => parseWall(changed(change as never))).toThrow(message);
   });
 
-  test.each([null, 7, 'wall', [], { units: 'x'.repeat(10_000_000) }])('what is no wall is refused', (loose) => {
-    expect(() => parseWall(loose)).toThrow(/: /);
-  });
+  test.each([null, 7, 'wall', [], { units: 'x'.repeat(10_000_000) }])(
+    'what is no wall is refused',
+    (loose) => {
+      expect(() => parseWall(loose)).toThrow(/: /);
+    },
+  );
 });
 
 function set(loose: object, path: readonly (string | number)[], value: unknown): void {

@@ -44,5 +44,8 @@ function deepestPad(wall: Wall, id: string): Mm {
   const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
   const plane = survey && facePlaneOf(survey.placed);
   if (!survey || !plane) throw new NoRoom('no plane');
-  return padsOf(survey, plane).reduce((most, { off }) => (off === null ? most : Math.max(most, Math.abs(off))), 0);
+  return padsOf(survey, plane).reduce(
+    (most, { off }) => (off === null ? most : Math.max(most, Math.abs(off))),
+    0,
+  );
 }

@@ -14,7 +14,8 @@ export const spoilCourseOffLevel: SpoilWall = (bench) => {
   const limit = limitOf(rules, 'course-level');
   const panel = chance.pick(wall.panels);
   const { length, courses } = panel;
-  if (limit === undefined || wall.openings.some((opening) => opening.panel === panel.id)) throw new NoRoom('openings');
+  if (limit === undefined || wall.openings.some((opening) => opening.panel === panel.id))
+    throw new NoRoom('openings');
   const wanted = slopeFor(limit.bound, length, severity) * length;
   const rise = Math.ceil(wanted / (2 * EACH_END));
   const upright = panel.gable === null ? courses : panel.gable.fromCourse;

@@ -16,5 +16,8 @@ export const spoilGaugeDrift: SpoilWall = ({ wall, rules, severity, chance, take
   const each = Math.min(MOST_EACH, (boundAt(limit, {}) * severity) / ROD_COURSES);
   // Beds over 10 mm by design lose, beds under it gain: that way they stay nearest to 10.
   const way = wall.gauge - wall.family.height > 10 ? -1 : 1;
-  return { wall: shiftCourses(wall, panel.id, (course) => way * each * (course - 1)), taken: spotOfPanel(panel) };
+  return {
+    wall: shiftCourses(wall, panel.id, (course) => way * each * (course - 1)),
+    taken: spotOfPanel(panel),
+  };
 };

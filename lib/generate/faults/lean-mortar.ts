@@ -12,6 +12,7 @@ export const spoilLeanMortar: SpoilWall = (bench) => {
   if (limit === undefined) throw new NoRoom('no sand ratio');
   return spoilBatch(bench, (batch) => ({
     ...batch,
-    sand: Math.ceil((batch.portland + batch.lime) * boundAt(limit, {}) * bench.severity * QUARTERS) / QUARTERS,
+    sand:
+      Math.ceil((batch.portland + batch.lime) * boundAt(limit, {}) * bench.severity * QUARTERS) / QUARTERS,
   }));
 };

@@ -1,7 +1,7 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { surveyOf } from '../../wall/survey';
+import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { NoRoom, type SpoilWall } from '../bench';
 import { renumbered } from '../tie-names';
 
@@ -23,10 +23,15 @@ export const spoilNoTieAtEdge: SpoilWall = ({ wall, rules, chance, taken }) => {
         .reduce((least, tie) => Math.min(least, awayFrom(edge, tie.x)), Number.POSITIVE_INFINITY);
       const others = edges.filter((other) => other !== edge);
       const shared = serving.some((tie) =>
-        others.some((other) => awayFrom(other, tie.x) >= 0 && awayFrom(other, tie.x) <= reach && inSpan(other, tie.y)),
+        others.some(
+          (other) => awayFrom(other, tie.x) >= 0 && awayFrom(other, tie.x) <= reach && inSpan(other, tie.y),
+        ),
       );
-      const clear = next >= reach * CLEARLY_PAST && next < survey.panel.length && serving.length > 0 && !shared;
-      return clear && !taken.some((spot) => spot.panel === `${survey.panel.id}-ties`) ? [{ survey, serving }] : [];
+      const clear =
+        next >= reach * CLEARLY_PAST && next < survey.panel.length && serving.length > 0 && !shared;
+      return clear && !taken.some((spot) => spot.panel === `${survey.panel.id}-ties`)
+        ? [{ survey, serving }]
+        : [];
     });
   });
   if (bare.length === 0) throw new NoRoom('no edge to leave bare');

@@ -10,7 +10,9 @@ const MOST_SHARE = 0.6;
 /** Draws one ledge back under the wall, or sets one lintel too far in. */
 export const spoilOverhangTooFar: SpoilWall = ({ wall, rules, severity, chance, taken }) => {
   const { depth } = wall.family;
-  const free = wall.supports.filter((support) => !taken.some(({ panel }) => panel === supportSpot(support).panel));
+  const free = wall.supports.filter(
+    (support) => !taken.some(({ panel }) => panel === supportSpot(support).panel),
+  );
   if (free.length === 0) throw new NoRoom('no support left');
   const support = chance.pick(free);
   const overhang = snap(Math.min(overhangBound(rules, depth) * severity, depth * MOST_SHARE));

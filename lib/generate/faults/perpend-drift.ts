@@ -12,11 +12,13 @@ export const spoilPerpendDrift: SpoilWall = ({ wall, rules, severity, chance, ta
   const limit = limitOf(rules, 'perpend-line');
   const panel = chance.pick(wall.panels);
   if (limit === undefined || taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('perpends');
-  if (panel.gable !== null || wall.openings.some((opening) => opening.panel === panel.id)) throw new NoRoom('openings');
+  if (panel.gable !== null || wall.openings.some((opening) => opening.panel === panel.id))
+    throw new NoRoom('openings');
   const gathered = boundAt(limit, {}) * severity * (chance.happens(50) ? 1 : -1);
   const { length, courses } = panel;
   const creep = (course: number, x: number) =>
-    (gathered * Math.max(0, course - FROM_COURSE) * Math.min(x, length - x) * 2) / ((courses - FROM_COURSE) * length);
+    (gathered * Math.max(0, course - FROM_COURSE) * Math.min(x, length - x) * 2) /
+    ((courses - FROM_COURSE) * length);
   const units = wall.units.map((unit) => {
     if (unit.panel !== panel.id) return unit;
     const left = creep(unit.course, unit.x);

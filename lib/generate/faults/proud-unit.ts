@@ -11,5 +11,8 @@ export const spoilProudUnit: SpoilWall = (bench) => {
   const unit = pickUnit(bench);
   // Half a millimetre more, since the neighbours are not quite in the face either.
   const off = snap(boundAt(limit, {}) * bench.severity + 0.5) * (bench.chance.happens(60) ? 1 : -1);
-  return { wall: withUnits(bench.wall, new Map([[unit.id, { ...unit, set: unit.set + off }]])), taken: spotOf([unit]) };
+  return {
+    wall: withUnits(bench.wall, new Map([[unit.id, { ...unit, set: unit.set + off }]])),
+    taken: spotOf([unit]),
+  };
 };

@@ -7,9 +7,12 @@ import { replaceSupport, supportSpot } from '../supports';
 /** Cuts one end of a lintel short. */
 export const spoilShortLintelBearing: SpoilWall = ({ wall, rules, severity, chance, taken }) => {
   const limit = limitOf(rules, 'lintel-bearing');
-  const lintel = wall.supports.find(({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id));
+  const lintel = wall.supports.find(
+    ({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id),
+  );
   const opening = wall.openings.find(({ id }) => id === lintel?.opening);
-  if (limit === undefined || lintel === undefined || opening === undefined) throw new NoRoom('no lintel left');
+  if (limit === undefined || lintel === undefined || opening === undefined)
+    throw new NoRoom('no lintel left');
   const bearing = snap(boundAt(limit, { span: opening.width }) / severity);
   const cut = chance.happens(50)
     ? { ...lintel, fromX: opening.x - bearing }

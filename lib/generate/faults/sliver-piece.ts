@@ -10,7 +10,9 @@ export const spoilSliverPiece: SpoilWall = (bench) => {
   const limit = limitOf(rules, 'smallest-piece');
   if (limit === undefined) throw new NoRoom('no smallest piece');
   const fixed = new Set(
-    [...wall.heads.map(({ joint }) => joint), ...wall.projections.flatMap(({ units }) => units)].map(courseOf),
+    [...wall.heads.map(({ joint }) => joint), ...wall.projections.flatMap(({ units }) => units)].map(
+      courseOf,
+    ),
   );
   const unit = pickUnit(bench, ({ id }) => !fixed.has(courseOf(id)));
   const sliver = snap(Math.min(boundAt(limit, { depth: wall.family.depth }) / severity, unit.length * 0.3));
@@ -26,7 +28,8 @@ export const spoilSliverPiece: SpoilWall = (bench) => {
     twist: 0,
   };
   const units = wall.units.flatMap((each) => {
-    if (each.panel !== unit.panel || each.course !== unit.course || each.position < unit.position) return [each];
+    if (each.panel !== unit.panel || each.course !== unit.course || each.position < unit.position)
+      return [each];
     if (each.id === unit.id) return [placedAt(left, unit.position), placedAt(right, unit.position + 1)];
     return [placedAt(each, each.position + 1)];
   });

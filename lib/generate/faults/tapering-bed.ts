@@ -9,7 +9,8 @@ export const spoilTaperingBed: SpoilWall = (bench) => {
   const limit = limitOf(bench.rules, 'bed-taper');
   if (limit === undefined) throw new NoRoom('no taper limit');
   const unit = pickUnit(bench);
-  const taper = snap(boundAt(limit, {}) * Math.min(bench.severity, 3.2)) * (bench.chance.happens(50) ? 1 : -1);
+  const taper =
+    snap(boundAt(limit, {}) * Math.min(bench.severity, 3.2)) * (bench.chance.happens(50) ? 1 : -1);
   const tipped = { ...unit, fall: taper, y: snap(unit.y + taper / 2) };
   return { wall: withUnits(bench.wall, new Map([[unit.id, tipped]])), taken: spotOf([unit]) };
 };

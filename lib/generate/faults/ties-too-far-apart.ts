@@ -1,20 +1,25 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { surveyOf } from '../../wall/survey';
+import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { NoRoom, type SpoilWall } from '../bench';
 import { renumbered } from '../tie-names';
 
 /** Leaves out one or more rows of ties in the field of a panel; the ties that serve its edges stay. */
 export const spoilTiesTooFarApart: SpoilWall = ({ wall, rules, severity, chance, taken }) => {
   const reach = limitOf(rules, 'tie-edge-distance');
-  const surveys = surveyOf(wall).panels.filter(({ ties, panel }) => ties.length > 0 && !taken.some((spot) => spot.panel === `${panel.id}-ties`));
+  const surveys = surveyOf(wall).panels.filter(
+    ({ ties, panel }) => ties.length > 0 && !taken.some((spot) => spot.panel === `${panel.id}-ties`),
+  );
   if (reach === undefined || surveys.length === 0) throw new NoRoom('no tie field left');
   const survey = chance.pick(surveys);
   const edges = tieEdgesOf(survey);
   const away = boundAt(reach, {});
   const field = survey.ties.filter(
-    (tie) => !edges.some((edge) => awayFrom(edge, tie.x) >= 0 && awayFrom(edge, tie.x) <= away && inSpan(edge, tie.y)),
+    (tie) =>
+      !edges.some(
+        (edge) => awayFrom(edge, tie.x) >= 0 && awayFrom(edge, tie.x) <= away && inSpan(edge, tie.y),
+      ),
   );
   const rows = [...new Set(field.map(({ course }) => course))].sort((a, b) => a - b);
   const missing = Math.min(severity >= 2.5 ? 2 : 1, rows.length - 2);

@@ -14,7 +14,9 @@ const LIGHT_ANGLES: readonly Angle[] = [
 
 /** Puts in an angle that no table allows for the opening; its toe stays where it was. */
 export const spoilWeakAngle: SpoilWall = ({ wall, rules, severity, taken }) => {
-  const lintel = wall.supports.find(({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id));
+  const lintel = wall.supports.find(
+    ({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id),
+  );
   const opening = wall.openings.find(({ id }) => id === lintel?.opening);
   if (lintel === undefined || opening === undefined) throw new NoRoom('no lintel left');
   const table = limitOf(rules, 'angle-size')?.bound;

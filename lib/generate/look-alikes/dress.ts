@@ -31,7 +31,8 @@ function conditioned(wall: Wall, condition: Condition, shows: (unit: Unit) => bo
 function patterned(wall: Wall, plan: Plan): Wall {
   const course = plan.courses - 3;
   const chosen = wall.units.filter(
-    (unit) => unit.panel === 'A' && unit.course === course && unit.kind === 'stretcher' && unit.position % 3 === 2,
+    (unit) =>
+      unit.panel === 'A' && unit.course === course && unit.kind === 'stretcher' && unit.position % 3 === 2,
   );
   const changed = new Map(chosen.map((unit) => [unit.id, { ...unit, set: unit.set + PATTERN_PROUD }]));
   return { ...withUnits(wall, changed), projections: [{ units: [...changed.keys()], by: PATTERN_PROUD }] };

@@ -10,7 +10,13 @@ export function lookAlikesFor(
   rules: RuleSetId,
   thinBed: boolean,
 ): readonly LookAlike[] {
-  const always: LookAlike[] = ['textured-units', 'hairline-cracks', 'efflorescence', 'handmade-size-range', 'hot-day-mortar'];
+  const always: LookAlike[] = [
+    'textured-units',
+    'hairline-cracks',
+    'efflorescence',
+    'handmade-size-range',
+    'hot-day-mortar',
+  ];
   if (masonry === 'adhered') return always;
   const spanned = kind === 'window-panel' || kind === 'door-corner';
   const ownFirstBed = limitOf(rules, 'first-bed-most')?.bound;
@@ -22,7 +28,9 @@ export function lookAlikesFor(
     ...(spanned ? (['hidden-angle'] as const) : []),
     'closers-at-reveal',
     ...(thinBed ? [] : (['raked-on-thick-veneer'] as const)),
-    ...(ownFirstBed?.form === 'number' && ownFirstBed.value > ROOMY_FIRST_BED ? (['thick-first-bed'] as const) : []),
+    ...(ownFirstBed?.form === 'number' && ownFirstBed.value > ROOMY_FIRST_BED
+      ? (['thick-first-bed'] as const)
+      : []),
   ];
 }
 

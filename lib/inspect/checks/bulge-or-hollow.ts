@@ -17,7 +17,10 @@ export const bulgeOrHollow: Check = {
       const plane = placed.length < LEAST_UNITS ? null : facePlaneOf(placed);
       if (plane === null) continue;
       const pads = padsOf(survey, plane);
-      const most = pads.reduce((greatest, { off }) => (off === null ? greatest : Math.max(greatest, Math.abs(off))), 0);
+      const most = pads.reduce(
+        (greatest, { off }) => (off === null ? greatest : Math.max(greatest, Math.abs(off))),
+        0,
+      );
       see({
         limit,
         end: 'at most',
@@ -26,7 +29,9 @@ export const bulgeOrHollow: Check = {
         at: panel.id,
         place: () => ({
           parts: [panel.id],
-          region: boxOf(pads.filter(({ off }) => off !== null && Math.abs(off) > most / 2).map((pad) => pad.placed)),
+          region: boxOf(
+            pads.filter(({ off }) => off !== null && Math.abs(off) > most / 2).map((pad) => pad.placed),
+          ),
         }),
       });
     }

@@ -2,7 +2,7 @@ import { slopeVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import type { Placed } from '../../wall/survey';
 import { boxOf } from '../places';
-import { passes, type Check, type Sight, severityOf } from '../sight';
+import { type Check, passes, type Sight, severityOf } from '../sight';
 
 /** Shorter runs are not judged: a level cannot tell, mm. */
 const SHORTEST_RUN = 1000;
@@ -25,8 +25,14 @@ export const courseOffLevel: Check = {
       const close = () => {
         const [first] = block;
         if (first === undefined) return;
-        const worst = block.reduce((most, each) => (severityOf(each.sight) > severityOf(most.sight) ? each : most), first);
-        const parts = [worst.sight.at, ...block.filter((each) => each !== worst).map(({ sight }) => sight.at)];
+        const worst = block.reduce(
+          (most, each) => (severityOf(each.sight) > severityOf(most.sight) ? each : most),
+          first,
+        );
+        const parts = [
+          worst.sight.at,
+          ...block.filter((each) => each !== worst).map(({ sight }) => sight.at),
+        ];
         const placed = block.flatMap(({ course }) => course);
         see({ ...worst.sight, place: () => ({ parts, region: boxOf(placed) }) });
         block = [];

@@ -14,10 +14,14 @@ export const noLintel: Check = {
       for (const opening of survey.openings) {
         const head = opening.y + opening.height;
         const above = survey.placed.filter(
-          ({ unit }) => unit.y >= head && unit.x < opening.x + opening.width && unit.x + unit.length > opening.x,
+          ({ unit }) =>
+            unit.y >= head && unit.x < opening.x + opening.width && unit.x + unit.length > opening.x,
         );
         if (above.length === 0) continue;
-        const course = above.reduce((least, { unit }) => Math.min(least, unit.course), Number.POSITIVE_INFINITY);
+        const course = above.reduce(
+          (least, { unit }) => Math.min(least, unit.course),
+          Number.POSITIVE_INFINITY,
+        );
         const lowest = above.filter(({ unit }) => unit.course === course);
         see({
           limit,

@@ -1,6 +1,6 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { headId, type Flashing } from '../../wall/model';
+import { type Flashing, headId } from '../../wall/model';
 import type { Placed, Survey } from '../../wall/survey';
 import { headBox } from '../places';
 import type { Check } from '../sight';

@@ -12,7 +12,11 @@ export const overhangTooFar: Check = {
     const share = limitOf(rules, 'overhang-share');
     const fixed = limitOf(rules, 'overhang-fixed');
     const stricter =
-      share && fixed ? (boundAt(fixed, { depth }) < boundAt(share, { depth }) ? fixed : share) : (share ?? fixed);
+      share && fixed
+        ? boundAt(fixed, { depth }) < boundAt(share, { depth })
+          ? fixed
+          : share
+        : (share ?? fixed);
     if (stricter === undefined) return;
     const bound = boundAt(stricter, { depth });
     for (const { placed, supports } of panels) {
@@ -23,10 +27,15 @@ export const overhangTooFar: Check = {
         see({
           limit: stricter,
           end: 'at most',
-          measured: resting.reduce((most, { unit }) => Math.max(most, unit.set), Number.NEGATIVE_INFINITY) - support.front,
+          measured:
+            resting.reduce((most, { unit }) => Math.max(most, unit.set), Number.NEGATIVE_INFINITY) -
+            support.front,
           bound,
           at: support.id,
-          place: () => ({ parts: [support.id, ...resting.map(({ unit }) => unit.id)], region: boxOf(resting) }),
+          place: () => ({
+            parts: [support.id, ...resting.map(({ unit }) => unit.id)],
+            region: boxOf(resting),
+          }),
         });
       }
     }

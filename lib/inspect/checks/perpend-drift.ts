@@ -28,7 +28,9 @@ export const perpendDrift: Check = {
           const shown = [worst, ...beyond.sort((a, b) => b.drift - a.drift)];
           return {
             parts: shown.flatMap(headsOf),
-            region: joined(chains.filter(({ drift }) => drift === worst.drift).flatMap(({ lefts }) => lefts.map(headBox))),
+            region: joined(
+              chains.filter(({ drift }) => drift === worst.drift).flatMap(({ lefts }) => lefts.map(headBox)),
+            ),
           };
         },
       });

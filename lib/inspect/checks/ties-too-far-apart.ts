@@ -21,7 +21,10 @@ export const tiesTooFarApart: Check = {
       });
       const [first] = sights;
       if (first === undefined) continue;
-      const worst = sights.reduce((most, each) => (severityOf(each.sight) > severityOf(most.sight) ? each : most), first);
+      const worst = sights.reduce(
+        (most, each) => (severityOf(each.sight) > severityOf(most.sight) ? each : most),
+        first,
+      );
       see({
         ...worst.sight,
         place: () => {

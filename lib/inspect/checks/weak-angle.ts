@@ -40,14 +40,20 @@ function byLeg(angle: Angle, rules: RuleSetId): Size | null {
   const leg = limitOf(rules, 'angle-leg');
   const thickness = limitOf(rules, 'angle-thickness');
   if (leg === undefined || thickness === undefined) return null;
-  const byLegLength: Size = { limit: leg, end: 'at least', measured: angle.horizontal, bound: boundAt(leg, {}) };
+  const byLegLength: Size = {
+    limit: leg,
+    end: 'at least',
+    measured: angle.horizontal,
+    bound: boundAt(leg, {}),
+  };
   const byThickness: Size = {
     limit: thickness,
     end: 'at least',
     measured: angle.thickness,
     bound: boundAt(thickness, {}),
   };
-  return passes(byThickness) || byLegLength.measured / byLegLength.bound < byThickness.measured / byThickness.bound
+  return passes(byThickness) ||
+    byLegLength.measured / byLegLength.bound < byThickness.measured / byThickness.bound
     ? byLegLength
     : byThickness;
 }

@@ -1,0 +1,78 @@
+import { parseArgs } from 'node:util';
+import { formatBound } from '../../lib/limits/format-bound';
+import { type Limit, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import { ALL_LIMITS, limitsOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+
+const USAGE = `Usage: npm run -s limits -- [--rules R] [--json]
+  --rules R   only one rule set: ${RULE_SETS.join(', ')}
+  --json      print the limits as a JSON array (a step without end, and no limit, are null)`;
+
+const OPTIONS = {
+  rules: { type: 'string' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean' },
+} as const;
+
+/** Significant digits printed: more than any source has, fewer than the last bits of a double. */
+const DIGITS = 12;
+
+class CallError extends Error {
+  override name = 'CallError';
+}
+
+function run(): string {
+  const { rules, json, help } = readOptions();
+  if (help) return USAGE;
+  const limits = rules === undefined ? ALL_LIMITS : limitsOf(ruleSetOf(rules));
+  return json ? JSON.stringify(limits, withoutLastBits, 2) : limits.map(lineOf).join('\n');
+}
+
+function readOptions() {
+  try {
+    return parseArgs({ options: OPTIONS, strict: true, allowPositionals: false }).values;
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    throw new CallError(`${message.split('\n')[0]} (--help lists the options)`);
+  }
+}
+
+function ruleSetOf(text: string): RuleSetId {
+  const rules = RULE_SETS.find((known) => known === text);
+  if (rules === undefined) throw new CallError(`--rules: "${text}" is not one of ${RULE_SETS.join(', ')}`);
+  return rules;
+}
+
+/** A share stays as it is: a third has no end. */
+function withoutLastBits(key: string, value: unknown): unknown {
+  return typeof value === 'number' && key !== 'share' ? Number(value.toPrecision(DIGITS)) : value;
+}
+
+/** Four lines a limit: what, how much, from where, and the note. */
+function lineOf(limit: Limit): string {
+  const { id, rules, quantity, kind, edition, clause, howSure, note } = limit;
+  const first = rules === 'united-states' ? 'inches' : 'mm';
+  const asked = formatBound(limit, first);
+  return [
+    `${ruleSetTitle(rules)}  ${id}`,
+    `  ${quantity}: ${asked.length > 0 ? asked.join('; ') : tableOf(limit)}`,
+    `  ${kind}; ${edition}, ${clause}; ${howSure}; ${sourceOf(limit).publisher}`,
+    ...(note === undefined ? [] : [`  ${note}`]),
+  ].join('\n');
+}
+
+function tableOf({ bound }: Limit): string {
+  return 'rows' in bound ? `a table (--json prints it), rows: ${bound.rows.length}` : '';
+}
+
+// A reader such as `head` may have had enough.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+try {
+  process.stdout.write(`${run()}\n`);
+} catch (error) {
+  if (!(error instanceof CallError)) throw error;
+  process.stderr.write(`${error.message}\n`);
+  process.exitCode = 2;
+}
