@@ -11,7 +11,7 @@ import { type Place, placeOf, travelled } from '../../lib/views/travel';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { isWhole } from './seen-box';
-import { sheetPoint } from './to-screen';
+import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
@@ -74,15 +74,12 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
   const click = (event: MouseEvent<SVGSVGElement>) => {
     const kind = gestures.clickKind();
     if (kind === 'drag') return;
-    const [x, y] = sheetPoint(
-      seen.box,
-      event.currentTarget.getBoundingClientRect(),
-      event.clientX,
-      event.clientY,
-    );
-    const target = targetAt(rows, x, y, SLACK[layer] * seen.mmPerPx);
-    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, seen.mmPerPx)) {
-      seen.zoom((WORKING * seen.mmPerPx) / wall.gauge, [x, y]);
+    const screen = event.currentTarget.getBoundingClientRect();
+    const scale = mmPerPixel(seen.box, screen);
+    const [x, y] = sheetPoint(seen.box, screen, event.clientX, event.clientY);
+    const target = targetAt(rows, x, y, SLACK[layer] * scale);
+    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale)) {
+      seen.zoom((WORKING * scale) / wall.gauge, [x, y]);
       return;
     }
     if (target === null) return;
