@@ -60,8 +60,12 @@ export function MixingTickets(props: {
                 <td>{batch.minutes} min</td>
                 {onPick && (
                   <td>
-                    <button type="button" onClick={() => onPick(batch.id)}>
-                      Pick<span className="visually-hidden"> mixing {index + 1}</span>
+                    <button
+                      type="button"
+                      aria-label={`Pick mixing ${index + 1}`}
+                      onClick={() => onPick(batch.id)}
+                    >
+                      Pick
                     </button>
                   </td>
                 )}
