@@ -1,6 +1,14 @@
 'use client';
 
-import { type KeyboardEvent, type MouseEvent, useId, useMemo, useRef, useState } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { LengthSystem } from '../../lib/units';
 import { drawingOf } from '../../lib/views/draw-view';
 import type { MarkBox } from '../../lib/views/mark-shapes';
@@ -131,7 +139,10 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
         role="presentation"
         viewBox={svgBox(seen.box).join(' ')}
         className={classes}
-        style={{ aspectRatio: `${Math.round(width)} / ${Math.round(height)}` }}
+        style={
+          { aspectRatio: `${Math.round(width)} / ${Math.round(height)}`, '--sheet': width } as CSSProperties
+        }
+        data-measured={seen.measured}
         onClick={click}
         onKeyDown={press}
         onFocus={({ target }) => setFocusSeen(target.matches(':focus-visible'))}
