@@ -46,18 +46,18 @@ export function MixingTickets(props: {
             {batches.map((batch, index) => (
               <tr key={batch.id} data-picked={batch.id === picked}>
                 <th scope="row">{index + 1}</th>
-                <td>
+                <td className={styles.tight}>
                   {batch.fromCourse}–{batch.toCourse}
                 </td>
                 <td>
                   {shortNumber(batch.portland)} : {shortNumber(batch.lime)} : {shortNumber(batch.sand)}
                 </td>
-                <td>
+                <td className={styles.tight}>
                   {batch.air} °C
                   <br />
                   {Math.round(batch.air * 1.8 + FREEZING_F)} °F
                 </td>
-                <td>{batch.minutes} min</td>
+                <td className={styles.tight}>{batch.minutes} min</td>
                 {onPick && (
                   <td>
                     <button
