@@ -17,7 +17,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
   const wall = layLawWall(law);
   const text = printWall(wall);
 
-  if (text !== printWall(layLawWall(law))) say('laid twice, it is two walls');
+  if (JSON.stringify(wall) !== JSON.stringify(layLawWall(law))) say('laid twice, it is two walls');
   try {
     if (printWall(parseWall(JSON.parse(text))) !== text) say('printed and read, it is another wall');
   } catch (error) {
@@ -51,7 +51,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
 /** The mirrored wall has the mirrored findings: the same checks and measures, boxes turned round. */
 function mirrorBreak(wall: Wall, findings: readonly Finding[], law: LawWall): string | null {
   const image = mirrored(wall);
-  if (printWall(mirrored(image)) !== printWall(wall)) return 'mirrored twice, it is another wall';
+  if (JSON.stringify(mirrored(image)) !== JSON.stringify(wall)) return 'mirrored twice, it is another wall';
   const length = new Map(wall.panels.map((panel) => [panel.id, panel.length]));
   const sign = ({ check, measured, region }: Finding, x: number) =>
     [
