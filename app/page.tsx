@@ -43,6 +43,8 @@ export default function StartPage() {
         <figure className={styles.picture}>
           {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
           <img
+            // Not eager: every page that links here would otherwise fetch it ahead.
+            loading="lazy"
             src="/sound-wall.svg"
             alt="Drawing of a sound brick wall with a window, seen from in front"
             width={1200}

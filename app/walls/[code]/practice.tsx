@@ -5,13 +5,12 @@ import { Bench } from '../../../components/practice/bench';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
 import { Review } from '../../../components/practice/review';
 import { WallStage } from '../../../components/practice/wall-stage';
-import { ResultView } from '../../../components/result/result-view';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { nextCode } from '../open-wall';
 import { lastLooks, viewChoices, viewOf } from '../view-choices';
-import { PickedCard } from './picked-card';
 import styles from './practice.module.css';
 import { usePractice } from './use-practice';
+import type { Fetched } from './use-second-part';
 
 /** The practice on one wall: laid, inspected and marked in the browser. */
 export function Practice({ code, label }: { readonly code: string; readonly label: string }) {
@@ -55,7 +54,7 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
 
 /** Beside the wall: the bench, then the last look, then the result. */
 function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { brief, open, work, picked, changing, named, system, result } = practice;
+  const { brief, open, work, picked, changing, named, system, result, second } = practice;
   if (result?.problem) {
     return (
       <p role="alert">
@@ -66,7 +65,9 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       </p>
     );
   }
-  if (result?.rows) {
+  if (work.phase === 'handed in' && !second.part) return <Awaited second={second} />;
+  if (result?.rows && second.part) {
+    const { ResultView } = second.part;
     return (
       <ResultView
         rows={result.rows}
@@ -96,6 +97,7 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       />
     );
   }
+  const PickedCard = second.part?.PickedCard;
   return (
     <Bench
       marks={named}
@@ -107,7 +109,8 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       onSaySound={practice.saySound}
       onReview={practice.review}
     >
-      {picked !== null && (
+      {picked !== null && !PickedCard && <Awaited second={second} />}
+      {picked !== null && PickedCard && (
         <PickedCard
           key={`${picked} ${changing ?? 'new'}`}
           open={open}
@@ -123,5 +126,19 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
         />
       )}
     </Bench>
+  );
+}
+
+/** In place of what is still being fetched. */
+function Awaited({ second }: { readonly second: Fetched }) {
+  return (
+    <p role="status">
+      {second.failed ? 'Part of this page did not arrive. Your marks are kept. ' : 'One moment …'}
+      {second.failed && (
+        <button type="button" className="button button-plain" onClick={second.fetchAgain}>
+          Fetch it again
+        </button>
+      )}
+    </p>
   );
 }

@@ -6,11 +6,11 @@ import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { parseCode } from '../../../lib/generate/wall-code';
 import { drawnMarks, drawnResult } from '../drawn-marks';
-import { faultName } from '../fault-choices';
 import { openWall } from '../open-wall';
 import { viewKeyFor } from '../view-choices';
 import { useFocusMoves } from './use-focus-moves';
 import { useResult } from './use-result';
+import { useSecondPart } from './use-second-part';
 
 /** Everything a practice page knows and can do: the wall of a code, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(code: string) {
@@ -28,7 +28,10 @@ export function usePractice(code: string) {
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const focus = useFocusMoves();
-  const result = useResult(work, open, brief.rules);
+  const second = useSecondPart();
+  // Until the catalogue is here its own short names will do.
+  const faultName = second.part?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
+  const result = useResult(work, open, brief.rules, second.part);
   const rows = result?.rows ?? null;
   const isLooking = work.phase === 'looking';
 
@@ -139,6 +142,7 @@ export function usePractice(code: string) {
       result,
     },
     room: focus.room,
+    second,
     isLooking,
     drawn: rows ? drawnResult(rows, parts) : drawnMarks(work.marks, parts),
     named: work.marks.map((each) => ({
