@@ -100,8 +100,8 @@ describe('IRC 2021 Table R703.8.3.1', () => {
     [[6, 3.5, 0.3125], 2, 2133.6],
   ])('L %j in, %d storeys above: %d mm', ([vertical, horizontal, thickness], storeys, mm) => {
     // Tenths of a millimetre are whole in inches × 254: 3 in is 76.2 mm to the last bit.
-    const mm = (inch: number) => (inch * 254) / 10;
-    const angle = { vertical: mm(vertical), horizontal: mm(horizontal), thickness: mm(thickness) };
+    const inMm = (inch: number) => (inch * 254) / 10;
+    const angle = { vertical: inMm(vertical), horizontal: inMm(horizontal), thickness: inMm(thickness) };
     const passes = (span: number) => angleVerdict(tableOf('united-states'), angle, span, { storeys }).passes;
     expect([passes(mm - 0.25), passes(mm + 0.25)]).toEqual([true, false]);
   });
