@@ -2,6 +2,7 @@
 
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { Bench } from '../../../components/practice/bench';
+import { LiftedBar } from '../../../components/practice/lifted-bar';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
 import { Review } from '../../../components/practice/review';
 import { WallStage } from '../../../components/practice/wall-stage';
@@ -12,10 +13,13 @@ import styles from './practice.module.css';
 import { usePractice } from './use-practice';
 import type { Fetched } from './use-second-part';
 
+const LIFT_HINT =
+  'The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”.';
+
 /** The practice on one wall: laid, inspected and marked in the browser. */
 export function Practice({ code, label }: { readonly code: string; readonly label: string }) {
   const practice = usePractice(code);
-  const { open, isLooking, picked, system, viewKey, lifted, said } = practice;
+  const { open, isLooking, picked, system, viewKey, lifting, said } = practice;
   return (
     <div className={styles.room} data-ready={practice.ready} ref={practice.room}>
       <div className={styles.wall}>
@@ -24,14 +28,24 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
           label={label}
           views={viewChoices(open.wall)}
           viewKey={viewKey}
-          view={viewOf(viewKey, lifted, open.wall)}
-          liftedName={viewKey === 'behind' ? open.nameOf(lifted) : null}
+          view={viewOf(viewKey, lifting.lifted, open.wall)}
+          hint={isLooking && viewKey === 'front' && open.wall.masonry === 'adhered' ? LIFT_HINT : null}
+          bar={
+            viewKey === 'behind' && (
+              <LiftedBar
+                name={open.nameOf(lifting.lifted)}
+                record={lifting.record}
+                onStep={practice.step}
+                onLift={practice.lift}
+                onRead={isLooking ? () => practice.pick(lifting.lifted) : undefined}
+              />
+            )
+          }
           marks={practice.drawn}
           selected={picked}
           system={system}
           lengths={<LengthChoice system={system} />}
           onView={practice.view}
-          onStep={practice.step}
           onPick={isLooking ? practice.pick : undefined}
         />
         <MixingTickets
@@ -115,12 +129,12 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
           key={`${picked} ${changing ?? 'new'}`}
           open={open}
           part={picked}
-          lifted={practice.viewKey === 'behind' && practice.lifted === picked}
+          lifted={practice.viewKey === 'behind' && practice.lifting.lifted === picked}
           changing={changing}
           marks={work.marks}
           system={system}
           onPick={practice.pick}
-          onLift={() => practice.view('behind')}
+          onLift={practice.liftHere}
           onClose={practice.close}
           onMark={practice.mark}
         />

@@ -2,6 +2,7 @@
 
 import { useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
+import type { Step } from '../../../components/practice/lifted-bar';
 import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { parseCode } from '../../../lib/generate/wall-code';
@@ -9,6 +10,7 @@ import { drawnMarks, drawnResult } from '../drawn-marks';
 import { openWall } from '../open-wall';
 import { viewKeyFor } from '../view-choices';
 import { useFocusMoves } from './use-focus-moves';
+import { useLifting } from './use-lifting';
 import { useResult } from './use-result';
 import { useSecondPart } from './use-second-part';
 
@@ -23,7 +25,7 @@ export function usePractice(code: string) {
   const [picked, setPicked] = useState<string | null>(null);
   const [changing, setChanging] = useState<number | null>(null);
   const [viewKey, setViewKey] = useState('front');
-  const [lifted, setLifted] = useState(open.firstUnit);
+  const lifting = useLifting(open);
   const [ticketsOpen, setTicketsOpen] = useState(brief.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
@@ -38,7 +40,10 @@ export function usePractice(code: string) {
   const take = (part: string | null, change: number | null = null) => {
     setPicked(part);
     setChanging(change);
-    if (part !== null && parts.get(part)?.kind === 'unit') setLifted(part);
+    if (part !== null && parts.get(part)?.kind === 'unit') {
+      if (viewKey === 'behind') lifting.lift(part);
+      else lifting.aim(part);
+    }
   };
   const pick = (part: string) => {
     take(part);
@@ -50,12 +55,20 @@ export function usePractice(code: string) {
   };
   const view = (key: string) => {
     setViewKey(key);
-    if (key === 'behind' && isLooking) take(lifted);
+    if (key === 'behind') lift(lifting.lifted);
   };
-  const step = (by: 1 | -1) => {
-    const next = open.unitFrom(lifted, by);
-    setLifted(next);
-    if (isLooking) take(next);
+  // No card opens by itself: on a phone it would lie over the back that is to be seen.
+  const lift = (unit: string) => {
+    lifting.lift(unit);
+    take(null);
+  };
+  const liftHere = () => {
+    view('behind');
+    focus.to('stage');
+  };
+  const step = (to: Step) => {
+    lifting.step(to);
+    take(null);
   };
   const mark = (made: Mark) => {
     dispatch(
@@ -97,7 +110,7 @@ export function usePractice(code: string) {
   const look = (key: string) => {
     dispatch({ kind: 'back to the wall' });
     if (key === 'tickets') setTicketsOpen(true);
-    else setViewKey(key);
+    else view(key);
     focus.to(key === 'tickets' ? 'tickets' : 'stage');
   };
   const handIn = () => {
@@ -112,12 +125,15 @@ export function usePractice(code: string) {
     setShown(number);
     take(part);
     if (part !== null && parts.get(part)?.kind === 'batch') setTicketsOpen(true);
-    setViewKey(row ? viewKeyFor(row.finding, wall) : 'front');
+    const key = row ? viewKeyFor(row.finding, wall) : 'front';
+    setViewKey(key);
+    if (key === 'behind' && part !== null) lifting.lift(part);
     setSaid(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
   const startAgain = () => {
     dispatch({ kind: 'start again' });
+    lifting.forget();
     take(null);
     setShown(null);
     setViewKey('front');
@@ -135,7 +151,7 @@ export function usePractice(code: string) {
       picked,
       changing,
       viewKey,
-      lifted,
+      lifting,
       ticketsOpen,
       shown,
       said,
@@ -155,6 +171,8 @@ export function usePractice(code: string) {
       close,
       view,
       step,
+      lift,
+      liftHere,
       mark,
       change,
       remove,
