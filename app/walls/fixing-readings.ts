@@ -1,5 +1,4 @@
 import type { Reading } from '../../components/practice/part-facts';
-import { caliper } from '../../lib/views/part-names';
 import type { Tie } from '../../lib/wall/model';
 import type { PanelSurvey, Survey } from '../../lib/wall/survey';
 
@@ -10,7 +9,7 @@ export function tieReadings(id: string, { ties }: PanelSurvey): readonly Reading
   const tie = ties.find((each) => each.id === id);
   if (!tie) return [];
   return [
-    { label: 'Thickness', text: caliper(tie.thickness) },
+    { label: 'Thickness', mm: tie.thickness, fine: true },
     { label: 'Width', mm: tie.width },
     { label: 'Length in the bed', mm: tie.embedment },
     ...reach('Next tie up', ties, (each) => (sameStud(each, tie) ? each.y - tie.y : 0)),

@@ -53,6 +53,9 @@ function findingRow(
     texts: CATALOGUE[finding.check],
     place: placeOf(finding.parts, nameOf),
     namedAs: outcome === 'wrong name' && named !== undefined ? faultName(named) : null,
+    ...(finding.check === 'tapering-bed' && (named === 'thick-joint' || named === 'thin-joint')
+      ? { note: 'This bed tapers. The mean of its two ends is within the limits for thickness.' }
+      : {}),
     rulesTitle: ruleSetTitle(from),
     standsIn: from !== rules,
   };
@@ -81,6 +84,7 @@ function falseRow(
       limit: measured.limit,
       end: measured.end,
       unit: measured.unit,
+      isMean: mark.part.endsWith('-bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
       source: [ruleSetTitle(measured.rules), measured.title, measured.clause]
         .filter((each) => each !== '')
         .join(' · '),

@@ -25,24 +25,21 @@ const STEPS: readonly (Step & { readonly label: string })[] = [
 /** Older ones are forgotten: a short record is read, a long one is not. */
 const MOST_SHOWN = 8;
 
-/** In the view behind a unit: which one is lifted, the way to others, and what was seen behind those lifted before. */
+/** In the view behind a unit: which one is lifted, what its back shows, and the way to others. */
 export function LiftedBar(props: {
   readonly name: string;
-  /** The latest first, with the one lifted now. */
-  readonly record: readonly LiftedUnit[];
+  readonly back: string | null;
   readonly onStep: (step: Step) => void;
-  readonly onLift: (unit: string) => void;
   /** Opens the card of the unit lifted; absent after hand-in. */
   readonly onRead: (() => void) | undefined;
 }) {
-  const { name, record, onStep, onLift, onRead } = props;
-  const [now, ...before] = record;
+  const { name, back, onStep, onRead } = props;
   return (
     <div className={styles.bar}>
       <p className={styles.now}>
         <span role="status">
           Lifted: <strong>{name}</strong>
-          {now?.back && `. ${now.back}`}
+          {back && `. ${back}`}
         </span>
         {onRead && (
           <button type="button" onClick={onRead}>
@@ -57,21 +54,31 @@ export function LiftedBar(props: {
           </button>
         ))}
       </div>
-      {before.length > 0 && (
-        <details className={styles.record}>
-          <summary>Lifted before ({before.length})</summary>
-          <ul>
-            {before.slice(0, MOST_SHOWN).map(({ unit, name: each, back }) => (
-              <li key={unit}>
-                <button type="button" onClick={() => onLift(unit)}>
-                  {each}
-                </button>
-                {back && <span> {back}</span>}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
     </div>
+  );
+}
+
+/** The units lifted before the one lifted now, each with what its back showed. */
+export function LiftedRecord(props: {
+  /** The latest first: the one lifted now leads and is left out. */
+  readonly record: readonly LiftedUnit[];
+  readonly onLift: (unit: string) => void;
+}) {
+  const before = props.record.slice(1);
+  if (before.length === 0) return null;
+  return (
+    <details className={styles.record} open>
+      <summary>Lifted before ({before.length})</summary>
+      <ul>
+        {before.slice(0, MOST_SHOWN).map(({ unit, name, back }) => (
+          <li key={unit}>
+            <button type="button" onClick={() => props.onLift(unit)}>
+              {name}
+            </button>
+            {back && <span> {back}</span>}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -6,7 +6,7 @@ import type { Sure } from '../../lib/marking/mark';
 import { ChoiceBar } from '../forms/choice-bar';
 import { FaultChooser } from './fault-chooser';
 import styles from './mark-form.module.css';
-import { type FaultChoice, type PickedPart, placesFor, scopeOf } from './part-facts';
+import { type FaultChoice, type PickedPart, placesFor, type Scope, scopeOf } from './part-facts';
 import type { Mark } from './practice-state';
 import { SURE_WORDS } from './sure-words';
 
@@ -37,7 +37,8 @@ export function MarkForm(props: {
 
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!fault || !place) setProblem('Choose a fault from the list first.');
+    if (!fault) setProblem('Choose a fault from the list first.');
+    else if (!place) setProblem(pickFirst(fault.scope));
     else setProblem(onMark({ part: place.id, fault: fault.id, sure }));
   };
 
@@ -54,7 +55,7 @@ export function MarkForm(props: {
           setProblem(null);
         }}
       />
-      <div className={styles.finish}>
+      <div className={styles.finish} data-chosen={fault !== undefined}>
         {fault && place && places.length === 1 && (
           <p className={styles.where}>
             <strong>{fault.name}</strong> on <strong>{place.name}</strong>
@@ -79,6 +80,7 @@ export function MarkForm(props: {
             </select>
           </p>
         )}
+        {fault && !place && <p className={styles.where}>{pickFirst(fault.scope)}</p>}
         {fault && (
           <ChoiceBar
             legend="How sure?"
@@ -96,6 +98,14 @@ export function MarkForm(props: {
       </div>
     </form>
   );
+}
+
+/** Where a fault cannot go on the part picked nor on anything near it. */
+function pickFirst(scope: Scope): string {
+  if (scope === 'course') return 'This goes on a whole course. Pick a unit of that course first.';
+  return scope === 'joint'
+    ? 'This goes on a joint. Pick the joint, or a unit beside it, first.'
+    : 'This goes on one unit. Pick that unit first.';
 }
 
 const SURE_OF = { '1': 1, '2': 2, '3': 3 } as const satisfies Record<string, Sure>;

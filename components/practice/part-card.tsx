@@ -1,7 +1,8 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { formatLength, type LengthSystem } from '../../lib/units';
+import type { LengthSystem } from '../../lib/units';
+import { formatMeasure } from '../result/format-measure';
 import styles from './part-card.module.css';
 import type { PickedPart } from './part-facts';
 
@@ -39,7 +40,9 @@ export function PartCard(props: {
           {picked.readings.map((reading) => (
             <div key={reading.label}>
               <dt>{reading.label}</dt>
-              <dd>{'mm' in reading ? formatLength(reading.mm, system) : reading.text}</dd>
+              <dd>
+                {'mm' in reading ? formatMeasure(reading.mm, 'mm', system, reading.fine) : reading.text}
+              </dd>
             </div>
           ))}
         </dl>

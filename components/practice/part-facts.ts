@@ -11,7 +11,8 @@ export interface NamedPart {
 
 /** Something read off at a part: a length, or words. Never a verdict. */
 export type Reading =
-  | { readonly label: string; readonly mm: Mm }
+  /** `fine`: as a caliper reads it. */
+  | { readonly label: string; readonly mm: Mm; readonly fine?: boolean }
   | { readonly label: string; readonly text: string };
 
 export interface PickedPart extends NamedPart {
@@ -47,9 +48,11 @@ export function scopeOf(kind: PartKind): Scope {
   return kind === 'bed' || kind === 'head' ? 'joint' : kind;
 }
 
-/** Where a mark for a fault can go from the part picked: the part itself when it is of the right sort, else what is nearby and is. */
+const ON_EVERY_WALL: readonly Scope[] = ['unit', 'joint', 'course'];
+
+/** Where a mark for a fault can go from the part picked: the part itself when it is of the right sort, else what is nearby and is. None where every wall has such a part, but not near here. */
 export function placesFor(fault: FaultChoice, picked: PickedPart): readonly NamedPart[] {
   if (scopeOf(picked.kind) === fault.scope) return [picked];
   const fitting = picked.nearby.filter(({ kind }) => scopeOf(kind) === fault.scope);
-  return fitting.length > 0 ? fitting : [picked];
+  return fitting.length > 0 || ON_EVERY_WALL.includes(fault.scope) ? fitting : [picked];
 }

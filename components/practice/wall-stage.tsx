@@ -27,6 +27,8 @@ export function WallStage(props: {
   readonly hint: string | null;
   /** What goes with the view chosen, above the drawing. */
   readonly bar: ReactNode;
+  /** The same, below the drawing. */
+  readonly below: ReactNode;
   readonly marks: readonly DrawnMark[];
   readonly selected: string | null;
   readonly system: LengthSystem;
@@ -34,7 +36,7 @@ export function WallStage(props: {
   readonly onView: (key: string) => void;
   readonly onPick: ((part: string) => void) | undefined;
 }) {
-  const { wall, label, views, viewKey, view, hint, bar, marks, selected, system, lengths } = props;
+  const { wall, label, views, viewKey, view, hint, bar, below, marks, selected, system, lengths } = props;
   const { onView, onPick } = props;
   const [layer, setLayer] = useState<Layer>('units');
   return (
@@ -57,6 +59,7 @@ export function WallStage(props: {
           {...(onPick ? { onPick } : {})}
         />
       </div>
+      {below}
       <div className={styles.bars}>
         {onPick && <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />}
         {lengths}

@@ -40,6 +40,7 @@ export function FindingItem(props: {
       </h3>
       <p className={styles.place}>{row.place}</p>
       {namedAs && <p>You called it “{namedAs}”. The place was right, so it counts half.</p>}
+      {row.note && <p>{row.note}</p>}
       <button
         type="button"
         className={styles.show}

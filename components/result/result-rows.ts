@@ -18,6 +18,8 @@ export interface FindingRow {
   readonly place: string;
   /** The fault the learner named there, when it was another. */
   readonly namedAs: string | null;
+  /** Why the name given was near, when there is something to say. */
+  readonly note?: string;
   /** Name of the rule set the limit comes from. */
   readonly rulesTitle: string;
   /** True where the rule set in use says nothing, and another one's figure stands in. */
@@ -30,6 +32,8 @@ export interface Within {
   readonly limit: number;
   readonly end: 'at most' | 'at least';
   readonly unit: string;
+  /** True where the value is the mean of both ends of a bed. */
+  readonly isMean?: boolean;
   readonly source: string;
 }
 

@@ -1,6 +1,7 @@
 'use client';
 
 import Link from 'next/link';
+import type { CheckId } from '../../lib/inspect/finding';
 import type { LengthSystem } from '../../lib/units';
 import { Caution } from '../forms/caution';
 import { FalseMarkItem } from './false-mark-item';
@@ -8,6 +9,9 @@ import { FindingItem } from './finding-item';
 import styles from './result.module.css';
 import type { ResultRows } from './result-rows';
 import { scoreOf100, scoreWords } from './score-words';
+
+/** In a new wall these are a matter of looks; in an old one they are movement. */
+const MOVEMENT: readonly CheckId[] = ['bulge-or-hollow', 'out-of-plumb'];
 
 /** The result of a hand-in: a number and words, every fault, every false mark, and what to do next. */
 export function ResultView(props: {
@@ -23,6 +27,7 @@ export function ResultView(props: {
 }) {
   const { rows, system, shown, nextHref, onShow, onStartAgain } = props;
   const couldFall = rows.findings.some(({ finding }) => finding.hazard === 'could fall');
+  const moves = !couldFall && rows.findings.some(({ finding }) => MOVEMENT.includes(finding.check));
   return (
     <section className={styles.result} aria-labelledby="result-heading">
       <h2 id="result-heading" tabIndex={-1}>
@@ -32,9 +37,11 @@ export function ResultView(props: {
         <strong>{scoreOf100(rows.score)}</strong> of 100
       </p>
       <p className={styles.words}>{scoreWords(rows)}</p>
-      <p className={styles.ruleLine}>
-        The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.
-      </p>
+      {couldFall && (
+        <p className={styles.ruleLine}>
+          The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.
+        </p>
+      )}
       {rows.capped && <p className={styles.capped}>{rows.capped}</p>}
       {rows.repeats > 0 && (
         <p>
@@ -43,6 +50,9 @@ export function ResultView(props: {
         </p>
       )}
       {couldFall && <Caution word="Danger, on a real wall" lines={props.couldFallCautions} toSafety />}
+      {moves && (
+        <Caution word="Danger, if an old wall looks like this" lines={props.couldFallCautions} toSafety />
+      )}
       {rows.findings.length > 0 && (
         <>
           <h3 className={styles.listTitle}>Faults on this wall</h3>

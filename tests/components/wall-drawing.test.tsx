@@ -135,6 +135,21 @@ describe('by pointer', () => {
   });
 });
 
+test('a first tap on a small wall comes closer, says so and picks nothing', () => {
+  const onPick = vi.fn();
+  const { container } = render(drawing({ onPick }));
+  const svg = sized(container);
+  // A fifth of full size: courses of 70 mm are 14 px high.
+  const { left, top, width, height } = svg.getBoundingClientRect();
+  svg.getBoundingClientRect = () => new DOMRect(left / 5, top / 5, width / 5, height / 5);
+  expect(screen.getByRole('status')).toHaveTextContent(/^$/);
+  fireEvent.pointerDown(svg, { pointerId: 1, pointerType: 'touch', clientX: 20, clientY: -8 });
+  fireEvent.pointerUp(svg, { pointerId: 1, pointerType: 'touch', clientX: 20, clientY: -8 });
+  fireEvent.click(svg, { clientX: 20, clientY: -8 });
+  expect(screen.getByRole('status')).toHaveTextContent('Closer. Tap again to pick.');
+  expect(onPick).not.toHaveBeenCalled();
+});
+
 describe('marks', () => {
   const mark: DrawnMark = {
     number: 3,

@@ -2,7 +2,7 @@
 
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { Bench } from '../../../components/practice/bench';
-import { LiftedBar } from '../../../components/practice/lifted-bar';
+import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
 import { Review } from '../../../components/practice/review';
 import { WallStage } from '../../../components/practice/wall-stage';
@@ -34,13 +34,13 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
             viewKey === 'behind' && (
               <LiftedBar
                 name={open.nameOf(lifting.lifted)}
-                record={lifting.record}
+                back={lifting.record[0]?.back ?? null}
                 onStep={practice.step}
-                onLift={practice.lift}
                 onRead={isLooking ? () => practice.pick(lifting.lifted) : undefined}
               />
             )
           }
+          below={viewKey === 'behind' && <LiftedRecord record={lifting.record} onLift={practice.lift} />}
           marks={practice.drawn}
           selected={picked}
           system={system}
