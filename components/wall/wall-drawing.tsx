@@ -67,6 +67,7 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
   const gestures = useGestures(svg, seen);
   const [place, moveTo] = usePlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
+  const [closer, setCloser] = useState(false);
   const active = rows[place.row]?.targets[place.index] ?? null;
   const selectedBox = useMemo(
     () => drawing.spots.find(({ part }) => part === selected) ?? null,
@@ -88,8 +89,10 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
     const target = targetAt(rows, x, y, SLACK[layer] * scale);
     if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale)) {
       seen.zoom((WORKING * scale) / wall.gauge, [x, y]);
+      setCloser(true);
       return;
     }
+    setCloser(false);
     if (target === null) return;
     moveTo(placeOf(rows, target.part) ?? place);
     focusOn(svg.current, target);
@@ -169,7 +172,11 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
         whole={whole}
         onNearer={() => seen.zoom(STEP, middleOf(seen.box))}
         onFurther={() => seen.zoom(1 / STEP, middleOf(seen.box))}
-        onWhole={seen.showWhole}
+        onWhole={() => {
+          setCloser(false);
+          seen.showWhole();
+        }}
+        said={closer ? 'Closer. Tap again to pick.' : ''}
       />
     </div>
   );

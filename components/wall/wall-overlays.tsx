@@ -1,5 +1,5 @@
 import { labelNodes } from '../../lib/views/label-nodes';
-import { type MarkBox, markOnSheet, markShapes } from '../../lib/views/mark-shapes';
+import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/mark-shapes';
 import type { Box, Drawing } from '../../lib/views/shape';
 import { nodeOf, tenth, turned } from '../../lib/views/svg-nodes';
 import { pagePaint, svgElement } from './svg-element';
@@ -42,8 +42,9 @@ export function WallMarks({
         const box = markOnSheet(drawing, mark, mmPerPx);
         if (box === null) return null;
         const radius = 11 * mmPerPx;
-        const x = tenth(box.x);
-        const y = tenth(turned(box.y + box.height));
+        const [left, top] = badgePlace(drawing.box, [box.x, box.y + box.height], mmPerPx);
+        const x = tenth(left);
+        const y = tenth(turned(top));
         return (
           // biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: a group of SVG is no control.
           <g

@@ -6,11 +6,14 @@ export function ZoomButtons({
   onNearer,
   onFurther,
   onWhole,
+  said,
 }: {
   readonly whole: boolean;
   readonly onNearer: () => void;
   readonly onFurther: () => void;
   readonly onWhole: () => void;
+  /** What the last tap did, if it picked nothing. */
+  readonly said: string;
 }) {
   return (
     <div className={styles.zoom}>
@@ -23,6 +26,9 @@ export function ZoomButtons({
       <button type="button" onClick={onWhole} disabled={whole}>
         Whole wall
       </button>
+      <p role="status" className={styles.said}>
+        {said}
+      </p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Tie, Wall } from '../wall/model';
 import type { PartKind } from '../wall/parts';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
 import { faceSpots } from './face-spots';
+import { TEXT_SHARE } from './label-nodes';
 import { caliper } from './part-names';
 import {
   type Box,
@@ -26,6 +27,8 @@ const MARGIN_LEFT: Mm = 460;
 const ABOVE: Mm = 110;
 /** A stud is this wide (nominal two-by), mm. */
 const STUD: Mm = 38;
+/** A tie this near an end of its panel carries its text inward, mm. */
+const NEAR_END: Mm = 200;
 
 /**
  * Before the veneer goes up: sheathing over studs, openings, and every strap hanging flat from its fixing, as long and as wide as
@@ -33,13 +36,19 @@ const STUD: Mm = 38;
  */
 export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
   const surveys = surveyOf(wall).panels;
+  const across = surveys.reduce((sum, { panel }) => sum + panel.length + BETWEEN, 0);
+  const text = across * TEXT_SHARE;
+  const marginLeft = Math.max(MARGIN_LEFT, 120 + 2 * text);
+  const between = Math.max(BETWEEN, 120 + 2 * text);
+  const above = surveys.length > 1 ? Math.max(ABOVE, 1.5 * text) : ABOVE;
+  const below = Math.max(MARGIN, 122 + 2.9 * text);
   let from = 0;
   const frames: Frame[] = surveys.map(({ panel }) => {
     const frame = { panel: panel.id, x: from, y: 0, scale: 1 };
-    from += panel.length + BETWEEN;
+    from += panel.length + between;
     return frame;
   });
-  const end = from - BETWEEN;
+  const end = from - between;
   const top = Math.max(...surveys.map(topOf));
   const shapes: Shape[] = [];
   const labels: Label[] = [];
@@ -49,16 +58,34 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
     const up = upTape(x - 70, topOf(survey), system);
     const many = surveys.length > 1;
     shapes.push(...panelShapes(wall, survey, x), studTicks(survey, x), ...along.shapes, ...up.shapes);
-    labels.push(...along.labels, ...up.labels, ...survey.ties.map((tie) => tieLabel(wall, survey, tie, x)));
+    labels.push(
+      ...along.labels,
+      ...up.labels,
+      ...survey.ties.map((tie) => tieLabel(wall, survey, tie, x, system)),
+    );
     if (many)
       labels.push({
-        at: [x + survey.panel.length / 2, topOf(survey) + ABOVE * 0.5],
+        at: [x + survey.panel.length / 2, topOf(survey) + above / 2],
         text: `Wall ${survey.panel.id}`,
         anchor: 'middle',
       });
   }
+  const narrowest = labels.reduce<Label | null>(
+    (least, label) =>
+      label.plate && (label.room ?? 0) < (least?.room ?? Number.POSITIVE_INFINITY) ? label : least,
+    null,
+  );
+  if (narrowest !== null) {
+    labels.push({
+      at: [-marginLeft + 40, -122],
+      rise: -2.2,
+      text: 'Zoom in to read the straps',
+      anchor: 'start',
+      standsFor: narrowest,
+    });
+  }
   return {
-    box: { x: -MARGIN_LEFT, y: -MARGIN, width: end + MARGIN_LEFT + 60, height: top + MARGIN + ABOVE },
+    box: { x: -marginLeft, y: -below, width: end + marginLeft + 60, height: top + below + above },
     shapes,
     labels,
     frames,
@@ -157,14 +184,19 @@ function strap(wall: Wall, tie: Tie, x: Mm): readonly Shape[] {
 }
 
 /** What a caliper on the strap reads; shown once the reader is near enough that the texts do not touch. */
-function tieLabel(wall: Wall, { panel }: PanelSurvey, tie: Tie, x: Mm): Label {
+function tieLabel(wall: Wall, { panel }: PanelSurvey, tie: Tie, x: Mm, system: LengthSystem): Label {
   const gaps = panel.studs.filter((stud) => stud !== tie.x).map((stud) => Math.abs(stud - tie.x));
+  const room = Math.min(6 * wall.gauge, ...gaps);
+  // Beside an end of the panel the text runs inward, so that it covers neither the tape nor the edge of the sheet.
+  const anchor = tie.x < NEAR_END ? 'start' : panel.length - tie.x < NEAR_END ? 'end' : 'middle';
+  const aside = anchor === 'start' ? -14 : anchor === 'end' ? 14 : 0;
   return {
-    at: [x + tie.x, tie.y + 30],
-    text: caliper(tie.thickness),
-    anchor: 'middle',
+    at: [x + tie.x + aside, tie.y + 8],
+    text: caliper(tie.thickness, system),
+    anchor,
+    rise: 0.75,
     plate: true,
-    room: Math.min(3 * wall.gauge * 2, ...gaps) * 0.98,
+    room: room * (anchor === 'middle' ? 0.98 : 0.65),
   };
 }
 

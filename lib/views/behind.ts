@@ -26,8 +26,22 @@ export function behindView(wall: Wall, id: string, system: LengthSystem): Drawin
   const width = lengthDimension(0, unit.length, unit.height + 16, 6, 16, system);
   const bar = scaleBar(0, low - 34, unit.length * 0.6, 5, system);
   const margin = 40;
+  const wide = unit.length + 2 * margin;
+  // Lines as far apart as the text is high on a phone, where the sheet is smallest.
+  const line = wide * 0.055;
+  const captions = [
+    `Course ${unit.course}, unit ${unit.position}: its back,`,
+    'seen through from the front: left is left',
+  ].map(
+    (text, index): Label => ({
+      at: [-margin * 0.8, low - 46 - (index + 0.5) * line],
+      text,
+      anchor: 'start',
+    }),
+  );
+  const foot = low - 52 - 2 * line;
   return {
-    box: { x: -margin, y: low - 52, width: unit.length + 2 * margin, height: unit.height + 100 - low + 52 },
+    box: { x: -margin, y: foot, width: wide, height: unit.height + 50 - foot },
     shapes: [
       { kind: 'area', rings: [outlineOf(level)], fill: `url:unit${unit.shade % 8}a` },
       { kind: 'area', rings: [rectRing(0, 0, unit.length, unit.height)], fill: 'url:fleck' },
@@ -36,13 +50,7 @@ export function behindView(wall: Wall, id: string, system: LengthSystem): Drawin
       ...width.shapes,
       ...bar.shapes,
     ],
-    labels: [
-      { ...width.label, text: `back of unit ${unit.id}, ${width.label.text}` },
-      { at: [0, unit.height + 62], text: 'seen through from the front:', anchor: 'start' },
-      { at: [0, unit.height + 46], text: 'left is left', anchor: 'start' },
-      ...bed.labels,
-      bar.label,
-    ],
+    labels: [width.label, ...captions, ...bed.labels, bar.label],
     frames: [],
     spots: [spotOf(unit)],
   };
@@ -154,7 +162,7 @@ function bedBelow(
       ...straps.map(
         ({ tie, x, top }): Label => ({
           at: [x + tie.width + 6, top + 14],
-          text: `${caliper(tie.thickness)}; ${length(tie.embedment, system)} deep`,
+          text: `${caliper(tie.thickness, system)}; ${length(tie.embedment, system)} deep`,
           anchor: x > unit.length / 2 ? 'end' : 'start',
           ...(x > unit.length / 2 ? { at: [x - 6, top + 14] as const } : {}),
         }),

@@ -9,7 +9,7 @@ import { faceOf } from './unit-outline';
 const TOOLED_SHADE = 2.6;
 const FLUSH_SHADE = 0.9;
 /** A raked joint lies in its units' shade by this much for each mm of recess. */
-const RAKED_SHADE = 1.1;
+const RAKED_SHADE = 0.5;
 
 /** The mortar between the units of a panel, its shade under the units, and what is not filled. */
 export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
@@ -18,7 +18,7 @@ export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
   const raked = survey.panel.profile === 'raked';
   return [
     { kind: 'area', rings: patches, fill: 'url:mortar' },
-    ...(raked ? [{ kind: 'area', rings: patches, fill: '#1a1310', opacity: 0.22 } as Area] : []),
+    ...(raked ? [{ kind: 'area', rings: patches, fill: '#1a1310', opacity: 0.12 } as Area] : []),
     {
       kind: 'area',
       // A free end shades nothing beside it.
@@ -26,7 +26,7 @@ export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
         shifted(faceOf(unit), right === null ? 0 : shade / 2, -shade),
       ),
       fill: '#1a1310',
-      opacity: raked ? 0.62 : 0.36,
+      opacity: raked ? 0.42 : 0.36,
     },
     ...slots(wall, survey),
   ];

@@ -15,6 +15,7 @@ import { frontJoints } from './front-joints';
 import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
 import { frontUnits } from './front-units';
+import { TEXT_SHARE } from './label-nodes';
 import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from './shape';
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
@@ -29,6 +30,15 @@ const BETWEEN: Mm = 300;
 
 /** The wall from in front: its panels side by side, a return set off past a corner line. */
 export function frontView(wall: Wall, system: LengthSystem): Drawing {
+  return frontOf(wall, system, true);
+}
+
+/** The wall from in front without dimensions, titles and margins: a picture that is shown small, on any page. */
+export function frontPicture(wall: Wall): Drawing {
+  return frontOf(wall, 'mm', false);
+}
+
+function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
   const surveys = surveyOf(wall).panels;
   const frames = framesOf(surveys);
   const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
@@ -37,7 +47,11 @@ export function frontView(wall: Wall, system: LengthSystem): Drawing {
   const end = (frames[frames.length - 1]?.x ?? 0) + (last?.length ?? 0);
   const low = -LEDGE_HIGH - GROUND_HIGH;
   const beside = surveys.some(({ panel }) => panel.gable !== null) ? BESIDE_EAVES : BESIDE;
-  const picture: Box = { x: -beside, y: low, width: end + 2 * beside, height: ridge + ABOVE - low };
+  const text = (end + 2 * beside) * TEXT_SHARE;
+  const above = surveys.length > 1 ? Math.max(ABOVE, 1.5 * text) : ABOVE;
+  const marginLeft = Math.max(MARGIN_LEFT, 2.3 * text);
+  const marginBelow = Math.max(MARGIN_BELOW, 2.3 * text);
+  const picture: Box = { x: -beside, y: low, width: end + 2 * beside, height: ridge + above - low };
   const shapes: Shape[] = [rect(picture, '--sky')];
   const labels: Label[] = [];
   for (const [index, survey] of surveys.entries()) {
@@ -51,31 +65,37 @@ export function frontView(wall: Wall, system: LengthSystem): Drawing {
     const length = lengthDimension(
       x,
       x + panel.length,
-      low - MARGIN_BELOW * 0.36,
+      low - marginBelow * 0.36,
       34,
-      -MARGIN_BELOW * 0.36,
+      -marginBelow * 0.36,
       system,
     );
+    if (!measured) continue;
     shapes.push(...length.shapes);
     labels.push({ ...length.label, room: panel.length });
   }
   const height = heightDimension(
     0,
     tops.get(surveys[0]?.panel.id ?? '') ?? 0,
-    -beside - MARGIN_LEFT * 0.28,
+    -beside - marginLeft * 0.28,
     34,
-    MARGIN_LEFT * 0.42,
+    marginLeft * 0.42,
     system,
   );
-  shapes.push(...height.shapes, ...cornerLines(surveys, frames, low, ridge + ABOVE));
-  labels.push(height.label, ...returnLabels(surveys, frames, ridge));
+  shapes.push(...cornerLines(surveys, frames, low, ridge + above));
+  if (measured) {
+    shapes.push(...height.shapes);
+    labels.push(height.label, ...returnLabels(surveys, frames, ridge + above / 2, beside));
+  }
   return {
-    box: {
-      x: picture.x - MARGIN_LEFT,
-      y: picture.y - MARGIN_BELOW,
-      width: picture.width + MARGIN_LEFT,
-      height: picture.height + MARGIN_BELOW,
-    },
+    box: measured
+      ? {
+          x: picture.x - marginLeft,
+          y: picture.y - marginBelow,
+          width: picture.width + marginLeft,
+          height: picture.height + marginBelow,
+        }
+      : picture,
     shapes,
     labels,
     frames,
@@ -145,12 +165,13 @@ function cornerLines(
 function returnLabels(
   surveys: readonly PanelSurvey[],
   frames: readonly Frame[],
-  ridge: Mm,
+  y: Mm,
+  beside: Mm,
 ): readonly Label[] {
   if (surveys.length < 2) return [];
   return surveys.flatMap(({ panel }, index): readonly Label[] => {
     const x = (frames[index]?.x ?? 0) + panel.length / 2;
-    const text = isReturn(panel) ? `Return, wall ${panel.id}` : `Wall ${panel.id}`;
-    return [{ at: [x, ridge + ABOVE * 0.5], text, anchor: 'middle', room: panel.length }];
+    const text = isReturn(panel) ? `Return ${panel.id}` : `Wall ${panel.id}`;
+    return [{ at: [x, y], text, anchor: 'middle', room: panel.length + 2 * Math.min(beside, BETWEEN / 2) }];
   });
 }

@@ -2,6 +2,8 @@ import type { Label } from './shape';
 import { type PaintOf, type SvgNode, tenth, turned } from './svg-nodes';
 
 const SIZE = 13;
+/** Height of a text as a share of what is drawn across, on the narrowest screen: 13 px in 350, and a tenth for the margins. */
+export const TEXT_SHARE = 0.041;
 /** Mean width of a letter, as a share of the size; a little wide, so that texts never touch. */
 const LETTER = 0.6;
 
@@ -9,10 +11,10 @@ const LETTER = 0.6;
 export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: PaintOf): readonly SvgNode[] {
   const size = SIZE * mmPerPx;
   return labels.flatMap((label) => {
-    const wide = label.text.length * LETTER * size;
-    if (label.room !== undefined && label.room < wide) return [];
+    const wide = wideOf(label, size);
+    if (!hasRoom(label, size) || (label.standsFor && hasRoom(label.standsFor, size))) return [];
     const x = tenth(label.at[0]);
-    const y = tenth(turned(label.at[1]));
+    const y = tenth(turned(label.at[1] + (label.rise ?? 0) * size));
     const text: SvgNode = {
       tag: 'text',
       attributes: {
@@ -43,4 +45,12 @@ export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: P
     };
     return [plate, text];
   });
+}
+
+function wideOf({ text }: Label, size: number): number {
+  return text.length * LETTER * size;
+}
+
+function hasRoom(label: Label, size: number): boolean {
+  return label.room === undefined || label.room >= wideOf(label, size);
 }

@@ -11,6 +11,17 @@ export interface MarkBox extends Box {
 /** A box this small on the screen would hide in its own ring, px. */
 const LEAST = 18;
 const ROOM = 4;
+/** A badge, half as wide as it is with its rim, px. */
+const BADGE = 13;
+
+/** Where a badge at a corner of a mark stands: at the corner, or as near to it as the whole badge stays on the sheet. */
+export function badgePlace(sheet: Box, [x, y]: Point, mmPerPx: number): Point {
+  const half = BADGE * mmPerPx;
+  return [
+    Math.min(sheet.x + sheet.width - half, Math.max(sheet.x + half, x)),
+    Math.min(sheet.y + sheet.height - half, Math.max(sheet.y + half, y)),
+  ];
+}
 
 /** Where a mark lies on the sheet, with room round it; null where the view does not show that face. */
 export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): Box | null {
@@ -31,13 +42,13 @@ export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): B
 export function markShapes(drawing: Drawing, marks: readonly MarkBox[], mmPerPx: number): readonly Shape[] {
   return marks.flatMap((mark) => {
     const box = markOnSheet(drawing, mark, mmPerPx);
-    return box === null ? [] : ringAndSign(mark.state, box, mmPerPx);
+    return box === null ? [] : ringAndSign(drawing.box, mark.state, box, mmPerPx);
   });
 }
 
 const PAINTS = { mark: '--chalk', found: '--moss', missed: '--ink', false: '--clay' } as const;
 
-function ringAndSign(state: MarkBox['state'], box: Box, mmPerPx: number): readonly Shape[] {
+function ringAndSign(sheet: Box, state: MarkBox['state'], box: Box, mmPerPx: number): readonly Shape[] {
   const paint = PAINTS[state];
   const ring = [rectRing(box.x, box.y, box.width, box.height)];
   const pen = (width: number, dash?: readonly number[]): Pen => ({
@@ -51,16 +62,17 @@ function ringAndSign(state: MarkBox['state'], box: Box, mmPerPx: number): readon
   if (state === 'mark') return [halo, line];
   const hatch: readonly Shape[] =
     state === 'false' ? [{ kind: 'area', rings: crossHatch(box, 9 * mmPerPx), open: true, pen: pen(1) }] : [];
-  return [halo, ...hatch, line, ...sign(state, box, mmPerPx, paint)];
+  return [halo, ...hatch, line, ...sign(sheet, state, box, mmPerPx, paint)];
 }
 
 function sign(
+  sheet: Box,
   state: 'found' | 'missed' | 'false',
   box: Box,
   mmPerPx: number,
   paint: string,
 ): readonly Shape[] {
-  const at: Point = [box.x + box.width, box.y + box.height];
+  const at = badgePlace(sheet, [box.x + box.width, box.y + box.height], mmPerPx);
   const radius = 10 * mmPerPx;
   const to = (x: number, y: number): Point => [at[0] + x * mmPerPx, at[1] + y * mmPerPx];
   const plate: Shape = { kind: 'dot', at, radius, fill: '--raised', pen: { paint, width: 2.5, thin: true } };

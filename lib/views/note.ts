@@ -7,6 +7,16 @@ export interface Note {
   readonly label: Label;
 }
 
+/** What a note is to say, and the height it would like to stand at. */
+export interface NoteWish {
+  readonly target: Point;
+  readonly y: Mm;
+  readonly text: string;
+}
+
+/** Least distance between two notes, mm on the sheet of a section: a line of text on a phone. */
+const LINE: Mm = 50;
+
 /** A note to the right of a section: its text starts at (x, y), its line runs to `target`. */
 export function noteTo(target: Point, x: Mm, y: Mm, text: string): Note {
   return {
@@ -16,4 +26,16 @@ export function noteTo(target: Point, x: Mm, y: Mm, text: string): Note {
     ],
     label: { at: [x, y], text, anchor: 'start' },
   };
+}
+
+/** Notes one above another at x, each at its height or as far above it as the one below needs: none lies on another. */
+export function notesApart(wishes: readonly NoteWish[], x: Mm): readonly Note[] {
+  let least = Number.NEGATIVE_INFINITY;
+  return [...wishes]
+    .sort((a, b) => a.y - b.y)
+    .map(({ target, y, text }) => {
+      const level = Math.max(y, least);
+      least = level + LINE;
+      return noteTo(target, x, level, text);
+    });
 }

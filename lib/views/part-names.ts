@@ -1,4 +1,4 @@
-import { formatInches, formatMm, type LengthSystem, type Mm } from '../units';
+import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../units';
 import { headId, type Tie, type Wall } from '../wall/model';
 import { headWidth, type Placed, surveyOf } from '../wall/survey';
 import type { View } from './view';
@@ -42,7 +42,7 @@ export function partNames(wall: Wall, view: View, system: LengthSystem): Readonl
         `${wallName}${said}${view.kind === 'section' || kind === 'ledge' ? `, ${length(toX - fromX)} long` : ''}`,
       );
     }
-    for (const tie of survey.ties) names.set(tie.id, `${wallName}${tieName(wall, tie, length)}`);
+    for (const tie of survey.ties) names.set(tie.id, `${wallName}${tieName(wall, tie, length, system)}`);
     names.set(`${survey.panel.id}-left-end`, `${wallName}left end`);
     names.set(`${survey.panel.id}-right-end`, `${wallName}right end`);
   }
@@ -69,14 +69,23 @@ function nameUnit(
   }
 }
 
-/** "tie, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it, in mm in either system. */
-export function tieName(wall: Wall, tie: Tie, length: (mm: Mm) => string): string {
+/** "tie, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it. */
+export function tieName(
+  wall: Wall,
+  tie: Tie,
+  length: (mm: Mm) => string,
+  system: LengthSystem = 'mm',
+): string {
   const reach = wall.cavity > 0 ? `, ${length(wall.cavity + tie.embedment)} long` : '';
-  return `tie over course ${tie.course}, ${caliper(tie.thickness)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
+  return `tie over course ${tie.course}, ${caliper(tie.thickness, system)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
 }
 
-/** Hundredths of a millimetre, as read on a caliper. */
-export function caliper(thickness: Mm): string {
+/** As read on a caliper: hundredths of a millimetre, or thousandths of an inch ("0.039 in"). */
+export function caliper(thickness: Mm, system: LengthSystem = 'mm'): string {
+  if (system === 'inches') {
+    const thousandths = Math.round((thickness / inches(1)) * 1000);
+    return `${Math.floor(thousandths / 1000)}.${String(thousandths % 1000).padStart(3, '0')} in`;
+  }
   const hundredths = Math.round(thickness * 100);
   return `${Math.floor(hundredths / 100)}.${String(hundredths % 100).padStart(2, '0')} mm`;
 }

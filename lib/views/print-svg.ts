@@ -2,9 +2,10 @@ import type { LengthSystem } from '../units';
 import type { Wall } from '../wall/model';
 import { BY_DAY } from './colours';
 import { drawingOf } from './draw-view';
+import { frontPicture } from './front';
 import { labelNodes } from './label-nodes';
 import { type MarkBox, markShapes } from './mark-shapes';
-import type { Paint } from './shape';
+import type { Drawing, Paint } from './shape';
 import { sharedFills } from './shared-fills';
 import { nodeOf, type SvgNode, svgBox } from './svg-nodes';
 import { parseView, type View } from './view';
@@ -23,7 +24,15 @@ export function svgOf(
   marks: readonly MarkBox[] = [],
   system: LengthSystem = 'mm',
 ): string {
-  const drawing = drawingOf(wall, view, system);
+  return fileOf(wall, drawingOf(wall, view, system), marks);
+}
+
+/** A whole SVG file of the wall from in front by day, with no dimensions: for a page that shows it small. */
+export function pictureOf(wall: Wall): string {
+  return fileOf(wall, frontPicture(wall), []);
+}
+
+function fileOf(wall: Wall, drawing: Drawing, marks: readonly MarkBox[]): string {
   const [x, y, width, height] = svgBox(drawing.box);
   const mmPerPx = width / WIDTH;
   const body: readonly SvgNode[] = [

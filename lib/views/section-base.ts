@@ -111,7 +111,7 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
         ...overhang.label,
         at: [NOTES, ledge.y - 52],
         anchor: 'start',
-        text: `overhang ${overhang.label.text}`,
+        text: `overhang here ${overhang.label.text}`,
         strong: true,
       },
       ledgeNote.label,

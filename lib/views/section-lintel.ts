@@ -1,12 +1,20 @@
-import { formatMm, type LengthSystem, type Mm } from '../units';
+import type { LengthSystem, Mm } from '../units';
 import type { Opening, Support, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { cutSupport, unitsCut } from './cut-parts';
 import { heightDimension, lengthDimension } from './dimension';
-import { noteTo } from './note';
+import type { NoteWish } from './note';
 import { flashingOver, frameUnder } from './opening-head';
 import { scaleBar } from './scale-bar';
-import { cutWall, depthDimensions, NOTES, type Pieces, SHEET_LEFT, SHEET_RIGHT } from './section-sheet';
+import {
+  cutWall,
+  depthDimensions,
+  length,
+  NOTES,
+  type Pieces,
+  SHEET_LEFT,
+  SHEET_RIGHT,
+} from './section-sheet';
 import { headSpots } from './section-spots';
 import { type Drawing, lines } from './shape';
 import { headStrip } from './support-strip';
@@ -25,7 +33,15 @@ export function headSection(
   const x = opening.x + opening.width / 2 + 1;
   const head = opening.y + opening.height;
   const high = head + COURSES * wall.gauge + 6;
-  const body = cutWall(wall, survey, x, head, high, system);
+  const body = cutWall(
+    wall,
+    survey,
+    x,
+    head,
+    high,
+    system,
+    lintel === null ? [] : [steelNote(lintel, system)],
+  );
   const depth = depthDimensions(wall, high, system);
   const low = head - BELOW;
   const stripTop = low - 100;
@@ -82,6 +98,16 @@ function faceAt(survey: PanelSurvey, x: Mm, head: Mm): Mm {
   return unitsCut(survey, x).find(({ unit }) => unit.y > head - 5)?.unit.set ?? 0;
 }
 
+/** What the steel is, beside the notes of the ties. */
+function steelNote({ y, back, angle, material }: Support, system: LengthSystem): NoteWish {
+  const thick = angle?.thickness ?? 8;
+  return {
+    target: [back + thick / 2, y + (angle?.vertical ?? 20) * 0.62],
+    y: y + 20,
+    text: angle ? `angle ${length(thick, system)} thick` : material,
+  };
+}
+
 function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
   const { y, back, front, angle } = lintel;
   const thick = angle?.thickness ?? 8;
@@ -97,12 +123,6 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
   const upright = angle
     ? heightDimension(y - thick, y - thick + angle.vertical, back - 22, 13, 0, system)
     : null;
-  const note = noteTo(
-    [back + thick / 2, y + (angle?.vertical ?? 20) * 0.62],
-    NOTES,
-    y + 66,
-    angle ? `angle ${formatMm(thick)} thick` : lintel.material,
-  );
   return {
     shapes: [
       lines(
@@ -130,14 +150,13 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
       ...overhang.shapes,
       ...leg.shapes,
       ...(upright?.shapes ?? []),
-      ...note.shapes,
     ],
     labels: [
       {
         ...overhang.label,
         at: [NOTES, y - thick - 34],
         anchor: 'start',
-        text: `overhang ${overhang.label.text}`,
+        text: `overhang here ${overhang.label.text}`,
         strong: true,
       },
       { ...leg.label, at: [NOTES, y - thick - 84], anchor: 'start', text: `leg ${leg.label.text}` },
@@ -153,7 +172,6 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
             },
           ]
         : []),
-      note.label,
     ],
   };
 }

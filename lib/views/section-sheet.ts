@@ -3,7 +3,7 @@ import type { Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { cutBacking, cutBed, cutTie, cutUnit, SHEATHING, STUD_DEEP, unitsCut } from './cut-parts';
 import { lengthDimension } from './dimension';
-import { type Note, noteTo } from './note';
+import { type NoteWish, notesApart } from './note';
 import { type Label, lines, type Point, rect, type Shape } from './shape';
 
 /** Sheet of a section: z = 0 is the face line; notes stand to the right of it. */
@@ -20,7 +20,7 @@ export function length(mm: Mm, system: LengthSystem): string {
   return system === 'mm' ? formatMm(mm) : formatInches(mm);
 }
 
-/** Backing, air space, units, beds and the ties near the cut, from one level to another. */
+/** Backing, air space, units, beds and the ties near the cut, from one level to another; `others` are notes that stand among theirs. */
 export function cutWall(
   wall: Wall,
   survey: PanelSurvey,
@@ -28,20 +28,20 @@ export function cutWall(
   low: Mm,
   high: Mm,
   system: LengthSystem,
+  others: readonly NoteWish[] = [],
 ): Pieces {
   const cut = unitsCut(survey, x).filter(({ unit }) => unit.y > low - 5 && unit.y + unit.height < high + 1);
   const half = halfStud(survey.panel.studs);
   const ties = survey.ties.filter((tie) => Math.abs(tie.x - x) <= half && tie.y > low && tie.y < high);
   const face = -wall.family.depth - wall.cavity;
-  const notes = ties.map(
-    (tie): Note =>
-      noteTo(
-        [Math.min(-12, -wall.family.depth + tie.embedment), tie.y],
-        NOTES,
-        tie.y,
-        `tie, bedded ${length(tie.embedment, system)}`,
-      ),
+  const said = ties.map(
+    (tie): NoteWish => ({
+      target: [Math.min(-12, -wall.family.depth + tie.embedment), tie.y],
+      y: tie.y,
+      text: `tie, bedded ${length(tie.embedment, system)}`,
+    }),
   );
+  const notes = notesApart([...said, ...others], NOTES);
   return {
     shapes: [
       rect({ x: face, y: low, width: wall.cavity, height: high - low }, '--air'),

@@ -51,6 +51,10 @@ export interface Label {
   /** Reads upward. */
   readonly upright?: boolean;
   readonly room?: Mm;
+  /** How far above `at` its middle stands, in sizes of the text. */
+  readonly rise?: number;
+  /** Shown only while that label has too little room. */
+  readonly standsFor?: Label;
   readonly strong?: boolean;
   /** Stands on a plate of paper, for text over a drawing. */
   readonly plate?: boolean;

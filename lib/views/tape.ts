@@ -33,7 +33,8 @@ export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Tape {
     labels: marks
       .filter((mark) => mark % each === 0)
       .map((mark) => ({
-        at: [x + mark * step, y - WIDE - 56],
+        at: [x + mark * step, y - WIDE],
+        rise: -0.85,
         text: `${mark * unit}`,
         anchor: 'middle',
         room: step * each * 0.9,

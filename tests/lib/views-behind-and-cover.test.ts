@@ -30,6 +30,14 @@ describe('before cover', () => {
     expect(caliper(thickness)).toBe(text);
   });
 
+  test.each([
+    [1, '0.039 in'],
+    [0.76, '0.030 in'],
+    [1.6, '0.063 in'],
+  ])('in inches a caliper on %s reads %s', (thickness, text) => {
+    expect(caliper(thickness, 'inches')).toBe(text);
+  });
+
   test('every tie carries its reading', () => {
     const wall = handWall({ ties: [HAND_TIE, { ...HAND_TIE, id: 'A-tie2.2', x: 520, thickness: 0.48 }] });
     const texts = beforeCoverView(wall, 'mm').labels.map(({ text }) => text);
@@ -88,6 +96,14 @@ describe('texts and scale bars', () => {
     // Seven letters of 13 px × 0.6 are 54.6 px: 100 mm of room are enough up to 1.83 mm a pixel.
     expect(labelNodes([label], 1.8, plain)).toHaveLength(1);
     expect(labelNodes([label], 1.9, plain)).toHaveLength(0);
+  });
+
+  test('a text that stands for another is there only while the other has no room', () => {
+    const other: Label = { at: [0, 0], text: '1.00 mm', anchor: 'middle', room: 100 };
+    const label: Label = { at: [0, 0], text: 'Zoom in', anchor: 'start', standsFor: other };
+    const plain = (paint: string) => paint;
+    expect(labelNodes([label], 1.8, plain)).toHaveLength(0);
+    expect(labelNodes([label], 1.9, plain)).toHaveLength(1);
   });
 
   test.each([

@@ -55,7 +55,7 @@ describe('where parts lie on the sheet: y still up', () => {
       ['A', 0],
       ['B', 920],
     ]);
-    expect(view.labels.map(({ text }) => text)).toContain('Return, wall B');
+    expect(view.labels.map(({ text }) => text)).toContain('Return B');
   });
 
   test('length and height are dimensioned in the chosen system', () => {

@@ -18,16 +18,16 @@ function firstSurvey(wall = handWall()) {
 
 describe('the overhang drawn is from the edge of the support to the face over it', () => {
   test.each([
-    [0, -20, 'overhang 20 mm'],
-    [3, -20, 'overhang 23 mm'],
-    [-2, -31, 'overhang 29 mm'],
+    [0, -20, 'overhang here 20 mm'],
+    [3, -20, 'overhang here 23 mm'],
+    [-2, -31, 'overhang here 29 mm'],
   ])('face at %s, edge at %s: %s', (set, front, text) => {
     const wall = handWallWith('A1.2', { set }, { supports: [{ ...HAND_LEDGE, front }] });
     expect(texts(sectionView(wall, base, 'mm'))).toContain(text);
   });
 
   test('in inches: 20 mm is 13/16', () => {
-    expect(texts(sectionView(handWall(), base, 'inches'))).toContain('overhang 13/16 in');
+    expect(texts(sectionView(handWall(), base, 'inches'))).toContain('overhang here 13/16 in');
   });
 });
 
@@ -98,7 +98,7 @@ describe('what a section shows and says', () => {
     const said = texts(sectionView(handWindow(), head, 'mm'));
     expect(said).toEqual(
       expect.arrayContaining([
-        'overhang 16 mm',
+        'overhang here 16 mm',
         'leg 80 mm',
         'leg 90 mm',
         'angle 8 mm thick',
@@ -107,6 +107,18 @@ describe('what a section shows and says', () => {
         'clear width 210 mm',
       ]),
     );
+  });
+
+  test('in inches the angle is read in sixteenths: 8 mm is 5/16', () => {
+    expect(texts(sectionView(handWindow(), head, 'inches'))).toContain('angle 5/16 in thick');
+  });
+
+  test('two ties in one bed: their notes stand a line apart', () => {
+    const ties = [250, 370].map((x) => ({ ...HAND_TIE, id: `A-tie2.${x}`, x }));
+    const levels = sectionView(handWall({ ties }), base, 'mm').labels.flatMap(({ text, at }) =>
+      text.startsWith('tie') ? [at[1]] : [],
+    );
+    expect(levels).toEqual([145, 195]);
   });
 
   test('where the lintel was left out its opening can be cut', () => {

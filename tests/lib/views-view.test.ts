@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { badgePlace } from '../../lib/views/mark-shapes';
 import { printSvg, svgOf } from '../../lib/views/print-svg';
 import { pathText, svgBox } from '../../lib/views/svg-nodes';
 import { cutsOf, parseView, viewsOf } from '../../lib/views/view';
@@ -96,4 +97,12 @@ describe('a file that stands alone', () => {
       'stroke-dasharray="7 5"',
     );
   });
+});
+
+test('a badge stays whole on the sheet', () => {
+  const sheet = { x: -10, y: 0, width: 400, height: 300 };
+  expect(badgePlace(sheet, [200, 150], 2)).toEqual([200, 150]);
+  // 13 px of 2 mm from each edge.
+  expect(badgePlace(sheet, [-10, 0], 2)).toEqual([16, 26]);
+  expect(badgePlace(sheet, [500, 400], 2)).toEqual([364, 274]);
 });
