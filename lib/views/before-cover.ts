@@ -1,10 +1,10 @@
 import type { LengthSystem, Mm } from '../units';
-import type { Tie, Wall } from '../wall/model';
+import type { Wall } from '../wall/model';
 import type { PartKind } from '../wall/parts';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
+import { cornerPlan, turnOf } from './corner-plan';
 import { faceSpots } from './face-spots';
 import { TEXT_SHARE } from './label-nodes';
-import { caliper } from './part-names';
 import {
   type Box,
   type Drawing,
@@ -16,6 +16,7 @@ import {
   rectRing,
   type Shape,
 } from './shape';
+import { hangingStrap, strapLabel } from './straps';
 import { alongTape, upTape } from './tape';
 
 /** What stands before the veneer goes up. */
@@ -27,8 +28,6 @@ const MARGIN_LEFT: Mm = 460;
 const ABOVE: Mm = 110;
 /** A stud is this wide (nominal two-by), mm. */
 const STUD: Mm = 38;
-/** A tie this near an end of its panel carries its text inward, mm. */
-const NEAR_END: Mm = 200;
 
 /**
  * Before the veneer goes up: sheathing over studs, openings, and every strap hanging flat from its fixing, as long and as wide as
@@ -61,7 +60,7 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
     labels.push(
       ...along.labels,
       ...up.labels,
-      ...survey.ties.map((tie) => tieLabel(wall, survey, tie, x, system)),
+      ...survey.ties.map((tie) => strapLabel(wall, survey, tie, x, system)),
     );
     if (many)
       labels.push({
@@ -84,13 +83,18 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
       standsFor: narrowest,
     });
   }
+  const turn = turnOf(wall);
+  const plan = turn && cornerPlan(turn, 0, -below - 0.5 * text, system);
+  // Four lines of text, or the plan.
+  const low = plan ? Math.min(plan.spot.y - 0.5 * text, -below - 6.2 * text) : -below;
+  const spots = faceSpots(wall, frames, (kind) => STANDING.has(kind));
   return {
-    box: { x: -marginLeft, y: -below, width: end + marginLeft + 60, height: top + below + above },
-    shapes,
-    labels,
+    box: { x: -marginLeft, y: low, width: end + marginLeft + 60, height: top - low + above },
+    shapes: [...shapes, ...(plan?.shapes ?? [])],
+    labels: [...labels, ...(plan?.labels ?? [])],
     frames,
     // The veneer is still to come: of its units, joints and supports nothing is seen.
-    spots: faceSpots(wall, frames, (kind) => STANDING.has(kind)),
+    spots: plan ? [...spots.filter(({ part }) => part !== plan.spot.part), plan.spot] : spots,
   };
 }
 
@@ -139,7 +143,7 @@ function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
         pen: { paint: '#8a6233', width: 38 },
       },
     ]),
-    ...survey.ties.flatMap((tie) => strap(wall, tie, x)),
+    ...survey.ties.flatMap((tie) => hangingStrap(wall, tie, x)),
   ];
 }
 
@@ -166,38 +170,6 @@ function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
     ],
     { paint: '--slate', width: 1.2, thin: true },
   );
-}
-
-/** A strap hanging from its fixing: width as it is, length = air space and what will lie in the bed. */
-export function strapRing(wall: Wall, tie: Tie): readonly Point[] {
-  const long = wall.cavity + tie.embedment;
-  return rectRing(tie.x - tie.width / 2, tie.y - long, tie.width, long);
-}
-
-function strap(wall: Wall, tie: Tie, x: Mm): readonly Shape[] {
-  const ring = strapRing(wall, tie).map(([px, py]): Point => [px + x, py]);
-  return [
-    { kind: 'area', rings: [ring.map(([px, py]): Point => [px + 5, py - 4])], fill: '#1a1310', opacity: 0.4 },
-    { kind: 'area', rings: [ring], fill: '#aeb8bd', pen: { paint: '#30383d', width: 1.2, thin: true } },
-    { kind: 'dot', at: [x + tie.x, tie.y - 9], radius: 5, fill: '#30383d' },
-  ];
-}
-
-/** What a caliper on the strap reads; shown once the reader is near enough that the texts do not touch. */
-function tieLabel(wall: Wall, { panel }: PanelSurvey, tie: Tie, x: Mm, system: LengthSystem): Label {
-  const gaps = panel.studs.filter((stud) => stud !== tie.x).map((stud) => Math.abs(stud - tie.x));
-  const room = Math.min(6 * wall.gauge, ...gaps);
-  // Beside an end of the panel the text runs inward, so that it covers neither the tape nor the edge of the sheet.
-  const anchor = tie.x < NEAR_END ? 'start' : panel.length - tie.x < NEAR_END ? 'end' : 'middle';
-  const aside = anchor === 'start' ? -14 : anchor === 'end' ? 14 : 0;
-  return {
-    at: [x + tie.x + aside, tie.y + 8],
-    text: caliper(tie.thickness, system),
-    anchor,
-    rise: 0.75,
-    plate: true,
-    room: room * (anchor === 'middle' ? 0.98 : 0.65),
-  };
 }
 
 function topOf({ placed }: PanelSurvey): Mm {

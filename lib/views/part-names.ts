@@ -1,6 +1,7 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../units';
 import { headId, type Tie, type Wall } from '../wall/model';
 import { headWidth, type Placed, surveyOf } from '../wall/survey';
+import { offSquare, turnOf } from './corner-plan';
 import type { View } from './view';
 
 /**
@@ -49,6 +50,14 @@ export function partNames(wall: Wall, view: View, system: LengthSystem): Readonl
   for (const [index, { id }] of wall.panels.entries()) {
     const next = wall.panels[index + 1];
     if (next) names.set(`${id}-${next.id}-corner`, `corner of wall ${id} and wall ${next.id}`);
+  }
+  const turn = view.kind === 'before-cover' ? turnOf(wall) : null;
+  if (turn !== null) {
+    const off = system === 'mm' ? formatMm(offSquare(turn)) : formatInches(offSquare(turn));
+    names.set(
+      turn.corner,
+      `${names.get(turn.corner)}, ${length(1000)} along wall ${turn.turned.id} lies ${off} off square`,
+    );
   }
   return names;
 }

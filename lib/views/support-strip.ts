@@ -97,7 +97,7 @@ export function headStrip(
   ];
   const labels: Label[] = [
     {
-      at: [opening.x + opening.width / 2, head - below * 0.55],
+      at: [opening.x + opening.width / 2, head - below * 0.3],
       text: `clear width ${formatLength(Math.round(opening.width), system)}`,
       anchor: 'middle',
       plate: true,

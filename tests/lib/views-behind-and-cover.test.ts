@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { beforeCoverView, strapRing } from '../../lib/views/before-cover';
+import { beforeCoverView } from '../../lib/views/before-cover';
 import { behindView } from '../../lib/views/behind';
 import { labelNodes } from '../../lib/views/label-nodes';
-import { caliper } from '../../lib/views/part-names';
+import { caliper, partNames } from '../../lib/views/part-names';
 import { scaleBar } from '../../lib/views/scale-bar';
 import type { Drawing, Label } from '../../lib/views/shape';
-import { HAND_TIE, handWall, handWallWith } from './views-hand-wall';
+import { strapRing } from '../../lib/views/straps';
+import { HAND_PANEL, HAND_TIE, handWall, handWallWith } from './views-hand-wall';
 
 const areasOf = ({ shapes }: Drawing, fill: string) =>
   shapes.flatMap((shape) => (shape.kind === 'area' && shape.fill === fill ? [shape.rings] : []));
@@ -52,6 +53,45 @@ describe('before cover', () => {
     // 620 along and 280 up: numbers at 0 and 500, and at 0. In inches every 16: 24.4 along, 11 up.
     expect(numbers('mm')).toEqual(['0', '500', '0']);
     expect(numbers('inches')).toEqual(['0', '16', '0']);
+  });
+});
+
+describe('a corner from above, before cover', () => {
+  // The return leaves along (175, −600), 625 long: 175 / 625 of 1000 is 280 along the wall it should be square to.
+  const turned = handWall({
+    kind: 'door-corner',
+    panels: [
+      { ...HAND_PANEL, rightEnd: 'corner' },
+      {
+        ...HAND_PANEL,
+        id: 'B',
+        leftEnd: 'corner',
+        plan: { leftX: 620, leftZ: 0, rightX: 795, rightZ: -600 },
+      },
+    ],
+  });
+
+  test('says how far 1 m along the return lies off the square line, to the eye and aloud', () => {
+    const { labels } = beforeCoverView(turned, 'mm');
+    expect(labels.map(({ text }) => text)).toContain('280 mm off the dotted');
+    expect(partNames(turned, { kind: 'before-cover' }, 'mm').get('A-B-corner')).toBe(
+      'corner of wall A and wall B, 1000 mm along wall B lies 280 mm off square',
+    );
+  });
+
+  test('is where the corner is picked, and inside the sheet', () => {
+    const { spots, box } = beforeCoverView(turned, 'mm');
+    const [spot, ...others] = spots.filter(({ part }) => part === 'A-B-corner');
+    expect(others).toEqual([]);
+    // From the end of wall A, 1000 to the left, to 280 right of the corner.
+    expect(spot?.width).toBeCloseTo(1280, 9);
+    expect(spot && spot.y >= box.y && spot.y + spot.height < 0).toBe(true);
+  });
+
+  test('a wall without a corner has none', () => {
+    expect(beforeCoverView(handWall(), 'mm').labels.map(({ text }) => text)).not.toContain(
+      'Corner from above',
+    );
   });
 });
 
