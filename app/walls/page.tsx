@@ -11,7 +11,7 @@ import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { WALL_KINDS } from '../../lib/wall/model';
-import { codeProblem, fieldProblem } from './brief-problems';
+import { codeProblem, fieldProblems } from './brief-problems';
 import { DIFFICULTY_WORDS, KIND_TITLES } from './brief-words';
 import styles from './walls.module.css';
 
@@ -52,7 +52,7 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
   const code = textOf(asked.code);
   const typed = { ...USUAL, ...typedIn(asked) };
   const codeIsWrong = code === undefined ? null : openCode(code);
-  const briefIsWrong = asked.topic === undefined ? null : layBrief(typed);
+  const briefIsWrong = Object.keys(USUAL).some((field) => asked[field] !== undefined) ? layBrief(typed) : [];
   return (
     <div className={styles.page}>
       <h1>Lay a wall</h1>
@@ -63,7 +63,7 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
       <div className={styles.ways}>
         <section aria-labelledby="new-wall">
           <h2 id="new-wall">A new wall</h2>
-          <WallForm fields={FIELDS} typed={typed} problem={briefIsWrong} mostSeed={MAX_SEED} />
+          <WallForm fields={FIELDS} typed={typed} problems={briefIsWrong} mostSeed={MAX_SEED} />
         </section>
         <section aria-labelledby="known-wall">
           <h2 id="known-wall">A wall you have the code of</h2>
@@ -77,13 +77,20 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
 
 /** Leads on to the wall of a code, or gives what is wrong with it. */
 function openCode(code: string): string {
+  if (code.trim() === '') return 'The box is empty. Type the ten letters and digits of a code.';
   return leadOn(() => codeOf(parseCode(code)), codeProblem);
 }
 
-/** Leads on to the wall of a brief, or gives the field that is wrong. Without a wall number one is drawn here, in the request. */
+/** Leads on to the wall of a brief, or gives every field that is wrong. Without a wall number one is drawn here, in the request. */
 function layBrief(typed: Readonly<Record<keyof typeof USUAL, string>>) {
   const seed = typed.seed.trim() === '' ? randomInt(MAX_SEED + 1) : typed.seed.trim();
-  return leadOn(() => codeOf(parseBrief({ ...typed, seed })), fieldProblem);
+  const problems = fieldProblems({ ...typed, seed }, FIELDS);
+  return problems.length > 0
+    ? problems
+    : leadOn(
+        () => codeOf(parseBrief({ ...typed, seed })),
+        () => [],
+      );
 }
 
 function leadOn<T>(code: () => string, problem: (error: BriefError) => T): T {

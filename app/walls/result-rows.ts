@@ -64,6 +64,13 @@ function findingRow(
 function placeOf(parts: readonly string[], nameOf: (id: string) => string): string {
   const [first, ...others] = parts;
   if (first === undefined) return '';
+  const beds = parts.filter((part) => part.endsWith('-bed'));
+  const course = /^[A-Z](\d+)\./.exec(first)?.[1];
+  if (beds.length > 1 && course !== undefined) {
+    // What the wall is called, where there are several, stands after the name of any part of it.
+    const panel = /, wall [A-Z]$/.exec(nameOf(first))?.[0] ?? '';
+    return `Bed joint of course ${course} (${beds.length} units)${panel}`;
+  }
   return others.length > 0 ? `${nameOf(first)}, and what touches it` : nameOf(first);
 }
 

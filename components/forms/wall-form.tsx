@@ -5,6 +5,11 @@ export interface FieldChoice {
   readonly label: string;
 }
 
+export interface FieldProblem {
+  readonly field: string;
+  readonly problem: string;
+}
+
 export interface WallFormField {
   readonly name: string;
   readonly label: string;
@@ -15,11 +20,11 @@ export interface WallFormField {
 export function WallForm(props: {
   readonly fields: readonly WallFormField[];
   readonly typed: Readonly<Record<string, string>>;
-  readonly problem: { readonly field: string; readonly problem: string } | null;
+  readonly problems: readonly FieldProblem[];
   readonly mostSeed: number;
 }) {
-  const { fields, typed, problem, mostSeed } = props;
-  const problemOf = (field: string) => (problem?.field === field ? problem.problem : null);
+  const { fields, typed, problems, mostSeed } = props;
+  const problemOf = (field: string) => problems.find((each) => each.field === field)?.problem ?? null;
   return (
     <form method="get" action="/walls" className={styles.wall}>
       {fields.map(({ name, label, choices }) => (

@@ -50,7 +50,7 @@ export function PartCard(props: {
       {tools}
       {picked.nearby.length > 0 && (
         <details className={styles.nearby}>
-          <summary>Also here: joints, whole course, whole panel …</summary>
+          <summary>Also here: joints, course, panel …</summary>
           <ul>
             {picked.nearby.map(({ id, name }) => (
               <li key={id}>

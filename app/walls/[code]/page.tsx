@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import { CodeBox } from '../../../components/forms/code-box';
+import { ShareWall } from '../../../components/forms/share-wall';
 import { type Brief, BriefError } from '../../../lib/generate/brief';
 import { TOPIC_TITLES } from '../../../lib/generate/topics';
 import { codeOf, parseCode } from '../../../lib/generate/wall-code';
@@ -46,6 +47,7 @@ export default async function WallPage({ params }: Props) {
             {ruleSetTitle(read.rules)}
           </Link>
         </p>
+        <ShareWall />
         <noscript>
           <p>
             Marking happens in your browser and needs JavaScript. Without it you can look at the wall only.

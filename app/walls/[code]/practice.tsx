@@ -11,6 +11,7 @@ import { nextCode } from '../open-wall';
 import { lastLooks, viewChoices, viewOf } from '../view-choices';
 import styles from './practice.module.css';
 import { usePractice } from './use-practice';
+import { usePrinting } from './use-printing';
 import type { Fetched } from './use-second-part';
 
 const LIFT_HINT =
@@ -19,9 +20,19 @@ const LIFT_HINT =
 /** The practice on one wall: laid, inspected and marked in the browser. */
 export function Practice({ code, label }: { readonly code: string; readonly label: string }) {
   const practice = usePractice(code);
-  const { open, isLooking, picked, system, viewKey, lifting, said } = practice;
+  const { open, isLooking, system, lifting, said } = practice;
+  const printing = usePrinting();
+  const viewKey = printing ? 'front' : practice.viewKey;
+  // On paper before hand-in: the wall as everyone gets it, without what this reader thinks of it.
+  const bare = printing && practice.work.phase !== 'handed in';
+  const picked = bare ? null : practice.picked;
   return (
-    <div className={styles.room} data-ready={practice.ready} ref={practice.room}>
+    <div
+      className={styles.room}
+      data-ready={practice.ready}
+      data-phase={practice.work.phase}
+      ref={practice.room}
+    >
       <div className={styles.wall}>
         <WallStage
           wall={open.wall}
@@ -41,7 +52,7 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
             )
           }
           below={viewKey === 'behind' && <LiftedRecord record={lifting.record} onLift={practice.lift} />}
-          marks={practice.drawn}
+          marks={bare ? [] : practice.drawn}
           selected={picked}
           system={system}
           lengths={<LengthChoice system={system} />}
@@ -50,8 +61,8 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
         />
         <MixingTickets
           batches={open.wall.batches}
-          open={practice.ticketsOpen}
-          onToggle={practice.openTickets}
+          open={printing || practice.ticketsOpen}
+          onToggle={(isOpen) => !printing && practice.openTickets(isOpen)}
           picked={picked}
           onPick={isLooking ? practice.pick : null}
         />
