@@ -48,7 +48,7 @@ export default function StartPage() {
             src="/sound-wall.svg"
             alt="Drawing of a sound brick wall with a window, seen from in front"
             width={1200}
-            height={860}
+            height={840}
           />
           <figcaption>
             This wall is sound. Every measurement on it is within the limits of{' '}
