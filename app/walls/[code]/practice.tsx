@@ -40,7 +40,11 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
           views={viewChoices(open.wall)}
           viewKey={viewKey}
           view={viewOf(viewKey, lifting.lifted, open.wall)}
-          hint={isLooking && viewKey === 'front' && open.wall.masonry === 'adhered' ? LIFT_HINT : null}
+          hint={
+            isLooking && !printing && viewKey === 'front' && open.wall.masonry === 'adhered'
+              ? LIFT_HINT
+              : null
+          }
           bar={
             viewKey === 'behind' && (
               <LiftedBar
@@ -64,7 +68,7 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
           open={printing || practice.ticketsOpen}
           onToggle={(isOpen) => !printing && practice.openTickets(isOpen)}
           picked={picked}
-          onPick={isLooking ? practice.pick : null}
+          onPick={isLooking && !printing ? practice.pick : null}
         />
       </div>
       <div className={styles.bench}>
