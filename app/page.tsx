@@ -4,6 +4,7 @@ import { CodeBox } from '../components/forms/code-box';
 import { TOPIC_TITLES, TOPICS } from '../lib/generate/topics';
 import { codeOf } from '../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../lib/inspect/make-safe';
+import { ruleSetTitle } from '../lib/limits/limits';
 import styles from './home.module.css';
 import { HOME_WALL } from './home-wall';
 
@@ -13,7 +14,7 @@ const GOOD_LOOKS = [
   'The joints are full, and one is much like the next.',
   'The upright joints line up again every second course.',
   'There are no thin pieces, above all not at windows and corners.',
-  'Something you can see, or see the ends of, carries the wall over each opening.',
+  'Steel, concrete or stone carries the wall over each opening.',
   'Small open slots just above the bottom and above windows are meant to be there: they let water out.',
 ] as const;
 
@@ -47,7 +48,10 @@ export default function StartPage() {
             width={1200}
             height={860}
           />
-          <figcaption>This wall is sound: every measurement on it is within its limits.</figcaption>
+          <figcaption>
+            This wall is sound. Every measurement on it is within the limits of{' '}
+            {ruleSetTitle(HOME_WALL.rules)}.
+          </figcaption>
         </figure>
       </div>
 

@@ -47,7 +47,7 @@ export function WallForm(props: {
         />
         <Problem name="seed" text={problemOf('seed')} />
         <span className={styles.help}>
-          A whole number from 0 to {mostSeed}. The same number gives the same wall.
+          A whole number from 0 to {mostSeed.toLocaleString('en')}. The same number gives the same wall.
         </span>
       </p>
       <p className={styles.send}>

@@ -63,16 +63,24 @@ export function FaultChooser(props: {
             <fieldset key={title} className={styles.family}>
               <legend>{title}</legend>
               {members.map((fault) => (
-                <label key={fault.id} className={styles.fault}>
-                  <input
-                    type="radio"
-                    name={id}
-                    value={fault.id}
-                    checked={fault.id === value}
-                    onChange={() => onChoose(fault.id)}
-                  />
-                  <span>{fault.name}</span>
-                </label>
+                <div key={fault.id}>
+                  <label className={styles.fault}>
+                    <input
+                      type="radio"
+                      name={id}
+                      value={fault.id}
+                      checked={fault.id === value}
+                      aria-describedby={fault.id === value ? `${id}-looks` : undefined}
+                      onChange={() => onChoose(fault.id)}
+                    />
+                    <span>{fault.name}</span>
+                  </label>
+                  {fault.id === value && (
+                    <p id={`${id}-looks`} className={styles.looks}>
+                      {fault.looksLike} <em>Where to look:</em> {fault.whereToLook}
+                    </p>
+                  )}
+                </div>
               ))}
             </fieldset>
           ))}

@@ -54,48 +54,46 @@ export function MarkForm(props: {
           setProblem(null);
         }}
       />
-      {fault && (
-        <p className={styles.looks}>
-          <strong>{fault.name}.</strong> {fault.looksLike} {fault.whereToLook}
+      <div className={styles.finish}>
+        {fault && place && places.length === 1 && (
+          <p className={styles.where}>
+            <strong>{fault.name}</strong> on <strong>{place.name}</strong>
+          </p>
+        )}
+        {fault && place && places.length > 1 && (
+          <p className={styles.where}>
+            <label htmlFor={`${id}-place`}>
+              <strong>{fault.name}</strong> goes on one of these. Which one?
+            </label>
+            <select
+              id={`${id}-place`}
+              className={styles.places}
+              value={place.id}
+              onChange={(event) => setPlaceId(event.target.value)}
+            >
+              {places.map((each) => (
+                <option key={each.id} value={each.id}>
+                  {each.name}
+                </option>
+              ))}
+            </select>
+          </p>
+        )}
+        {fault && (
+          <ChoiceBar
+            legend="How sure?"
+            options={SURE_OPTIONS}
+            value={sureValue(sure)}
+            onChoose={(value) => setSure(SURE_OF[value])}
+          />
+        )}
+        <p className={styles.problem} role="alert">
+          {problem}
         </p>
-      )}
-      {place && place.id !== picked.id && (
-        <p className={styles.where}>
-          {places.length > 1 ? (
-            <label htmlFor={`${id}-place`}>This fault goes on one of these. Which one?</label>
-          ) : (
-            <>
-              Your mark goes on: <strong>{place.name}</strong>
-            </>
-          )}
-        </p>
-      )}
-      {place && places.length > 1 && (
-        <select
-          id={`${id}-place`}
-          className={styles.places}
-          value={place.id}
-          onChange={(event) => setPlaceId(event.target.value)}
-        >
-          {places.map((each) => (
-            <option key={each.id} value={each.id}>
-              {each.name}
-            </option>
-          ))}
-        </select>
-      )}
-      <ChoiceBar
-        legend="How sure are you?"
-        options={SURE_OPTIONS}
-        value={sureValue(sure)}
-        onChoose={(value) => setSure(SURE_OF[value])}
-      />
-      <p className={styles.problem} role="alert">
-        {problem}
-      </p>
-      <button type="submit" className={`button ${styles.mark}`}>
-        {before ? 'Change the mark' : 'Mark it'}
-      </button>
+        <button type="submit" className={`button ${styles.mark}`}>
+          {before ? 'Change the mark' : 'Mark it'}
+        </button>
+      </div>
     </form>
   );
 }

@@ -30,11 +30,11 @@ export function MarkList(props: {
             </span>
           </p>
           <p className={styles.tools}>
-            <button type="button" onClick={() => onChange(index)}>
-              Change<span className="visually-hidden"> mark {index + 1}</span>
+            <button type="button" aria-label={`Change mark ${index + 1}`} onClick={() => onChange(index)}>
+              Change
             </button>
-            <button type="button" onClick={() => onRemove(index)}>
-              Remove<span className="visually-hidden"> mark {index + 1}</span>
+            <button type="button" aria-label={`Remove mark ${index + 1}`} onClick={() => onRemove(index)}>
+              Remove
             </button>
           </p>
         </li>

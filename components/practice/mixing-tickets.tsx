@@ -46,22 +46,26 @@ export function MixingTickets(props: {
             {batches.map((batch, index) => (
               <tr key={batch.id} data-picked={batch.id === picked}>
                 <th scope="row">{index + 1}</th>
-                <td>
+                <td className={styles.tight}>
                   {batch.fromCourse}–{batch.toCourse}
                 </td>
                 <td>
                   {shortNumber(batch.portland)} : {shortNumber(batch.lime)} : {shortNumber(batch.sand)}
                 </td>
-                <td>
+                <td className={styles.tight}>
                   {batch.air} °C
                   <br />
                   {Math.round(batch.air * 1.8 + FREEZING_F)} °F
                 </td>
-                <td>{batch.minutes} min</td>
+                <td className={styles.tight}>{batch.minutes} min</td>
                 {onPick && (
                   <td>
-                    <button type="button" onClick={() => onPick(batch.id)}>
-                      Pick<span className="visually-hidden"> mixing {index + 1}</span>
+                    <button
+                      type="button"
+                      aria-label={`Pick mixing ${index + 1}`}
+                      onClick={() => onPick(batch.id)}
+                    >
+                      Pick
                     </button>
                   </td>
                 )}

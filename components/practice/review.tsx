@@ -45,10 +45,14 @@ export function Review(props: {
         {looks.map(({ family, question, view }) => (
           <li key={family}>
             <span>
-              <strong>{family}</strong> {question}
+              <strong>{family}.</strong> {question}
             </span>
-            <button type="button" onClick={() => onLook(view)}>
-              Look<span className="visually-hidden"> at {family.toLowerCase()} again</span>
+            <button
+              type="button"
+              aria-label={`Look at ${family.toLowerCase()} again`}
+              onClick={() => onLook(view)}
+            >
+              Look
             </button>
           </li>
         ))}

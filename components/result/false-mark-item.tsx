@@ -24,8 +24,14 @@ export function FalseMarkItem(props: {
         <span className={styles.number}>{row.number}</span> {row.faultName}
       </h3>
       <p className={styles.place}>{row.place}</p>
-      <button type="button" className={styles.show} aria-pressed={isShown} onClick={onShow}>
-        Show it on the wall<span className="visually-hidden">: false mark {row.number}</span>
+      <button
+        type="button"
+        className={styles.show}
+        aria-pressed={isShown}
+        aria-label={`Show it on the wall: ${row.number}, ${row.faultName}`}
+        onClick={onShow}
+      >
+        Show it on the wall
       </button>
       {within ? (
         <>

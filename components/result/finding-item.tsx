@@ -40,11 +40,14 @@ export function FindingItem(props: {
       </h3>
       <p className={styles.place}>{row.place}</p>
       {namedAs && <p>You called it “{namedAs}”. The place was right, so it counts half.</p>}
-      <button type="button" className={styles.show} aria-pressed={isShown} onClick={onShow}>
+      <button
+        type="button"
+        className={styles.show}
+        aria-pressed={isShown}
+        aria-label={`Show it on the wall: ${row.number}, ${texts.name}`}
+        onClick={onShow}
+      >
         Show it on the wall
-        <span className="visually-hidden">
-          : {texts.name}, {row.number}
-        </span>
       </button>
       <dl className={styles.figures}>
         <div>
@@ -66,7 +69,8 @@ export function FindingItem(props: {
       </dl>
       <p className={styles.source}>
         {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
-        {capital(finding.kind)}. {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
+        {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
+        {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
       </p>
       <dl className={styles.texts}>
         {(
@@ -92,7 +96,11 @@ export function FindingItem(props: {
 /** Title, edition and clause, each said once: many titles name their edition. */
 function sourceWords({ title, edition, clause }: Finding['source']): string {
   return [title, edition, clause]
-    .filter((part, index, all) => part !== '' && !all.slice(0, index).some((before) => before.includes(part)))
+    .filter(
+      (part, index, all) =>
+        part !== '' &&
+        !all.slice(0, index).some((before) => before.toLowerCase().includes(part.toLowerCase())),
+    )
     .join(', ');
 }
 

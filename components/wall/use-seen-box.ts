@@ -9,6 +9,8 @@ export interface Seen {
   /** What part of the sheet is seen. */
   readonly box: Box;
   readonly mmPerPx: number;
+  /** False until the size on the screen is known: on the server, and before the page's script runs. */
+  readonly measured: boolean;
   readonly zoom: (factor: number, about: Point) => void;
   readonly pan: (x: number, y: number) => void;
   readonly bring: (target: Box) => void;
@@ -40,6 +42,7 @@ export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Se
   return {
     box,
     mmPerPx: mmPerPixel(box, screen),
+    measured: screen.width > 0,
     zoom: useCallback((factor, about) => change((old) => zoomed(whole, old, factor, about)), [change, whole]),
     pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),
     bring: useCallback((target) => change((old) => brought(whole, old, target)), [change, whole]),

@@ -1,6 +1,14 @@
 'use client';
 
-import { type KeyboardEvent, type MouseEvent, useId, useMemo, useRef, useState } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  useId,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { LengthSystem } from '../../lib/units';
 import { drawingOf } from '../../lib/views/draw-view';
 import type { MarkBox } from '../../lib/views/mark-shapes';
@@ -11,7 +19,7 @@ import { type Place, placeOf, travelled } from '../../lib/views/travel';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { isWhole } from './seen-box';
-import { sheetPoint } from './to-screen';
+import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
@@ -74,15 +82,12 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
   const click = (event: MouseEvent<SVGSVGElement>) => {
     const kind = gestures.clickKind();
     if (kind === 'drag') return;
-    const [x, y] = sheetPoint(
-      seen.box,
-      event.currentTarget.getBoundingClientRect(),
-      event.clientX,
-      event.clientY,
-    );
-    const target = targetAt(rows, x, y, SLACK[layer] * seen.mmPerPx);
-    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, seen.mmPerPx)) {
-      seen.zoom((WORKING * seen.mmPerPx) / wall.gauge, [x, y]);
+    const screen = event.currentTarget.getBoundingClientRect();
+    const scale = mmPerPixel(seen.box, screen);
+    const [x, y] = sheetPoint(seen.box, screen, event.clientX, event.clientY);
+    const target = targetAt(rows, x, y, SLACK[layer] * scale);
+    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale)) {
+      seen.zoom((WORKING * scale) / wall.gauge, [x, y]);
       return;
     }
     if (target === null) return;
@@ -134,7 +139,10 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
         role="presentation"
         viewBox={svgBox(seen.box).join(' ')}
         className={classes}
-        style={{ aspectRatio: `${Math.round(width)} / ${Math.round(height)}` }}
+        style={
+          { aspectRatio: `${Math.round(width)} / ${Math.round(height)}`, '--sheet': width } as CSSProperties
+        }
+        data-measured={seen.measured}
         onClick={click}
         onKeyDown={press}
         onFocus={({ target }) => setFocusSeen(target.matches(':focus-visible'))}

@@ -21,8 +21,8 @@ export const CANADA_WALL: readonly Limit[] = [
   ),
   ...under(
     { ...NBC, topic: 'height and thickness', clause: '9.20.6.2' },
-    atLeast('cavity-least', 'Cavity between two masonry wythes', 50),
-    atMost('cavity-most', 'Cavity between two masonry wythes', 150),
+    atLeast('cavity-least', 'Cavity between two masonry wythes: least width', 50),
+    atMost('cavity-most', 'Cavity between two masonry wythes: greatest width', 150),
   ),
   ...under(
     { ...NBC, topic: 'support', clause: '9.20.12.1' },

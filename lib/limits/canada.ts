@@ -14,10 +14,10 @@ const JOINTS: readonly Limit[] = [
   ...under(
     { ...NBC, topic: 'joints', clause: '9.20.4.1.(1) and (2)' },
     exactly('joint-design', 'Head and bed joints of clay brick, thickness to work to', 10),
-    atMost('bed-joint-most', 'Bed joint, thickness', 15),
-    atLeast('bed-joint-least', 'Bed joint, thickness', 5),
-    atMost('head-joint-most', 'Head joint, width', 15),
-    atLeast('head-joint-least', 'Head joint, width', 5),
+    atMost('bed-joint-most', 'Bed joint: greatest thickness', 15),
+    atLeast('bed-joint-least', 'Bed joint: least thickness', 5),
+    atMost('head-joint-most', 'Head joint: greatest width', 15),
+    atLeast('head-joint-least', 'Head joint: least width', 5),
   ),
   ...under(
     {
@@ -26,8 +26,8 @@ const JOINTS: readonly Limit[] = [
       clause: '9.20.4.1.(1) and (2)',
       note: 'The code gives the first bed no figure of its own, so it is held to the same one.',
     },
-    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', 15),
-    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', 5),
+    atMost('first-bed-most', 'First bed joint, on the foundation: greatest thickness', 15),
+    atLeast('first-bed-least', 'First bed joint, on the foundation: least thickness', 5),
   ),
   ...under(
     {
@@ -57,15 +57,21 @@ const JOINTS: readonly Limit[] = [
 const SUPPORT: readonly Limit[] = [
   ...under(
     { ...NBC, topic: 'support', clause: '9.20.8.5' },
-    atMost('overhang-share', 'Face of the veneer past the edge of its support', shareOfDepth(1 / 3), 'mm', {
-      note: 'The same code prints a second rule for this (9.20.12.3). Both are kept: the stricter governs. Rough stone goes by averages.',
-    }),
+    atMost(
+      'overhang-share',
+      'Face of the veneer past the edge of its support, by its thickness',
+      shareOfDepth(1 / 3),
+      'mm',
+      {
+        note: 'The same code prints a second rule for this (9.20.12.3). Both are kept: the stricter governs. Rough stone goes by averages.',
+      },
+    ),
   ),
   ...under(
     { ...NBC, topic: 'support', clause: '9.20.12.3' },
     atMost(
       'overhang-fixed',
-      'Face of the veneer past the edge of its support',
+      'Face of the veneer past the edge of its support, as a length',
       stepped('unit depth', [
         [BELOW_90, 12],
         [Number.POSITIVE_INFINITY, 25],

@@ -54,7 +54,7 @@ export const GOOD_PRACTICE_LINE: readonly Limit[] = [
       topic: 'line',
       source: 'bia-28c',
       edition: 'BIA Technical Note 28C, April 2014',
-      clause: 'Summary',
+      clause: 'summary',
       note: 'The wall behind, before thin brick is stuck to it. A brick maker asks for 1/4 in in 8 ft.',
     },
     atMost('substrate-plane', 'Surface for thin brick out of plane, in 10 ft', inches(1 / 4)),

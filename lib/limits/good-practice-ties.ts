@@ -8,7 +8,7 @@ const BIA_28B = {
   topic: 'ties',
   source: 'bia-28b',
   edition: 'BIA Technical Note 28B, December 2005',
-  clause: 'Summary of recommendations',
+  clause: 'summary of recommendations',
 } as const;
 const FROM_IRC = {
   ...PRACTICE,
@@ -60,7 +60,7 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
       topic: 'ties',
       source: 'bia-28-1980',
       edition: 'BIA Technical Note 28, 1980',
-      clause: 'Ties',
+      clause: 'ties',
       howSure: 'second-hand',
     },
     atLeast('tie-embedment-1980', 'Tie, length in the veneer, as taught in 1980', inches(2)),
@@ -72,7 +72,7 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
       topic: 'ties',
       source: 'csa-a370',
       edition: 'CSA A370-14',
-      clause: 'Tie spacing',
+      clause: 'tie spacing',
       howSure: 'memory',
       note: 'From memory: nobody has looked it up for this site. It decides nothing. Engineered work in Canada.',
     },
@@ -106,7 +106,7 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
       topic: 'mortar',
       source: 'bia-8',
       edition: 'BIA Technical Note 8, March 2020',
-      clause: 'Summary',
+      clause: 'summary',
     },
     atMost('pigment', 'Pigment of metal oxide, of the weight of the cement', 10, '%', {
       note: 'Carbon black: 2 %.',

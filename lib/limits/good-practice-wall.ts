@@ -7,16 +7,21 @@ const BIA_28B = {
   ...PRACTICE,
   source: 'bia-28b',
   edition: 'BIA Technical Note 28B, December 2005',
-  clause: 'Summary of recommendations',
+  clause: 'summary of recommendations',
 } as const;
 const BIA_18A = {
   ...PRACTICE,
   topic: 'movement',
   source: 'bia-18a',
   edition: 'BIA Technical Note 18A, 2019',
-  clause: 'Summary',
+  clause: 'summary',
 } as const;
-const BEALL = { ...PRACTICE, source: 'beall-2004', edition: '2004', howSure: 'second-hand' } as const;
+const BEALL = {
+  ...PRACTICE,
+  source: 'beall-2004',
+  edition: 'Beall, Masonry and Concrete',
+  howSure: 'second-hand',
+} as const;
 const NEW_ZEALAND = {
   ...PRACTICE,
   howSure: 'second-hand',
@@ -60,7 +65,7 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
     atLeast('under-shelf-angle', 'Open space under a shelf angle', inches(1 / 4)),
   ),
   ...under(
-    { ...BEALL, topic: 'openings', clause: 'Pages 258 to 264' },
+    { ...BEALL, topic: 'openings', clause: 'pages 258 to 264' },
     atMost('minor-arch', 'Minor arch, span', metres(6), 'm'),
     atLeast('arch-props', 'Centring under an arch stays for', 7, 'days'),
     atLeast('arch-joint', 'Joint of an arch at its narrow end', inches(1 / 4)),
@@ -71,7 +76,7 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       topic: 'openings',
       source: 'bia-31b',
       edition: 'BIA Technical Note 31B, May 1987',
-      clause: 'First page',
+      clause: 'first page',
     },
     atMost('loose-angle-span', 'Loose steel angle without side support, usual span', metres(8), 'm'),
   ),
@@ -80,8 +85,8 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       ...PRACTICE,
       topic: 'openings',
       source: 'concrete-lintels',
-      edition: 'Trade magazine',
-      clause: 'Rule of thumb',
+      edition: 'Masonry Construction magazine',
+      clause: 'rule of thumb',
       howSure: 'second-hand',
     },
     atLeast('concrete-lintel-bearing', 'Concrete masonry lintel, bearing at each end', inches(6), 'mm', {
@@ -90,8 +95,8 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
   ),
   ...under(
     { ...NEW_ZEALAND, topic: 'bond', clause: '1.3' },
-    atLeast('lap-least', 'Running bond: lap over the unit below, of its length', 25, '%'),
-    atMost('lap-most', 'Running bond: lap over the unit below, of its length', 75, '%'),
+    atLeast('lap-least', 'Running bond: least lap over the unit below, of its length', 25, '%'),
+    atMost('lap-most', 'Running bond: greatest lap over the unit below, of its length', 75, '%'),
   ),
   ...under(
     {
@@ -99,8 +104,8 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       topic: 'judging the face',
       kind: 'looks',
       source: 'bbfnz',
-      edition: 'Best practice guide',
-      clause: 'Preface',
+      edition: 'BBFNZ best practice guide',
+      clause: 'preface',
     },
     atLeast('viewing-distance', 'Finished brickwork is looked at from, in soft light', 6.1, 'm'),
   ),
@@ -110,7 +115,7 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       topic: 'judging the face',
       kind: 'looks',
       source: 'saskatchewan-2014',
-      edition: 'January 2014',
+      edition: 'New Home Warranty Program of Saskatchewan, 2014',
       clause: '4.15 to 4.20',
       note: 'What a Canadian new home warranty accepts.',
     },
@@ -123,8 +128,8 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
   ),
   ...under(
     { ...AUSTRALIA, topic: 'water', clause: 'Part 5.7, (1)' },
-    atLeast('australia-cavity-least', 'Australia: clear cavity behind veneer', 25),
-    atMost('australia-cavity-most', 'Australia: clear cavity behind veneer', 75),
+    atLeast('australia-cavity-least', 'Australia: clear cavity behind veneer: least width', 25),
+    atMost('australia-cavity-most', 'Australia: clear cavity behind veneer: greatest width', 75),
   ),
   ...under(
     { ...AUSTRALIA, topic: 'ties', clause: 'Part 5.6' },
@@ -136,8 +141,8 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       ...PRACTICE,
       topic: 'joints',
       source: 'masonry-spec-1979',
-      edition: 'Guide specification of 1979',
-      clause: 'Pointing',
+      edition: 'Masonry Magazine, guide specification of 1979',
+      clause: 'pointing',
       howSure: 'second-hand',
     },
     atLeast('repointing-depth', 'Old joint raked out before pointing, depth', inches(1 / 2)),

@@ -7,15 +7,20 @@ const COLD = {
   ...WEATHER,
   source: 'cold-weather',
   edition: 'TMS 602, as told by mason contractors',
-  clause: 'Cold weather',
+  clause: 'cold weather',
 } as const;
 const HOT = {
   ...WEATHER,
   source: 'hot-weather',
   edition: 'TMS 602, as told by mason contractors',
-  clause: 'Hot weather',
+  clause: 'hot weather',
 } as const;
-const OLDER = { ...WEATHER, source: 'beall-2004', edition: '2004', clause: 'Page 176' } as const;
+const OLDER = {
+  ...WEATHER,
+  source: 'beall-2004',
+  edition: 'Beall, Masonry and Concrete',
+  clause: 'page 176',
+} as const;
 
 /** Degrees Fahrenheit to Celsius, to one decimal as the sources round it. */
 function celsius(fahrenheit: number): number {
@@ -34,7 +39,12 @@ export const GOOD_PRACTICE_WEATHER: readonly Limit[] = [
     }),
   ),
   ...under(
-    { ...WEATHER, source: 'masonry-2004', edition: 'September 2004', clause: 'Tables of cold weather' },
+    {
+      ...WEATHER,
+      source: 'masonry-2004',
+      edition: 'Masonry Magazine, September 2004',
+      clause: 'tables of cold weather',
+    },
     atLeast('mortar-warm', 'Mortar as mixed in cold weather', celsius(40), '°C'),
     atMost('mortar-hot', 'Mortar as mixed, in any weather', celsius(120), '°C'),
     atMost('water-hot', 'Mixing water before cement goes in', celsius(140), '°C'),
@@ -61,7 +71,7 @@ export const GOOD_PRACTICE_WEATHER: readonly Limit[] = [
     atLeast('fog-days', 'Hot weather: fine spray three times a day for', 3, 'days'),
   ),
   ...under(
-    { ...HOT, source: 'hot-weather-magazine', edition: 'Trade magazine' },
+    { ...HOT, source: 'hot-weather-magazine', edition: 'Masonry Construction magazine' },
     atMost('bed-ahead', 'Hot weather: bed spread ahead of the units', 1.2, 'm'),
   ),
 ];

@@ -17,18 +17,18 @@ const JOINTS: readonly Limit[] = [
       topic: 'joints',
       source: 'csa-a371',
       edition: 'CSA A371-14; NZS 4210:2001',
-      clause: 'Joint thickness',
+      clause: 'joint thickness',
       howSure: 'second-hand',
       note: THREE_ABOUT_TEN,
     },
-    atMost('bed-joint-most', 'Bed joint, thickness', 13),
-    atLeast('bed-joint-least', 'Bed joint, thickness', 7),
-    atMost('head-joint-most', 'Head joint, width', 13),
-    atLeast('head-joint-least', 'Head joint, width', 7),
+    atMost('bed-joint-most', 'Bed joint: greatest thickness', 13),
+    atLeast('bed-joint-least', 'Bed joint: least thickness', 7),
+    atMost('head-joint-most', 'Head joint: greatest width', 13),
+    atLeast('head-joint-least', 'Head joint: least width', 7),
   ),
   ...under(
     { ...PRACTICE, topic: 'joints', source: 'irc-2021', edition: 'IRC 2021', clause: 'R606.3.1' },
-    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', inches(1 / 4), 'mm', {
+    atLeast('first-bed-least', 'First bed joint, on the foundation: least thickness', inches(1 / 4), 'mm', {
       note: 'Borrowed from the IRC.',
     }),
   ),
@@ -38,10 +38,10 @@ const JOINTS: readonly Limit[] = [
       topic: 'joints',
       source: 'nzs-4210',
       edition: 'NZS 4210:2001',
-      clause: 'First bed',
+      clause: 'first bed',
       howSure: 'second-hand',
     },
-    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', 20, 'mm', {
+    atMost('first-bed-most', 'First bed joint, on the foundation: greatest thickness', 20, 'mm', {
       note: 'Borrowed from New Zealand, where it may take up what the slab is out.',
     }),
   ),
@@ -54,8 +54,8 @@ const JOINTS: readonly Limit[] = [
       ...PRACTICE,
       topic: 'joints',
       source: 'beall-2004',
-      edition: '2004',
-      clause: 'Page 157',
+      edition: 'Beall, Masonry and Concrete',
+      clause: 'page 157',
       howSure: 'second-hand',
     },
     atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%', {
@@ -85,7 +85,7 @@ const BACKS: readonly Limit[] = [
       topic: 'back mortar',
       source: 'ansi-a108-articles',
       edition: 'Articles on ANSI A108.5',
-      clause: 'Best practice',
+      clause: 'best practice',
       howSure: 'second-hand',
       note: 'Advice of one author for tile, not part of the standard: no bare place over 2 square inches.',
     },
@@ -115,8 +115,8 @@ const BOND: readonly Limit[] = [
       ...PRACTICE,
       topic: 'bond',
       source: 'round-openings',
-      edition: 'Trade magazine',
-      clause: 'Cut pieces',
+      edition: 'Masonry Construction magazine',
+      clause: 'cut pieces',
       howSure: 'second-hand',
     },
     atLeast('smallest-piece', 'Shortest piece in a wall, against its depth', shareOfDepth(1), 'mm', {
@@ -128,9 +128,15 @@ const BOND: readonly Limit[] = [
 const SUPPORT: readonly Limit[] = [
   ...under(
     { ...PRACTICE, topic: 'support', source: 'nbc-2020', edition: 'NBC 2020', clause: '9.20.8.5' },
-    atMost('overhang-share', 'Face of the veneer past the edge of its support', shareOfDepth(1 / 3), 'mm', {
-      note: 'Borrowed from Canada; in the United States two thirds must bear, which comes to the same.',
-    }),
+    atMost(
+      'overhang-share',
+      'Face of the veneer past the edge of its support, by its thickness',
+      shareOfDepth(1 / 3),
+      'mm',
+      {
+        note: 'Borrowed from Canada; in the United States two thirds must bear, which comes to the same.',
+      },
+    ),
   ),
   ...under(
     { ...PRACTICE, topic: 'support', source: 'nbc-2020', edition: 'NBC 2020', clause: '9.20.5.1.(1)' },
@@ -164,8 +170,8 @@ const OPENINGS: readonly Limit[] = [
       ...PRACTICE,
       topic: 'openings',
       source: 'beall-2004',
-      edition: '2004',
-      clause: 'Page 258',
+      edition: 'Beall, Masonry and Concrete',
+      clause: 'page 258',
       howSure: 'second-hand',
     },
     atLeast('angle-thickness', 'Steel angle over an opening, thickness', inches(1 / 4)),

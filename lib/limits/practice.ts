@@ -6,7 +6,7 @@ export const OURS = {
   ...PRACTICE,
   source: 'training-default',
   edition: 'This site',
-  clause: 'Training default',
+  clause: 'training default',
   howSure: 'common practice',
   note: 'Our own training default. No code or standard that we read gives a figure.',
 } as const;

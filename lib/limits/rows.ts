@@ -11,7 +11,7 @@ type More = Partial<Pick<Limit, 'note' | 'howSure'>>;
 
 /** Rows that stand under one clause of one source. A row's own note or how-sure goes before the shared one. */
 export function under(shared: Shared, ...rows: readonly Row[]): readonly Limit[] {
-  return rows.map((row) => ({ ...shared, ...row }));
+  return rows.map((row) => ({ ...row, ...shared, ...row }));
 }
 
 /** A most: the bound itself still passes. A plain number is in `unit`. */

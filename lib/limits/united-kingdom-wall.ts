@@ -9,7 +9,7 @@ const GUIDE = {
   ...UK,
   source: 'nhbc-guide',
   edition: 'NHBC good craftsmanship guide',
-  clause: 'Brickwork and blockwork',
+  clause: 'brickwork and blockwork',
   howSure: 'second-hand',
 } as const;
 const EUROCODE = {
@@ -32,7 +32,7 @@ export const UNITED_KINGDOM_WALL: readonly Limit[] = [
     {
       ...UK,
       topic: 'line',
-      clause: 'Gauge',
+      clause: 'gauge',
       source: 'glossary',
       edition: 'Trade glossary',
       howSure: 'second-hand',
@@ -43,7 +43,7 @@ export const UNITED_KINGDOM_WALL: readonly Limit[] = [
     {
       ...UK,
       topic: 'height and thickness',
-      clause: 'Height',
+      clause: 'height',
       source: 'labc-laying',
       edition: 'LABC Warranty guide to laying bricks and blocks',
     },

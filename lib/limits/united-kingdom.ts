@@ -19,9 +19,9 @@ const JOINTS: readonly Limit[] = [
     atMost('bed-from-mean-of-eight', 'Bed joint, from the mean of any eight beds in a row', 5),
   ),
   ...under(
-    { ...LAYING, topic: 'joints', clause: 'Joints' },
+    { ...LAYING, topic: 'joints', clause: 'joints' },
     exactly('joint-design', 'Bed joints, thickness to work to', 10),
-    atLeast('head-joint-least', 'Perpend (head joint), width', 7),
+    atLeast('head-joint-least', 'Perpend (head joint): least width', 7),
   ),
 ];
 
@@ -74,7 +74,7 @@ const LINE: readonly Limit[] = [
 
 const SUPPORT: readonly Limit[] = under(
   { ...NHBC_2020, topic: 'support', clause: '6.1.12' },
-  atMost('overhang-fixed', 'Face of the masonry past the edge of its support', 25, 'mm', {
+  atMost('overhang-fixed', 'Face of the masonry past the edge of its support, as a length', 25, 'mm', {
     note: 'Printed for masonry over a lintel; used here for any support.',
   }),
 );

@@ -15,7 +15,7 @@ const C270 = {
   kind: 'standard tolerance',
   source: 'astm-c270',
   edition: 'ASTM C270, as printed in 2000',
-  clause: 'Property specification',
+  clause: 'property specification',
   note: 'Cubes made in a laboratory, 28 days old. Cubes from the site are not judged by it.',
 } as const;
 
@@ -66,7 +66,7 @@ export const UNITED_STATES_ADHERED: readonly Limit[] = [
     {
       ...SECOND_HAND,
       topic: 'back mortar',
-      clause: 'Adhered veneer',
+      clause: 'adhered veneer',
       source: 'tms-402',
       edition: 'TMS 402 before 2022',
     },
@@ -78,7 +78,7 @@ export const UNITED_STATES_ADHERED: readonly Limit[] = [
     {
       ...SECOND_HAND,
       topic: 'back mortar',
-      clause: 'Adhered veneer',
+      clause: 'adhered veneer',
       source: 'tms-402',
       edition: 'TMS 402-22',
     },
@@ -111,7 +111,7 @@ export const UNITED_STATES_ADHERED: readonly Limit[] = [
     {
       ...FROM_MEMORY,
       topic: 'back mortar',
-      clause: 'Adhered veneer',
+      clause: 'adhered veneer',
       source: 'tms-402',
       edition: 'TMS 402-16',
     },

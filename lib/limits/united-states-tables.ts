@@ -98,6 +98,11 @@ export const UNITED_STATES_TABLES: readonly Limit[] = [
       },
     ),
     atMost('sand-ratio', 'Sand, in volumes to one of cement and lime together', SAND_MOST, 'volumes'),
-    atLeast('sand-ratio-least', 'Sand, in volumes to one of cement and lime together', SAND_LEAST, 'volumes'),
+    atLeast(
+      'sand-ratio-least',
+      'Sand, the least, in volumes to one of cement and lime together',
+      SAND_LEAST,
+      'volumes',
+    ),
   ),
 ];

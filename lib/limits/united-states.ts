@@ -10,8 +10,8 @@ const JOINTS: readonly Limit[] = [
   ...under(
     { ...IRC, topic: 'joints', clause: 'R606.3.1' },
     exactly('joint-design', 'Head and bed joints, thickness to work to', inches(3 / 8)),
-    atMost('first-bed-most', 'First bed joint, on the foundation: thickness', inches(3 / 4)),
-    atLeast('first-bed-least', 'First bed joint, on the foundation: thickness', inches(1 / 4)),
+    atMost('first-bed-most', 'First bed joint, on the foundation: greatest thickness', inches(3 / 4)),
+    atLeast('first-bed-least', 'First bed joint, on the foundation: least thickness', inches(1 / 4)),
   ),
   ...under(
     {
@@ -20,11 +20,11 @@ const JOINTS: readonly Limit[] = [
       clause: 'R606.3.1',
       note: 'Binds load-bearing masonry only. Veneer has no figure of its own here, so good practice is used for it.',
     },
-    atMost('load-bearing-bed-most', 'Bed joint of load-bearing masonry, thickness', inches(1 / 2)),
-    atMost('load-bearing-head-most', 'Head joint of load-bearing masonry, width', inches(3 / 4)),
-    atLeast('load-bearing-head-least', 'Head joint of load-bearing masonry, width', inches(1 / 8)),
-    atMost('load-bearing-collar-most', 'Collar joint of load-bearing masonry, width', inches(3 / 4)),
-    atLeast('load-bearing-collar-least', 'Collar joint of load-bearing masonry, width', inches(1 / 8)),
+    atMost('load-bearing-bed-most', 'Bed joint of load-bearing masonry: greatest thickness', inches(1 / 2)),
+    atMost('load-bearing-head-most', 'Head joint of load-bearing masonry: greatest width', inches(3 / 4)),
+    atLeast('load-bearing-head-least', 'Head joint of load-bearing masonry: least width', inches(1 / 8)),
+    atMost('load-bearing-collar-most', 'Collar joint of load-bearing masonry: greatest width', inches(3 / 4)),
+    atLeast('load-bearing-collar-least', 'Collar joint of load-bearing masonry: least width', inches(1 / 8)),
   ),
   ...under(
     {
@@ -41,9 +41,15 @@ const JOINTS: readonly Limit[] = [
 const SUPPORT: readonly Limit[] = [
   ...under(
     { ...IRC, topic: 'support', clause: 'R606.6.1; R703.8.2.1', howSure: 'worked out' },
-    atMost('overhang-share', 'Face of the veneer past the edge of its support', shareOfDepth(1 / 3), 'mm', {
-      note: 'The code says that two thirds of the thickness must bear: a third may stand past the edge.',
-    }),
+    atMost(
+      'overhang-share',
+      'Face of the veneer past the edge of its support, by its thickness',
+      shareOfDepth(1 / 3),
+      'mm',
+      {
+        note: 'The code says that two thirds of the thickness must bear: a third may stand past the edge.',
+      },
+    ),
   ),
   ...under(
     { ...IRC, topic: 'support', clause: 'R606.6.1; Table R703.8(1)', howSure: 'worked out' },

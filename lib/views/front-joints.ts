@@ -21,7 +21,10 @@ export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
     ...(raked ? [{ kind: 'area', rings: patches, fill: '#1a1310', opacity: 0.22 } as Area] : []),
     {
       kind: 'area',
-      rings: survey.placed.map(({ unit }) => shifted(faceOf(unit), shade / 2, -shade)),
+      // A free end shades nothing beside it.
+      rings: survey.placed.map(({ unit, right }) =>
+        shifted(faceOf(unit), right === null ? 0 : shade / 2, -shade),
+      ),
       fill: '#1a1310',
       opacity: raked ? 0.62 : 0.36,
     },

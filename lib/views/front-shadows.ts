@@ -1,5 +1,6 @@
 import type { Mm } from '../units';
-import type { PanelSurvey, Placed } from '../wall/survey';
+import type { Unit } from '../wall/model';
+import { type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
 import type { Point, Shape } from './shape';
 import { faceDepth, faceOf } from './unit-outline';
 
@@ -24,6 +25,13 @@ export function frontShadows({ placed }: PanelSurvey): readonly Shape[] {
   ];
 }
 
+/** How far the foot of one unit stands out over the crown of another at x. */
+function stepAt(upper: Unit, lower: Unit, x: Mm): Mm {
+  return (
+    faceDepth(upper, (x - upper.x) / upper.length, 0) - faceDepth(lower, (x - lower.x) / lower.length, 1)
+  );
+}
+
 /** Across the bed between a unit and one it stands on. */
 function underneath(
   upper: Placed,
@@ -32,31 +40,42 @@ function underneath(
   dark: (readonly Point[])[],
   bright: (readonly Point[])[],
 ): void {
-  const end = upper.unit.x + upper.unit.length;
-  const from = Math.max(upper.unit.x, lower.unit.x);
-  // The head joint to the next unit below lies in the same shadow.
-  const to = Math.min(end, next === null ? lower.unit.x + lower.unit.length : next.unit.x);
-  if (to <= from) return;
-  const step = (x: Mm): Mm =>
-    faceDepth(upper.unit, (x - upper.unit.x) / upper.unit.length, 0) -
-    faceDepth(lower.unit, (x - lower.unit.x) / lower.unit.length, 1);
-  const [atFrom, atTo] = [step(from), step(to)];
-  const foot = (x: Mm): Mm => upper.unit.y - (upper.unit.fall * (x - upper.unit.x)) / upper.unit.length;
-  const crown = (x: Mm): Mm =>
-    lower.unit.y + lower.unit.height - (lower.unit.fall * (x - lower.unit.x)) / lower.unit.length;
-  if (Math.max(atFrom, atTo) >= LEAST_STEP) {
-    dark.push(shadowUnder([from, foot(from)], [to, foot(to)], Math.max(0, atFrom), Math.max(0, atTo)));
+  const { unit: over } = upper;
+  const { unit: under } = lower;
+  const from = Math.max(over.x, under.x);
+  const end = Math.min(over.x + over.length, under.x + under.length);
+  if (end <= from) return;
+  const foot = (x: Mm): Mm => undersideAt(over, x);
+  const crown = (x: Mm): Mm => undersideAt(under, x) + under.height;
+  const [atFrom, atEnd] = [stepAt(over, under, from), stepAt(over, under, end)];
+  if (Math.max(atFrom, atEnd) >= LEAST_STEP) {
+    const to = shadowEnd(upper, lower, next);
+    const ring = shadowUnder([from, foot(from)], [to, foot(to)], Math.max(0, atFrom), Math.max(0, atEnd));
+    // Where the next unit below stands out as far as this one, the shadow stops at it.
+    const beyond = lower.right?.unit;
+    const stops = beyond && end > beyond.x - upper.unit.length && stepAt(over, beyond, beyond.x) < LEAST_STEP;
+    dark.push(stops ? ring.map(([x, y]): Point => [Math.min(x, beyond.x), y]) : ring);
   }
-  if (Math.min(atFrom, atTo) <= -LEAST_STEP) {
+  if (Math.min(atFrom, atEnd) <= -LEAST_STEP) {
     // The lower unit stands out: its top arris catches the light, half as wide as the step.
-    const lit = Math.min(lower.unit.x + lower.unit.length, upper.right?.unit.x ?? to);
+    const lit = Math.min(under.x + under.length, upper.right?.unit.x ?? end);
     bright.push([
       [from, crown(from)],
       [lit, crown(lit)],
-      [lit, crown(lit) - Math.max(0, -atTo) / 2],
+      [lit, crown(lit) - Math.max(0, -atEnd) / 2],
       [from, crown(from) - Math.max(0, -atFrom) / 2],
     ]);
   }
+}
+
+/** A shadow runs on over the head joint to the next unit below, and under the one to the next unit above if that throws one too. */
+function shadowEnd({ unit, right }: Placed, lower: Placed, next: Placed | null): Mm {
+  const end = unit.x + unit.length;
+  if (next !== null) return Math.min(end, next.unit.x);
+  const lowerEnd = lower.unit.x + lower.unit.length;
+  const goesOn =
+    right !== null && right.unit.x < lowerEnd && stepAt(right.unit, lower.unit, right.unit.x) >= LEAST_STEP;
+  return Math.min(lowerEnd, goesOn ? right.unit.x : end);
 }
 
 /** Across the head joint between two neighbours. */
@@ -65,8 +84,12 @@ function beside(left: Placed, right: Placed, dark: (readonly Point[])[], bright:
   const bottom = faceDepth(left.unit, 1, 0) - faceDepth(right.unit, 0, 0);
   const [, lowRight, highRight] = faceOf(left.unit);
   const [lowLeft, , , highLeft] = faceOf(right.unit);
-  if (Math.max(top, bottom) >= LEAST_STEP)
-    dark.push(shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top)));
+  if (Math.max(top, bottom) >= LEAST_STEP) {
+    const ring = shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top));
+    // A unit that stands out over what is below it, too, throws the corner of the shadow down there; else it ends at the bed.
+    const corner = left.below.some(({ unit }) => stepAt(left.unit, unit, lowRight[0]) >= LEAST_STEP);
+    dark.push(corner ? ring : ring.map(([x, y]): Point => [x, Math.max(y, lowRight[1])]));
+  }
   if (Math.min(top, bottom) <= -LEAST_STEP) {
     bright.push([
       lowLeft,

@@ -50,28 +50,15 @@ function textured(units: readonly Unit[], texture: Unit['texture'], fill: string
   return rings.length === 0 ? [] : [{ kind: 'area', rings, fill }];
 }
 
-/** Salts left by drying water: a white veil, thickest at the foot, with a ragged upper edge. */
+/** Salts left by drying water: a white veil over the face, thickest at the foot. */
 function bloom(units: readonly Unit[]): readonly Area[] {
   return units
     .filter(({ condition }) => condition === 'bloom')
-    .map((unit) => ({ kind: 'area', rings: [veil(unit)], fill: 'url:bloom' }));
-}
-
-function veil(unit: Unit): readonly Point[] {
-  const [lowLeft, lowRight] = faceOf(unit);
-  const steps = 7;
-  const inset = 1 + shareOf(unit.id, 30) * unit.length * 0.04;
-  const ragged = Array.from({ length: steps + 1 }, (_, index): Point => {
-    const along = 1 - index / steps;
-    const high = unit.height * (0.62 + shareOf(unit.id, 31 + index) * 0.36);
-    const x = unit.x + inset + (unit.length - 2 * inset) * along;
-    return [x, unit.y - unit.fall * along + (index === 0 || index === steps ? high * 0.7 : high)];
-  });
-  return [
-    [lowLeft[0] + inset * 0.7, lowLeft[1] + 1],
-    [lowRight[0] - inset * 0.7, lowRight[1] + 1],
-    ...ragged,
-  ];
+    .map((unit) => ({
+      kind: 'area',
+      rings: [outlineOf(unit)],
+      fill: `url:bloom${shareOf(unit.id, 30) < 0.5 ? 'a' : 'b'}`,
+    }));
 }
 
 /** A hairline: one thin jagged line through the face, about a third of a millimetre wide. */

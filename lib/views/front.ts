@@ -89,6 +89,10 @@ function panelShapes(wall: Wall, survey: PanelSurvey, top: Mm, left: Mm, right: 
   return [
     ...gable.behind,
     ...frontGround(wall, survey.panel, left, right),
+    // The dark of the frame shows through where no bed closes the head.
+    ...survey.openings.map(({ x, y, width, height }) =>
+      rect({ x, y, width, height: height + wall.gauge / 2 }, '#2a231d'),
+    ),
     ...frontJoints(wall, survey),
     ...flashingEdges(wall, survey.panel),
     ...frontUnits(survey),

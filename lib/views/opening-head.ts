@@ -48,14 +48,21 @@ export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x
   const { back, front, y, angle } = lintel;
   const behind = -wall.family.depth - wall.cavity + 2;
   const crest = y - angle.thickness + angle.vertical + 2;
-  const run: readonly Point[] = [
-    [behind, crest + 130],
-    [behind, crest + 44],
-    [Math.max(back, behind), crest],
-    [back + angle.thickness + 1.5, crest],
-    [back + angle.thickness + 1.5, y + 1.5],
+  const over: readonly Point[] = [
     [front + 3, y + 1.5],
     [front + 9, y - 7],
   ];
+  // An angle shallower than the units stands inside them: the flashing then drops behind the units.
+  const within = back > -wall.family.depth;
+  const run: readonly Point[] = within
+    ? [[behind, crest + 130], [behind, y + 46], [-wall.family.depth - 3, y + 1.5], ...over]
+    : [
+        [behind, crest + 130],
+        [behind, crest + 44],
+        [Math.max(back, behind), crest],
+        [back + angle.thickness + 1.5, crest],
+        [back + angle.thickness + 1.5, y + 1.5],
+        ...over,
+      ];
   return [lines([run], { paint: '--ink', width: 2.6 }), lines([run], { paint: '#8fa0a8', width: 0.9 })];
 }

@@ -25,15 +25,7 @@ export function sharedFills(wall: Wall, prefix: string): readonly SvgNode[] {
     pattern(id('rock'), ROCK, facets()),
     pattern(id('grain'), GRAIN, grains()),
     pattern(id('mortar'), GRAIN, [ground(mortarColour(wall), GRAIN), ...grains()]),
-    gradient(
-      id('bloom'),
-      [0, 1, 0, 0],
-      [
-        ['#fbf8f0', 0.5, 0],
-        ['#fbf8f0', 0.24, 0.5],
-        ['#fbf8f0', 0.03, 1],
-      ],
-    ),
+    ...veils(id('bloom')),
     gradient(
       id('glass'),
       [0, 0, 0.9, 1],
@@ -62,6 +54,16 @@ export function sharedFills(wall: Wall, prefix: string): readonly SvgNode[] {
     ),
     ...hatches(id),
   ];
+}
+
+/** Bloom, heavier to one side or the other. */
+function veils(id: string): readonly SvgNode[] {
+  const stops = [
+    ['#fbf8f0', 0.56, 0],
+    ['#fbf8f0', 0.3, 0.4],
+    ['#fbf8f0', 0.02, 1],
+  ] as const;
+  return [gradient(`${id}a`, [0.1, 1, 0.3, 0], stops), gradient(`${id}b`, [0.9, 1, 0.6, 0], stops)];
 }
 
 /** Two ways a unit came out of the kiln: lighter to one end, or flashed dark at the other. */

@@ -17,6 +17,12 @@ mkdirSync(SHOTS, { recursive: true });
 
 const SEEDS = 200;
 
+/** Two of the four looks: each width and each set of colours once. */
+export const LOOKS: readonly Look[] = [
+  { width: 390, colours: 'light' },
+  { width: 1280, colours: 'dark' },
+];
+
 export interface FoundWall {
   readonly code: string;
   readonly findings: readonly Finding[];

@@ -46,7 +46,7 @@ export default async function WallPage({ params }: Props) {
           </p>
         </noscript>
       </header>
-      <Practice code={exact} label={`${title}, wall ${exact}`} />
+      <Practice key={exact} code={exact} label={`${title}, wall ${exact}`} />
     </>
   );
 }

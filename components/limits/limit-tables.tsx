@@ -1,0 +1,138 @@
+import { formatFineLength } from '../../lib/limits/format-amount';
+import type { Bound } from '../../lib/limits/limit';
+import type { LengthSystem } from '../../lib/units';
+import styles from './limit-tables.module.css';
+import { keepTogether } from './limit-words';
+import { MortarTable } from './mortar-table';
+
+type Form<F extends Bound['form']> = Extract<Bound, { form: F }>;
+
+/** A limit that is a table, as a table; nothing for other limits. `name` says what it is a table of. */
+export function LimitTable(props: {
+  readonly bound: Bound;
+  readonly name: string;
+  readonly first: LengthSystem;
+}) {
+  const { bound, name, first } = props;
+  switch (bound.form) {
+    case 'angle-table':
+      return <AngleTable bound={bound} name={name} first={first} />;
+    case 'tie-rows':
+      return <TieTable bound={bound} name={name} first={first} />;
+    case 'mortar-table':
+      return <MortarTable rows={bound.rows} name={name} />;
+    default:
+      return null;
+  }
+}
+
+function AngleTable({
+  bound,
+  name,
+  first,
+}: {
+  bound: Form<'angle-table'>;
+  name: string;
+  first: LengthSystem;
+}) {
+  const cases = [...new Set(bound.rows.flatMap(({ spans }) => Object.keys(spans)))];
+  return (
+    <div className={styles.frame}>
+      <table className={styles.table}>
+        <caption className="visually-hidden">{name}</caption>
+        <thead>
+          <tr>
+            <th scope="col" rowSpan={2}>
+              Angle: legs and thickness
+            </th>
+            <th scope="colgroup" className={styles.over} colSpan={cases.length}>
+              Longest clear span, {bound.caseBy === 'unit depth' ? 'by what it carries' : 'by storeys above'}
+            </th>
+          </tr>
+          <tr>
+            {cases.map((key) => (
+              <th key={key} scope="col">
+                {caseWords(key, bound.caseBy)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {bound.rows.map(({ vertical, horizontal, thickness, spans }) => {
+            const legs = [vertical, horizontal, thickness];
+            return (
+              <tr key={legs.join()}>
+                <th scope="row">
+                  <Lengths lengths={legs} first={first} />
+                </th>
+                {cases.map((key) => (
+                  <td key={key}>
+                    {spans[key] === undefined ? (
+                      'not allowed'
+                    ) : (
+                      <Lengths lengths={[spans[key]]} first={first} />
+                    )}
+                  </td>
+                ))}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function TieTable({ bound, name, first }: { bound: Form<'tie-rows'>; name: string; first: LengthSystem }) {
+  return (
+    <div className={styles.frame}>
+      <table className={styles.table}>
+        <caption className="visually-hidden">{name}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Up the wall, at most</th>
+            <th scope="col">Across it, at most</th>
+          </tr>
+        </thead>
+        <tbody>
+          {bound.rows.map(({ vertical, horizontal }) => (
+            <tr key={vertical}>
+              <td>
+                <Lengths lengths={[vertical]} first={first} />
+              </td>
+              <td>
+                <Lengths lengths={[horizontal]} first={first} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Lengths of one thing in both systems, the printed one first. */
+function Lengths({ lengths, first }: { readonly lengths: readonly number[]; readonly first: LengthSystem }) {
+  const second = first === 'mm' ? 'inches' : 'mm';
+  return (
+    <>
+      <span className={styles.first}>{keepTogether(joined(lengths, first))}</span>
+      <span className={styles.second}>{keepTogether(joined(lengths, second))}</span>
+    </>
+  );
+}
+
+/** 89 × 89 × 6.4 mm: the unit once. */
+function joined(lengths: readonly number[], system: LengthSystem): string {
+  const texts = lengths.map((length) => formatFineLength(length, system));
+  const unit = system === 'mm' ? ' mm' : ' in';
+  return texts.map((text, index) => (index < texts.length - 1 ? text.replace(unit, '') : text)).join(' × ');
+}
+
+const STOREYS: Readonly<Record<string, string>> = { '0': 'none', '1': 'one', '2': 'two' };
+
+function caseWords(key: string, by: Form<'angle-table'>['caseBy']): string {
+  if (by === 'storeys above') return STOREYS[key] ?? key;
+  if (!/^\d+$/.test(key)) return key;
+  return key === '100' ? '100 mm stone' : `${key} mm brick`;
+}

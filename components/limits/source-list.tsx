@@ -1,0 +1,16 @@
+import type { Source } from '../../lib/limits/limit';
+import styles from './source-list.module.css';
+
+/** Books, codes and notes, with how each was read. */
+export function SourceList({ sources }: { readonly sources: readonly Source[] }) {
+  return (
+    <ul className={styles.list}>
+      {sources.map(({ key, title, publisher, read }) => (
+        <li key={key}>
+          <cite className={styles.title}>{title}</cite>. {publisher}.{' '}
+          <span className={styles.read}>{read}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import { formatWork, parseWork } from '../../components/practice/kept-work';
+import {
+  FRESH,
+  type Mark,
+  type PracticeAction,
+  type PracticeState,
+  practiceReducer,
+} from '../../components/practice/practice-state';
+
+const TWIST: Mark = { part: 'A3.2', fault: 'twisted-unit', sure: 3 };
+const THICK: Mark = { part: 'A3.2-bed', fault: 'thick-joint', sure: 1 };
+
+function stateAfter(...actions: readonly PracticeAction[]): PracticeState {
+  return actions.reduce(practiceReducer, FRESH);
+}
+
+describe('marks', () => {
+  test('are numbered in the order they are made, changed in place, and close up when one is removed', () => {
+    const two = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'mark', mark: THICK });
+    expect(two.marks).toEqual([TWIST, THICK]);
+    const changed = practiceReducer(two, { kind: 'change', index: 0, mark: { ...TWIST, sure: 1 } });
+    expect(changed.marks).toEqual([{ part: 'A3.2', fault: 'twisted-unit', sure: 1 }, THICK]);
+    expect(practiceReducer(two, { kind: 'remove', index: 0 }).marks).toEqual([THICK]);
+  });
+
+  test('are undone step by step, removals too', () => {
+    const removed = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'remove', index: 0 });
+    const once = practiceReducer(removed, { kind: 'undo' });
+    expect(once.marks).toEqual([TWIST]);
+    expect(practiceReducer(once, { kind: 'undo' })).toEqual(FRESH);
+    expect(practiceReducer(FRESH, { kind: 'undo' })).toEqual(FRESH);
+  });
+});
+
+describe('handing in', () => {
+  test('needs the review, and an answer', () => {
+    expect(stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'hand in' }).phase).toBe('looking');
+    expect(stateAfter({ kind: 'look once more' }, { kind: 'hand in' }).phase).toBe('review');
+    expect(stateAfter({ kind: 'say sound' }, { kind: 'hand in' }).phase).toBe('handed in');
+  });
+
+  test('is for good, until the wall is laid again', () => {
+    const done = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'look once more' }, { kind: 'hand in' });
+    expect(practiceReducer(done, { kind: 'mark', mark: THICK })).toEqual(done);
+    expect(practiceReducer(done, { kind: 'undo' })).toEqual(done);
+    expect(practiceReducer(done, { kind: 'back to the wall' })).toEqual(done);
+    expect(practiceReducer(done, { kind: 'start again' })).toEqual(FRESH);
+  });
+
+  test('“sound” and marks do not go together', () => {
+    expect(stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'say sound' }).saysSound).toBe(false);
+    expect(
+      stateAfter({ kind: 'say sound' }, { kind: 'back to the wall' }, { kind: 'mark', mark: TWIST })
+        .saysSound,
+    ).toBe(false);
+  });
+});
+
+describe('kept work', () => {
+  const isPart = (id: string) => id.startsWith('A3');
+  const work = { marks: [TWIST, THICK], saysSound: false, phase: 'review' } as const;
+
+  test('comes back as it was', () => {
+    expect(parseWork(formatWork(work), isPart)).toEqual(work);
+  });
+
+  test.each([
+    ['nothing', null],
+    ['no JSON', '{'],
+    ['another version', '{"version":2,"marks":[],"saysSound":false,"phase":"looking"}'],
+    ['an unknown phase', '{"version":1,"marks":[],"saysSound":false,"phase":"done"}'],
+    [
+      'a part of another wall',
+      '{"version":1,"marks":[{"part":"B1.1","fault":"thin-tie","sure":1}],"phase":"looking"}',
+    ],
+    [
+      'an unknown fault',
+      '{"version":1,"marks":[{"part":"A3.1","fault":"ghost","sure":1}],"phase":"looking"}',
+    ],
+    [
+      'an unknown certainty',
+      '{"version":1,"marks":[{"part":"A3.1","fault":"thin-tie","sure":4}],"phase":"looking"}',
+    ],
+  ])('is refused when it is %s', (_, text) => {
+    expect(parseWork(text, isPart)).toBeNull();
+  });
+});

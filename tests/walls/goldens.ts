@@ -1,0 +1,104 @@
+import { layWall } from '../../lib/generate/generate';
+import { svgOf } from '../../lib/views/print-svg';
+import type { View } from '../../lib/views/view';
+import type { Wall } from '../../lib/wall/model';
+import { HAND_LEDGE, HAND_PANEL, HAND_TIE, handUnits, handWall, handWindow } from '../lib/views-hand-wall';
+
+/** One drawing kept as a file: named for what it shows. */
+export interface Golden {
+  readonly name: string;
+  readonly draw: () => string;
+}
+
+const front: View = { kind: 'front' };
+
+function changed(
+  change: Readonly<Record<string, Partial<Wall['units'][number]>>>,
+  other: Partial<Wall> = {},
+): Wall {
+  return handWall({ ...other, units: handUnits().map((unit) => ({ ...unit, ...change[unit.id] })) });
+}
+
+/** A rim of mortar 190 × 50 about a bare middle 100 × 24 on a back 200 × 60. */
+const RING = [
+  { x: 5, y: 5, width: 190, height: 13 },
+  { x: 5, y: 42, width: 190, height: 13 },
+  { x: 5, y: 5, width: 45, height: 50 },
+  { x: 150, y: 5, width: 45, height: 50 },
+];
+
+export const GOLDENS: readonly Golden[] = [
+  {
+    // Code 3S6-GVTN-62F. The picture at the top of the README.
+    name: 'readme-wall',
+    draw: () =>
+      svgOf(
+        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 59 }),
+        front,
+      ),
+  },
+  {
+    name: 'proud-and-twisted-units-throw-shadows',
+    draw: () => svgOf(changed({ 'A2.2': { set: 8 }, 'A3.2': { twist: 12 }, 'A3.1': { set: -4 } }), front),
+  },
+  {
+    name: 'tapering-bed-half-filled-head-and-weep',
+    draw: () =>
+      svgOf(
+        changed(
+          { 'A3.2': { y: 152, fall: 6 }, 'A2.3': { condition: 'bloom' }, 'A4.2': { condition: 'hairline' } },
+          {
+            heads: [
+              { joint: 'A2.2/3', filled: 50 },
+              { joint: 'A1.1/2', filled: 0 },
+            ],
+          },
+        ),
+        front,
+      ),
+  },
+  {
+    name: 'rough-units-with-raked-joints',
+    draw: () =>
+      svgOf(
+        handWall({
+          panels: [{ ...HAND_PANEL, profile: 'raked', recess: 9 }],
+          units: handUnits().map((unit) => ({ ...unit, texture: 'rough' })),
+        }),
+        front,
+      ),
+  },
+  {
+    name: 'base-cut-where-the-ledge-stops-short',
+    draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'section', at: 'base' }),
+  },
+  {
+    name: 'lintel-cut-with-its-bearings',
+    draw: () => svgOf(handWindow(), { kind: 'section', at: 'lintel' }),
+  },
+  {
+    name: 'ring-of-mortar-behind-a-unit',
+    draw: () => {
+      const wall = changed(
+        { 'A2.2': { back: RING } },
+        { masonry: 'adhered', cavity: 0, supports: [], ties: [], flashings: [] },
+      );
+      return svgOf(wall, { kind: 'behind', unit: 'A2.2' });
+    },
+  },
+  {
+    name: 'straps-before-cover',
+    draw: () =>
+      svgOf(
+        handWall({
+          ties: [
+            HAND_TIE,
+            { ...HAND_TIE, id: 'A-tie2.2', x: 520, thickness: 0.48, width: 16, embedment: 12 },
+          ],
+        }),
+        {
+          kind: 'before-cover',
+        },
+      ),
+  },
+];
