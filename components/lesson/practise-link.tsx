@@ -1,0 +1,25 @@
+'use client';
+
+import Link from 'next/link';
+import type { WallKind } from '../../lib/wall/model';
+import { USUAL_RULES, useRulesInUse } from './rules-in-use';
+
+/** Leads to a new wall of the lesson's topic, judged by the rule set in use. */
+export function PractiseLink(props: {
+  readonly topic: string;
+  readonly kind: WallKind;
+  readonly children: React.ReactNode;
+}) {
+  const { topic, kind, children } = props;
+  const inUse = useRulesInUse();
+  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  return (
+    <Link
+      className="button"
+      href={`/walls?topic=${topic}&kind=${kind}&difficulty=1&rules=${rules}`}
+      prefetch={false}
+    >
+      {children}
+    </Link>
+  );
+}
