@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { Caution } from '../../components/forms/caution';
 import { DRAWINGS } from '../../components/trade/drawings';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
+import styles from './drawings.module.css';
 
 export const dynamic = 'error';
 
@@ -16,7 +17,7 @@ export default function DrawingsPage() {
     <div className="column">
       <h1>Drawings that compute</h1>
       <p>Change a number. The drawing and its answer follow. Each one says how it is worked out.</p>
-      <ul>
+      <ul className={styles.list}>
         {DRAWINGS.map(({ name, title, summary }) => (
           <li key={name}>
             <Link href={`/drawings/${name}`}>{title}</Link>

@@ -16,7 +16,8 @@ export interface Working {
 /** What every drawing that computes is made of, in one order: sheet, what to change, what comes out, what it is held against, how. */
 export function DrawingFrame(props: {
   readonly title: string;
-  readonly system: LengthSystem;
+  /** The reader's lengths; left out where the drawing has none. */
+  readonly system?: LengthSystem;
   readonly sheet: ReactNode;
   /** What the drawing exaggerates or leaves out. */
   readonly note?: string;
@@ -42,27 +43,35 @@ export function DrawingFrame(props: {
         </output>
       </div>
       <div className={styles.controls}>
-        <LengthChoice system={system} />
+        {system !== undefined && <LengthChoice system={system} />}
         {controls}
+      </div>
+      <div className={styles.judged}>
         {verdicts !== undefined && <ul className={styles.verdicts}>{verdicts}</ul>}
         {caution !== undefined && <Caution lines={caution} toSafety />}
-        <details className={styles.working}>
-          <summary>How this is worked out</summary>
-          <dl>
-            {working.map(({ what, formula, source }) => (
-              <div key={what}>
-                <dt>{what}</dt>
-                <dd>
-                  {formula}
-                  <br />
-                  <span className={styles.source}>Source: {source}</span>
-                </dd>
-              </div>
-            ))}
-          </dl>
-        </details>
+        <WorkedOut working={working} />
       </div>
-      {children}
+      {children !== undefined && <div className={styles.more}>{children}</div>}
     </section>
+  );
+}
+
+function WorkedOut({ working }: { readonly working: readonly Working[] }) {
+  return (
+    <details className={styles.working}>
+      <summary>How this is worked out</summary>
+      <dl>
+        {working.map(({ what, formula, source }) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>
+              {formula}
+              <br />
+              <span className={styles.source}>Source: {source}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </details>
   );
 }

@@ -39,7 +39,7 @@ const WORKING: readonly Working[] = [
     what: 'Where heaps meet',
     formula:
       'The front runs evenly ahead of all heaps until the whole volume has its place. What passes the edge has left the unit.',
-    source: 'our model, counted in 100 squares along the back. A heap lower than the joint is never touched.',
+    source: 'our model, counted in 120 squares along the back. A heap lower than the joint is never touched.',
   },
 ];
 
@@ -62,7 +62,7 @@ export function MortarSpread() {
       sheet={
         <BackSheet heaps={heaps} spread={spread} label={`Back of a unit, ${contact} covered with mortar`} />
       }
-      note={`The back of a unit, ${formatLength(BACK.length, system)} by ${formatLength(BACK.height, system)}. Dashed: the mortar as it was put on. Hatched: what it covers when pressed.`}
+      note={`The back of a unit, ${formatLength(BACK.length, system)} by ${formatLength(BACK.height, system)}. Dashed: the mortar as it was put on. Grey: what it covers when pressed.`}
       controls={
         <>
           <ChoiceField label="Put on as" value={way} choices={WAYS} onChange={setWay} />

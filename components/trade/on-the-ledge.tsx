@@ -37,8 +37,7 @@ const WORKING: readonly Working[] = [
   },
 ];
 
-const PIXELS_PER_MM = 2;
-const EDGE_X = 210;
+const EDGE_X = 205;
 const TOP = 60;
 const UNIT_HIGH = 114;
 
@@ -136,8 +135,9 @@ function LedgeSheet(props: { readonly depth: Mm; readonly overhang: Mm; readonly
   const { depth, overhang, system } = props;
   const { defs, brick, concrete } = useHatch();
   const marks = overhangMarksOf(depth);
-  const wide = depth * PIXELS_PER_MM;
-  const face = EDGE_X + overhang * PIXELS_PER_MM;
+  const perMm = Math.min(2, 185 / depth);
+  const wide = depth * perMm;
+  const face = EDGE_X + overhang * perMm;
   const left = face - wide;
   const bed = TOP + UNIT_HIGH;
   const middle = face - wide / 2;
@@ -192,7 +192,7 @@ function LedgeSheet(props: { readonly depth: Mm; readonly overhang: Mm; readonly
         [marks.third, 'third'],
         [marks.tipping, 'half: tips'],
       ].map(([at, name], index) => {
-        const x = EDGE_X + Number(at) * PIXELS_PER_MM;
+        const x = EDGE_X + Number(at) * perMm;
         const y = bed + 40 + index * 26;
         return (
           <g key={name}>

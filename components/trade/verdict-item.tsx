@@ -40,7 +40,8 @@ export function VerdictItem(props: {
         {text}
       </p>
       <p className={styles.source}>
-        {ruleSetTitle(limit.rules)}, {limit.kind}: {sourceOf(limit).title}, {limit.clause}. How sure:{' '}
+        {limit.rules === 'good-practice' ? '' : `${ruleSetTitle(limit.rules)}. `}
+        Kind of limit: {limit.kind}. {sourceOf(limit).title}, {limit.clause.replace(/\.$/, '')}. How sure:{' '}
         {SURE[limit.howSure]}.
       </p>
     </li>

@@ -22,7 +22,7 @@ export interface Spread {
 }
 
 /** About how many cells lie along the back. Figures are then true to about half a per cent of the back. */
-const CELLS_ALONG = 100;
+const CELLS_ALONG = 120;
 /** Of the back's length, around the back: mortar further out counts as gone all the same. */
 const MARGIN_SHARE = 0.4;
 

@@ -11,7 +11,7 @@ export const LOOSE_WEIGHT = { cement: 94, lime: 40, sand: 80 } as const;
 export const PARTICLE_GRAVITY = { cement: 3.15, lime: 2.3, sand: 2.65 } as const;
 
 /** lb/ft³, fresh water. */
-const WATER_WEIGHT = 62.4;
+export const WATER_WEIGHT = 62.4;
 
 const MATERIALS = ['cement', 'lime', 'sand'] as const;
 

@@ -31,6 +31,15 @@ export interface MappedTie {
   readonly area: number;
 }
 
+/** Ties, and for every square of the panel which of them holds it. */
+export interface TieMap {
+  readonly ties: readonly MappedTie[];
+  readonly columns: number;
+  readonly rows: number;
+  /** Row by row from the lower left: place in `ties`, −1 in the opening or where there are no ties. */
+  readonly owners: readonly number[];
+}
+
 /** Side of the squares by which areas are told, mm: true to a few per cent of a tie's share. */
 const SQUARE: Mm = 50;
 
@@ -39,7 +48,7 @@ const SQUARE: Mm = 50;
  * next to it, which is why codes ask for more at its edges. A tie on the edge of the opening stays.
  * @throws RangeError for a size or spacing not above zero, or a negative first place.
  */
-export function tiesOf(field: TieField): readonly MappedTie[] {
+export function tieMapOf(field: TieField): TieMap {
   refuseNotPositive('width', field.width);
   refuseNotPositive('height', field.height);
   refuseNotPositive('spacing across', field.across);
@@ -52,22 +61,24 @@ export function tiesOf(field: TieField): readonly MappedTie[] {
       .map((x) => ({ x, y })),
   );
   const squares = new Array<number>(places.length).fill(0);
+  const owners: number[] = [];
   const columns = Math.ceil(field.width / SQUARE);
   const rows = Math.ceil(field.height / SQUARE);
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
       const x = ((column + 0.5) * field.width) / columns;
       const y = ((row + 0.5) * field.height) / rows;
-      if (isWithin(field.opening, x, y)) continue;
-      const nearest = nearestOf(places, x, y);
+      const nearest = isWithin(field.opening, x, y) ? -1 : nearestOf(places, x, y);
+      owners.push(nearest);
       if (nearest >= 0) squares[nearest] = (squares[nearest] ?? 0) + 1;
     }
   }
   const each = (field.width / columns) * (field.height / rows);
-  return places.map((place, index) => ({ ...place, area: (squares[index] ?? 0) * each }));
+  const ties = places.map((place, index) => ({ ...place, area: (squares[index] ?? 0) * each }));
+  return { ties, columns, rows, owners };
 }
 
-/** How far the nearest tie stands outward from the left jamb of the opening, mm; Infinity where none stands beside it. @throws RangeError as tiesOf. */
+/** How far the nearest tie stands outward from the left jamb of the opening, mm; Infinity where none stands beside it. */
 export function firstTieBeside(opening: Region, ties: readonly MappedTie[]): Mm {
   const away = ties
     .filter(({ y }) => y >= opening.y && y <= opening.y + opening.height)

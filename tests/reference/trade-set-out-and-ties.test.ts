@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { isBraced, keepOutOf } from '../../lib/trade/keep-out';
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
-import { arrangementsOf } from '../../lib/trade/set-out';
-import { firstTieBeside, tiesOf } from '../../lib/trade/tie-map';
+import { arrangementsOf, leastLapTurned } from '../../lib/trade/set-out';
+import { firstTieBeside, tieMapOf } from '../../lib/trade/tie-map';
 import { inches } from '../../lib/units';
 
 // Bond arithmetic by hand for 3000 mm of 215 mm brick at 10 mm: 13 whole ones leave 205 mm in 12 joints; 13 and a half leave 102.5 in 13.
 describe('3000 mm of UK brick', () => {
-  const ways = arrangementsOf({ wall: 3000, unit: 215, joint: 10 });
+  const ways = arrangementsOf({ wall: 3000, unit: 215, joint: 10, bond: 'half' });
   test.each([
     ['whole units', 14, 17.083, 215],
     ['half at the end', 14, 7.885, 102.5],
@@ -24,6 +24,13 @@ describe('3000 mm of UK brick', () => {
     expect(smallest).toEqual([...smallest].sort((a, b) => b - a));
     expect(ways[0]?.name).toBe('whole units');
   });
+  // By hand, 13 and a half at 7.885: joints every 222.885; turned, each stands (102.5 + 7.885) off.
+  test('turned end for end, the half laps by half a unit and whole units not at all', () => {
+    const lapOf = (name: string) =>
+      leastLapTurned(ways.find((each) => each.name === name) ?? { pieces: [], joint: 0 });
+    expect(lapOf('half at the end')).toBeCloseTo(110.385, 3);
+    expect(lapOf('whole units')).toBeCloseTo(0, 9);
+  });
   test('every way fills the wall', () => {
     for (const { pieces, joint } of ways) {
       const filled = pieces.reduce((sum, piece) => sum + piece, 0) + (pieces.length - 1) * joint;
@@ -31,7 +38,7 @@ describe('3000 mm of UK brick', () => {
     }
   });
   test('a wall shorter than two units is refused', () => {
-    expect(() => arrangementsOf({ wall: 400, unit: 215, joint: 10 })).toThrow(
+    expect(() => arrangementsOf({ wall: 400, unit: 215, joint: 10, bond: 'half' })).toThrow(
       'wall: 400 mm is shorter than two units',
     );
   });
@@ -49,13 +56,13 @@ describe('ties on a panel', () => {
   };
   // By hand: 6 columns and 6 rows, each 600 × 400 mm.
   test('600 by 400 mm: 36 ties of 0.24 m²', () => {
-    const ties = tiesOf(field);
+    const { ties } = tieMapOf(field);
     expect(ties).toHaveLength(36);
     expect(ties.map(({ area }) => area / 1e6)).toEqual(ties.map(() => expect.closeTo(0.24, 9)));
   });
   test('the areas add up to the wall without its opening: 8.64 − 1.44 m²', () => {
     const opening = { x: 1200, y: 800, width: 1200, height: 1200 };
-    const ties = tiesOf({ ...field, opening });
+    const { ties } = tieMapOf({ ...field, opening });
     expect(ties.reduce((sum, { area }) => sum + area, 0) / 1e6).toBeCloseTo(7.2, 6);
     expect(firstTieBeside(opening, ties)).toBe(300);
   });

@@ -5,6 +5,7 @@ import { Caution } from '../../../components/forms/caution';
 import { DrawingByName } from '../../../components/trade/drawing-by-name';
 import { DRAWINGS } from '../../../components/trade/drawings';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
+import styles from '../drawings.module.css';
 
 interface Asked {
   readonly params: Promise<{ readonly name: string }>;
@@ -24,7 +25,7 @@ export async function generateMetadata({ params }: Asked): Promise<Metadata> {
 export default async function DrawingPage({ params }: Asked) {
   const { name, title, summary } = await drawingOf(params);
   return (
-    <>
+    <div className={styles.page}>
       <h1>{title}</h1>
       <p>{summary}</p>
       <DrawingByName name={name} />
@@ -32,7 +33,7 @@ export default async function DrawingPage({ params }: Asked) {
       <p>
         <Link href="/drawings">All drawings</Link>
       </p>
-    </>
+    </div>
   );
 }
 
