@@ -84,7 +84,7 @@ export function FallingBrick() {
           <tbody>
             {PUBLISHED_IMPACTS.map((impact) => (
               <tr key={impact.energy}>
-                <th scope="row">{impact.energy} J</th>
+                <th scope="row">{impact.energy}&nbsp;J</th>
                 <td>{impact.what}</td>
                 <td>{impact.source}</td>
               </tr>
@@ -133,12 +133,12 @@ function FallSheet(props: {
         stroke="var(--ink)"
       />
       <path
-        d={`M44 ${GROUND - 2}h${zone * scale}v-16M44 ${GROUND - 18}v16`}
+        d={`M46 ${GROUND - 4}H${44 + zone * scale}`}
         stroke="var(--ochre)"
-        strokeWidth="5"
-        strokeDasharray="12 6"
-        fill="none"
+        strokeWidth="6"
+        strokeDasharray="10 6"
       />
+      <path d={`M${44 + zone * scale} ${GROUND}v-34`} stroke="var(--ochre)" strokeWidth="5" />
       <rect x="52" y={top - 5} width="16" height="8" fill="var(--clay)" stroke="var(--ink)" />
       <path
         d={`M60 ${top + 8}V${GROUND - 12}m-5 -9l5 9l5 -9`}

@@ -5,7 +5,7 @@ import { boundAt } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { type Arrangement, arrangementsOf, type Bond, leastLapTurned } from '../../lib/trade/set-out';
-import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, type Mm } from '../../lib/units';
 import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
 import { CourseSheet } from './course-sheet';
