@@ -53,15 +53,31 @@ export function pictureOfFile(file: string): LessonPicture | undefined {
   return typeof picture === 'string' ? undefined : picture;
 }
 
-/** Lays the wall of a picture. The same seed, sound or spoiled. */
+/** A lesson shows the same few walls many times, and laying one takes a while. */
+const laid = new Map<string, Wall>();
+const inspected = new Map<FamilyName, readonly Finding[]>();
+
+/** The wall of a picture. The same seed, sound or spoiled. */
 export function lessonWall({ family, state }: Pick<LessonPicture, 'family' | 'state'>): Wall {
-  const { kind, masonry, spoils, seed, lookAlikes }: LessonFamily = LESSON_FAMILIES[family];
+  const key = `${family} ${state}`;
+  const wall = laid.get(key) ?? layLessonWall(LESSON_FAMILIES[family], state);
+  laid.set(key, wall);
+  return wall;
+}
+
+function layLessonWall(
+  { kind, masonry, spoils, seed, lookAlikes }: LessonFamily,
+  state: LessonPicture['state'],
+): Wall {
   const plan = planWith(kind, masonry, LESSON_RULES, spoils, seed);
   return layPlan({ ...plan, lookAlikes, mortarTone: 0, spoils: state === 'spoiled' ? spoils : [] });
 }
 
+/** What is wrong with the spoiled wall of a family, measured. */
 export function lessonFindings(family: FamilyName): readonly Finding[] {
-  return inspect(lessonWall({ family, state: 'spoiled' }), LESSON_RULES);
+  const findings = inspected.get(family) ?? inspect(lessonWall({ family, state: 'spoiled' }), LESSON_RULES);
+  inspected.set(family, findings);
+  return findings;
 }
 
 /** A ring with a number, and what the key says of it. */

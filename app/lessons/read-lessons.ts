@@ -4,25 +4,26 @@ import { join } from 'node:path';
 import { LessonError } from './lesson-error';
 import { type Lesson, parseLesson } from './parse-lesson';
 
-/** Compiling is slow and the texts do not change while a page is made: each process reads them once. */
-let kept: Promise<readonly Lesson[]> | undefined;
+/** Compiling is slow: a text that has not changed since is not compiled again. */
+const compiled = new Map<string, { readonly text: string; readonly lesson: Promise<Lesson> }>();
 
 /** All lessons, in their order. @throws LessonError for any that cannot be used: the build stops. */
-export function readLessons(): Promise<readonly Lesson[]> {
-  if (process.env.NODE_ENV === 'development') return readAll();
-  kept ??= readAll();
-  return kept;
-}
-
-async function readAll(): Promise<readonly Lesson[]> {
+export async function readLessons(): Promise<readonly Lesson[]> {
   const folder = join(process.cwd(), 'content', 'lessons');
   const files = (await readdir(folder)).filter((name) => name.endsWith('.mdx')).sort();
   const slugs = files.map((name) => name.slice(0, -'.mdx'.length));
-  const lessons: Lesson[] = [];
-  for (const slug of slugs) {
-    lessons.push(await parseLesson(slug, await readFile(join(folder, `${slug}.mdx`), 'utf8'), slugs));
-  }
-  return inOrder(lessons);
+  const lessons = slugs.map(async (slug) =>
+    readLesson(slug, await readFile(join(folder, `${slug}.mdx`), 'utf8'), slugs),
+  );
+  return inOrder(await Promise.all(lessons));
+}
+
+function readLesson(slug: string, text: string, slugs: readonly string[]): Promise<Lesson> {
+  const known = compiled.get(slug);
+  if (known?.text === text) return known.lesson;
+  const lesson = parseLesson(slug, text, slugs);
+  compiled.set(slug, { text, lesson });
+  return lesson;
 }
 
 /** Sorts lessons by their place. @throws LessonError when two have the same. */
