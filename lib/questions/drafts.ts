@@ -17,8 +17,8 @@ interface Told {
 }
 
 const LETTERS = 'abcdefghij';
-/** 1.6 mm is a sixteenth of an inch: as near as a tape in inches is read. */
-const SIXTEENTH: Mm = 1.6;
+/** A little over 1/32 in: an answer rounded to the nearest sixteenth, as a tape is read, is off by no more. */
+const HALF_SIXTEENTH: Mm = 0.8;
 
 /** A number to work out. Mistakes that come so near to the answer that they would be right are left out, and repeats. */
 export function numberDraft(
@@ -26,9 +26,9 @@ export function numberDraft(
 ): Draft {
   const kept: Mistake[] = [];
   for (const mistake of told.mistakes) {
-    const near = [told.answer, ...kept.map(({ value }) => value)];
     if (!Number.isFinite(mistake.value) || mistake.value < 0) continue;
-    if (near.every((value) => Math.abs(value - mistake.value) > 2 * told.tolerance)) kept.push(mistake);
+    const apart = (value: number) => Math.abs(value - mistake.value) / told.tolerance;
+    if (apart(told.answer) > 1.1 && kept.every(({ value }) => apart(value) > 2)) kept.push(mistake);
   }
   return { ...told, kind: 'number', mistakes: kept };
 }
@@ -43,7 +43,7 @@ export function lengthDraft(
     ...told,
     unit: system === 'mm' ? 'mm' : 'in',
     answer: inUnit(told.answer, system),
-    tolerance: inUnit(system === 'mm' ? told.tolerance : Math.max(told.tolerance, SIXTEENTH), system),
+    tolerance: inUnit(system === 'mm' ? told.tolerance : Math.max(told.tolerance, HALF_SIXTEENTH), system),
     mistakes: told.mistakes.map(({ value, why }) => ({ value: inUnit(value, system), why })),
   });
 }

@@ -102,6 +102,7 @@ export const BOND: readonly Family[] = [
       mistakes: [
         { value: rest / bricks, why: 'One joint too many: the last brick ends the wall.' },
         { value: rest / (bricks + 1), why: 'Two joints too many: free ends have no joint.' },
+        { value: rest, why: 'That is all the joints together. Share it out.' },
       ],
       explanation: `What the bricks leave, ${formatLength(rest, ask.system)}, is shared by ${bricks - 1} joints: ${formatLength(answer, ask.system)}.`,
       source: citeFormula('joint = (wall − all bricks) ÷ (bricks − 1)'),

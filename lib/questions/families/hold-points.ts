@@ -37,9 +37,12 @@ const POINTS: readonly { readonly point: string; readonly seen: readonly string[
 ];
 
 const RECORD: readonly Choice[] = [
-  { text: 'A tape in the picture', why: 'Without a scale nobody can measure it later.' },
-  { text: 'The place: wall, course, which end', why: 'It must be found again.' },
-  { text: 'The date', why: 'It shows that it was taken before it was covered.' },
+  {
+    text: 'A tape or rule in the picture, held straight',
+    why: 'Without a scale nobody can measure it later.',
+  },
+  { text: 'The place: which wall, course and end', why: 'It must be found again.' },
+  { text: 'The date on which it was taken', why: 'It shows that it was taken before it was covered.' },
   { text: 'A wide view beside the close one', why: 'It shows where the close one is.' },
 ];
 const NO_RECORD: readonly Choice[] = [
@@ -131,7 +134,7 @@ export const HOLD_POINTS: readonly Family[] = [
         { value: walls, why: 'That is one a wall. One unit may be luck.' },
         { value: 2 * walls, why: 'Two a wall are too few.' },
       ],
-      explanation: `3 × ${walls} = ${3 * walls}.`,
+      explanation: `Three for each wall: 3 × ${walls} = ${3 * walls}. One unit alone may be luck.`,
       source: citeLimit(limit, rules),
     });
   }),

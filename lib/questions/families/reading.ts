@@ -1,3 +1,4 @@
+import type { LimitKind } from '../../limits/limit';
 import { limitsOf, ruleSetTitle } from '../../limits/limits';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
@@ -58,6 +59,13 @@ const TOOLS = [
   { job: 'The height of courses', tool: 'Gauge rod' },
   { job: 'A corner that is not square', tool: 'Tape, by 3-4-5' },
 ] as const;
+
+const WORDS: Readonly<Record<LimitKind, string>> = {
+  'code minimum': 'It must be so',
+  'standard tolerance': 'It is to stay within',
+  'good practice': 'It should be so',
+  looks: 'It may be asked for',
+};
 
 export const READING: readonly Family[] = [
   familyOf(TOPIC, 'order-of-looking', (ask) =>
@@ -120,31 +128,19 @@ export const READING: readonly Family[] = [
     });
   }),
   familyOf(TOPIC, 'must-or-should', (ask) => {
-    const codes = limitsOf(ask.rules).filter(
-      ({ kind, howSure }) => kind !== 'good practice' && kind !== 'looks' && howSure !== 'memory',
+    const known = [...limitsOf(ask.rules), ...limitsOf('good-practice')].filter(
+      ({ howSure }) => howSure !== 'memory',
     );
-    const advice = limitsOf('good-practice').filter(
-      ({ kind, howSure }) => kind === 'good practice' && howSure !== 'memory',
-    );
-    const asks = codes.length === 0 ? advice : codes;
-    const limit = ask.chance.pick(ask.chance.happens(50) ? asks : advice);
-    const strict = limit.kind !== 'good practice';
+    const kind = ask.chance.pick([...new Set(known.map((limit) => limit.kind))]);
+    const limit = ask.chance.pick(known.filter((each) => each.kind === kind));
     return chooseDraft(ask, {
-      prompt: `${limit.quantity}. The limit is of the kind "${limit.kind}". Which word fits a report?`,
-      right: strict
-        ? {
-            text: limit.kind === 'code minimum' ? 'Must' : 'Within the tolerance',
-            why: 'That is how strong this kind is.',
-          }
-        : { text: 'Should', why: 'Advice is no law.' },
-      wrong: ['Must', 'Should', 'Within the tolerance', 'May be asked for']
-        .filter(
-          (text) =>
-            text !== (strict ? (limit.kind === 'code minimum' ? 'Must' : 'Within the tolerance') : 'Should'),
-        )
-        .map((text) => ({ text, why: 'That word is stronger or weaker than this kind of limit.' })),
+      prompt: `${limit.quantity}. The limit is of the kind "${kind}". Which words fit a report?`,
+      right: { text: WORDS[kind], why: 'That is how strong this kind is.' },
+      wrong: Object.values(WORDS)
+        .filter((text) => text !== WORDS[kind])
+        .map((text) => ({ text, why: 'Those words are stronger or weaker than this kind of limit.' })),
       explanation:
-        'Code minimum: must. Standard tolerance: within. Good practice: should. Looks: may be asked for.',
+        'Code minimum: it must be. Standard tolerance: it is to stay within. Good practice: it should be. Looks: it may be asked for.',
       source: citeLimit(limit, limit.rules),
     });
   }),
