@@ -21,6 +21,15 @@ export function pickLength({ chance, system }: Ask, from: readonly Mm[]): Mm {
   return roundLength(chance.pick(from), system);
 }
 
+/** Sizes that are usual in the reader's system, mm. */
+export function usualLengths(
+  { system }: Ask,
+  millimetres: readonly Mm[],
+  inch: readonly number[],
+): readonly Mm[] {
+  return system === 'mm' ? millimetres : inch.map((each) => inches(each));
+}
+
 export function inUnit(mm: Mm, system: LengthSystem): number {
   return system === 'mm' ? mm : mm / INCH;
 }

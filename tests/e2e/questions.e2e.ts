@@ -36,7 +36,7 @@ test.each(QUESTION_TOPICS)(
       if ((await field.count()) > 0) await field.fill('1');
       else if ((await choice.count()) > 0) await choice.check();
       expect(await accessibilityProblems(page)).toEqual([]);
-      await page.getByRole('button', { name: 'Check' }).click();
+      await page.getByRole('button', { name: 'Check', exact: true }).click();
       await page.getByText(/^[✓✕] (Right|Not right)$/).waitFor();
       expect(await sidewaysOverflow(page)).toBe(0);
       await page.getByRole('button', { name: /Next question|See how it went/ }).click();

@@ -6,9 +6,12 @@ import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
-import { formatNumber, pickLength, roundLength } from '../measure';
+import { formatNumber, roundLength, usualLengths } from '../measure';
 
 const TOPIC = 'ties';
+/** Inches. */
+const ACROSS = [16, 24, 32, 36];
+const UP = [12, 16, 18, 20, 24];
 
 const STEPS: readonly Choice[] = [
   { text: 'Mark the studs where they can be seen', why: 'A tie in the sheathing alone holds nothing.' },
@@ -26,14 +29,14 @@ const STEPS: readonly Choice[] = [
 export const TIES: readonly Family[] = [
   familyOf(TOPIC, 'spacings-pass', (ask) => {
     const limit = governingLimit(ask.rules, 'tie-spacing');
-    const across = [400, 600, 800, 900].map((mm) => roundLength(mm, ask.system));
-    const up = [300, 400, 450, 500, 600].map((mm) => roundLength(mm, ask.system));
+    const across = usualLengths(ask, [400, 600, 800, 900], ACROSS);
+    const up = usualLengths(ask, [300, 400, 450, 500, 600], UP);
     const pairs = across.flatMap((horizontal) => up.map((vertical) => ({ horizontal, vertical })));
-    // In inches 16 in stands for 400 mm and so on: what rounding alone decides is not asked.
+    // What fails only because 16 in stands for 400 mm is not asked.
     const clear = pairs.filter(
       ({ vertical, horizontal }) =>
-        spacingVerdict(limit.bound, vertical * 0.97, horizontal * 0.97).passes ===
-        spacingVerdict(limit.bound, vertical * 1.03, horizontal * 1.03).passes,
+        spacingVerdict(limit.bound, vertical, horizontal).passes ||
+        !spacingVerdict(limit.bound, vertical * 0.97, horizontal * 0.97).passes,
     );
     const told = ({ vertical, horizontal }: { vertical: Mm; horizontal: Mm }): Choice => {
       const verdict = spacingVerdict(limit.bound, vertical, horizontal);
@@ -57,8 +60,8 @@ export const TIES: readonly Family[] = [
 
   familyOf(TOPIC, 'fewest', (ask) => {
     const limit = governingLimit(ask.rules, 'tie-spacing');
-    const across = roundLength(400, ask.system);
-    const up = roundLength(ask.chance.pick([300, 400, 450]), ask.system);
+    const [across = 400] = usualLengths(ask, [400], ACROSS);
+    const up = ask.chance.pick(usualLengths(ask, [300, 400, 450], [12, 16, 18]));
     const each = areaEach(across, up);
     const panel = ask.chance.whole(6, 30) + ask.chance.pick([0.2, 0.5, 0.7]);
     const answer = fewestTies(panel * 1e6, each);
@@ -108,8 +111,8 @@ export const TIES: readonly Family[] = [
   }),
 
   familyOf(TOPIC, 'area-each', (ask) => {
-    const across = pickLength(ask, [400, 600, 800]);
-    const up = pickLength(ask, [300, 400, 450, 500, 600]);
+    const across = ask.chance.pick(usualLengths(ask, [400, 600, 800], ACROSS));
+    const up = ask.chance.pick(usualLengths(ask, [300, 400, 450, 500, 600], UP));
     const area = areaEach(across, up) / 1e6;
     return numberDraft({
       prompt: `Ties are ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. How much wall does each tie hold, in square metres?`,
