@@ -1,11 +1,11 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { type Back, dabsOn, type Heap, ridgesOn, ringOn } from '../../lib/trade/mortar-heaps';
-import { type Spread, spreadOf } from '../../lib/trade/mortar-spread';
+import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread';
 import { formatLength } from '../../lib/units';
 import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
@@ -60,7 +60,12 @@ export function MortarSpread() {
       title="Mortar spread"
       system={system}
       sheet={
-        <BackSheet heaps={heaps} spread={spread} label={`Back of a unit, ${contact} covered with mortar`} />
+        <BackSheet
+          heaps={heaps}
+          spread={spread}
+          thickness={thickness}
+          label={`Back of a unit, ${contact} covered with mortar`}
+        />
       }
       note={`The back of a unit, ${formatLength(BACK.length, system)} by ${formatLength(BACK.height, system)}. Dashed: the mortar as it was put on. Grey: what it covers when pressed.`}
       controls={
@@ -140,22 +145,29 @@ function Verdicts({ spread, rules }: { readonly spread: Spread; readonly rules: 
 function BackSheet(props: {
   readonly heaps: readonly Heap[];
   readonly spread: Spread;
+  readonly thickness: number;
   readonly label: string;
 }) {
-  const { heaps, spread, label } = props;
+  const { heaps, spread, thickness, label } = props;
+  const clip = useId();
   const width = BACK.length * SCALE;
   const height = BACK.height * SCALE;
   return (
     <Sheet label={label} width={width + 2 * EDGE} height={height + 2 * EDGE}>
+      <clipPath id={clip}>
+        <rect width={BACK.length} height={BACK.height} />
+      </clipPath>
       <g transform={`translate(${EDGE} ${EDGE + height}) scale(${SCALE} ${-SCALE})`}>
-        <rect
-          width={BACK.length}
-          height={BACK.height}
-          fill="var(--clay)"
-          fillOpacity="0.22"
-          stroke="var(--ink)"
-        />
-        <path d={coveredPath(spread)} fill="var(--slate)" stroke="none" />
+        <rect width={BACK.length} height={BACK.height} fill="var(--clay)" fillOpacity="0.22" />
+        <g clipPath={`url(#${clip})`} fill="var(--slate)">
+          {heaps.map((heap) => {
+            const edge = outlineOf(heap, thickness, spread.grown);
+            if (edge === null) return null;
+            const { round, ...box } = edge;
+            return <rect key={`${heap.x} ${heap.y}`} {...box} rx={round} />;
+          })}
+        </g>
+        <rect width={BACK.length} height={BACK.height} fill="none" stroke="var(--ink)" />
         {heaps.map((heap) =>
           heap.kind === 'dab' ? (
             <circle key={`${heap.x} ${heap.y}`} cx={heap.x} cy={heap.y} r={heap.radius} {...PUT_ON} />
@@ -175,20 +187,4 @@ function BackSheet(props: {
   );
 }
 
-const PUT_ON = { fill: 'none', stroke: 'var(--chalk)', strokeWidth: 1, strokeDasharray: '3 2' } as const;
-
-/** One rectangle for each run of covered squares in a row. */
-function coveredPath({ columns, rows, covered }: Spread): string {
-  const wide = BACK.length / columns;
-  const high = BACK.height / rows;
-  let path = '';
-  for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
-      if (!covered[row * columns + column]) continue;
-      const from = column;
-      while (column + 1 < columns && covered[row * columns + column + 1]) column++;
-      path += `M${from * wide} ${row * high}h${(column + 1 - from) * wide}v${high * 1.03}H${from * wide}z`;
-    }
-  }
-  return path;
-}
+const PUT_ON = { fill: 'none', stroke: 'var(--ink)', strokeWidth: 1, strokeDasharray: '3 2' } as const;

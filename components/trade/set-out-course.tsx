@@ -88,7 +88,7 @@ export function SetOutCourse() {
           ? [
               `${shown.name[0]?.toUpperCase()}${shown.name.slice(1)}: ${shown.pieces.length} pieces, joints of ${length(shown.joint)}. The smallest piece is ${length(shown.smallest)}.`,
               lap < 1
-                ? 'Turned end for end it stands joint over joint: begin the next row with a cut piece instead.'
+                ? 'Turned end for end it stands joint over joint: begin the next row with another piece.'
                 : `Turned end for end for the next row, its joints lap by ${length(lap)} at the least.`,
             ]
           : ['No way fills this wall with joints up to three times the wish.']

@@ -1,4 +1,5 @@
 import type { Mm } from '../units';
+import { barePlaces } from './bare-places';
 import { pressedRadius } from './mortar-disc';
 import { type Back, type Heap, heapVolume, refuseBack } from './mortar-heaps';
 import { refuseNotPositive } from './refusals';
@@ -9,6 +10,8 @@ export interface Spread {
   readonly rows: number;
   /** Which cells of the back are covered. */
   readonly covered: readonly boolean[];
+  /** How far the front ran ahead of each heap's own pressed shape, mm: for drawing it smooth (see outlineOf). */
+  readonly grown: Mm;
   /** Of the back, from 0 to 100. */
   readonly contact: number;
   /** Greatest bare place that hangs together by edges, mm². */
@@ -41,14 +44,15 @@ export function spreadOf(back: Back, heaps: readonly Heap[], thickness: Mm): Spr
   const columns = CELLS_ALONG;
   const rows = Math.max(1, Math.round((back.height / back.length) * columns));
   const cell = { width: back.length / columns, height: back.height / rows };
-  const inside = wetted(touched, flowing / thickness, thickness, cell, columns, rows);
+  const { inside, grown } = wetted(touched, flowing / thickness, thickness, cell, columns, rows);
   const cells = inside.reduce((sum, wet) => sum + (wet ? 1 : 0), 0);
   const cellArea = cell.width * cell.height;
-  const bare = bareOf(inside, columns, rows);
+  const bare = barePlaces(inside, columns, rows);
   return {
     columns,
     rows,
     covered: inside,
+    grown,
     contact: (100 * cells) / inside.length,
     largestBare: bare.most * cellArea,
     isShutIn: bare.isShutIn,
@@ -65,9 +69,10 @@ function wetted(
   cell: { readonly width: Mm; readonly height: Mm },
   columns: number,
   rows: number,
-): readonly boolean[] {
+): { readonly inside: readonly boolean[]; readonly grown: Mm } {
   const inside = new Array<boolean>(columns * rows).fill(false);
-  if (heaps.length === 0) return inside;
+  if (heaps.length === 0) return { inside, grown: 0 };
+  const pressed = heaps.map((heap) => pressedAlone(heap, thickness));
   const margin = Math.round(columns * MARGIN_SHARE);
   const cells: { readonly away: number; readonly place: number }[] = [];
   for (let row = -margin; row < rows + margin; row++) {
@@ -76,62 +81,58 @@ function wetted(
       const x = (column + 0.5) * cell.width;
       const y = (row + 0.5) * cell.height;
       let away = Number.POSITIVE_INFINITY;
-      for (const heap of heaps) away = Math.min(away, distanceTo(heap, x, y, thickness));
+      for (const each of pressed) away = Math.min(away, distanceTo(each, x, y));
       cells.push({ away, place: isOn ? row * columns + column : -1 });
     }
   }
   cells.sort((a, b) => a.away - b.away);
-  for (const { place } of cells.slice(0, Math.round(area / (cell.width * cell.height)))) {
-    if (place >= 0) inside[place] = true;
-  }
-  return inside;
+  const wet = cells.slice(0, Math.round(area / (cell.width * cell.height)));
+  for (const { place } of wet) if (place >= 0) inside[place] = true;
+  return { inside, grown: Math.max(0, wet.at(-1)?.away ?? 0) };
 }
 
-/** From the shape a heap would press to alone; negative inside, so that the middle fills first. A bar widens across its short side. */
-function distanceTo(heap: Heap, x: Mm, y: Mm, thickness: Mm): number {
+/** What a heap becomes when pressed, alone: a disc, or a strip that has widened across its short side. mm. */
+type Pressed =
+  | { readonly kind: 'disc'; readonly x: Mm; readonly y: Mm; readonly radius: Mm }
+  | { readonly kind: 'strip'; readonly x: Mm; readonly y: Mm; readonly width: Mm; readonly height: Mm };
+
+function pressedAlone(heap: Heap, thickness: Mm): Pressed {
   if (heap.kind === 'dab') {
-    return Math.hypot(x - heap.x, y - heap.y) - pressedRadius(heapVolume(heap), thickness);
+    return { kind: 'disc', x: heap.x, y: heap.y, radius: pressedRadius(heapVolume(heap), thickness) };
   }
   const isLevel = heap.width >= heap.height;
   const grows = ((heap.stands / thickness - 1) * Math.min(heap.width, heap.height)) / 2;
-  const halfWidth = heap.width / 2 + (isLevel ? 0 : grows);
-  const halfHeight = heap.height / 2 + (isLevel ? grows : 0);
-  const dx = Math.abs(x - heap.x - heap.width / 2) - halfWidth;
-  const dy = Math.abs(y - heap.y - heap.height / 2) - halfHeight;
-  return Math.hypot(Math.max(dx, 0), Math.max(dy, 0)) + Math.min(Math.max(dx, dy), 0);
+  const aside = isLevel ? 0 : grows;
+  const upward = isLevel ? grows : 0;
+  return {
+    kind: 'strip',
+    x: heap.x - aside,
+    y: heap.y - upward,
+    width: heap.width + 2 * aside,
+    height: heap.height + 2 * upward,
+  };
 }
 
-function bareOf(covered: readonly boolean[], columns: number, rows: number) {
-  const seen = [...covered];
-  let most = 0;
-  let isShutIn = false;
-  for (let start = 0; start < seen.length; start++) {
-    if (seen[start]) continue;
-    seen[start] = true;
-    const patch = [start];
-    let touchesEdge = false;
-    for (let next = 0; next < patch.length; next++) {
-      const place = patch[next] ?? 0;
-      const column = place % columns;
-      const row = (place - column) / columns;
-      touchesEdge ||= column === 0 || column === columns - 1 || row === 0 || row === rows - 1;
-      for (const [dx, dy] of [
-        [1, 0],
-        [-1, 0],
-        [0, 1],
-        [0, -1],
-      ] as const) {
-        const toColumn = column + dx;
-        const toRow = row + dy;
-        if (toColumn < 0 || toColumn >= columns || toRow < 0 || toRow >= rows) continue;
-        const to = toRow * columns + toColumn;
-        if (seen[to]) continue;
-        seen[to] = true;
-        patch.push(to);
-      }
-    }
-    most = Math.max(most, patch.length);
-    isShutIn ||= !touchesEdge;
+/**
+ * The edge of a heap's mortar after pressing, as a rectangle with rounded corners (a disc is one with a radius of half its width), not
+ * yet cut off at the back's edges; null for a heap that is lower than the joint. @throws RangeError for a thickness not above zero.
+ */
+export function outlineOf(heap: Heap, thickness: Mm, grown: Mm) {
+  refuseNotPositive('thickness', thickness);
+  if ((heap.kind === 'dab' ? heap.radius : heap.stands) <= thickness) return null;
+  const pressed = pressedAlone(heap, thickness);
+  if (pressed.kind === 'disc') {
+    const reach = pressed.radius + grown;
+    return { x: pressed.x - reach, y: pressed.y - reach, width: 2 * reach, height: 2 * reach, round: reach };
   }
-  return { most, isShutIn };
+  const { x, y, width, height } = pressed;
+  return { x: x - grown, y: y - grown, width: width + 2 * grown, height: height + 2 * grown, round: grown };
+}
+
+/** From the edge of a pressed heap; negative inside, so that the middle fills first. */
+function distanceTo(pressed: Pressed, x: Mm, y: Mm): number {
+  if (pressed.kind === 'disc') return Math.hypot(x - pressed.x, y - pressed.y) - pressed.radius;
+  const dx = Math.abs(x - pressed.x - pressed.width / 2) - pressed.width / 2;
+  const dy = Math.abs(y - pressed.y - pressed.height / 2) - pressed.height / 2;
+  return Math.hypot(Math.max(dx, 0), Math.max(dy, 0)) + Math.min(Math.max(dx, dy), 0);
 }
