@@ -18,6 +18,12 @@ export interface Lesson extends LessonParts {
  */
 export async function parseLesson(slug: string, source: string, slugs: readonly string[]): Promise<Lesson> {
   const file = `content/lessons/${slug}.mdx`;
+  // Told before the compiler looks for what is imported.
+  const imported = source.split('\n').findIndex((text) => /^(import|export)\s/.test(text)) + 1;
+  if (imported > 0) {
+    const says = 'no import or export; name a component from the map';
+    throw new LessonError(told(file, [{ line: imported, says }]));
+  }
   let tree: TextNode = { type: 'root' };
   const keepTree = () => (root: unknown) => {
     tree = root as TextNode;

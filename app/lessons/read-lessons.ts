@@ -1,7 +1,7 @@
 import 'server-only';
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { LessonError } from './lesson-error';
+import { inOrder } from './lesson-order';
 import { type Lesson, parseLesson } from './parse-lesson';
 
 /** Compiling is slow: a text that has not changed since is not compiled again. */
@@ -24,15 +24,4 @@ function readLesson(slug: string, text: string, slugs: readonly string[]): Promi
   const lesson = parseLesson(slug, text, slugs);
   compiled.set(slug, { text, lesson });
   return lesson;
-}
-
-/** Sorts lessons by their place. @throws LessonError when two have the same. */
-export function inOrder(lessons: readonly Lesson[]): readonly Lesson[] {
-  const sorted = [...lessons].sort((a, b) => a.meta.order - b.meta.order);
-  sorted.forEach(({ slug, meta }, index) => {
-    if (meta.order === sorted[index + 1]?.meta.order) {
-      throw new LessonError(`content/lessons/${slug}.mdx:1: order: ${meta.order} is taken`);
-    }
-  });
-  return sorted;
 }

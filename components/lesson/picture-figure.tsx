@@ -13,8 +13,11 @@ export function PictureFigure(props: {
   const { src, alt, width, height, keyed, children } = props;
   return (
     <figure className={styles.figure}>
-      {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
-      <img src={src} alt={alt} width={width} height={height} />
+      <a href={src} className={styles.large}>
+        {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
+        <img src={src} alt={alt} width={width} height={height} />
+        <span className={styles.open}>Open the drawing alone</span>
+      </a>
       <figcaption>
         {children}
         {keyed.length > 0 && (
