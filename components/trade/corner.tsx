@@ -55,7 +55,7 @@ export function Corner() {
       title="Corner"
       system={system}
       sheet={<CornerSheet {...{ offSquare: corner.offSquare, along, across, diagonal, end, system }} />}
-      note="Seen from above. The turn is drawn 15 times too large. Dashed: the square line."
+      note="Seen from above. The turn is drawn up to 15 times too large. Dashed: the square line."
       controls={
         <>
           <ChoiceField label="Sides measured" value={size} choices={SIZES} onChange={setSize} />

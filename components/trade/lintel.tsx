@@ -57,7 +57,7 @@ export function Lintel() {
       title="Lintel"
       system={system}
       sheet={<LintelSheet {...{ clear, end, high, way, system, deflection: bending.deflection }} />}
-      note="Shaded: the wall that the lintel is taken to carry. The bend is drawn 100 times too large."
+      note="Shaded: the wall that the lintel is taken to carry. The bend is drawn up to 100 times too large."
       controls={
         <>
           <LengthField

@@ -64,13 +64,13 @@ export function StringLine() {
   const curve = catenarySag(weight, length / bays, pull);
   const fine = (mm: Mm) => (system === 'mm' ? `${formatNumber(mm, 2)} mm` : formatLength(mm, system));
   const level = limitOf(rules, 'course-level');
-  const bound = level && departureBound(level.bound, length / 2);
+  const bound = level && departureBound(level.bound, length / bays / 2);
   return (
     <DrawingFrame
       title="String line"
       system={system}
       sheet={<LineSheet {...{ length, weight, pull, bays, sag, system }} text={fine(sag)} />}
-      note={`Heights are drawn ${formatNumber(exaggerationOf(length), 0)} times too large, so that the sag can be seen.`}
+      note={`Heights are drawn ${formatNumber((sagScaleOf(sag) * length) / WIDE, 0)} times too large, so that the sag can be seen.`}
       controls={
         <>
           <LengthField
@@ -116,7 +116,7 @@ export function StringLine() {
             limit={level}
             what="Dip from a lead to the lowest point"
             passes={isWithin(level, sag, bound)}
-            text={`${fine(sag)}, at most ${formatLength(bound, system)} over half the length.`}
+            text={`${fine(sag)}, at most ${formatLength(bound, system)} over ${formatLength(length / bays / 2, system)}.`}
           />
         )
       }
@@ -133,9 +133,9 @@ const WIDE = 380;
 const TRUE_LINE = 60;
 const SCALE_MM = 3;
 
-/** Pixels a mm of sag over pixels a mm of length. */
-function exaggerationOf(length: Mm): number {
-  return SCALE_MM / (WIDE / length);
+/** Pixels a mm of sag. Deep sags are drawn flatter, or they would leave the sheet. */
+function sagScaleOf(sag: Mm): number {
+  return Math.min(SCALE_MM, 120 / Math.max(sag, 1));
 }
 
 function LineSheet(props: {
@@ -148,8 +148,7 @@ function LineSheet(props: {
   readonly system: LengthSystem;
 }) {
   const { length, weight, pull, bays, sag, text, system } = props;
-  // Deep sags are drawn flatter, or they would leave the sheet.
-  const perMm = Math.min(SCALE_MM, 120 / Math.max(sag, 1));
+  const perMm = sagScaleOf(sag);
   const points = Array.from({ length: 81 }, (_, index) => {
     const x = (length * index) / 80;
     const bay = length / bays;
