@@ -5,6 +5,8 @@ import { DimensionLine, Sheet, useHatch } from './sheet';
 const EDGE_X = 205;
 const TOP = 60;
 const UNIT_HIGH = 114;
+/** Degrees, once it tips; for looks. */
+const TIPPED = 14;
 
 /** A cut through a ledge and the unit on it. */
 export function LedgeSheet(props: {
@@ -22,6 +24,7 @@ export function LedgeSheet(props: {
   const bed = TOP + UNIT_HIGH;
   const middle = face - wide / 2;
   const tips = overhang >= marks.tipping;
+  const weight = tips ? turned(middle, TOP + UNIT_HIGH / 2, bed) : { x: middle, y: TOP + UNIT_HIGH / 2 };
   return (
     <Sheet
       label={`Unit ${formatLength(depth, system)} deep, ${formatLength(overhang, system)} past the edge of its ledge${tips ? ', tipping' : ''}`}
@@ -38,7 +41,7 @@ export function LedgeSheet(props: {
         stroke="var(--ink)"
         strokeWidth="1.5"
       />
-      <g transform={tips ? `rotate(14 ${EDGE_X} ${bed})` : undefined}>
+      <g transform={tips ? `rotate(${TIPPED} ${EDGE_X} ${bed})` : undefined}>
         <rect
           x={left}
           y={TOP}
@@ -48,15 +51,8 @@ export function LedgeSheet(props: {
           stroke="var(--ink)"
           strokeWidth="1.5"
         />
-        <path
-          d={`M${middle} ${TOP + 20}V${bed + 24}`}
-          stroke="var(--chalk)"
-          strokeWidth="2.5"
-          strokeDasharray="6 4"
-        />
-        <path d={`M${middle - 6} ${bed + 14}l6 12l6 -12z`} fill="var(--chalk)" />
-        <circle cx={middle} cy={TOP + UNIT_HIGH / 2} r="5" fill="var(--chalk)" stroke="var(--raised)" />
       </g>
+      <WeightArrow {...weight} />
       <path d={`M${EDGE_X} ${TOP - 44}V${bed}`} stroke="var(--slate)" strokeDasharray="2 3" />
       {overhang > 0 && (
         <DimensionLine
@@ -73,7 +69,7 @@ export function LedgeSheet(props: {
         [marks.tipping, 'half: tips'],
       ].map(([at, name], index) => {
         const x = EDGE_X + Number(at) * perMm;
-        const y = bed + 40 + index * 26;
+        const y = bed + 92 - index * 26;
         return (
           <g key={name}>
             <path d={`M${x} ${bed + 4}V${y}h6`} stroke="var(--slate)" fill="none" />
@@ -87,5 +83,26 @@ export function LedgeSheet(props: {
         ledge
       </text>
     </Sheet>
+  );
+}
+
+/** Where a point of the tipped unit comes to lie. */
+function turned(x: number, y: number, bed: number): { readonly x: number; readonly y: number } {
+  const angle = (TIPPED * Math.PI) / 180;
+  const [dx, dy] = [x - EDGE_X, y - bed];
+  return {
+    x: EDGE_X + dx * Math.cos(angle) - dy * Math.sin(angle),
+    y: bed + dx * Math.sin(angle) + dy * Math.cos(angle),
+  };
+}
+
+/** The weight, straight down from the middle of the unit. */
+function WeightArrow({ x, y }: { readonly x: number; readonly y: number }) {
+  return (
+    <>
+      <path d={`M${x} ${y}v72`} stroke="var(--chalk)" strokeWidth="2.5" strokeDasharray="6 4" />
+      <path d={`M${x - 6} ${y + 70}h12l-6 12z`} fill="var(--chalk)" />
+      <circle cx={x} cy={y} r="5" fill="var(--chalk)" stroke="var(--raised)" />
+    </>
   );
 }
