@@ -112,27 +112,29 @@ export function OrderField(props: {
       <ol className={styles.steps}>
         {steps.map((option, place) => (
           <li key={option.id}>
-            <span>{option.text}</span>
-            {!locked && (
-              <span className={styles.moves}>
-                <button
-                  type="button"
-                  aria-label={`Move up: ${option.text}`}
-                  aria-disabled={place === 0}
-                  onClick={(event) => move(option, place, -1, event.currentTarget)}
-                >
-                  ↑
-                </button>
-                <button
-                  type="button"
-                  aria-label={`Move down: ${option.text}`}
-                  aria-disabled={place === steps.length - 1}
-                  onClick={(event) => move(option, place, 1, event.currentTarget)}
-                >
-                  ↓
-                </button>
-              </span>
-            )}
+            <div className={styles.step}>
+              <span>{option.text}</span>
+              {!locked && (
+                <span className={styles.moves}>
+                  <button
+                    type="button"
+                    aria-label={`Move up: ${option.text}`}
+                    aria-disabled={place === 0}
+                    onClick={(event) => move(option, place, -1, event.currentTarget)}
+                  >
+                    ↑
+                  </button>
+                  <button
+                    type="button"
+                    aria-label={`Move down: ${option.text}`}
+                    aria-disabled={place === steps.length - 1}
+                    onClick={(event) => move(option, place, 1, event.currentTarget)}
+                  >
+                    ↓
+                  </button>
+                </span>
+              )}
+            </div>
           </li>
         ))}
       </ol>

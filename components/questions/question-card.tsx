@@ -72,7 +72,8 @@ export function QuestionCard(props: {
               {verdict.right ? 'Right' : 'Not right'}
             </p>
             {!verdict.right && <RightAnswer question={question} />}
-            <p>{verdict.explanation}</p>
+            <p>{verdict.explanation.replace(sourceOf(question), '')}</p>
+            <p className={styles.source}>{sourceOf(question).trim()}</p>
           </div>
         )}
       </div>
@@ -81,6 +82,11 @@ export function QuestionCard(props: {
       </button>
     </form>
   );
+}
+
+/** As checkAnswer ends with it: on the screen it has a line of its own. */
+function sourceOf({ source }: Question): string {
+  return ` Source: ${source}`;
 }
 
 function RightAnswer({ question }: { readonly question: Question }) {

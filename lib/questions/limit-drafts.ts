@@ -107,13 +107,21 @@ export function limitKind(ask: Ask, topic: QuestionTopic): Draft {
   return asked.kind === 'choose' ? { ...asked, kind: 'limit-kind' } : asked;
 }
 
+/** Good practice also keeps codes of countries without a rule set of their own: not for asking what kind they are elsewhere. */
+export function isOfThisPlace(limit: Limit): boolean {
+  return limit.rules !== 'good-practice' || limit.kind === 'good practice' || limit.kind === 'looks';
+}
+
 /** Limits of the topic that govern and that someone has read; those of good practice where the rule set has none of its own. */
 function limitsFor({ rules }: Ask, topic: QuestionTopic): readonly Limit[] {
   const topics = LIMITS_OF_TOPIC[topic];
   const all = [...limitsOf(rules), ...limitsOf('good-practice')];
   return all.filter(
     (limit) =>
-      topics.includes(limit.topic) && limit.howSure !== 'memory' && limitOf(rules, limit.id) === limit,
+      topics.includes(limit.topic) &&
+      limit.howSure !== 'memory' &&
+      isOfThisPlace(limit) &&
+      limitOf(rules, limit.id) === limit,
   );
 }
 

@@ -3,7 +3,7 @@ import { limitsOf, ruleSetTitle } from '../../limits/limits';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
-import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { isOfThisPlace, limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, formatValue } from '../measure';
 
 const TOPIC = 'reading';
@@ -129,7 +129,7 @@ export const READING: readonly Family[] = [
   }),
   familyOf(TOPIC, 'must-or-should', (ask) => {
     const known = [...limitsOf(ask.rules), ...limitsOf('good-practice')].filter(
-      ({ howSure }) => howSure !== 'memory',
+      (limit) => limit.howSure !== 'memory' && isOfThisPlace(limit),
     );
     const kind = ask.chance.pick([...new Set(known.map((limit) => limit.kind))]);
     const limit = ask.chance.pick(known.filter((each) => each.kind === kind));
