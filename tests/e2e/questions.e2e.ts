@@ -35,10 +35,11 @@ test.each(QUESTION_TOPICS)(
       const choice = page.locator('form').locator('input[type=radio], input[type=checkbox]').first();
       if ((await field.count()) > 0) await field.fill('1');
       else if ((await choice.count()) > 0) await choice.check();
-      expect(await accessibilityProblems(page)).toEqual([]);
       await page.getByRole('button', { name: 'Check', exact: true }).click();
       await page.getByText(/^[✓✕] (Right|Not right)$/).waitFor();
       expect(await sidewaysOverflow(page)).toBe(0);
+      // What is asked and what is told are on the page together now: one look for both.
+      expect(await accessibilityProblems(page)).toEqual([]);
       await page.getByRole('button', { name: /Next question|See how it went/ }).click();
     }
     await page.getByRole('heading', { name: /of 6 right/ }).waitFor();
