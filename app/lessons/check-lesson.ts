@@ -1,7 +1,9 @@
+import { DRAWINGS } from '../../components/trade/drawings';
 import { TOPICS } from '../../lib/generate/topics';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
 import { ALL_LIMITS } from '../../lib/limits/limits';
+import { QUESTION_TOPICS } from '../../lib/questions/topics';
 import { isTerm } from '../glossary/glossary';
 import { isFamily } from './lesson-families';
 import { type LessonPicture, parsePicture } from './lesson-pictures';
@@ -41,6 +43,10 @@ const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> =
   Source: ({ id = '' }) => unknown('source', id, (known) => SOURCES.some(({ key }) => key === known)),
   Term: ({ id = '' }) => unknown('term', id, isTerm),
   Fault: ({ id = '' }) => unknown('fault', id, (known) => CHECKS.some((check) => check === known)),
+  Drawing: ({ name = '' }) =>
+    unknown('drawing', name, (known) => DRAWINGS.some((drawing) => drawing.name === known)),
+  Questions: ({ topic = '' }) =>
+    unknown('topic of questions', topic, (known) => QUESTION_TOPICS.some((each) => each === known)),
   Practise: ({ topic = '' }) => unknown('topic', topic, (known) => TOPICS.some((each) => each === known)),
   Pair: ({ of = '', faulty = '' }) =>
     unknown('family of walls', of, isFamily) ??

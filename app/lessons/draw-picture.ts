@@ -32,7 +32,7 @@ export function drawPicture(picture: LessonPicture): string {
     view,
     rings.map((ring) => ({ ...ring, state: 'mark' as const })),
   );
-  if (picture.view === 'section') return largerLettering(svg);
+  if (picture.view === 'section' || picture.view === 'behind') return largerLettering(svg);
   const drawing = drawingOf(wall, view, 'mm');
   const [first] = lessonFindings(picture.family);
   const place =

@@ -1,8 +1,9 @@
 import { getMDXComponent } from 'mdx-bundler/client';
 import type { ReactNode } from 'react';
+import { DrawingSlot } from '../../components/lesson/drawing-slot';
 import { LessonCaution, SourceLink, TermLink } from '../../components/lesson/lesson-words';
 import { LimitAnswer } from '../../components/lesson/limit-answer';
-import { PractiseLink } from '../../components/lesson/practise-link';
+import { PractiseLink, QuestionsLink } from '../../components/lesson/practise-link';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
@@ -24,6 +25,12 @@ const COMPONENTS = {
     const check = CHECKS.find((each) => each === id);
     return <strong>{check === undefined ? id : CATALOGUE[check].name}</strong>;
   },
+  Drawing: DrawingSlot,
+  Questions: (props: { readonly topic: string; readonly children: ReactNode }) => (
+    <p>
+      <QuestionsLink topic={props.topic}>{props.children}</QuestionsLink>
+    </p>
+  ),
   Practise: (props: { readonly topic: string; readonly kind?: string; readonly children: ReactNode }) => (
     <p>
       <PractiseLink
