@@ -1,5 +1,6 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { z } from 'zod';
-import words from '../../content/glossary.json';
 
 const Entry = z.strictObject({
   /** The address on the page, and what <Term id> takes. */
@@ -20,6 +21,9 @@ const Entry = z.strictObject({
 });
 
 export type GlossaryEntry = z.infer<typeof Entry>;
+
+// Read where the server starts: only pages that are made while building ask for it.
+const words: unknown = JSON.parse(readFileSync(join(process.cwd(), 'content', 'glossary.json'), 'utf8'));
 
 /** Every word of the trade that we explain, in the order of the alphabet. */
 export const GLOSSARY: readonly GlossaryEntry[] = z
