@@ -7,6 +7,7 @@ import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDra
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
+import { someOf } from '../shuffle';
 
 const TOPIC = 'openings';
 
@@ -122,7 +123,11 @@ export const OPENINGS: readonly Family[] = [
     return chooseDraft(ask, {
       prompt: `Table in use: ${ruleSetTitle(limit.rules)}. Brick ${formatLength(90, ask.system)} deep, no storey above, opening ${formatLength(span, ask.system)}. Which steel angle serves by the table?`,
       right: told(ask.chance.pick(angles.filter(serves))),
-      wrong: angles.filter((angle) => !serves(angle)).map(told),
+      wrong: someOf(
+        angles.filter((angle) => !serves(angle)),
+        5,
+        ask.chance,
+      ).map(told),
       explanation:
         'An angle serves when no leg and no thickness is less than that of a listed angle which carries the span. The table or an engineer decides.',
       source: citeLimit(limit, limit.rules),
