@@ -34,7 +34,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
           Skip to the page
         </a>
         <header className="site-header">
-          <Link className="brand" href="/">
+          <Link prefetch={false} className="brand" href="/">
             Read the Wall
           </Link>
           <SiteNav />
@@ -45,7 +45,11 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
         <footer className="site-footer">
           <p>
             Drawn walls for learning. They do not judge a real wall. Your local code, and the authority that
-            applies it, decide. If masonry looks loose, <Link href="/safety">keep people away</Link>.
+            applies it, decide. If masonry looks loose,{' '}
+            <Link prefetch={false} href="/safety">
+              keep people away
+            </Link>
+            .
           </p>
           <p>
             <ThemeChoice />

@@ -12,7 +12,7 @@ import { HOME_WALL } from './home-wall';
 const GOOD_LOOKS = [
   'The courses run level, and the corners stand plumb.',
   'The joints are full, and one is much like the next.',
-  'The upright joints line up again every second course.',
+  'The upright joints line up again every second or third course.',
   'There are no thin pieces, above all not at windows and corners.',
   'Steel, concrete or stone carries the wall over each opening.',
   'Small open slots just above the bottom and above windows are meant to be there: they let water out.',
@@ -43,6 +43,8 @@ export default function StartPage() {
         <figure className={styles.picture}>
           {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
           <img
+            // Not eager: every page that links here would otherwise fetch it ahead.
+            loading="lazy"
             src="/sound-wall.svg"
             alt="Drawing of a sound brick wall with a window, seen from in front"
             width={1200}

@@ -18,7 +18,7 @@ export function SiteNav() {
       <ul>
         {PLACES.map(({ href, label }) => (
           <li key={href}>
-            <Link href={href} aria-current={isWithin(here, href) ? 'page' : undefined}>
+            <Link prefetch={false} href={href} aria-current={isWithin(here, href) ? 'page' : undefined}>
               {label}
             </Link>
           </li>

@@ -2,12 +2,14 @@
 export type Mm = number;
 
 const MM_PER_INCH = 25.4;
+/** Whole tenths of a millimetre, so that 3 in is 76.2 mm and not a last bit less. */
+const TENTHS_PER_INCH = 254;
 const STEPS_PER_MM = 8;
 const SIXTEENTHS = 16;
 
 /** Inches (and feet) to millimetres, exactly 25.4 mm an inch. Not snapped to the wall's grid. */
 export function inches(inch: number, feet = 0): Mm {
-  return (feet * 12 + inch) * MM_PER_INCH;
+  return ((feet * 12 + inch) * TENTHS_PER_INCH) / 10;
 }
 
 /** Square feet to square millimetres. */

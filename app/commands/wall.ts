@@ -5,8 +5,9 @@ import { layWall } from '../../lib/generate/generate';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
 import { printSvg } from '../../lib/views/print-svg';
+import type { Wall } from '../../lib/wall/model';
 import { fingerprintOf } from '../../lib/wall/print';
-import { wallJsonSchema } from '../../lib/wall/schema';
+import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
 import { grade } from '../grading';
 import { parseMarks } from '../marks-file';
 
@@ -14,6 +15,7 @@ const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --dif
   --json            print {code, brief, fingerprint, wall, findings}
   --svg VIEW        print a drawing: front, section, behind, before-cover
   --marks FILE      grade the marks in a JSON file and print the result
+  --wall FILE       inspect the wall in a JSON file instead of laying one; with --rules
   --schema          print the JSON Schema of a wall`;
 
 const OPTIONS = {
@@ -26,12 +28,21 @@ const OPTIONS = {
   json: { type: 'boolean' },
   svg: { type: 'string' },
   marks: { type: 'string' },
+  wall: { type: 'string' },
   schema: { type: 'boolean' },
   help: { type: 'boolean' },
 } as const;
 
 /** Errors that say, in one sentence, what is wrong with the call. */
-const EXPECTED = ['CallError', 'BriefError', 'GradingError', 'MarksError', 'MarkingError', 'ViewError'];
+const EXPECTED = [
+  'CallError',
+  'BriefError',
+  'GradingError',
+  'MarksError',
+  'MarkingError',
+  'ViewError',
+  'WallError',
+];
 
 class CallError extends Error {
   override name = 'CallError';
@@ -42,14 +53,15 @@ function run(): string {
   if (options.help) return USAGE;
   if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
   const brief = briefOf(options);
-  const wall = layWall(brief);
+  const wall = options.wall === undefined ? layWall(brief) : readWall(options.wall);
   if (options.svg !== undefined) return printSvg(wall, options.svg);
   if (options.marks !== undefined) {
     return JSON.stringify(grade(wall, brief.rules, parseMarks(readText(options.marks))), null, 2);
   }
   const findings = inspect(wall, brief.rules);
-  const code = codeOf(brief);
   const fingerprint = fingerprintOf(wall);
+  if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings }, null, 2);
+  const code = codeOf(brief);
   if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings });
   const lines = findings.map(
     ({ check, parts, measured, unit, limit, source }) =>
@@ -75,11 +87,22 @@ function briefOf(options: ReturnType<typeof readOptions>): Brief {
   return parseBrief({ topic, kind, difficulty, rules, seed });
 }
 
+function readWall(file: string): Wall {
+  const text = readText(file);
+  let loose: unknown;
+  try {
+    loose = JSON.parse(text);
+  } catch (error) {
+    throw new CallError(`--wall: not JSON: ${firstLine(error)}`);
+  }
+  return parseWall(loose);
+}
+
 function readText(file: string): string {
   try {
     return readFileSync(file === '-' ? 0 : file, 'utf8');
   } catch {
-    throw new CallError(`--marks: the file "${file}" cannot be read`);
+    throw new CallError(`the file "${file}" cannot be read`);
   }
 }
 
@@ -90,6 +113,11 @@ function firstLine(error: unknown): string {
 function round(value: number): number {
   return Math.round(value * 100) / 100;
 }
+
+// A reader that has seen enough (head, less) closes the pipe: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
 
 try {
   process.stdout.write(`${run().trimEnd()}\n`);

@@ -16,17 +16,22 @@ export interface OpenWall {
   readonly nameOf: (part: string) => string;
   /** The unit `by` places on, round from the last to the first. */
   readonly unitFrom: (unit: string, by: number) => string;
+  /** The unit nearest above (`by` 1) or below (-1) it; itself where there is no such course. */
+  readonly courseFrom: (unit: string, by: number) => string;
+  /** What a lifted unit's back shows, in words; null on walls whose units are not stuck on. */
+  readonly backOf: (unit: string) => string | null;
 }
 
 export function openWall(brief: Brief): OpenWall {
   const wall = layWall(brief);
   const parts = partsOf(wall);
   const { units } = wall;
+  const survey = surveyOf(wall);
   return {
     wall,
-    survey: surveyOf(wall),
+    survey,
     parts,
-    firstUnit: units[0]?.id ?? '',
+    firstUnit: middleUnit(wall),
     nameOf: (id) => {
       const part = parts.get(id);
       return part ? partName(part, wall) : id;
@@ -35,7 +40,32 @@ export function openWall(brief: Brief): OpenWall {
       const at = units.findIndex(({ id }) => id === unit);
       return units[(at + by + units.length) % units.length]?.id ?? unit;
     },
+    courseFrom: (id, by) => {
+      const from = units.find((each) => each.id === id);
+      if (!from) return id;
+      const next = units.filter((each) => each.panel === from.panel && each.course === from.course + by);
+      return nearestTo(next, from.x + from.length / 2) ?? id;
+    },
+    backOf: (id) => {
+      const back = survey.panels.flatMap(({ placed }) => placed).find(({ unit }) => unit.id === id)?.back;
+      return back ? `Back covered: ${Math.round((back.covered / back.area) * 100)} %` : null;
+    },
   };
+}
+
+function middleUnit({ panels, units }: Wall): string {
+  const panel = panels[0];
+  if (!panel) return '';
+  const course = units.filter(
+    (each) => each.panel === panel.id && each.course === Math.ceil(panel.courses / 2),
+  );
+  return nearestTo(course, panel.length / 2) ?? units[0]?.id ?? '';
+}
+
+/** The unit whose middle is nearest to `x`, mm. */
+function nearestTo(units: Wall['units'], x: number): string | undefined {
+  const away = (unit: Wall['units'][number]) => Math.abs(unit.x + unit.length / 2 - x);
+  return [...units].sort((a, b) => away(a) - away(b))[0]?.id;
 }
 
 /** The code of the next wall of the same kind: the seed after this one. */

@@ -65,7 +65,7 @@ function ComparedLimit({ id }: { readonly id: LimitId }) {
         )}
       </dl>
       {practice === undefined && silent.length > 0 && (
-        <p className={styles.silent}>No limit: {silent.join('; ')}; good practice.</p>
+        <p className={styles.silent}>No figure: {silent.join('; ')}; good practice.</p>
       )}
     </div>
   );

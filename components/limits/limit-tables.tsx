@@ -4,6 +4,7 @@ import type { LengthSystem } from '../../lib/units';
 import styles from './limit-tables.module.css';
 import { keepTogether } from './limit-words';
 import { MortarTable } from './mortar-table';
+import { TableFrame } from './table-frame';
 
 type Form<F extends Bound['form']> = Extract<Bound, { form: F }>;
 
@@ -37,89 +38,92 @@ function AngleTable({
 }) {
   const cases = [...new Set(bound.rows.flatMap(({ spans }) => Object.keys(spans)))];
   return (
-    <div className={styles.frame}>
-      <table className={styles.table}>
-        <caption className="visually-hidden">{name}</caption>
-        <thead>
-          <tr>
-            <th scope="col" rowSpan={2}>
-              Angle: legs and thickness
+    <TableFrame name={name}>
+      <thead>
+        <tr>
+          <th scope="col" rowSpan={2}>
+            Angle: legs and thickness, {first}
+          </th>
+          <th scope="colgroup" className={styles.over} colSpan={cases.length}>
+            Longest clear span, {bound.caseBy === 'unit depth' ? 'by what it carries' : 'by storeys above'}
+          </th>
+        </tr>
+        <tr>
+          {cases.map((key) => (
+            <th key={key} scope="col">
+              {caseWords(key, bound.caseBy)}
             </th>
-            <th scope="colgroup" className={styles.over} colSpan={cases.length}>
-              Longest clear span, {bound.caseBy === 'unit depth' ? 'by what it carries' : 'by storeys above'}
-            </th>
-          </tr>
-          <tr>
-            {cases.map((key) => (
-              <th key={key} scope="col">
-                {caseWords(key, bound.caseBy)}
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {bound.rows.map(({ vertical, horizontal, thickness, spans }) => {
+          const legs = [vertical, horizontal, thickness];
+          return (
+            <tr key={legs.join()}>
+              <th scope="row">
+                <span className={styles.first}>{withoutUnit(joined(legs, first))}</span>
+                <span className={styles.second}>{keepTogether(joined(legs, other(first)))}</span>
               </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {bound.rows.map(({ vertical, horizontal, thickness, spans }) => {
-            const legs = [vertical, horizontal, thickness];
-            return (
-              <tr key={legs.join()}>
-                <th scope="row">
-                  <Lengths lengths={legs} first={first} />
-                </th>
-                {cases.map((key) => (
-                  <td key={key}>
-                    {spans[key] === undefined ? (
-                      'not allowed'
-                    ) : (
-                      <Lengths lengths={[spans[key]]} first={first} />
-                    )}
-                  </td>
-                ))}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+              {cases.map((key) => (
+                <td key={key}>
+                  {spans[key] === undefined ? (
+                    'not allowed'
+                  ) : (
+                    <Lengths lengths={[spans[key]]} first={first} />
+                  )}
+                </td>
+              ))}
+            </tr>
+          );
+        })}
+      </tbody>
+    </TableFrame>
   );
 }
 
 function TieTable({ bound, name, first }: { bound: Form<'tie-rows'>; name: string; first: LengthSystem }) {
   return (
-    <div className={styles.frame}>
-      <table className={styles.table}>
-        <caption className="visually-hidden">{name}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Up the wall, at most</th>
-            <th scope="col">Across it, at most</th>
+    <TableFrame name={name}>
+      <thead>
+        <tr>
+          <th scope="col">Up the wall, at most</th>
+          <th scope="col">Across it, at most</th>
+        </tr>
+      </thead>
+      <tbody>
+        {bound.rows.map(({ vertical, horizontal }) => (
+          <tr key={vertical}>
+            <td>
+              <Lengths lengths={[vertical]} first={first} />
+            </td>
+            <td>
+              <Lengths lengths={[horizontal]} first={first} />
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {bound.rows.map(({ vertical, horizontal }) => (
-            <tr key={vertical}>
-              <td>
-                <Lengths lengths={[vertical]} first={first} />
-              </td>
-              <td>
-                <Lengths lengths={[horizontal]} first={first} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </TableFrame>
   );
 }
 
 /** Lengths of one thing in both systems, the printed one first. */
 function Lengths({ lengths, first }: { readonly lengths: readonly number[]; readonly first: LengthSystem }) {
-  const second = first === 'mm' ? 'inches' : 'mm';
   return (
     <>
       <span className={styles.first}>{keepTogether(joined(lengths, first))}</span>
-      <span className={styles.second}>{keepTogether(joined(lengths, second))}</span>
+      <span className={styles.second}>{keepTogether(joined(lengths, other(first)))}</span>
     </>
   );
+}
+
+function other(system: LengthSystem): LengthSystem {
+  return system === 'mm' ? 'inches' : 'mm';
+}
+
+/** For a column whose head names the unit. */
+function withoutUnit(text: string): string {
+  return text.replace(/ (mm|in)$/, '');
 }
 
 /** 89 × 89 × 6.4 mm: the unit once. */

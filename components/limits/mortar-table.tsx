@@ -1,36 +1,32 @@
 import type { MortarRow } from '../../lib/limits/limit';
-import styles from './limit-tables.module.css';
 import { keepTogether } from './limit-words';
+import { TableFrame } from './table-frame';
 
 /** Mortar types by volume. Mixes of one type stand together. */
 export function MortarTable({ rows, name }: { readonly rows: readonly MortarRow[]; readonly name: string }) {
   return (
-    // Five columns are a little too wide for a small phone: they slide, and the keyboard can reach them.
-    <section className={styles.frame} aria-label={name} tabIndex={-1}>
-      <table className={styles.table}>
-        <caption className="visually-hidden">{name}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Type</th>
-            <th scope="col">Portland cement</th>
-            <th scope="col">Other cement</th>
-            <th scope="col">Lime</th>
-            <th scope="col">Sand</th>
+    <TableFrame name={name}>
+      <thead>
+        <tr>
+          <th scope="col">Type</th>
+          <th scope="col">Portland cement</th>
+          <th scope="col">Other cement</th>
+          <th scope="col">Lime</th>
+          <th scope="col">Sand</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ type, portland, lime, masonryCement, masonryCementVolume, sand }) => (
+          <tr key={[type, portland, masonryCement, lime[1]].join()}>
+            <th scope="row">{type}</th>
+            <td>{portland === 0 ? '–' : fraction(portland)}</td>
+            <td>{masonryCement === null ? '–' : `${masonryCementVolume} ${masonryCement}`}</td>
+            <td>{lime[1] === 0 ? '–' : keepTogether(range(lime))}</td>
+            <td>{keepTogether(range(sand))}</td>
           </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ type, portland, lime, masonryCement, masonryCementVolume, sand }) => (
-            <tr key={[type, portland, masonryCement, lime[1]].join()}>
-              <th scope="row">{type}</th>
-              <td>{portland === 0 ? '–' : fraction(portland)}</td>
-              <td>{masonryCement === null ? '–' : `${masonryCementVolume} ${masonryCement}`}</td>
-              <td>{lime[1] === 0 ? '–' : keepTogether(range(lime))}</td>
-              <td>{keepTogether(range(sand))}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+        ))}
+      </tbody>
+    </TableFrame>
   );
 }
 

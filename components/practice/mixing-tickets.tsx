@@ -35,17 +35,20 @@ export function MixingTickets(props: {
               <th scope="col">Cement : lime : sand</th>
               <th scope="col">Air</th>
               <th scope="col">Mixed to laid</th>
-              {onPick && (
-                <th scope="col">
-                  <span className="visually-hidden">Mark</span>
-                </th>
-              )}
             </tr>
           </thead>
           <tbody>
             {batches.map((batch, index) => (
               <tr key={batch.id} data-picked={batch.id === picked}>
-                <th scope="row">{index + 1}</th>
+                <th scope="row">
+                  {onPick ? (
+                    <button type="button" onClick={() => onPick(batch.id)}>
+                      Pick {index + 1}
+                    </button>
+                  ) : (
+                    index + 1
+                  )}
+                </th>
                 <td className={styles.tight}>
                   {batch.fromCourse}–{batch.toCourse}
                 </td>
@@ -58,17 +61,6 @@ export function MixingTickets(props: {
                   {Math.round(batch.air * 1.8 + FREEZING_F)} °F
                 </td>
                 <td className={styles.tight}>{batch.minutes} min</td>
-                {onPick && (
-                  <td>
-                    <button
-                      type="button"
-                      aria-label={`Pick mixing ${index + 1}`}
-                      onClick={() => onPick(batch.id)}
-                    >
-                      Pick
-                    </button>
-                  </td>
-                )}
               </tr>
             ))}
           </tbody>

@@ -23,19 +23,19 @@ export function WallStage(props: {
   readonly views: readonly Choice<string>[];
   readonly viewKey: string;
   readonly view: View;
-  /** Name of the unit lifted, in the view behind it. */
-  readonly liftedName: string | null;
+  /** What this view cannot show, in a sentence. */
+  readonly hint: string | null;
+  /** What goes with the view chosen, above the drawing. */
+  readonly bar: ReactNode;
   readonly marks: readonly DrawnMark[];
   readonly selected: string | null;
   readonly system: LengthSystem;
   readonly lengths: ReactNode;
   readonly onView: (key: string) => void;
-  /** One unit on or back, in the view behind it. */
-  readonly onStep: (by: 1 | -1) => void;
   readonly onPick: ((part: string) => void) | undefined;
 }) {
-  const { wall, label, views, viewKey, view, liftedName, marks, selected, system, lengths } = props;
-  const { onView, onStep, onPick } = props;
+  const { wall, label, views, viewKey, view, hint, bar, marks, selected, system, lengths } = props;
+  const { onView, onPick } = props;
   const [layer, setLayer] = useState<Layer>('units');
   return (
     <section className={styles.stage} aria-labelledby="stage-heading">
@@ -43,17 +43,8 @@ export function WallStage(props: {
         The wall
       </h2>
       <ChoiceBar legend="Look at" options={views} value={viewKey} onChoose={onView} />
-      {liftedName !== null && (
-        <p className={styles.lifted}>
-          <button type="button" onClick={() => onStep(-1)}>
-            Unit before
-          </button>
-          <span>{liftedName}</span>
-          <button type="button" onClick={() => onStep(1)}>
-            Next unit
-          </button>
-        </p>
-      )}
+      {hint && <p className={styles.hint}>{hint}</p>}
+      {bar}
       <div data-stage className={styles.drawing}>
         <WallDrawing
           wall={wall}

@@ -64,7 +64,6 @@ export function layTies(
   for (let course = 2; course < panel.courses; course++) {
     const inField = course % field.rowCourses === 0;
     const atEdge = course >= field.edgeFrom && (course - field.edgeFrom) % field.edgeCourses === 0;
-    if (!inField && !atEdge) continue;
     const y = snap((topOf(draft, course) + levelOf(draft, course + 1)) / 2);
     const stepIn = steppedIn(draft, panel, course + 1);
     let place = 0;
@@ -78,8 +77,8 @@ export function layTies(
         (opening !== null &&
           (x === opening.x - EDGE || x === opening.x + opening.width + EDGE) &&
           insideHeight(opening, y));
-      if (!inField && !edge) continue;
-      if (!atEdge && edge) continue;
+      const underRake = panel.gableFrom !== null && isLastUnderRake(draft, panel, course, x);
+      if (!inField && !(atEdge && edge) && !underRake) continue;
       place += 1;
       ties.push({
         ...STRAP,
@@ -97,6 +96,13 @@ export function layTies(
 
 function insideHeight(opening: Opening, y: Mm): boolean {
   return y > opening.y && y < opening.y + opening.height;
+}
+
+/** The next course up has no room for a tie at x: a raking end is tied along its slope, a course or two below it. */
+function isLastUnderRake(draft: Draft, panel: PanelDraft, course: number, x: Mm): boolean {
+  const stepIn = steppedIn(draft, panel, course + 2);
+  const over = lengthOf(draft, panel.modules) - stepIn;
+  return course === panel.courses - 1 || x < stepIn + EDGE - 1 || x > over - EDGE + 1;
 }
 
 function steppedIn(draft: Draft, panel: PanelDraft, course: number): Mm {

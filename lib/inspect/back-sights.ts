@@ -1,6 +1,7 @@
 import { boundAt } from '../limits/bound';
-import type { RuleSetId } from '../limits/limit';
+import type { Limit, RuleSetId } from '../limits/limit';
 import { limitOf } from '../limits/limits';
+import type { BackContact } from '../wall/back-contact';
 import type { PanelSurvey, Placed, Survey } from '../wall/survey';
 import type { CheckId } from './finding';
 import { boxOf } from './places';
@@ -14,44 +15,36 @@ interface Lifted {
 }
 
 /** Contact and largest bare area of every back. A bare middle closed all round is a ring; any other bare area is missing mortar. */
-export function measureBacks({ panels }: Survey, rules: RuleSetId, named: Named, see: See): void {
+export function measureBacks({ wall, panels }: Survey, rules: RuleSetId, named: Named, see: See): void {
+  const contact = limitOf(rules, 'back-contact');
+  const bare = limitOf(rules, 'back-void');
+  if (wall.masonry !== 'adhered' || contact === undefined || bare === undefined) return;
   for (const panel of panels) {
     const failing = new Map<Placed, Lifted>();
     for (const placed of panel.placed) {
-      const lifted = lift(placed, rules);
-      if (lifted === null) continue;
-      const ring = placed.back?.closed === true;
-      if (passes(lifted.sight)) {
-        if (named === 'missing-back-mortar') see(lifted.sight);
+      if (placed.back === null) continue;
+      const sight = lift(placed, placed.back, contact, bare);
+      const ring = placed.back.closed;
+      if (passes(sight)) {
+        if (named === 'missing-back-mortar') see(sight);
       } else if (ring === (named === 'ring-buttered-back')) {
-        failing.set(placed, lifted);
+        failing.set(placed, { placed, sight });
       }
     }
-    for (const patch of patchesOf(panel, failing)) see(patchSight(patch));
+    if (failing.size > 0) for (const patch of patchesOf(panel, failing)) see(patchSight(patch));
   }
 }
 
-function lift(placed: Placed, rules: RuleSetId): Lifted | null {
-  const { back, unit } = placed;
-  const contact = limitOf(rules, 'back-contact');
-  const bare = limitOf(rules, 'back-void');
-  if (back === null || contact === undefined || bare === undefined) return null;
-  const common = { at: unit.id, place: () => ({ parts: [unit.id], region: boxOf([placed]) }) };
-  const byContact: Sight = {
-    ...common,
-    limit: contact,
-    end: 'at least',
-    measured: (back.covered / back.area) * 100,
-    bound: boundAt(contact, {}),
-  };
-  const byBare: Sight = {
-    ...common,
-    limit: bare,
-    end: 'at most',
-    measured: back.largestBare,
-    bound: boundAt(bare, {}),
-  };
-  return { placed, sight: passes(byContact) && !passes(byBare) ? byBare : byContact };
+function lift(placed: Placed, back: BackContact, contact: Limit, bare: Limit): Sight {
+  const at = placed.unit.id;
+  const place = () => ({ parts: [at], region: boxOf([placed]) });
+  const share = (back.covered / back.area) * 100;
+  const leastShare = boundAt(contact, {});
+  const mostBare = boundAt(bare, {});
+  if (share >= leastShare && back.largestBare > mostBare) {
+    return { limit: bare, end: 'at most', measured: back.largestBare, bound: mostBare, at, place };
+  }
+  return { limit: contact, end: 'at least', measured: share, bound: leastShare, at, place };
 }
 
 /** Failing units that touch: one mason, one habit, one thing seen. */

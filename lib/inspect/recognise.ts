@@ -27,7 +27,11 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
     const support = wall.supports.find(({ id }) => id === part.id) ?? placed?.support;
     return support && -support.front > NOTICEABLE_OVERHANG ? 'overhang-within-a-third' : null;
   }
-  if (fault === 'no-lintel' || fault === 'weak-angle') return 'hidden-angle';
+  if (fault === 'no-lintel' || fault === 'weak-angle') {
+    const overOpening =
+      part.kind === 'opening' || part.kind === 'support' || placed?.support?.kind === 'lintel';
+    return overOpening && panel?.supports.some(({ kind }) => kind === 'lintel') ? 'hidden-angle' : null;
+  }
   if (fault === 'raked-thin-veneer') return panel?.panel.profile === 'raked' ? 'raked-on-thick-veneer' : null;
   if (placed === undefined || panel === undefined) return null;
   if (fault === 'open-head') return nearWeep(survey, placed) ? 'weep-openings' : null;

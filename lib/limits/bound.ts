@@ -135,7 +135,7 @@ interface AngleSize {
 /**
  * A steel angle (legs and thickness, mm) over a clear span against a table. It serves when it is no smaller, in each of the
  * three, than a listed size that carries the span. If not, its worst measure is held against the first listed size that does;
- * where none does, the span against the longest one listed. A case the table has no column for is not judged: it passes.
+ * where none does, the span against the longest one listed. A case the table has no column for is not permitted: no span is allowed.
  */
 export function angleVerdict(
   bound: Bound,
@@ -145,7 +145,7 @@ export function angleVerdict(
 ): Verdict & { readonly end: 'at least' | 'at most' } {
   if (bound.form !== 'angle-table') throw new RangeError(`a bound of the form ${bound.form} lists no angles`);
   const column = columnOf(bound.rows, bound.caseBy === 'unit depth' ? at.depth : at.storeys, bound.caseBy);
-  if (column === undefined) return { measured: span, limit: span, passes: true, end: 'at most' };
+  if (column === undefined) return { measured: span, limit: 0, passes: false, end: 'at most' };
   let first: AngleRow | undefined;
   let longest = 0;
   for (const row of bound.rows) {

@@ -36,8 +36,8 @@ const JOINTS: readonly Limit[] = [
       clause: '9.20.4.2.(3)',
       note: 'The code says full, but for open weep holes and vents. 95 % is our reading of full: as near as a probe can tell.',
     },
-    atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%'),
-    atLeast('bed-fill', 'Bed joint of solid units, how much of its depth is filled', 95, '%'),
+    atLeast('head-fill', 'Head joint of solid units, share of its area that is filled', 95, '%'),
+    atLeast('bed-fill', 'Bed joint of solid units, share of its area that is filled', 95, '%'),
   ),
   ...under(
     { ...NBC, topic: 'joints', clause: '9.20.6.4.(3)' },

@@ -34,7 +34,7 @@ function formatIn(value: number, unit: Limit['unit'], system: LengthSystem): str
         ? `${formatInches((value * inches(0, 10)) / MM_PER_M)} in 10 ft`
         : `${places(value, 1)} mm in 1 m`;
     case 'mm per 4 courses':
-      return `${formatFineLength(value, system)} in 4 courses`;
+      return `${formatFineLength(value, system)} over 4 courses`;
     case 'mm²':
       return formatArea(value, system);
     case '°C':

@@ -58,7 +58,7 @@ const JOINTS: readonly Limit[] = [
       clause: 'page 157',
       howSure: 'second-hand',
     },
-    atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%', {
+    atLeast('head-fill', 'Head joint of solid units, share of its area that is filled', 95, '%', {
       note: 'Ends of units fully buttered. 95 % is our reading of full: as near as a probe can tell.',
     }),
   ),

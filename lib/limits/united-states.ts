@@ -33,8 +33,8 @@ const JOINTS: readonly Limit[] = [
       clause: 'R606.3.2.1',
       note: 'The code says full head and bed joints. 95 % is our reading of full: as near as a probe can tell.',
     },
-    atLeast('head-fill', 'Head joint of solid units, how much of its depth is filled', 95, '%'),
-    atLeast('bed-fill', 'Bed joint of solid units, how much of its depth is filled', 95, '%'),
+    atLeast('head-fill', 'Head joint of solid units, share of its area that is filled', 95, '%'),
+    atLeast('bed-fill', 'Bed joint of solid units, share of its area that is filled', 95, '%'),
   ),
 ];
 

@@ -1,4 +1,4 @@
-import { bedId, type Unit, type Wall, WallError } from './model';
+import { bedId, type Opening, type Unit, type Wall, WallError } from './model';
 import { headWidth, surveyOf, undersideAt } from './survey';
 
 /** Refuses a wall that cannot be: names that clash or point nowhere, units that overlap or lie outside their panel. @throws WallError with the path. */
@@ -18,11 +18,45 @@ export function refuseUnstandable(wall: Wall): void {
       throw new WallError(`${where}: lies outside panel ${panel.id}`);
     }
   }
+  refuseHoles(wall);
   refuseOverlaps(wall);
 }
 
 /** Scatter may carry an end this far past the panel, mm. */
 const OUTSIDE = 10;
+
+/** Every course of a panel is laid, every panel has a length in plan, and what is fixed to a panel lies on it. */
+function refuseHoles(wall: Wall): void {
+  for (const [index, panel] of wall.panels.entries()) {
+    const { leftX, leftZ, rightX, rightZ } = panel.plan;
+    if (leftX === rightX && leftZ === rightZ) throw new WallError(`panels.${index}.plan: has no length`);
+    const laid = new Set(wall.units.filter((unit) => unit.panel === panel.id).map(({ course }) => course));
+    for (let course = 1; course <= panel.courses; course++) {
+      if (!laid.has(course))
+        throw new WallError(`panels.${index}.courses: course ${course} of ${panel.id} has no unit`);
+    }
+    const off = (x: number) => x < -OUTSIDE || x > panel.length + OUTSIDE;
+    const tie = wall.ties.findIndex((each) => each.panel === panel.id && off(each.x));
+    if (tie >= 0) throw new WallError(`ties.${tie}.x: lies outside panel ${panel.id}`);
+    for (const [at, opening] of wall.openings.entries()) {
+      if (opening.panel !== panel.id) continue;
+      if (off(opening.x) || off(opening.x + opening.width)) {
+        throw new WallError(`openings.${at}: lies outside panel ${panel.id}`);
+      }
+      const unit = wall.units.find((each) => each.panel === panel.id && isInside(each, opening));
+      if (unit !== undefined) throw new WallError(`openings.${at}: unit ${unit.id} stands in it`);
+    }
+  }
+  const bare = wall.masonry === 'adhered' ? wall.units.findIndex(({ back }) => back === undefined) : -1;
+  if (bare >= 0) throw new WallError(`units.${bare}.back: an adhered unit says how its back is covered`);
+}
+
+/** A unit that stands in an opening by more than scatter can carry it. */
+function isInside(unit: Unit, opening: Opening): boolean {
+  const across = Math.min(unit.x + unit.length, opening.x + opening.width) - Math.max(unit.x, opening.x);
+  const up = Math.min(unit.y + unit.height, opening.y + opening.height) - Math.max(unit.y, opening.y);
+  return across > OUTSIDE && up > OUTSIDE;
+}
 
 function refuseNames(wall: Wall): void {
   const groups = {

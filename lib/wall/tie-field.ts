@@ -63,12 +63,39 @@ export function inSpan(edge: TieEdge, y: Mm): boolean {
   return y >= edge.fromY && y <= edge.toY;
 }
 
-/** Gaps up each column of ties, without those inside an opening and those that an edge's own rule judges (`reach`: its distance). */
-export function tieGapsOf(survey: PanelSurvey, edges: readonly TieEdge[], reach: Mm): readonly TieGap[] {
+/** How the ties beside an edge stand: those that serve it, and what is measured of them. */
+export interface EdgeTies {
+  readonly serving: readonly Tie[];
+  /** With nothing serving: distance to the nearest tie. Else the greatest gap up the edge, its ends counted. */
+  readonly measured: Mm;
+}
+
+/** Ties within `reach` of an edge, over its span. */
+export function tiesAtEdge({ ties, panel }: PanelSurvey, edge: TieEdge, reach: Mm): EdgeTies {
+  const beside = ties.filter((tie) => awayFrom(edge, tie.x) >= 0 && inSpan(edge, tie.y));
+  const serving = beside.filter((tie) => awayFrom(edge, tie.x) <= reach);
+  if (serving.length > 0) return { serving, measured: greatestGap(edge, serving) };
+  return {
+    serving,
+    measured: beside.reduce((least, tie) => Math.min(least, awayFrom(edge, tie.x)), panel.length),
+  };
+}
+
+function greatestGap(edge: TieEdge, serving: readonly Tie[]): Mm {
+  const heights = [edge.fromY, ...serving.map(({ y }) => y).sort((a, b) => a - b), edge.toY];
+  let greatest = 0;
+  for (let index = 1; index < heights.length; index++) {
+    greatest = Math.max(greatest, (heights[index] ?? 0) - (heights[index - 1] ?? 0));
+  }
+  return greatest;
+}
+
+/** Gaps up each column of ties, without those inside an opening and those beside a bare edge, which is a finding of its own (`reach`: how far it reaches). */
+export function tieGapsOf(survey: PanelSurvey, bare: readonly TieEdge[], reach: Mm): readonly TieGap[] {
   const columns = columnsOf(survey);
   const gaps: TieGap[] = [];
   for (const [index, column] of columns.entries()) {
-    const serves = edges.filter((edge) => awayFrom(edge, column.x) >= 0 && awayFrom(edge, column.x) <= reach);
+    const serves = bare.filter((edge) => awayFrom(edge, column.x) >= 0 && awayFrom(edge, column.x) <= reach);
     for (let each = 1; each < column.ties.length; each++) {
       const lower = column.ties[each - 1];
       const upper = column.ties[each];

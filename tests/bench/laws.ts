@@ -6,6 +6,7 @@ const WALLS = 100_000;
 /** The laws of the walls over 100,000 of them (or as many as asked); prints each break and ends with a count. */
 export function run(args: readonly string[] = []): void {
   const count = Number(args[0] ?? WALLS);
+  if (!Number.isInteger(count) || count < 1) throw new RangeError(`laws: "${args[0]}" is no number of walls`);
   const start = performance.now();
   let broken = 0;
   for (let n = 0; n < count; n++) {

@@ -90,13 +90,23 @@ describe('the wall command', { timeout: 60_000 }, () => {
     expect(Object.keys(JSON.parse(stdout))).toEqual(['score', 'capped', 'findings', 'marks']);
   });
 
+  test('inspects the wall of a file, and refuses one that cannot stand', () => {
+    const file = join(folder, 'wall.json');
+    const laid = JSON.parse(wall('--topic', 'support', '--kind', 'window-panel', '--json').stdout);
+    writeFileSync(file, JSON.stringify(laid.wall));
+    const read = JSON.parse(wall('--wall', file, '--rules', 'canada').stdout);
+    expect(read).toEqual({ fingerprint: laid.fingerprint, findings: laid.findings });
+    writeFileSync(file, JSON.stringify({ ...laid.wall, gauge: -1 }));
+    expect(wall('--wall', file)).toEqual({ status: 2, stdout: '', stderr: 'gauge: is not over 0\n' });
+  });
+
   test.each([
     [['--colour', 'red'], /^Unknown option '--colour'.*\n$/],
     [['--topic', 'roofs'], /^topic: "roofs" is not one of .*\n$/],
     [['--difficulty', '9'], /^difficulty: "9" is not a whole number from 1 to 5\n$/],
     [['--seed', '-4'], /.*\n$/],
     [['--code', '3K7-Q2WF-9T2'], /^wall code "3K7-Q2WF-9T2": mistyped.*\n$/],
-    [['--marks', '/no/such/file'], /^--marks: the file "\/no\/such\/file" cannot be read\n$/],
+    [['--marks', '/no/such/file'], /^the file "\/no\/such\/file" cannot be read\n$/],
     [['--svg', 'roof'], /.*roof.*\n$/],
     [['ties'], /.*\n$/],
   ])('%j: one sentence, exit 2', (args, message) => {

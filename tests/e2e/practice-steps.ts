@@ -23,6 +23,13 @@ export const LOOKS: readonly Look[] = [
   { width: 1280, colours: 'dark' },
 ];
 
+/** Chromium's notice that the style of a page linked to was fetched ahead: it is meant to be. */
+const FETCHED_AHEAD = /\.css was preloaded using link preload but not used/;
+
+export function mattering(problems: readonly string[]): readonly string[] {
+  return problems.filter((problem) => !FETCHED_AHEAD.test(problem));
+}
+
 export interface FoundWall {
   readonly code: string;
   readonly findings: readonly Finding[];

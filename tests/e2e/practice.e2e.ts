@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { accessibilityProblems, openBrowser, visit } from './browser';
-import { firstWall, LOOKS, lookAt, mark, pick } from './practice-steps';
+import { firstWall, LOOKS, lookAt, mark, mattering, pick } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -35,47 +35,54 @@ const falling = firstWall(
   },
 );
 
+/** axe looks at the page in seven states: half a minute on a quiet machine. */
+const ALL_STATES_MS = 180_000;
+
 describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
-  test('is read with the pointer, from the first look to the result', async () => {
-    const { page, problems, close } = await visit(browser, `/walls/${line.code}`, look);
-    await lookAt(page, '1-start', look);
+  test(
+    'is read with the pointer, from the first look to the result',
+    async () => {
+      const { page, problems, close } = await visit(browser, `/walls/${line.code}`, look);
+      await lookAt(page, '1-start', look);
 
-    await pick(page, oddUnit);
-    await lookAt(page, '2-picked', look);
-    await mark(page, oddName, 'Certain');
-    await page.getByRole('status').getByText(`Mark 1: ${oddName}`).waitFor({ state: 'attached' });
+      await pick(page, oddUnit);
+      await lookAt(page, '2-picked', look);
+      await mark(page, oddName, 'Certain');
+      await page.getByRole('status').getByText(`Mark 1: ${oddName}`).waitFor({ state: 'attached' });
 
-    await pick(page, 'A1.2');
-    await mark(page, 'Sliver', 'Unsure');
-    await pick(page, 'A2.3');
-    await mark(page, 'Out of plumb', 'Unsure');
-    expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(3);
-    await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(2);
-    await lookAt(page, '3-marked', look);
+      await pick(page, 'A1.2');
+      await mark(page, 'Sliver', 'Unsure');
+      await pick(page, 'A2.3');
+      await mark(page, 'Out of plumb', 'Unsure');
+      expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(3);
+      await page.getByRole('button', { name: 'Undo' }).click();
+      expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(2);
+      await lookAt(page, '3-marked', look);
 
-    await page.reload();
-    await page.getByRole('button', { name: 'Remove mark 2' }).waitFor();
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
-    await lookAt(page, '4-review', look);
-    await page.getByRole('button', { name: 'Hand in 2 marks' }).click();
+      await page.reload();
+      await page.getByRole('button', { name: 'Remove mark 2' }).waitFor();
+      await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+      await lookAt(page, '4-review', look);
+      await page.getByRole('button', { name: 'Hand in 2 marks' }).click();
 
-    await page.getByRole('heading', { name: 'Result' }).waitFor();
-    expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
-    expect(await page.getByText('False mark', { exact: true }).count()).toBe(1);
-    await lookAt(page, '5-result', look);
-    await page
-      .getByRole('button', { name: /^Show it on the wall/ })
-      .first()
-      .click();
-    await lookAt(page, '6-shown', look);
-    await page.getByRole('radio', { name: 'inches' }).check();
-    await lookAt(page, '7-inches', look);
-    await page.getByRole('link', { name: 'Try another like it' }).click();
-    await page.waitForURL(`**/walls/${line.next}`);
-    expect(problems).toEqual([]);
-    await close();
-  });
+      await page.getByRole('heading', { name: 'Result' }).waitFor();
+      expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
+      expect(await page.getByText('False mark', { exact: true }).count()).toBe(1);
+      await lookAt(page, '5-result', look);
+      await page
+        .getByRole('button', { name: /^Show it on the wall/ })
+        .first()
+        .click();
+      await lookAt(page, '6-shown', look);
+      await page.getByRole('radio', { name: 'inches' }).check();
+      await lookAt(page, '7-inches', look);
+      await page.getByRole('link', { name: 'Try another like it' }).click();
+      await page.waitForURL(`**/walls/${line.next}`);
+      expect(mattering(problems)).toEqual([]);
+      await close();
+    },
+    ALL_STATES_MS,
+  );
 
   test('can be sound, and saying so is an answer', async () => {
     const { page, problems, close } = await visit(browser, `/walls/${sound.code}`, look);
@@ -84,7 +91,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByRole('button', { name: 'Hand in: the wall is sound' }).click();
     await page.getByText('This wall is sound, and you said so.').waitFor();
     await lookAt(page, '9-sound-result', look);
-    expect(problems).toEqual([]);
+    expect(mattering(problems)).toEqual([]);
     await close();
   });
 
@@ -96,7 +103,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByText('Could fall', { exact: true }).first().waitFor();
     expect(await page.getByText('Keep people and animals away now.').count()).toBe(1);
     await lookAt(page, '10-could-fall', look);
-    expect(problems).toEqual([]);
+    expect(mattering(problems)).toEqual([]);
     await close();
   });
 });
@@ -158,7 +165,7 @@ describe('by keyboard alone', () => {
     await press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('result-heading');
     expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
-    expect(problems).toEqual([]);
+    expect(mattering(problems)).toEqual([]);
     await close();
   });
 });

@@ -17,7 +17,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
   const wall = layLawWall(law);
   const text = printWall(wall);
 
-  if (text !== printWall(layLawWall(law))) say('laid twice, it is two walls');
+  if (JSON.stringify(wall) !== JSON.stringify(layLawWall(law))) say('laid twice, it is two walls');
   try {
     if (printWall(parseWall(JSON.parse(text))) !== text) say('printed and read, it is another wall');
   } catch (error) {
@@ -51,17 +51,10 @@ export function brokenLaws(law: LawWall): readonly string[] {
 /** The mirrored wall has the mirrored findings: the same checks and measures, boxes turned round. */
 function mirrorBreak(wall: Wall, findings: readonly Finding[], law: LawWall): string | null {
   const image = mirrored(wall);
-  if (printWall(mirrored(image)) !== printWall(wall)) return 'mirrored twice, it is another wall';
+  if (JSON.stringify(mirrored(image)) !== JSON.stringify(wall)) return 'mirrored twice, it is another wall';
   const length = new Map(wall.panels.map((panel) => [panel.id, panel.length]));
   const sign = ({ check, measured, region }: Finding, x: number) =>
-    [
-      check,
-      region.panel,
-      measured.toFixed(6),
-      x.toFixed(6),
-      region.y.toFixed(6),
-      region.width.toFixed(6),
-    ].join(' ');
+    [check, region.panel, ...[measured, x, region.y, region.width].map(figure)].join(' ');
   const here = findings.map((each) =>
     sign(each, (length.get(each.region.panel) ?? 0) - each.region.x - each.region.width),
   );
@@ -71,4 +64,9 @@ function mirrorBreak(wall: Wall, findings: readonly Finding[], law: LawWall): st
     return `mirrored, ${missing ?? 'a finding'} is not there but ${there.join(' | ')}`;
   }
   return null;
+}
+
+/** To a millionth; nothing less than nothing, and not less. */
+function figure(value: number): string {
+  return (Math.round(value * 1e6) / 1e6 + 0).toFixed(6);
 }

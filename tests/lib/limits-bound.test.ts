@@ -168,11 +168,11 @@ describe('angleVerdict', () => {
       { measured: 2801, limit: 2800, passes: false, end: 'at most' },
     ],
     [
-      'deeper than any column: not judged',
+      'deeper than any column: no span is permitted',
       angle(10, 10, 1),
       2000,
       91,
-      { measured: 2000, limit: 2000, passes: true, end: 'at most' },
+      { measured: 2000, limit: 0, passes: false, end: 'at most' },
     ],
   ])('%s', (_, size, span, depth, verdict) => {
     expect(angleVerdict(table, size, span, { depth })).toEqual(verdict);
@@ -190,7 +190,7 @@ describe('angleVerdict', () => {
       true,
       false,
       false,
-      true,
+      false,
     ]);
   });
 

@@ -70,6 +70,14 @@ describe('reading a wall', () => {
       (loose) => set(loose, ['supports', 1, 'opening'], 'A-window9'),
       'supports.1.opening: there is no opening',
     ],
+    ['a course that is not laid', (loose) => set(loose, ['panels', 0, 'courses'], 90), 'has no unit'],
+    ['a tie far off', (loose) => set(loose, ['ties', 0, 'x'], -5000), 'ties.0.x: lies outside panel A'],
+    [
+      'a panel of no length in plan',
+      (loose) => set(loose, ['panels', 0, 'plan', 'rightX'], 0),
+      'panels.0.plan: has no length',
+    ],
+    ['an opening laid over units', (loose) => set(loose, ['openings', 0, 'x'], 100), 'openings.0: unit A'],
     ['another version', (loose) => set(loose, ['version'], 2), 'version: '],
   ])('%s is refused with its place', (_, change, message) => {
     expect(() => parseWall(changed(change as never))).toThrow(message);

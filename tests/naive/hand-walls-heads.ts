@@ -91,5 +91,11 @@ export const HEAD_WALLS: readonly HandWall[] = [
   hand('raked a step under 90 mm', 'canada', raked(89.875, 6), wrong('raked-thin-veneer', 6, 0, 'A')),
   hand('raked at 75 mm', 'canada', raked(75, 0.125), wrong('raked-thin-veneer', 0.125, 0, 'A')),
   hand('raked by nothing', 'canada', raked(75, 0)),
-  hand('not raked', 'canada', raked(75, 6, 'concave')),
+  hand('not raked', 'canada', raked(75, 0, 'concave')),
+  hand(
+    'called concave, and 6 back',
+    'canada',
+    raked(75, 6, 'concave'),
+    wrong('raked-thin-veneer', 6, 0, 'A'),
+  ),
 ];

@@ -92,11 +92,12 @@ export const LINTEL_WALLS: readonly HandWall[] = [
     ...without(openingWall(2, 100)),
     masonry: 'adhered',
   }),
-  // A lintel that names another opening is not this one's. (It carries the course all the same.)
+  // A lintel serves by where it lies, not by the opening it names.
+  hand('lintel that names another opening', 'canada', openingWall(2, 100, { opening: 'A-window2' })),
   hand(
-    'lintel of another opening',
+    'lintel of wood',
     'canada',
-    openingWall(2, 100, { opening: 'A-window2' }),
+    openingWall(2, 100, { material: 'wood' }),
     wrong('no-lintel', 0, 1, 'A-window1 A5.3 A5.4'),
   ),
 
@@ -163,7 +164,12 @@ export const LINTEL_WALLS: readonly HandWall[] = [
   // Lintel 5 under course 5: A5.2 (400..790) still stands on A4.2 at both ends (10 and 10), A5.3 on the lintel (5, the least).
   hand('masonry counts before the lintel', 'canada', openingWall(2, 100, { y: 805 })),
   // 110 under it, more than half a gauge (100): nothing rests on it, so nothing overhangs it and A5.3 has no bed.
-  hand('lintel too low to carry', 'canada', openingWall(2, 100, { y: 700, front: -60 })),
+  hand(
+    'lintel too low to carry',
+    'canada',
+    openingWall(2, 100, { y: 700, front: -60 }),
+    wrong('no-lintel', 0, 1, 'A-window1 A5.3 A5.4'),
+  ),
   hand(
     'tapering bed over a lintel',
     'canada',

@@ -96,8 +96,13 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
     wrong('no-tie-at-edge', 390, 304.8, 'A-window1'),
     wrong('no-tie-at-edge', 400, 304.8, 'A-window1'),
   ),
-  // 205 to 805 at the jambs overlaps their span: judged as edges (595 from 205 to 800), not as columns 990 apart.
-  hand('gap at a jamb is the edge’s', 'canada', around([700, 1690], tieGrid([700, 1690], [205, 805]))),
+  // 205 to 805 at the jambs: as edges they pass (595 from 205 to 800, at most 914), so the columns are judged too: 990 apart.
+  hand(
+    'a jamb tied well enough leaves its gaps to the field',
+    'canada',
+    around([700, 1690], tieGrid([700, 1690], [205, 805])),
+    wrong('ties-too-far-apart', 990, 800, 'A'),
+  ),
 
   // 105..505 begins below the opening (200): 1,600 apart again.
   hand(

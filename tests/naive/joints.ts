@@ -154,7 +154,7 @@ function openHeads(wall: Wall, rules: RuleSetId): NaiveFinding[] {
     for (const course of coursesOf(wall, panel)) {
       for (const head of headsOfCourse(wall, panel.id, course)) {
         for (const { joint, filled } of wall.heads) {
-          if (joint !== head.id || !isUnder(filled, least) || isWeep(wall, head)) continue;
+          if (joint !== head.id || !isUnder(filled, least) || (filled === 0 && isWeep(wall, head))) continue;
           findings.push(found('open-head', [head.id, head.left.id, head.right.id], filled, least));
         }
       }
@@ -176,6 +176,6 @@ function rakedPanels(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const most = numberOf(rules, 'rake-on-thin-veneer', { depth: wall.family.depth });
   if (most === undefined) return [];
   return wall.panels
-    .filter((panel) => panel.profile === 'raked' && isOver(panel.recess, most))
+    .filter((panel) => isOver(panel.recess, most))
     .map((panel) => found('raked-thin-veneer', [panel.id], panel.recess, most));
 }

@@ -72,19 +72,27 @@ function coveredLength(from: number, to: number, supports: readonly Support[]): 
   return covered;
 }
 
-function openingOf(wall: Wall, support: Support): Opening | undefined {
-  return support.kind === 'lintel' ? wall.openings.find(({ id }) => id === support.opening) : undefined;
+/** Openings that a lintel lies over: its top at the head within half a gauge, some of the width covered. Wood is none. */
+function openingsUnder(wall: Wall, support: Support): readonly Opening[] {
+  if (support.kind !== 'lintel' || support.material === 'wood') return [];
+  return wall.openings.filter((one) => {
+    const rise = support.y - (one.y + one.height);
+    const above = rise > -wall.gauge / 2 && rise < wall.gauge / 2;
+    return (
+      one.panel === support.panel && above && overlap(support.fromX, support.toX, one.x, one.x + one.width)
+    );
+  });
 }
 
 function lintelEnds(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const findings: NaiveFinding[] = [];
   for (const lintel of wall.supports) {
-    const opening = openingOf(wall, lintel);
-    if (opening === undefined) continue;
-    const least = numberOf(rules, 'lintel-bearing', { span: opening.width, depth: wall.family.depth });
-    const shorter = Math.min(opening.x - lintel.fromX, lintel.toX - (opening.x + opening.width));
-    if (least !== undefined && isUnder(shorter, least)) {
-      findings.push(found('short-lintel-bearing', [lintel.id, opening.id], shorter, least));
+    for (const opening of openingsUnder(wall, lintel)) {
+      const least = numberOf(rules, 'lintel-bearing', { span: opening.width, depth: wall.family.depth });
+      const shorter = Math.min(opening.x - lintel.fromX, lintel.toX - (opening.x + opening.width));
+      if (least !== undefined && isUnder(shorter, least)) {
+        findings.push(found('short-lintel-bearing', [lintel.id, opening.id], shorter, least));
+      }
     }
   }
   return findings;
@@ -99,7 +107,7 @@ function openingsWithout(wall: Wall, rules: RuleSetId): NaiveFinding[] {
         unit.y >= opening.y + opening.height &&
         overlap(unit.x, rightOf(unit), opening.x, opening.x + opening.width),
     );
-    const hasLintel = wall.supports.some(({ kind, opening: id }) => kind === 'lintel' && id === opening.id);
+    const hasLintel = wall.supports.some((one) => openingsUnder(wall, one).includes(opening));
     if (above.length === 0 || hasLintel) continue;
     const lowest = Math.min(...above.map(({ course }) => course));
     const directly = above.filter(({ course }) => course === lowest).map(({ id }) => id);
@@ -112,13 +120,14 @@ function angles(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const table = ruleOf(rules, 'angle-size');
   const findings: NaiveFinding[] = [];
   for (const lintel of wall.supports) {
-    const opening = openingOf(wall, lintel);
-    if (opening === undefined || lintel.angle === undefined) continue;
-    const weak = table
-      ? fromTable(wall, table, lintel.angle, opening.width)
-      : fromLeast(rules, lintel.angle, wall.family.depth);
-    if (weak !== undefined) {
-      findings.push(found('weak-angle', [lintel.id, opening.id], weak.measured, weak.limit));
+    for (const opening of openingsUnder(wall, lintel)) {
+      if (lintel.angle === undefined) continue;
+      const weak = table
+        ? fromTable(wall, table, lintel.angle, opening.width)
+        : fromLeast(rules, lintel.angle, wall.family.depth);
+      if (weak !== undefined) {
+        findings.push(found('weak-angle', [lintel.id, opening.id], weak.measured, weak.limit));
+      }
     }
   }
   return findings;
@@ -141,13 +150,13 @@ function fromTable(wall: Wall, limit: Limit, angle: Angle, span: number): Verdic
   if (limit.bound.form !== 'angle-table') return undefined;
   const { rows, caseBy } = limit.bound;
   const column = columnOf(wall, rows, caseBy);
-  if (column === undefined) return undefined;
+  if (column === undefined) return { measured: span, limit: 0 };
   const serving = rows.filter((row) => (row.spans[column] ?? -1) >= span);
   for (const row of serving) if (shortfall(angle, row) === undefined) return undefined;
   const [first] = serving;
   if (first !== undefined) return shortfall(angle, first);
   const spans = rows.flatMap((row) => row.spans[column] ?? []);
-  return spans.length === 0 ? undefined : { measured: span, limit: Math.max(...spans) };
+  return { measured: span, limit: Math.max(0, ...spans) };
 }
 
 /** The measure furthest below what the row asks, by ratio; undefined when none is. */

@@ -95,9 +95,9 @@ function isLeftOut(wall: Wall, rules: RuleSetId, panel: Panel, x: number, from: 
     inOpening ||
     edgesOf(wall, panel).some((edge) => {
       const away = edge.away(x);
-      return (
-        reach !== undefined && away >= 0 && !isOver(away, reach) && overlap(from, to, edge.from, edge.to)
-      );
+      const near = reach !== undefined && away >= 0 && !isOver(away, reach);
+      // Only an edge that is itself a finding keeps its gaps to itself.
+      return near && overlap(from, to, edge.from, edge.to) && atEdge(wall, rules, panel, edge).length > 0;
     })
   );
 }

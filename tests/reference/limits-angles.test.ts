@@ -99,7 +99,9 @@ describe('IRC 2021 Table R703.8.3.1', () => {
     [[6, 3.5, 0.3125], 1, 2895.6],
     [[6, 3.5, 0.3125], 2, 2133.6],
   ])('L %j in, %d storeys above: %d mm', ([vertical, horizontal, thickness], storeys, mm) => {
-    const angle = { vertical: vertical * 25.4, horizontal: horizontal * 25.4, thickness: thickness * 25.4 };
+    // Tenths of a millimetre are whole in inches × 254: 3 in is 76.2 mm to the last bit.
+    const inMm = (inch: number) => (inch * 254) / 10;
+    const angle = { vertical: inMm(vertical), horizontal: inMm(horizontal), thickness: inMm(thickness) };
     const passes = (span: number) => angleVerdict(tableOf('united-states'), angle, span, { storeys }).passes;
     expect([passes(mm - 0.25), passes(mm + 0.25)]).toEqual([true, false]);
   });

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import { CodeBox } from '../../../components/forms/code-box';
 import { type Brief, BriefError } from '../../../lib/generate/brief';
@@ -39,7 +40,12 @@ export default async function WallPage({ params }: Props) {
           Wall <strong className={styles.code}>{exact}</strong> · {TOPIC_TITLES[read.topic]} ·{' '}
           {DIFFICULTY_WORDS[read.difficulty]?.toLowerCase()}
         </p>
-        <p>Judged by: {ruleSetTitle(read.rules)}</p>
+        <p>
+          Judged by{' '}
+          <Link href={`/limits/${read.rules}`} prefetch={false}>
+            {ruleSetTitle(read.rules)}
+          </Link>
+        </p>
         <noscript>
           <p>
             Marking happens in your browser and needs JavaScript. Without it you can look at the wall only.

@@ -8,12 +8,12 @@ import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import type { LengthSystem } from '../../../lib/units';
 import { viewsOf } from '../../../lib/views/view';
+import { MOST_MARKS } from '../../grading';
 import { FAULT_CHOICES } from '../fault-choices';
 import { nearbyParts } from '../nearby-parts';
 import type { OpenWall } from '../open-wall';
 import { readingsOf } from '../part-readings';
 
-const MOST_MARKS = 200;
 const MOST_NAMES_A_PART = 2;
 
 /** The card of the part picked, with the form that marks it or changes a mark on it. */
@@ -89,5 +89,7 @@ function objectionTo(mark: Mark, others: readonly Mark[]): string | null {
   if (!isPanel && new Set(here.map(({ fault }) => fault)).size >= MOST_NAMES_A_PART) {
     return 'This part has two marks already. Change or remove one of them first.';
   }
-  return others.length >= MOST_MARKS ? 'That is the most marks a wall can have.' : null;
+  return others.length >= MOST_MARKS
+    ? `A wall takes ${MOST_MARKS} marks at most, and you have made them all. Your marks are kept. Remove one to make another.`
+    : null;
 }

@@ -2,21 +2,24 @@
 
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { Bench } from '../../../components/practice/bench';
+import { LiftedBar } from '../../../components/practice/lifted-bar';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
 import { Review } from '../../../components/practice/review';
 import { WallStage } from '../../../components/practice/wall-stage';
-import { ResultView } from '../../../components/result/result-view';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { nextCode } from '../open-wall';
 import { lastLooks, viewChoices, viewOf } from '../view-choices';
-import { PickedCard } from './picked-card';
 import styles from './practice.module.css';
 import { usePractice } from './use-practice';
+import type { Fetched } from './use-second-part';
+
+const LIFT_HINT =
+  'The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”.';
 
 /** The practice on one wall: laid, inspected and marked in the browser. */
 export function Practice({ code, label }: { readonly code: string; readonly label: string }) {
   const practice = usePractice(code);
-  const { open, isLooking, picked, system, viewKey, lifted, said } = practice;
+  const { open, isLooking, picked, system, viewKey, lifting, said } = practice;
   return (
     <div className={styles.room} data-ready={practice.ready} ref={practice.room}>
       <div className={styles.wall}>
@@ -25,14 +28,24 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
           label={label}
           views={viewChoices(open.wall)}
           viewKey={viewKey}
-          view={viewOf(viewKey, lifted, open.wall)}
-          liftedName={viewKey === 'behind' ? open.nameOf(lifted) : null}
+          view={viewOf(viewKey, lifting.lifted, open.wall)}
+          hint={isLooking && viewKey === 'front' && open.wall.masonry === 'adhered' ? LIFT_HINT : null}
+          bar={
+            viewKey === 'behind' && (
+              <LiftedBar
+                name={open.nameOf(lifting.lifted)}
+                record={lifting.record}
+                onStep={practice.step}
+                onLift={practice.lift}
+                onRead={isLooking ? () => practice.pick(lifting.lifted) : undefined}
+              />
+            )
+          }
           marks={practice.drawn}
           selected={picked}
           system={system}
           lengths={<LengthChoice system={system} />}
           onView={practice.view}
-          onStep={practice.step}
           onPick={isLooking ? practice.pick : undefined}
         />
         <MixingTickets
@@ -55,7 +68,7 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
 
 /** Beside the wall: the bench, then the last look, then the result. */
 function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { brief, open, work, picked, changing, named, system, result } = practice;
+  const { brief, open, work, picked, changing, named, system, result, second } = practice;
   if (result?.problem) {
     return (
       <p role="alert">
@@ -66,7 +79,9 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       </p>
     );
   }
-  if (result?.rows) {
+  if (work.phase === 'handed in' && !second.part) return <Awaited second={second} />;
+  if (result?.rows && second.part) {
+    const { ResultView } = second.part;
     return (
       <ResultView
         rows={result.rows}
@@ -96,6 +111,7 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       />
     );
   }
+  const PickedCard = second.part?.PickedCard;
   return (
     <Bench
       marks={named}
@@ -107,21 +123,36 @@ function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> 
       onSaySound={practice.saySound}
       onReview={practice.review}
     >
-      {picked !== null && (
+      {picked !== null && !PickedCard && <Awaited second={second} />}
+      {picked !== null && PickedCard && (
         <PickedCard
           key={`${picked} ${changing ?? 'new'}`}
           open={open}
           part={picked}
-          lifted={practice.viewKey === 'behind' && practice.lifted === picked}
+          lifted={practice.viewKey === 'behind' && practice.lifting.lifted === picked}
           changing={changing}
           marks={work.marks}
           system={system}
           onPick={practice.pick}
-          onLift={() => practice.view('behind')}
+          onLift={practice.liftHere}
           onClose={practice.close}
           onMark={practice.mark}
         />
       )}
     </Bench>
+  );
+}
+
+/** In place of what is still being fetched. */
+function Awaited({ second }: { readonly second: Fetched }) {
+  return (
+    <p role="status">
+      {second.failed ? 'Part of this page did not arrive. Your marks are kept. ' : 'One moment …'}
+      {second.failed && (
+        <button type="button" className="button button-plain" onClick={second.fetchAgain}>
+          Fetch it again
+        </button>
+      )}
+    </p>
   );
 }

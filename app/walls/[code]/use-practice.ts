@@ -2,15 +2,17 @@
 
 import { useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
+import type { Step } from '../../../components/practice/lifted-bar';
 import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { parseCode } from '../../../lib/generate/wall-code';
 import { drawnMarks, drawnResult } from '../drawn-marks';
-import { faultName } from '../fault-choices';
 import { openWall } from '../open-wall';
 import { viewKeyFor } from '../view-choices';
 import { useFocusMoves } from './use-focus-moves';
+import { useLifting } from './use-lifting';
 import { useResult } from './use-result';
+import { useSecondPart } from './use-second-part';
 
 /** Everything a practice page knows and can do: the wall of a code, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(code: string) {
@@ -23,19 +25,25 @@ export function usePractice(code: string) {
   const [picked, setPicked] = useState<string | null>(null);
   const [changing, setChanging] = useState<number | null>(null);
   const [viewKey, setViewKey] = useState('front');
-  const [lifted, setLifted] = useState(open.firstUnit);
+  const lifting = useLifting(open);
   const [ticketsOpen, setTicketsOpen] = useState(brief.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const focus = useFocusMoves();
-  const result = useResult(work, open, brief.rules);
+  const second = useSecondPart();
+  // Until the catalogue is here its own short names will do.
+  const faultName = second.part?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
+  const result = useResult(work, open, brief.rules, second.part);
   const rows = result?.rows ?? null;
   const isLooking = work.phase === 'looking';
 
   const take = (part: string | null, change: number | null = null) => {
     setPicked(part);
     setChanging(change);
-    if (part !== null && parts.get(part)?.kind === 'unit') setLifted(part);
+    if (part !== null && parts.get(part)?.kind === 'unit') {
+      if (viewKey === 'behind') lifting.lift(part);
+      else lifting.aim(part);
+    }
   };
   const pick = (part: string) => {
     take(part);
@@ -47,12 +55,20 @@ export function usePractice(code: string) {
   };
   const view = (key: string) => {
     setViewKey(key);
-    if (key === 'behind' && isLooking) take(lifted);
+    if (key === 'behind') lift(lifting.lifted);
   };
-  const step = (by: 1 | -1) => {
-    const next = open.unitFrom(lifted, by);
-    setLifted(next);
-    if (isLooking) take(next);
+  // No card opens by itself: on a phone it would lie over the back that is to be seen.
+  const lift = (unit: string) => {
+    lifting.lift(unit);
+    take(null);
+  };
+  const liftHere = () => {
+    view('behind');
+    focus.to('stage');
+  };
+  const step = (to: Step) => {
+    lifting.step(to);
+    take(null);
   };
   const mark = (made: Mark) => {
     dispatch(
@@ -94,7 +110,7 @@ export function usePractice(code: string) {
   const look = (key: string) => {
     dispatch({ kind: 'back to the wall' });
     if (key === 'tickets') setTicketsOpen(true);
-    else setViewKey(key);
+    else view(key);
     focus.to(key === 'tickets' ? 'tickets' : 'stage');
   };
   const handIn = () => {
@@ -109,12 +125,15 @@ export function usePractice(code: string) {
     setShown(number);
     take(part);
     if (part !== null && parts.get(part)?.kind === 'batch') setTicketsOpen(true);
-    setViewKey(row ? viewKeyFor(row.finding, wall) : 'front');
+    const key = row ? viewKeyFor(row.finding, wall) : 'front';
+    setViewKey(key);
+    if (key === 'behind' && part !== null) lifting.lift(part);
     setSaid(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
   const startAgain = () => {
     dispatch({ kind: 'start again' });
+    lifting.forget();
     take(null);
     setShown(null);
     setViewKey('front');
@@ -132,13 +151,14 @@ export function usePractice(code: string) {
       picked,
       changing,
       viewKey,
-      lifted,
+      lifting,
       ticketsOpen,
       shown,
       said,
       result,
     },
     room: focus.room,
+    second,
     isLooking,
     drawn: rows ? drawnResult(rows, parts) : drawnMarks(work.marks, parts),
     named: work.marks.map((each) => ({
@@ -151,6 +171,8 @@ export function usePractice(code: string) {
       close,
       view,
       step,
+      lift,
+      liftHere,
       mark,
       change,
       remove,

@@ -4,23 +4,23 @@ import { useMemo } from 'react';
 import type { Work } from '../../../components/practice/practice-state';
 import type { ResultRows } from '../../../components/result/result-rows';
 import type { RuleSetId } from '../../../lib/limits/limit';
-import { GradingError, grade } from '../../grading';
 import type { OpenWall } from '../open-wall';
-import { rowsOf } from '../result-rows';
+import type { SecondPart } from './second-part';
 
-/** The result once the work is handed in, or the sentence that says why it cannot be marked; null before. */
+/** The result once the work is handed in and what marks it is here, or the sentence that says why it cannot be marked; null before. */
 export function useResult(
   { phase, marks }: Work,
   { wall, parts }: OpenWall,
   rules: RuleSetId,
+  marker: SecondPart | null,
 ): { readonly rows: ResultRows | null; readonly problem: string | null } | null {
   return useMemo(() => {
-    if (phase !== 'handed in') return null;
+    if (phase !== 'handed in' || marker === null) return null;
     try {
-      return { rows: rowsOf(grade(wall, rules, marks), wall, rules, parts), problem: null };
+      return { rows: marker.rowsOf(marker.grade(wall, rules, marks), wall, rules, parts), problem: null };
     } catch (error) {
-      if (!(error instanceof GradingError)) throw error;
+      if (!(error instanceof marker.GradingError)) throw error;
       return { rows: null, problem: `This cannot be marked: ${error.message}.` };
     }
-  }, [phase, marks, wall, parts, rules]);
+  }, [phase, marks, wall, parts, rules, marker]);
 }

@@ -22,10 +22,14 @@ export const spoilTiesTooFarApart: SpoilWall = ({ wall, rules, severity, chance,
       ),
   );
   const rows = [...new Set(field.map(({ course }) => course))].sort((a, b) => a - b);
-  const missing = Math.min(severity >= 2.5 ? 2 : 1, rows.length - 2);
+  // Not the lowest row; not the top one either, nor those along a rake, where other ties stand near.
+  const { gable } = survey.panel;
+  const inner =
+    gable === null ? rows.slice(1, -1) : rows.slice(1).filter((course) => course < gable.fromCourse - 1);
+  const missing = Math.min(severity >= 2.5 ? 2 : 1, inner.length);
   if (missing < 1) throw new NoRoom('too few rows of ties');
-  const first = chance.whole(1, rows.length - 1 - missing);
-  const left = new Set(rows.slice(first, first + missing));
+  const first = chance.whole(0, inner.length - missing);
+  const left = new Set(inner.slice(first, first + missing));
   const gone = new Set(field.filter(({ course }) => left.has(course)).map(({ id }) => id));
   return {
     wall: { ...wall, ties: renumbered(wall.ties.filter(({ id }) => !gone.has(id))) },

@@ -7,7 +7,7 @@ export const LINE_ROWS = {
     name: 'Course off level',
     alsoCalled: ['out of level', 'sloping course', 'row runs downhill', 'row runs uphill', 'line not level'],
     looksLike: 'A whole course slopes, though its joints stay even.',
-    whereToLook: 'Front view. Compare the course with a sill, a window head or a level line.',
+    whereToLook: 'Front view. Pick the whole course and read how much one end is lower than the other.',
     measuredBy:
       'Level from one end of the course to the other, and compare the drop with the distance between them.',
     whyItMatters: 'The slope shows wherever it meets a sill or a roof line. It ends in cut units and wedges.',
@@ -30,9 +30,9 @@ export const LINE_ROWS = {
       'pig in the wall',
     ],
     looksLike: 'The courses rise a little too fast or too slowly, so they miss the marks on the rod.',
-    whereToLook: 'Front view. Look where courses meet the head of a window, or hold a rod against the wall.',
+    whereToLook: 'Front view. Pick the whole panel and read what four courses take up, joints included.',
     measuredBy:
-      'Measure from the first course to the top one, and compare the rise with what the gauge asks for.',
+      'Measure from the first course to the top one, and compare the mean of four courses with the gauge.',
     whyItMatters:
       'Small errors add up. At a window head or the roof, the last course no longer fits and must be cut.',
     putsRight:
@@ -69,10 +69,10 @@ export const LINE_ROWS = {
     alsoCalled: ['belly', 'bow', 'hump', 'dished wall', 'crowding the line', 'out of range', 'ranging out'],
     looksLike: 'A patch of the wall swells out or sinks in, while the rest keeps its plane.',
     whereToLook:
-      'Along the wall in low light from the side, then with a straightedge. The section shows it best.',
+      'Front view, by the shadows. Pick the whole panel and read how far it stands out and back at most. Pick units to find where.',
     measuredBy: 'Hold a long straightedge on the face and measure how far a patch stands out or sinks in.',
     whyItMatters:
-      'In a new wall it throws ugly shadows. In an old wall it is a sign of movement, and the wall may fall.',
+      'In a new wall it is a matter of looks. In an old wall any bulge is movement, and the wall may fall.',
     putsRight:
       'In a new wall, the mason takes the patch down and lays it anew. In an old wall, keep people away. A licensed engineer decides what to do.',
     caughtAt: 'Before each lift of scaffold goes up',
@@ -84,7 +84,7 @@ export const LINE_ROWS = {
     name: 'Out of plumb',
     alsoCalled: ['leaning wall', 'lean', 'tilted wall', 'off plumb', 'not upright'],
     looksLike: 'The whole face leans out or back, from bottom to top.',
-    whereToLook: 'Section, or the end of the wall beside a plumb line. A photo can mislead.',
+    whereToLook: 'Front view. Pick the whole panel and read how far its top leans out or back.',
     measuredBy: 'Hang a plumb line or hold a long level, and measure how far the face leans over its height.',
     whyItMatters:
       'A lean makes the gap behind the wall uneven and shifts the weight on its support. If it grows, the wall may fall.',
@@ -142,7 +142,7 @@ export const LINE_ROWS = {
       'skewed return',
     ],
     looksLike: 'The two faces of a corner open too wide or close too far.',
-    whereToLook: 'Plan, seen from above, with a large square in the corner.',
+    whereToLook: 'Front view. Pick the corner and read how far the return strays from square.',
     measuredBy: 'Set a large square on one face, and measure how far the other face strays from it.',
     whyItMatters:
       'The courses need odd cuts at sills and roof lines. The wall may also hang past its ledge at one end.',

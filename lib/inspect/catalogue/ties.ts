@@ -55,7 +55,7 @@ export const TIE_ROWS = {
       'tie not bedded in',
     ],
     looksLike: 'Only the tip of the tie lies in the bed joint.',
-    whereToLook: 'Section at the tie, or on top of the course before the next one is laid.',
+    whereToLook: 'Before cover. Pick the tie and read how deep it is bedded.',
     measuredBy: 'Measure how much of the strap lies in the bed, starting from the back of the unit.',
     whyItMatters: 'A short grip pulls out of the mortar. Then this tie holds nothing back.',
     putsRight:

@@ -10,7 +10,7 @@ export const noLintel: Check = {
     const limit = limitOf(rules, 'lintel-present');
     if (limit === undefined || wall.masonry !== 'anchored') return;
     for (const survey of panels) {
-      const spanned = lintelsOf(survey).map(({ opening }) => opening.id);
+      const spanned = lintelsOf(survey, wall.gauge).map(({ opening }) => opening.id);
       for (const opening of survey.openings) {
         const head = opening.y + opening.height;
         const above = survey.placed.filter(

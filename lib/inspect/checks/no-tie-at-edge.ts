@@ -1,7 +1,6 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import type { Tie } from '../../wall/model';
-import { awayFrom, inSpan, type TieEdge, tieEdgesOf } from '../../wall/tie-field';
+import { type TieEdge, tieEdgesOf, tiesAtEdge } from '../../wall/tie-field';
 import type { Region } from '../finding';
 import type { Check } from '../sight';
 
@@ -15,16 +14,13 @@ export const noTieAtEdge: Check = {
     const reach = boundAt(distance, {});
     for (const survey of panels) {
       for (const edge of tieEdgesOf(survey)) {
-        const beside = survey.ties.filter((tie) => awayFrom(edge, tie.x) >= 0 && inSpan(edge, tie.y));
-        const serving = beside.filter((tie) => awayFrom(edge, tie.x) <= reach);
-        const byDistance = serving.length === 0;
+        const { serving, measured } = tiesAtEdge(survey, edge, reach);
+        const limit = serving.length === 0 ? distance : spacing;
         see({
-          limit: byDistance ? distance : spacing,
+          limit,
           end: 'at most',
-          measured: byDistance
-            ? beside.reduce((least, tie) => Math.min(least, awayFrom(edge, tie.x)), survey.panel.length)
-            : greatestGap(edge, serving),
-          bound: byDistance ? reach : boundAt(spacing, {}),
+          measured,
+          bound: boundAt(limit, {}),
           at: edge.part,
           place: () => ({
             parts: [edge.part, ...serving.map(({ id }) => id)],
@@ -35,15 +31,6 @@ export const noTieAtEdge: Check = {
     }
   },
 };
-
-function greatestGap(edge: TieEdge, serving: readonly Tie[]): number {
-  const heights = [edge.fromY, ...serving.map(({ y }) => y).sort((a, b) => a - b), edge.toY];
-  let greatest = 0;
-  for (let index = 1; index < heights.length; index++) {
-    greatest = Math.max(greatest, (heights[index] ?? 0) - (heights[index - 1] ?? 0));
-  }
-  return greatest;
-}
 
 function stripOf(edge: TieEdge, reach: number, panel: string): Region {
   const x = edge.side === 1 ? edge.x : edge.x - reach;

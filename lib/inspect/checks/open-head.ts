@@ -5,7 +5,7 @@ import type { Placed, Survey } from '../../wall/survey';
 import { headBox } from '../places';
 import type { Check } from '../sight';
 
-/** Share of a head joint that is filled. An open head in the course right on a flashing is a weep, and is meant to be open. */
+/** Share of a head joint that is filled. A head with no mortar at all in the course right on a flashing is a weep, and is meant to be open. */
 export const openHead: Check = {
   id: 'open-head',
   measure: (survey, rules, see) => {
@@ -19,7 +19,7 @@ export const openHead: Check = {
         if (right === null) continue;
         const at = headId(left.unit.id, right.unit.position);
         const measured = filled.get(at);
-        if (measured === undefined || isWeep(survey, left, right)) continue;
+        if (measured === undefined || (measured === 0 && isWeep(survey, left, right))) continue;
         see({
           limit,
           end: 'at least',

@@ -15,7 +15,7 @@ export const rakedThinVeneer: Check = {
       see({
         limit,
         end: 'at most',
-        measured: panel.profile === 'raked' ? panel.recess : 0,
+        measured: panel.recess,
         bound,
         at: panel.id,
         place: () => ({ parts: [panel.id], region: panelBox(survey) }),

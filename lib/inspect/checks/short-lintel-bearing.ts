@@ -10,7 +10,7 @@ export const shortLintelBearing: Check = {
     const limit = limitOf(rules, 'lintel-bearing');
     if (limit === undefined || wall.masonry !== 'anchored') return;
     for (const survey of panels) {
-      for (const { lintel, opening } of lintelsOf(survey)) {
+      for (const { lintel, opening } of lintelsOf(survey, wall.gauge)) {
         see({
           limit,
           end: 'at least',

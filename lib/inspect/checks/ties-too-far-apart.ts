@@ -1,6 +1,6 @@
 import { boundAt, spacingVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { type TieGap, tieEdgesOf, tieGapsOf } from '../../wall/tie-field';
+import { type TieGap, tieEdgesOf, tieGapsOf, tiesAtEdge } from '../../wall/tie-field';
 import type { Region } from '../finding';
 import { joined } from '../places';
 import { type Check, severityOf } from '../sight';
@@ -10,11 +10,18 @@ export const tiesTooFarApart: Check = {
   id: 'ties-too-far-apart',
   measure: ({ wall, panels }, rules, see) => {
     const limit = limitOf(rules, 'tie-spacing');
-    const reach = limitOf(rules, 'tie-edge-distance');
+    const distance = limitOf(rules, 'tie-edge-distance');
+    const upEdge = limitOf(rules, 'tie-edge-spacing');
+    const reach = distance ? boundAt(distance, {}) : 0;
+    const mostUpEdge = upEdge ? boundAt(upEdge, {}) : 0;
     if (limit === undefined || wall.masonry !== 'anchored') return;
     for (const survey of panels) {
       const { panel } = survey;
-      const gaps = tieGapsOf(survey, tieEdgesOf(survey), reach ? boundAt(reach, {}) : 0);
+      const bare = tieEdgesOf(survey).filter((edge) => {
+        const { serving, measured } = tiesAtEdge(survey, edge, reach);
+        return serving.length === 0 ? measured > reach : measured > mostUpEdge;
+      });
+      const gaps = tieGapsOf(survey, bare, reach);
       const sights = gaps.map((gap) => {
         const { measured, limit: bound } = spacingVerdict(limit.bound, gap.vertical, gap.horizontal);
         return { gap, sight: { limit, end: 'at most', measured, bound, unit: 'mm', at: panel.id } as const };

@@ -11,7 +11,7 @@ export const weakAngle: Check = {
   measure: ({ wall, panels }, rules, see) => {
     if (wall.masonry !== 'anchored') return;
     for (const survey of panels) {
-      for (const { lintel, opening } of lintelsOf(survey)) {
+      for (const { lintel, opening } of lintelsOf(survey, wall.gauge)) {
         const { angle } = lintel;
         const size = angle && (byTable(angle, opening, wall, rules) ?? byLeg(angle, rules));
         if (!size) continue;
