@@ -5,6 +5,7 @@ import { usePathname } from 'next/navigation';
 
 /** The rooms of the site, in the order of the header. A new part of the site adds one row. */
 const PLACES = [
+  { href: '/lessons', label: 'Lessons' },
   { href: '/walls', label: 'Walls' },
   { href: '/limits', label: 'Limits' },
   { href: '/safety', label: 'Safety' },

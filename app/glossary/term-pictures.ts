@@ -1,0 +1,59 @@
+import { layPlan } from '../../lib/generate/generate';
+import { planWith } from '../../lib/generate/planner';
+import { drawingOf } from '../../lib/views/draw-view';
+import { markOnSheet } from '../../lib/views/mark-shapes';
+import { svgOf } from '../../lib/views/print-svg';
+import { svgBox } from '../../lib/views/svg-nodes';
+import type { WallKind } from '../../lib/wall/model';
+import { partsOf } from '../../lib/wall/parts';
+import { entryOf } from './glossary';
+
+const KINDS: Readonly<Record<'plain' | 'window' | 'corner' | 'gable', WallKind>> = {
+  plain: 'plain-panel',
+  window: 'window-panel',
+  corner: 'door-corner',
+  gable: 'gable-end',
+};
+
+/** How much of the wall a glossary picture shows, mm, when the thing itself is not larger. */
+const SHOWN = { width: 900, height: 450 };
+const ROOM = 120;
+const SEED = 5;
+const WIDTH = 900;
+
+export function termFile(id: string): string {
+  return `term.${id}.svg`;
+}
+
+export function termOfFile(file: string): string {
+  return /^term\.([a-z-]+)\.svg$/.exec(file)?.[1] ?? '';
+}
+
+/** The thing a word means, ringed on a sound wall; undefined for a word without a picture. */
+export function drawTerm(id: string): string | undefined {
+  const picture = entryOf(id)?.picture;
+  if (picture === undefined) return undefined;
+  const plan = planWith(KINDS[picture.of], 'anchored', 'canada', [], SEED);
+  const wall = layPlan({ ...plan, lookAlikes: [], mortarTone: 0 });
+  const fitting = [...partsOf(wall).values()].filter(({ kind }) => kind === picture.part);
+  const part = fitting[Math.floor(fitting.length * 0.45)];
+  if (part === undefined) throw new RangeError(`${id}: its wall has no ${picture.part}`);
+  const view = { kind: picture.view };
+  const mark = { ...part, number: 1, state: 'mark' as const };
+  const drawing = drawingOf(wall, view, 'mm');
+  const place = markOnSheet(drawing, mark, 1);
+  const svg = svgOf(wall, view, [mark]);
+  if (place === null) return svg;
+  const width = Math.max(SHOWN.width, place.width + 2 * ROOM);
+  const height = Math.max(SHOWN.height, place.height + 2 * ROOM);
+  const box = svgBox({
+    x: place.x + place.width / 2 - width / 2,
+    y: place.y + place.height / 2 - height / 2,
+    width,
+    height,
+  });
+  return svg.replace(
+    /viewBox="[^"]*" width="[^"]*" height="[^"]*"/,
+    `viewBox="${box.join(' ')}" width="${WIDTH}" height="${Math.round((WIDTH * height) / width)}"`,
+  );
+}

@@ -1,0 +1,150 @@
+import { DRAWINGS } from '../../components/trade/drawings';
+import { TOPICS } from '../../lib/generate/topics';
+import { CHECKS } from '../../lib/inspect/finding';
+import { SOURCES } from '../../lib/limits/bibliography';
+import { ALL_LIMITS } from '../../lib/limits/limits';
+import { QUESTION_TOPICS } from '../../lib/questions/topics';
+import { isTerm } from '../glossary/glossary';
+import { isFamily } from './lesson-families';
+import { type LessonPicture, parsePicture } from './lesson-pictures';
+import { isComponent, nodesOf, plainAttributes, proseOf, type TextNode } from './lesson-tree';
+import { STEPS } from './steps';
+import { typedMeasurements } from './typed-measurements';
+
+/** What a lesson was found to use, in reading order. */
+export interface LessonParts {
+  readonly pictures: readonly LessonPicture[];
+  readonly terms: readonly string[];
+  readonly limits: readonly string[];
+  readonly words: number;
+}
+
+export interface Complaint {
+  readonly line: number;
+  readonly says: string;
+}
+
+/** Where a link inside the site may lead. `slugs`: the lessons there are. */
+export function isKnownPage(url: string, slugs: readonly string[]): boolean {
+  const [path = '', anchor] = url.split('#');
+  if (path === '/glossary') return anchor === undefined || isTerm(anchor);
+  if (anchor !== undefined) return false;
+  return (
+    ['/walls', '/limits', '/safety', '/lessons', '/sources'].includes(path) ||
+    slugs.some((slug) => path === `/lessons/${slug}`)
+  );
+}
+
+type Said = Readonly<Record<string, string>>;
+
+/** What is wrong with a component as it is used, or undefined. */
+const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> = {
+  Limit: ({ id = '' }) => unknown('limit', id, (known) => ALL_LIMITS.some((limit) => limit.id === known)),
+  Source: ({ id = '' }) => unknown('source', id, (known) => SOURCES.some(({ key }) => key === known)),
+  Term: ({ id = '' }) => unknown('term', id, isTerm),
+  Fault: ({ id = '' }) => unknown('fault', id, (known) => CHECKS.some((check) => check === known)),
+  Drawing: ({ name = '' }) =>
+    unknown('drawing', name, (known) => DRAWINGS.some((drawing) => drawing.name === known)),
+  Questions: ({ topic = '' }) =>
+    unknown('topic of questions', topic, (known) => QUESTION_TOPICS.some((each) => each === known)),
+  Practise: ({ topic = '' }) => unknown('topic', topic, (known) => TOPICS.some((each) => each === known)),
+  Pair: ({ of = '', faulty = '' }) =>
+    unknown('family of walls', of, isFamily) ??
+    (['first', 'second'].includes(faulty) ? undefined : 'faulty has to be first or second'),
+  Wall: (said) => {
+    const picture = parsePicture(said);
+    return typeof picture === 'string' ? picture : undefined;
+  },
+  Caution: () => undefined,
+};
+
+function unknown(what: string, name: string, isKnown: (name: string) => boolean): string | undefined {
+  return isKnown(name) ? undefined : `there is no ${what} "${name}"`;
+}
+
+/** Looks through a lesson for all that would break its page or its rules. Lines count from the start of the text. */
+export function checkLesson(tree: TextNode, slugs: readonly string[]): readonly Complaint[] {
+  const nodes = [...nodesOf(tree)];
+  return [...nodes.flatMap((node) => complaintsOf(node, slugs)), ...stepComplaints(tree)];
+}
+
+function complaintsOf(node: TextNode, slugs: readonly string[]): readonly Complaint[] {
+  const at = (says: string | undefined): readonly Complaint[] =>
+    says === undefined ? [] : [{ line: node.position?.start.line ?? 1, says }];
+  if (isComponent(node)) {
+    const check = COMPONENTS[node.name ?? ''];
+    if (check === undefined) return at(`there is no component <${node.name ?? ''}>`);
+    return at(check(plainAttributes(node)));
+  }
+  switch (node.type) {
+    case 'mdxjsEsm':
+      // The compiler puts the front matter in as code of its own, at no line.
+      return node.position === undefined ? [] : at('no import or export; name a component from the map');
+    case 'mdxFlowExpression':
+    case 'mdxTextExpression':
+      return at('no code in a lesson; name a component from the map');
+    case 'link': {
+      const url = node.url ?? '';
+      return at(isKnownPage(url, slugs) ? undefined : `there is no page ${url}`);
+    }
+    case 'text': {
+      const figures = typedMeasurements(node.value ?? '');
+      return at(figures.length === 0 ? undefined : `a figure typed by hand: ${figures.join(', ')}`);
+    }
+    default:
+      return [];
+  }
+}
+
+/** The headings are the steps, in order, and a drawing stands before any words. */
+function stepComplaints(tree: TextNode): readonly Complaint[] {
+  const headings = (tree.children ?? []).filter(({ type, depth }) => type === 'heading' && depth === 2);
+  const wrong = STEPS.findIndex((step, index) => {
+    const heading = headings[index];
+    return heading === undefined || proseOf(heading) !== step;
+  });
+  if (wrong >= 0) {
+    const line = headings[wrong]?.position?.start.line ?? 1;
+    return [{ line, says: `step ${wrong + 1} has to be "## ${STEPS[wrong]}"` }];
+  }
+  const [, first] = (tree.children ?? []).filter(({ type }) => type !== 'mdxjsEsm' && type !== 'yaml');
+  if (first !== undefined && isComponent(first) && first.name === 'Wall') return [];
+  return [
+    { line: first?.position?.start.line ?? 1, says: 'a wall to look at has to stand before any words' },
+  ];
+}
+
+/** Collects what the page needs to know of a lesson before it is shown. */
+export function partsOfLesson(tree: TextNode): LessonParts {
+  const used = [...nodesOf(tree)].filter(isComponent);
+  const idsOf = (name: string) => [
+    ...new Set(used.flatMap((node) => (node.name === name ? [plainAttributes(node).id ?? ''] : []))),
+  ];
+  const prose = proseWithSpaces(tree);
+  return {
+    pictures: used.flatMap((node) => picturesOf(node)),
+    terms: idsOf('Term'),
+    limits: idsOf('Limit'),
+    words: prose.match(/[\p{L}’'-]+/gu)?.length ?? 0,
+  };
+}
+
+function proseWithSpaces(tree: TextNode): string {
+  return [...nodesOf(tree)].map(({ type, value }) => (type === 'text' ? value : '')).join(' ');
+}
+
+function picturesOf(node: TextNode): readonly LessonPicture[] {
+  const said = plainAttributes(node);
+  if (node.name === 'Pair') return pairOf(said);
+  if (node.name !== 'Wall') return [];
+  const picture = parsePicture(said);
+  return typeof picture === 'string' ? [] : [picture];
+}
+
+/** The two drawings of a pair, the sound wall first. */
+export function pairOf({ of = '', view = 'front', close }: Said): readonly LessonPicture[] {
+  return ['sound', 'spoiled'].flatMap((state) => {
+    const picture = parsePicture({ of, state, view, ...(close === undefined ? {} : { close }) });
+    return typeof picture === 'string' ? [] : [picture];
+  });
+}

@@ -1,0 +1,80 @@
+import type { ReactNode } from 'react';
+import styles from '../../components/lesson/lesson.module.css';
+import { PictureFigure } from '../../components/lesson/picture-figure';
+import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
+import { ruleSetTitle } from '../../lib/limits/limits';
+import { pairOf } from './check-lesson';
+import { drawPicture, sizeOf } from './draw-picture';
+import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture } from './lesson-pictures';
+import { altOf, findingLine, keyOf } from './picture-words';
+
+/** <Wall of="ties" state="spoiled" view="before-cover" ringed close>What to see</Wall> */
+export function Wall({ children, ...said }: { readonly children?: ReactNode; readonly of: string }) {
+  const picture = parsePicture(texts(said));
+  if (typeof picture === 'string') throw new RangeError(picture);
+  return (
+    <Figure picture={picture} telling={picture.ringed} keyed={picture.ringed ? keyOf(picture) : []}>
+      {children}
+    </Figure>
+  );
+}
+
+/** A sound and a spoiled wall from one seed. `faulty` says which is shown spoiled; the answer is folded away. */
+export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty: string }) {
+  const [sound, spoiled] = pairOf(texts(said));
+  if (sound === undefined || spoiled === undefined) throw new RangeError(`${said.of}: no pair`);
+  const [first, second] = faulty === 'first' ? [spoiled, sound] : [sound, spoiled];
+  const findings = lessonFindings(spoiled.family);
+  return (
+    <>
+      <div className={styles.pair}>
+        <Figure picture={first} telling={false} keyed={[]}>
+          First wall
+        </Figure>
+        <Figure picture={second} telling={false} keyed={[]}>
+          Second wall
+        </Figure>
+      </div>
+      <details className={styles.answer}>
+        <summary>Which one has the fault?</summary>
+        <p>
+          The {faulty} wall. Judged by {ruleSetTitle(LESSON_RULES)}:
+        </p>
+        <ul>
+          {findings.map((finding) => (
+            <li key={findingLine(finding)}>{findingLine(finding)}</li>
+          ))}
+        </ul>
+        {findings.some(({ hazard }) => hazard === 'could fall') && (
+          <p>On a real wall: {COULD_FALL_CAUTIONS.slice(0, 3).join(' ')}</p>
+        )}
+      </details>
+    </>
+  );
+}
+
+function Figure(props: {
+  readonly picture: LessonPicture;
+  readonly telling: boolean;
+  readonly keyed: readonly string[];
+  readonly children?: ReactNode;
+}) {
+  const { picture, telling, keyed, children } = props;
+  return (
+    <PictureFigure
+      src={`/lessons/pictures/${fileOf(picture)}`}
+      alt={altOf(picture, telling)}
+      {...sizeOf(drawPicture(picture))}
+      keyed={keyed}
+    >
+      {children}
+    </PictureFigure>
+  );
+}
+
+/** A bare attribute arrives as `true`; to the checks it is an empty text. */
+function texts(said: Readonly<Record<string, unknown>>): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(said).map(([name, value]) => [name, value === true ? '' : String(value)]),
+  );
+}

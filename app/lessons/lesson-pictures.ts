@@ -1,0 +1,135 @@
+import { layPlan } from '../../lib/generate/generate';
+import { planWith } from '../../lib/generate/planner';
+import type { Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import { cutsOf, type View, viewsOf } from '../../lib/views/view';
+import type { Wall } from '../../lib/wall/model';
+import { type Part, type PartKind, partsOf } from '../../lib/wall/parts';
+import { type FamilyName, isFamily, LESSON_FAMILIES, type LessonFamily } from './lesson-families';
+
+/** The walls of the lessons are judged by this rule set; the key under a drawing says so. */
+export const LESSON_RULES = 'canada';
+
+const STATES = ['sound', 'spoiled'] as const;
+const VIEWS = ['front', 'section', 'behind', 'before-cover'] as const;
+
+/** One drawing of a lesson. `ringed`: the faults of a spoiled wall, or what is good about a sound one. */
+export interface LessonPicture {
+  readonly family: FamilyName;
+  readonly state: (typeof STATES)[number];
+  readonly view: (typeof VIEWS)[number];
+  readonly ringed: boolean;
+  /** Only the place of the first fault, large; of a sound wall the same place. */
+  readonly close: boolean;
+}
+
+/** The drawing that a lesson asks for by name, or what is wrong with the asking. */
+export function parsePicture(asked: Readonly<Record<string, string>>): LessonPicture | string {
+  const { of: family = '', state = 'sound', view = 'front', ...more } = asked;
+  const strange = Object.keys(more).find((name) => name !== 'ringed' && name !== 'close');
+  const known = { state: STATES.find((each) => each === state), view: VIEWS.find((each) => each === view) };
+  if (!isFamily(family)) return `"${family}" is not a family of walls`;
+  if (known.state === undefined) return `state "${state}" is not one of ${STATES.join(', ')}`;
+  if (known.view === undefined) return `view "${view}" is not one of ${VIEWS.join(', ')}`;
+  if (strange !== undefined) return `"${strange}" is not said of a wall`;
+  return {
+    family,
+    state: known.state,
+    view: known.view,
+    ringed: more.ringed !== undefined,
+    close: more.close !== undefined,
+  };
+}
+
+/** The last part of the drawing's address; `pictureOfFile` reads it back. */
+export function fileOf({ family, state, view, ringed, close }: LessonPicture): string {
+  return `${[family, state, view, ringed ? 'ringed' : 'plain', close ? 'close' : 'whole'].join('.')}.svg`;
+}
+
+export function pictureOfFile(file: string): LessonPicture | undefined {
+  const [family = '', state = '', view = '', ringed, close] = file.split('.');
+  const asked = { of: family, state, view, ...(ringed === 'ringed' && { ringed: '' }) };
+  const picture = parsePicture({ ...asked, ...(close === 'close' && { close: '' }) });
+  return typeof picture === 'string' ? undefined : picture;
+}
+
+/** A lesson shows the same few walls many times, and laying one takes a while. */
+const laid = new Map<string, Wall>();
+const inspected = new Map<FamilyName, readonly Finding[]>();
+
+/** The wall of a picture. The same seed, sound or spoiled. */
+export function lessonWall({ family, state }: Pick<LessonPicture, 'family' | 'state'>): Wall {
+  const key = `${family} ${state}`;
+  const wall = laid.get(key) ?? layLessonWall(LESSON_FAMILIES[family], state);
+  laid.set(key, wall);
+  return wall;
+}
+
+function layLessonWall(
+  { kind, masonry, spoils, seed, lookAlikes }: LessonFamily,
+  state: LessonPicture['state'],
+): Wall {
+  const plan = planWith(kind, masonry, LESSON_RULES, spoils, seed);
+  return layPlan({ ...plan, lookAlikes, mortarTone: 0, spoils: state === 'spoiled' ? spoils : [] });
+}
+
+/** What is wrong with the spoiled wall of a family, measured. */
+export function lessonFindings(family: FamilyName): readonly Finding[] {
+  const findings = inspected.get(family) ?? inspect(lessonWall({ family, state: 'spoiled' }), LESSON_RULES);
+  inspected.set(family, findings);
+  return findings;
+}
+
+/** A ring with a number, and what the key says of it. */
+export interface Ring {
+  readonly number: number;
+  readonly panel: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The places that are ringed, numbered as in the key. */
+export function ringsOf({ family, state }: LessonPicture): readonly Ring[] {
+  if (state === 'spoiled') {
+    return lessonFindings(family).map(({ region }, index) => ({ ...region, number: index + 1 }));
+  }
+  const parts = [...partsOf(lessonWall({ family, state })).values()];
+  const { good }: LessonFamily = LESSON_FAMILIES[family];
+  return good.flatMap(([kind], index) => {
+    const part = middleOf(parts, kind);
+    if (part === undefined) return [];
+    const { panel, x, y, width, height } = part;
+    return [{ panel, x, y, width, height, number: index + 1 }];
+  });
+}
+
+/** One part of a kind near the middle of the wall, so that its ring does not lie at an edge. */
+function middleOf(parts: readonly Part[], kind: PartKind): Part | undefined {
+  const fitting = parts.filter((part) => part.kind === kind);
+  return fitting[Math.floor(fitting.length * 0.45)];
+}
+
+/** What is looked at: the unit, support or face of the first fault, on the sound wall as on the spoiled one. */
+export function viewOf(picture: LessonPicture): View {
+  const wall = lessonWall(picture);
+  const { view } = picture;
+  if (!viewsOf(wall).includes(view)) throw new RangeError(`${picture.family}: its wall has no view ${view}`);
+  if (view === 'front' || view === 'before-cover') return { kind: view };
+  const told = lessonFindings(picture.family).flatMap(({ parts }) => parts);
+  if (view === 'behind') {
+    const unit = wall.units.find(({ id }) => told.includes(id)) ?? wall.units[0];
+    return { kind: 'behind', unit: unit?.id ?? '' };
+  }
+  const cuts = cutsOf(wall);
+  const cut = cuts.find(({ support }) => told.includes(support)) ?? cutAt(cuts, told) ?? cuts[0];
+  if (cut === undefined) throw new RangeError(`${picture.family}: its wall cannot be cut`);
+  return { kind: 'section', at: cut.at, support: cut.support };
+}
+
+/** A lintel left out is named by its opening, and a sound one by itself: the cut over the same kind of thing. */
+function cutAt(cuts: ReturnType<typeof cutsOf>, told: readonly string[]) {
+  const overhead = told.some((part) => /window|door|lintel/.test(part));
+  return cuts.find(({ at }) => at === (overhead ? 'lintel' : 'base'));
+}

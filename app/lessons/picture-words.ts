@@ -1,0 +1,40 @@
+import { formatMeasure, isFine } from '../../components/result/format-measure';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
+import type { Finding } from '../../lib/inspect/finding';
+import { KIND_TITLES } from '../walls/brief-words';
+import { LESSON_FAMILIES, type LessonFamily } from './lesson-families';
+import { type LessonPicture, lessonFindings } from './lesson-pictures';
+
+const SEEN: Readonly<Record<LessonPicture['view'], string>> = {
+  front: 'from in front',
+  section: 'cut through, at what carries it',
+  behind: 'behind one lifted unit',
+  'before-cover': 'before the bricks cover the ties',
+};
+
+/** What a reader who cannot see the drawing hears. `telling`: whether it says if the wall is sound. */
+export function altOf(picture: LessonPicture, telling: boolean): string {
+  const { kind, masonry }: LessonFamily = LESSON_FAMILIES[picture.family];
+  const wall = `${KIND_TITLES[kind].toLowerCase()} of ${masonry === 'adhered' ? 'thin units stuck to the wall' : 'brick veneer'}`;
+  const state = telling ? (picture.state === 'sound' ? 'Sound wall: ' : 'Wall with a fault: ') : 'Drawing: ';
+  return `${state}${wall}, seen ${SEEN[picture.view]}${picture.close ? ', close up' : ''}.`;
+}
+
+/** The key to the rings: what is good about a sound wall, what is wrong with a spoiled one, measured. */
+export function keyOf(picture: LessonPicture): readonly string[] {
+  if (picture.state === 'spoiled') return lessonFindings(picture.family).map(findingLine);
+  const { good }: LessonFamily = LESSON_FAMILIES[picture.family];
+  return good.map(([, says]) => says);
+}
+
+/** "Joint too thick: A band of … Measured 20.4 mm; the limit is at most 15 mm (Code, NBC 2020)." */
+export function findingLine(finding: Finding): string {
+  const { check, measured, unit, limit, source } = finding;
+  const { name, looksLike } = CATALOGUE[check];
+  if (unit === 'there or not') return `${name}. ${looksLike} ${source.edition}, ${source.clause}.`;
+  const fine = isFine(limit, unit);
+  const value = formatMeasure(measured, unit, 'mm', fine);
+  const bound = formatMeasure(limit, unit, 'mm', fine);
+  const end = measured < limit ? 'at least' : 'at most';
+  return `${name}. ${looksLike} Measured: ${value}. The limit: ${end} ${bound} (${source.edition}, ${source.clause}).`;
+}

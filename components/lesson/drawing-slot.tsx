@@ -1,0 +1,34 @@
+'use client';
+
+import Link from 'next/link';
+import { useState } from 'react';
+import { DrawingByName } from '../trade/drawing-by-name';
+import { DRAWINGS, type DrawingName } from '../trade/drawings';
+import styles from './lesson.module.css';
+
+/** A drawing that computes, fetched when the reader opens it. Without script the text says what it is; the lesson stands without it. */
+export function DrawingSlot({ name }: { readonly name: DrawingName }) {
+  const [isOpen, setOpen] = useState(false);
+  const drawing = DRAWINGS.find((each) => each.name === name);
+  if (drawing === undefined) return null;
+  return (
+    <div className={styles.slot}>
+      <p>
+        <strong>Try it: {drawing.title}.</strong> {drawing.summary}
+      </p>
+      {isOpen ? (
+        <DrawingByName name={name} />
+      ) : (
+        <p className={styles.scripted}>
+          <button type="button" className="button button-plain" onClick={() => setOpen(true)}>
+            Open the drawing
+          </button>{' '}
+          <Link href={`/drawings/${name}`} prefetch={false}>
+            On a page of its own
+          </Link>
+        </p>
+      )}
+      <p className={styles.unscripted}>The drawing needs script. The lesson can be read without it.</p>
+    </div>
+  );
+}

@@ -1,0 +1,73 @@
+import Link from 'next/link';
+import { formatBound } from '../../lib/limits/format-bound';
+import { type Limit, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import { ALL_LIMITS, limitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+import { LimitTable } from '../limits/limit-tables';
+import { firstLengths, HOW_SURE_WORDS, KIND_WORDS, keepTogether } from '../limits/limit-words';
+import styles from './limit-answer.module.css';
+
+/** Rule sets that ask the same of one thing, or none of which asks anything. */
+interface Alike {
+  readonly sets: readonly RuleSetId[];
+  readonly limit: Limit | undefined;
+}
+
+/**
+ * One limit, by every rule set. The style sheet shows only the one in use where a script can set it (html[data-rules]); without
+ * script all of them stand side by side.
+ */
+export function LimitAnswer({ id }: { readonly id: string }) {
+  const rows = alike(id);
+  const named = ALL_LIMITS.find((limit) => limit.id === id);
+  return (
+    <div className={styles.limit}>
+      <p className={styles.quantity}>{named === undefined ? id : keepTogether(named.quantity)}</p>
+      <dl className={styles.rows}>
+        {rows.map(({ sets, limit }) => (
+          <div key={sets[0]} className={styles.row} data-for={sets.join(' ')}>
+            <dt>{sets.map(ruleSetTitle).join('; ')}</dt>
+            <dd>
+              {limit === undefined ? 'No figure in this rule set.' : <Asked limit={limit} sets={sets} />}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+}
+
+function Asked({ limit, sets }: { readonly limit: Limit; readonly sets: readonly RuleSetId[] }) {
+  const first = firstLengths(limit.rules);
+  const isBorrowed = limit.rules === 'good-practice' && sets.some((rules) => rules !== 'good-practice');
+  return (
+    <>
+      {formatBound(limit, first).map((line) => (
+        <p key={line} className={styles.line}>
+          {keepTogether(line)}
+        </p>
+      ))}
+      <LimitTable
+        bound={limit.bound}
+        name={`${limit.quantity}, ${ruleSetTitle(limit.rules)}`}
+        first={first}
+      />
+      <p className={styles.from}>
+        <span className={styles.kind}>{KIND_WORDS[limit.kind]}</span>{' '}
+        {isBorrowed && 'Used where the code is silent. '}
+        <Link href={`/sources#${limit.source}`} prefetch={false}>
+          {sourceOf(limit).title}
+        </Link>
+        , {limit.clause.replace(/\.$/, '')}. {HOW_SURE_WORDS[limit.howSure]}.
+      </p>
+    </>
+  );
+}
+
+function alike(id: string): readonly Alike[] {
+  const groups = new Map<Limit | undefined, RuleSetId[]>();
+  for (const rules of RULE_SETS) {
+    const limit = limitOf(rules, id);
+    groups.set(limit, [...(groups.get(limit) ?? []), rules]);
+  }
+  return [...groups].map(([limit, sets]) => ({ limit, sets }));
+}

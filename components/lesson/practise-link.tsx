@@ -1,0 +1,42 @@
+'use client';
+
+import Link from 'next/link';
+import type { WallKind } from '../../lib/wall/model';
+import { USUAL_RULES, useRulesInUse } from './rules-in-use';
+
+/** Leads to a new wall of the lesson's topic, judged by the rule set in use. */
+export function PractiseLink(props: {
+  readonly topic: string;
+  readonly kind: WallKind;
+  readonly children: React.ReactNode;
+}) {
+  const { topic, kind, children } = props;
+  const inUse = useRulesInUse();
+  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  return (
+    <Link
+      className="button"
+      href={`/walls?topic=${topic}&kind=${kind}&difficulty=1&rules=${rules}`}
+      prefetch={false}
+    >
+      {children}
+    </Link>
+  );
+}
+
+/** Leads to a set of questions on the lesson, asked by the rule set in use. */
+export function QuestionsLink({
+  topic,
+  children,
+}: {
+  readonly topic: string;
+  readonly children: React.ReactNode;
+}) {
+  const inUse = useRulesInUse();
+  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  return (
+    <Link className="button button-plain" href={`/questions/${topic}?rules=${rules}`} prefetch={false}>
+      {children}
+    </Link>
+  );
+}

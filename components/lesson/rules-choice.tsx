@@ -1,0 +1,34 @@
+'use client';
+
+import { type ChangeEvent, useEffect } from 'react';
+import styles from './lesson.module.css';
+import { chooseRules, isRulesInUse, useRulesInUse } from './rules-in-use';
+
+/** Lets the reader choose by which rules the limits are shown. Hidden without script: then all of them are shown. */
+export function RulesChoice({
+  titles,
+}: {
+  readonly titles: readonly (readonly [id: string, title: string])[];
+}) {
+  const rules = useRulesInUse();
+  useEffect(() => {
+    // The style sheet reads it: limits are on the page for every rule set.
+    document.documentElement.dataset.rules = rules;
+  }, [rules]);
+  const choose = ({ target }: ChangeEvent<HTMLSelectElement>) => {
+    if (isRulesInUse(target.value)) chooseRules(target.value);
+  };
+  return (
+    <label className={styles.rules}>
+      Show limits by{' '}
+      <select value={rules} onChange={choose}>
+        {titles.map(([id, title]) => (
+          <option key={id} value={id}>
+            {title}
+          </option>
+        ))}
+        <option value="all">All rule sets, side by side</option>
+      </select>
+    </label>
+  );
+}

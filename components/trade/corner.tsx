@@ -1,0 +1,149 @@
+'use client';
+
+import { useState } from 'react';
+import { boundAt } from '../../lib/limits/bound';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { limitOf } from '../../lib/limits/limits';
+import { cornerOf, offAtEnd, squareDiagonal } from '../../lib/trade/corner-square';
+import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { useLengthSystem } from '../forms/length-choice';
+import { ChoiceField, RulesField } from './choice-field';
+import { DrawingFrame, type Working } from './drawing-frame';
+import { formatNumber } from './format-number';
+import { LengthField } from './length-field';
+import { Sheet } from './sheet';
+import { isWithin, VerdictItem } from './verdict-item';
+
+const SIZES = [
+  ['300', '300, 400, 500 mm'],
+  ['600', '600, 800, 1000 mm'],
+  ['900', '900, 1200, 1500 mm'],
+  ['3000', '3, 4, 5 m'],
+] as const;
+
+const WORKING: readonly Working[] = [
+  {
+    what: 'Square',
+    formula: '3² + 4² = 5². The diagonal of a square corner is √(a² + b²).',
+    source: 'Pythagoras',
+  },
+  {
+    what: 'Off square',
+    formula: '1000 × (d² − a² − b²) ÷ (2 a b) mm in each metre; times the length of the wall at its end.',
+    source: 'cosine rule',
+  },
+];
+
+/** A corner set out by 3-4-5, and what a wrong diagonal does at the end of the wall. */
+export function Corner() {
+  const system = useLengthSystem('mm');
+  const [size, setSize] = useState<(typeof SIZES)[number][0]>('3000');
+  const [error, setError] = useState<Mm>(10);
+  const [length, setLength] = useState<Mm>(8000);
+  const [rules, setRules] = useState<RuleSetId>('canada');
+  const along = Number(size);
+  const across = (along * 4) / 3;
+  const diagonal = squareDiagonal(along, across) + error;
+  const corner = cornerOf(along, across, diagonal);
+  const end = offAtEnd(length, corner);
+  const limit = limitOf(rules, 'corner-square');
+  const bound = limit && boundAt(limit, {});
+  const show = (mm: Mm) => formatLength(mm, system);
+  const way = end > 0 ? 'too open' : 'too closed';
+  return (
+    <DrawingFrame
+      title="Corner"
+      system={system}
+      sheet={<CornerSheet {...{ offSquare: corner.offSquare, along, across, diagonal, end, system }} />}
+      note="Seen from above. The turn is drawn up to 15 times too large. Dashed: the square line."
+      controls={
+        <>
+          <ChoiceField label="Sides measured" value={size} choices={SIZES} onChange={setSize} />
+          <LengthField
+            label="Diagonal too long by"
+            {...{ system, value: error, least: -50, most: 50, step: 1, onChange: setError }}
+          />
+          <LengthField
+            label="Length of the wall"
+            {...{ system, value: length, least: 500, most: 20_000, step: 100, onChange: setLength }}
+          />
+          <RulesField value={rules} onChange={setRules} />
+        </>
+      }
+      result={[
+        `The diagonal of a square corner is ${show(squareDiagonal(along, across))}. Yours is ${show(diagonal)}.`,
+        error === 0
+          ? 'The corner is square.'
+          : `The corner is ${formatNumber(corner.angle, 2)} degrees, ${way}. At the end of ${show(length)} the wall is ${show(Math.abs(end))} off the square line.`,
+        ...(along < 3000
+          ? ['Measure larger triangles: the same slip of the tape then turns the wall less.']
+          : []),
+      ]}
+      verdicts={
+        limit &&
+        bound !== undefined && (
+          <VerdictItem
+            limit={limit}
+            what="Off square"
+            passes={isWithin(limit, Math.abs(corner.offSquare), bound)}
+            text={`${formatNumber(Math.abs(corner.offSquare), 2)} mm in a metre, at most ${formatNumber(bound, 2)}.`}
+          />
+        )
+      }
+      working={WORKING}
+    />
+  );
+}
+
+const AT = { x: 70, y: 270 } as const;
+const SHORT_SIDE = 165;
+const LONG_SIDE = 220;
+const TURN_DRAWN = 15;
+
+function CornerSheet(props: {
+  readonly offSquare: number;
+  readonly along: Mm;
+  readonly across: Mm;
+  readonly diagonal: Mm;
+  readonly end: Mm;
+  readonly system: LengthSystem;
+}) {
+  const { offSquare, along, across, diagonal, end, system } = props;
+  const turn = Math.max(-0.6, Math.min(0.6, (offSquare / 1000) * TURN_DRAWN));
+  const tip = (reach: number) => ({ x: AT.x - reach * Math.sin(turn), y: AT.y - reach * Math.cos(turn) });
+  const top = tip(SHORT_SIDE);
+  const wallEnd = tip(SHORT_SIDE + 70);
+  const show = (mm: Mm) => formatLength(mm, system);
+  return (
+    <Sheet
+      label={`A corner whose diagonal is ${show(diagonal)}; the end of the wall is ${show(Math.abs(end))} off`}
+      width={420}
+      height={310}
+    >
+      <path d={`M${AT.x} ${AT.y}V20`} stroke="var(--slate)" strokeDasharray="6 5" />
+      <path
+        d={`M${AT.x + 330} ${AT.y}H${AT.x}L${wallEnd.x} ${wallEnd.y}`}
+        stroke="var(--clay)"
+        strokeWidth="12"
+        fill="none"
+        strokeLinejoin="round"
+        strokeOpacity="0.6"
+      />
+      <path
+        d={`M${AT.x} ${AT.y}L${top.x} ${top.y}L${AT.x + LONG_SIDE} ${AT.y}z`}
+        stroke="var(--chalk)"
+        strokeWidth="2.5"
+        fill="none"
+      />
+      <text x={AT.x + 16} y={AT.y - SHORT_SIDE / 2}>
+        {show(along)}
+      </text>
+      <text x={AT.x + LONG_SIDE / 2} y={AT.y + 26} textAnchor="middle">
+        {show(across)}
+      </text>
+      <text x={AT.x + 130} y={AT.y - SHORT_SIDE / 2 - 14}>
+        {show(diagonal)}
+      </text>
+    </Sheet>
+  );
+}

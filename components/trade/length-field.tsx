@@ -1,0 +1,42 @@
+'use client';
+
+import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
+import { NumberField } from './number-field';
+
+/** A length in mm, shown and typed in the reader's system. Inches go by sixteenths. */
+export function LengthField(props: {
+  readonly label: string;
+  readonly system: LengthSystem;
+  readonly value: Mm;
+  readonly least: Mm;
+  readonly most: Mm;
+  readonly step: Mm;
+  readonly onChange: (value: Mm) => void;
+}) {
+  const { system, value, least, most, step, onChange, label } = props;
+  if (system === 'mm') {
+    return (
+      <NumberField
+        {...{ label, value, least, most, step, onChange }}
+        unit="mm"
+        spoken={formatLength(value, 'mm')}
+      />
+    );
+  }
+  return (
+    <NumberField
+      label={label}
+      unit="in"
+      spoken={formatLength(value, 'inches')}
+      value={sixteenth(value, Math.round)}
+      least={sixteenth(least, Math.ceil)}
+      most={sixteenth(most, Math.floor)}
+      step={1 / 16}
+      onChange={(inch) => onChange(inches(inch))}
+    />
+  );
+}
+
+function sixteenth(mm: Mm, round: (value: number) => number): number {
+  return round((mm / inches(1)) * 16) / 16;
+}

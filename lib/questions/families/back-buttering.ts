@@ -1,0 +1,173 @@
+import { boundAt } from '../../limits/bound';
+import { formatLength } from '../../units';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { drawLength, formatArea, formatNumber, formatValue } from '../measure';
+
+const TOPIC = 'back-buttering';
+
+const STEPS: readonly Choice[] = [
+  { text: 'Brush the dust off the back of the unit', why: 'Mortar on dust holds the dust, not the unit.' },
+  {
+    text: 'Damp the unit and the wall until no water stands',
+    why: 'A thirsty back drinks the water the mortar needs.',
+  },
+  { text: 'Rub a thin key coat onto the wall', why: 'The key coat must be wet when the unit arrives.' },
+  { text: 'Spread mortar over the whole back', why: 'The back is buttered once the wall is ready for it.' },
+  { text: 'Press the unit and slide it a little', why: 'Sliding lets the air out while the mortar is soft.' },
+  { text: 'See mortar squeeze out on every side', why: 'Squeeze-out is what the pressing must lead to.' },
+  { text: 'Leave the unit alone once it grips', why: 'A unit moved after it grips has lost its bond.' },
+];
+
+const HOLLOW_NEXT: readonly Choice[] = [
+  {
+    text: 'Note the place and tap the units around it',
+    why: 'A map of what sounds hollow tells more than one tap.',
+  },
+  { text: 'Keep people from below until it is known', why: 'A unit without bond can fall.' },
+  { text: 'Ask for the photos of lifted units', why: 'They show how the back was covered.' },
+  { text: 'Have a competent person open up one unit', why: 'Only the back itself shows what is behind.' },
+];
+const HOLLOW_NOT: readonly Choice[] = [
+  {
+    text: 'Reject the wall because of the sound alone',
+    why: 'A hollow sound is a sign, not a finding. Probe further.',
+  },
+  { text: 'Pry at the edge from below to see whether it moves', why: 'It may come down on you.' },
+  {
+    text: 'Squirt mortar in at the edge and close the joint',
+    why: 'That hides the hollow and fills little of it.',
+  },
+  { text: 'Hit it harder to see whether it stays on', why: 'A blow can break what bond there is.' },
+];
+
+export const BACK_BUTTERING: readonly Family[] = [
+  familyOf(TOPIC, 'contact-by-grid', ({ chance, rules, system }) => {
+    const squares = chance.pick([40, 50, 80, 100, 120]);
+    const bare = chance.whole(2, Math.floor(squares / 4));
+    const contact = (100 * (squares - bare)) / squares;
+    const limit = governingLimit(rules, 'back-contact');
+    const least = boundAt(limit, {});
+    return numberDraft({
+      prompt: `You lift a unit and lay a grid of ${squares} squares over its back. In ${bare} squares no mortar touched. How many percent of the back had contact?`,
+      unit: '%',
+      answer: contact,
+      tolerance: 0.5,
+      mistakes: [
+        { value: 100 - contact, why: 'That is the bare share. The question asks for what touched.' },
+        { value: squares - bare, why: 'That is a count of squares. Divide it by all the squares.' },
+        {
+          value: (100 * bare) / (squares - bare),
+          why: 'That compares bare squares with covered ones. Compare covered ones with all.',
+        },
+      ],
+      explanation: `(${squares} − ${bare}) ÷ ${squares} = ${formatNumber(contact, 1)} %. The limit is at least ${formatValue(least, '%', system)}, so this back ${contact >= least ? 'passes' : 'fails'}.`,
+      source: citeLimit(limit, rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'bare-places', (ask) => {
+    const limit = governingLimit(ask.rules, 'back-void');
+    const most = boundAt(limit, {});
+    const places = Array.from({ length: 12 }, () => {
+      const wide = drawLength(ask, 14, 70);
+      const high = drawLength(ask, 14, 55);
+      return { wide, high, area: wide * high };
+    }).filter(({ area }) => Math.abs(area - most) > most * 0.05);
+    const shown = ({ wide, high }: { wide: number; high: number }) =>
+      `${formatLength(wide, ask.system)} × ${formatLength(high, ask.system)}`;
+    const choices = [{ wide: 20, high: 25, area: 500 }, { wide: 60, high: 60, area: 3600 }, ...places].map(
+      (place) => ({
+        text: shown(place),
+        why: `Its area is ${formatArea(place.area, ask.system)}, ${place.area <= most ? 'within' : 'above'} the limit.`,
+        passes: place.area <= most,
+      }),
+    );
+    return pickDraft(ask, {
+      prompt:
+        'These bare places were found on lifted backs, each about a rectangle, one on a back. Which are small enough?',
+      right: choices.filter(({ passes }) => passes).map(({ text, why }) => ({ text, why })),
+      wrong: choices.filter(({ passes }) => !passes).map(({ text, why }) => ({ text, why })),
+      explanation: `Length times height gives the area. At most ${formatArea(most, ask.system)} is allowed in one place.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'which-back', (ask) => {
+    const backs = [
+      {
+        spread: 'ring',
+        text: 'Mortar round the rim, none in the middle',
+        why: 'The rim traps air. The middle never touches.',
+      },
+      {
+        spread: 'dabs',
+        text: 'Five dabs, one in each corner and one between',
+        why: 'Dabs leave most of the back bare.',
+      },
+      {
+        spread: 'ridges',
+        text: 'Ridges side by side that were not pressed flat',
+        why: 'Between ridges that stand, the back is bare.',
+      },
+    ] as const;
+    return chooseDraft(ask, {
+      prompt: 'Four units were pulled off fresh. Which back shows good contact?',
+      right: {
+        text: 'Mortar pressed flat right out to the edges',
+        why: 'Mortar touched all of this back.',
+        drawing: { kind: 'back', spread: 'full' },
+      },
+      wrong: backs.map(({ spread, text, why }) => ({ text, why, drawing: { kind: 'back', spread } })),
+      explanation:
+        'Good contact is mortar over the whole back. What shows at the edges says nothing of the middle.',
+      source: citeLimit(governingLimit(ask.rules, 'back-contact'), ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'mortar-for-units', ({ chance, system }) => {
+    const ask = { chance, system };
+    const units = chance.whole(20, 60);
+    const share = chance.pick([5, 10, 20]);
+    const bed = chance.pick([10, 12, 13]);
+    const area = chance.pick([0.02, 0.03, 0.04, 0.05]);
+    const litres = units * area * bed * (1 + share / 100);
+    return numberDraft({
+      prompt: `You set ${units} adhered units. The back of each is ${area} m². The setting bed is ${formatLength(bed, ask.system)} thick (${bed} mm) and covers all of it. Add ${share} % for waste. How many litres of mortar is that?`,
+      unit: 'litres',
+      answer: litres,
+      tolerance: Math.max(0.2, litres * 0.02),
+      mistakes: [
+        { value: units * area * bed, why: 'You left out the waste.' },
+        { value: area * bed * (1 + share / 100), why: 'That is enough for one unit only.' },
+        { value: units * area * 1000, why: 'That is area, not volume. Multiply by the thickness.' },
+      ],
+      explanation: `${units} × ${area} m² × ${bed} mm = ${formatNumber(units * area * bed, 1)} litres, since one millimetre over one square metre is a litre. With ${share} % more: ${formatNumber(litres, 1)} litres.`,
+      source: citeFormula('volume = area × thickness'),
+    });
+  }),
+
+  familyOf(TOPIC, 'contact-limit', (ask) => whichLimit(ask, 'back-contact')),
+  familyOf(TOPIC, 'contact-passes', (ask) => whichPass(ask, 'back-contact')),
+  familyOf(TOPIC, 'hollow-sound', (ask) =>
+    pickDraft(ask, {
+      prompt: 'A set unit sounds hollow when you tap it. What are good next steps?',
+      right: HOLLOW_NEXT,
+      wrong: HOLLOW_NOT,
+      explanation: 'A hollow sound is a sign. It tells you where to look further, not what you will find.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'steps', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of setting an adhered unit in order.',
+      steps: STEPS,
+      explanation:
+        'Clean, damp, key the wall, butter the whole back, press and slide, look for squeeze-out, then hands off.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

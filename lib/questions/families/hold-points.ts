@@ -1,0 +1,163 @@
+import { ruleSetTitle } from '../../limits/limits';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+
+const TOPIC = 'hold-points';
+
+/** Hold points in the order of building, with what can be seen for the last time. Common practice. */
+const POINTS: readonly { readonly point: string; readonly seen: readonly string[] }[] = [
+  {
+    point: 'The ledge is ready, no brick yet',
+    seen: ['Ledge wide and level enough', 'Overhang set out on the ledge'],
+  },
+  {
+    point: 'The backing is ready, no brick yet',
+    seen: ['Laps of the barrier', 'Studs marked for ties', 'End dams of the base flashing'],
+  },
+  { point: 'The first course lies dry', seen: ['Small pieces before they are laid', 'Bond at the openings'] },
+  {
+    point: 'A row of ties is in its bed',
+    seen: ['How deep a tie lies in mortar', 'Spacing of the ties', 'Thickness of a tie'],
+  },
+  {
+    point: 'A fresh unit is lifted',
+    seen: ['Mortar on the back of a unit', 'Hearts of the bed and head joints'],
+  },
+  {
+    point: 'The steel over a window is set',
+    seen: ['Bearing at the ends of the steel', 'Flashing over the steel'],
+  },
+  {
+    point: 'Before the next lift closes the air space',
+    seen: ['Droppings in the air space', 'Mortar fins behind the brick'],
+  },
+  { point: 'The joint is open, before sealant', seen: ['Mortar left in a movement joint'] },
+];
+
+const RECORD: readonly Choice[] = [
+  {
+    text: 'A tape or rule in the picture, held straight',
+    why: 'Without a scale nobody can measure it later.',
+  },
+  { text: 'The place: which wall, course and end', why: 'It must be found again.' },
+  { text: 'The date on which it was taken', why: 'It shows that it was taken before it was covered.' },
+  { text: 'A wide view beside the close one', why: 'It shows where the close one is.' },
+];
+const NO_RECORD: readonly Choice[] = [
+  { text: 'A filter that makes colours stronger', why: 'It changes what was there.' },
+  { text: 'Only the part that came out well', why: 'The weak part is what matters.' },
+  { text: 'A thumb over what is still to do', why: 'Show what is there.' },
+  { text: 'A picture from last year of such a wall', why: 'It shows another wall.' },
+];
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+
+export const HOLD_POINTS: readonly Family[] = [
+  familyOf(TOPIC, 'last-moment', (ask) => {
+    const asked = ask.chance.pick(POINTS);
+    const what = ask.chance.pick(asked.seen);
+    return chooseDraft(ask, {
+      prompt: `${what}: when can it be seen for the last time?`,
+      right: { text: asked.point, why: 'After that it is covered.' },
+      wrong: POINTS.filter((point) => point !== asked).map(({ point, seen }) => ({
+        text: point,
+        why: `At that point you look at this: ${seen.map(lower).join(', ')}.`,
+      })),
+      explanation: `${what}: look when ${lower(asked.point)}.`,
+      source: COMMON_PRACTICE,
+    });
+  }),
+  familyOf(TOPIC, 'what-to-see', (ask) => {
+    const asked = ask.chance.pick(POINTS.filter(({ seen }) => seen.length > 1));
+    return pickDraft(ask, {
+      prompt: `${asked.point}. What must be seen now, before it is covered?`,
+      right: asked.seen.map((text) => ({ text, why: 'This is the last moment for it.' })),
+      wrong: POINTS.filter((point) => point !== asked).flatMap(({ point, seen }) =>
+        seen.map((text) => ({ text, why: `Its moment is another one: ${lower(point)}.` })),
+      ),
+      explanation: `Now: ${asked.seen.map(lower).join(', ')}.`,
+      source: COMMON_PRACTICE,
+    });
+  }),
+  familyOf(TOPIC, 'order', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these hold points of one wall in the order they come in.',
+      steps: [0, 1, 2, 3, 5].map((index) => ({
+        text: POINTS[index]?.point ?? '',
+        why: 'Each one comes before what covers it.',
+      })),
+      count: 4,
+      explanation: 'Ledge, backing, dry course, ties, steel over the window.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'hidden', (ask) =>
+    pickDraft(ask, {
+      prompt: 'The wall is finished. What can nobody see any more from the front?',
+      right: [
+        { text: 'Whether the ties lie deep enough', why: 'They are inside the beds.' },
+        { text: 'How far the flashing goes up', why: 'It is behind the brick.' },
+        { text: 'Mortar on the back of the units', why: 'Only a lifted unit shows it.' },
+        { text: 'Droppings in the air space', why: 'They lie behind the brick.' },
+      ],
+      wrong: [
+        { text: 'Whether the courses are level', why: 'A level shows it at any time.' },
+        { text: 'Pinholes in the head joints', why: 'They are on the face.' },
+        { text: 'Weep holes at the base', why: 'They open to the face.' },
+        { text: 'A piece that is too short', why: 'It is on the face.' },
+      ],
+      explanation: 'Most of what can fall is hidden when the wall is done. That is what hold points are for.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'record', (ask) =>
+    pickDraft(ask, {
+      prompt: 'What belongs to a photo that is kept as proof of a hold point?',
+      right: RECORD,
+      wrong: NO_RECORD,
+      explanation: 'Scale, place, date, and a wide view beside the close one.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'lifted-units', ({ chance, rules }) => {
+    const limit = governingLimit(rules, 'back-contact-sample');
+    const walls = chance.whole(2, 12);
+    return numberDraft({
+      prompt: `Rules in use: ${ruleSetTitle(rules)}. To judge the contact of one wall, at least 3 units are lifted. How many for ${walls} walls?`,
+      unit: 'units',
+      answer: 3 * walls,
+      tolerance: 0.4,
+      mistakes: [
+        { value: 3, why: 'That is for one wall.' },
+        { value: walls, why: 'That is one a wall. One unit may be luck.' },
+        { value: 2 * walls, why: 'Two a wall are too few.' },
+      ],
+      explanation: `Three for each wall: 3 × ${walls} = ${3 * walls}. One unit alone may be luck.`,
+      source: citeLimit(limit, rules),
+    });
+  }),
+  familyOf(TOPIC, 'rows-to-photograph', ({ chance }) => {
+    const rows = chance.whole(4, 12);
+    const walls = chance.whole(2, 4);
+    const missed = chance.whole(1, 3);
+    const all = rows * walls;
+    return numberDraft({
+      prompt: `${walls} walls have ${rows} rows of ties each. Of all the rows ${missed} were covered without a photo. How many percent of the rows are on record?`,
+      unit: '%',
+      answer: (100 * (all - missed)) / all,
+      tolerance: 0.6,
+      mistakes: [
+        { value: (100 * missed) / all, why: 'That is the share without a photo.' },
+        { value: (100 * (rows - missed)) / rows, why: 'You counted the rows of one wall only.' },
+        { value: all - missed, why: 'That is a count of rows. Divide by all of them.' },
+      ],
+      explanation: `(${all} − ${missed}) ÷ ${all}. What is not on record has to be opened up or doubted.`,
+      source: citeFormula('share = rows on record ÷ all rows'),
+    });
+  }),
+  familyOf(TOPIC, 'tie-before-cover', (ask) => whichPass(ask, 'tie-edge-spacing')),
+  familyOf(TOPIC, 'edge-limit', (ask) => whichLimit(ask, 'tie-edge-distance')),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

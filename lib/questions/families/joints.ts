@@ -1,0 +1,169 @@
+import { boundAt } from '../../limits/bound';
+import { headJointFor } from '../../trade/bond';
+import { gaugeForCourses } from '../../trade/coursing';
+import { formatLength } from '../../units';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
+
+const TOPIC = 'joints';
+
+const STEPS: readonly Choice[] = [
+  { text: 'Spread the bed over a few bricks', why: 'Nothing can be laid before there is a bed.' },
+  { text: 'Make a shallow furrow in the bed', why: 'The furrow is made in the bed that was spread.' },
+  {
+    text: 'Butter the whole end of the brick',
+    why: 'The end must carry its mortar when the brick is shoved.',
+  },
+  {
+    text: 'Shove the brick into place against its neighbour',
+    why: 'The shove is what fills the head joint.',
+  },
+  { text: 'Cut off what squeezed out', why: 'Squeezed mortar is cut while it is soft.' },
+  { text: 'Wait until a thumb leaves only a print', why: 'Too soft smears, too hard will not close.' },
+  { text: 'Tool the joint to a dense face', why: 'Tooling waits for thumbprint-hard mortar.' },
+  { text: 'Brush the face when the crumbs are dry', why: 'Brushing soft mortar smears it over the bricks.' },
+];
+
+export const JOINTS: readonly Family[] = [
+  familyOf(TOPIC, 'mean-head-joint', (ask) => {
+    const bricks = ask.chance.whole(4, 12);
+    const length = pickLength(ask, [190, 194, 215, 203]);
+    const joint = ask.chance.whole(6, 16);
+    const run = roundLength(bricks * length + (bricks - 1) * joint, ask.system);
+    const answer = headJointFor(
+      run,
+      Array.from({ length: bricks }, () => length),
+    );
+    const rest = run - bricks * length;
+    return lengthDraft(ask, {
+      prompt: `${bricks} whole bricks of ${formatLength(length, ask.system)} take up ${formatLength(run, ask.system)}, from the end of the first to the end of the last. How wide are the head joints between them, on average?`,
+      answer,
+      tolerance: 0.3,
+      mistakes: [
+        {
+          value: rest / bricks,
+          why: 'You counted one joint for each brick. Between them there is one joint less.',
+        },
+        {
+          value: rest / (bricks + 1),
+          why: 'You counted a joint at both ends. The run ends with a brick at both ends.',
+        },
+        { value: rest, why: 'That is all the joints together. Share it out.' },
+      ],
+      explanation: `${bricks} bricks have ${bricks - 1} joints between them: (${formatLength(run, ask.system)} − ${bricks} × ${formatLength(length, ask.system)}) ÷ ${bricks - 1} = ${formatLength(answer, ask.system)}.`,
+      source: citeFormula('joint = (run − all the bricks) ÷ (bricks − 1)'),
+    });
+  }),
+
+  familyOf(TOPIC, 'mean-bed-joint', (ask) => {
+    const courses = ask.chance.whole(4, 12);
+    const unit = pickLength(ask, [57, 65, 70, 76]);
+    const height = roundLength(courses * (unit + ask.chance.whole(7, 15)), ask.system);
+    const { joint } = gaugeForCourses(height, courses, unit);
+    return lengthDraft(ask, {
+      prompt: `From the ledge to the top of course ${courses} you measure ${formatLength(height, ask.system)}. The bricks are ${formatLength(unit, ask.system)} high. How thick are the beds on average? There is a bed under every course.`,
+      answer: joint,
+      tolerance: 0.3,
+      mistakes: [
+        {
+          value: (height - courses * unit) / (courses - 1),
+          why: 'You left out one joint: there is a bed under the first course too.',
+        },
+        { value: height / courses, why: 'That is the gauge: brick and joint together. Take the brick off.' },
+        { value: height - courses * unit, why: 'That is all the beds together. Share it out.' },
+      ],
+      explanation: `${formatLength(height, ask.system)} ÷ ${courses} − ${formatLength(unit, ask.system)} = ${formatLength(joint, ask.system)}.`,
+      source: citeFormula('bed = height ÷ courses − brick height'),
+    });
+  }),
+
+  familyOf(TOPIC, 'which-bed-tapers', (ask) => {
+    const limit = governingLimit(ask.rules, 'bed-taper');
+    const most = boundAt(limit, {});
+    const beds = [10, 11, 9, 12].map((left) => ({ left, right: left + ask.chance.pick([-1, 0, 1]) }));
+    const shown = ({ left, right }: { left: number; right: number }) =>
+      `${formatLength(left, ask.system)} at the left end, ${formatLength(right, ask.system)} at the right`;
+    const thin = ask.chance.whole(6, 8);
+    const wedge = ask.chance.happens(50) ? { left: thin, right: thin + 8 } : { left: thin + 8, right: thin };
+    return chooseDraft(ask, {
+      prompt: 'Which of these beds under one brick tapers too much?',
+      right: {
+        text: shown(wedge),
+        why: 'Its ends differ by more than the limit.',
+        drawing: { kind: 'bed', ...wedge },
+      },
+      wrong: beds.map((bed) => ({
+        text: shown(bed),
+        why: 'Its ends differ by less than the limit.',
+        drawing: { kind: 'bed', ...bed },
+      })),
+      explanation: `Take one end from the other. At most ${formatLength(most, ask.system)} is allowed under one unit.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'head-fill', (ask) => {
+    const depth = pickLength(ask, [75, 90, 100]);
+    const filled = drawLength(ask, 40, depth - 2);
+    const share = (100 * filled) / depth;
+    const limit = governingLimit(ask.rules, 'head-fill');
+    const least = boundAt(limit, {});
+    return numberDraft({
+      prompt: `A lifted brick is ${formatLength(depth, ask.system)} deep. Its head joint was filled for ${formatLength(filled, ask.system)} of that depth. How many percent are filled?`,
+      unit: '%',
+      answer: share,
+      tolerance: 1,
+      mistakes: [
+        { value: 100 - share, why: 'That is the empty share.' },
+        { value: (100 * depth) / filled, why: 'You divided the wrong way round: filled by whole depth.' },
+      ],
+      explanation: `${formatLength(filled, ask.system)} ÷ ${formatLength(depth, ask.system)} = ${formatNumber(share, 1)} %. At least ${least} % is asked, so this joint ${share >= least ? 'passes' : 'fails'}.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'bed-passes', (ask) => whichPass(ask, 'bed-joint-most')),
+  familyOf(TOPIC, 'head-passes', (ask) => whichPass(ask, 'head-joint-most')),
+  familyOf(TOPIC, 'bed-limit', (ask) => whichLimit(ask, 'bed-joint-most')),
+  familyOf(TOPIC, 'full-heads', (ask) =>
+    pickDraft(ask, {
+      prompt: 'Which of these show that head joints are not full?',
+      right: [
+        { text: 'Daylight through the joint before it is covered', why: 'Light goes where no mortar is.' },
+        { text: 'A lifted brick with mortar only at its corners', why: 'The heart of the joint was empty.' },
+        { text: 'A thin probe slides in past the face', why: 'It meets no mortar.' },
+        { text: 'Small dark holes at the edges of the bricks', why: 'They lead to a hollow joint.' },
+      ],
+      wrong: [
+        {
+          text: 'Open joints at even steps just above the flashing',
+          why: 'Those are weep holes: leave them open.',
+        },
+        {
+          text: 'A joint that is one shade paler than its neighbours',
+          why: 'Colour says nothing of how full a joint is.',
+        },
+        { text: 'Soft filler in an upright joint from top to bottom', why: 'That is a movement joint.' },
+        {
+          text: 'A joint tooled to a hollow curve',
+          why: 'That is a shape of the face. It sheds water well.',
+        },
+      ],
+      explanation:
+        'A head joint is full when mortar fills its depth. What the face shows can deceive, so lift and probe.',
+      source: citeLimit(governingLimit(ask.rules, 'head-fill'), ask.rules),
+    }),
+  ),
+  familyOf(TOPIC, 'steps', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of making a joint in order.',
+      steps: STEPS,
+      explanation: 'Bed, furrow, butter, shove, cut, wait, tool, brush.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

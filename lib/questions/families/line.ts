@@ -1,0 +1,196 @@
+import { slopeVerdict } from '../../limits/bound';
+import { ruleSetTitle } from '../../limits/limits';
+import { cornerOf, offAtEnd, squareDiagonal } from '../../trade/corner-square';
+import { driftAfter, heightOfCourses, nearestGauge } from '../../trade/coursing';
+import { reversalOf } from '../../trade/spirit-level';
+import { lineWeight, sagInBays, USUAL_LINE_MASS } from '../../trade/string-line';
+import { formatLength } from '../../units';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, lengthDraft, orderDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { formatNumber, pickLength, roundLength } from '../measure';
+
+const TOPIC = 'line';
+
+const STEPS: readonly Choice[] = [
+  { text: 'Mark the gauge on the rod', why: 'Both leads are built to the same rod.' },
+  { text: 'Build a lead at either end', why: 'The line needs something to be held by.' },
+  { text: 'Check the leads for plumb and gauge', why: 'A line copies the faults of its leads.' },
+  { text: 'Stretch the line between the leads', why: 'It is stretched once the leads are true.' },
+  { text: 'Hold up the middle where it sags', why: 'Sag is taken out before a brick is laid to it.' },
+  { text: 'Lay the course just clear of the line', why: 'A brick that touches pushes the line out.' },
+  { text: 'Move the line up to the next course', why: 'The line goes up when the course is done.' },
+];
+
+export const LINE: readonly Family[] = [
+  familyOf(TOPIC, 'gauge', (ask) => {
+    const height = pickLength(ask, [2400, 2440, 2700, 3000, 3300, 1200, 1500, 1800]);
+    const unit = pickLength(ask, [57, 65, 70, 76]);
+    const wished = roundLength(10, ask.system);
+    const { courses, gauge } = nearestGauge(height, unit, wished);
+    return lengthDraft(ask, {
+      prompt: `A wall must be ${formatLength(height, ask.system)} high, in whole courses of brick ${formatLength(unit, ask.system)} high, with beds as near to ${formatLength(wished, ask.system)} as can be and a bed under each course. What gauge do you mark on the rod?`,
+      answer: gauge,
+      tolerance: 0.2,
+      mistakes: [
+        {
+          value: unit + wished,
+          why: 'That gauge does not end at the height. Make the courses whole, then divide.',
+        },
+        { value: height / (courses + 1), why: 'That is one course too many.' },
+        ...(courses > 1 ? [{ value: height / (courses - 1), why: 'That is one course too few.' }] : []),
+        { value: gauge - unit, why: 'That is the joint alone. The gauge is brick and joint.' },
+      ],
+      explanation: `${formatLength(height, ask.system)} ÷ (${formatLength(unit, ask.system)} + ${formatLength(wished, ask.system)}) is nearest to ${courses} courses. ${formatLength(height, ask.system)} ÷ ${courses} = ${formatLength(gauge, ask.system)}.`,
+      source: citeFormula('gauge = height ÷ whole courses'),
+    });
+  }),
+
+  familyOf(TOPIC, 'height-of-courses', (ask) => {
+    const courses = ask.chance.whole(5, 24);
+    const unit = pickLength(ask, [57, 65, 70, 76]);
+    const joint = pickLength(ask, [10, 11, 12]);
+    const answer = heightOfCourses(courses, unit, joint);
+    return lengthDraft(ask, {
+      prompt: `${courses} courses of brick ${formatLength(unit, ask.system)} high, with beds of ${formatLength(joint, ask.system)} and a bed under each course. How high is the top?`,
+      answer,
+      tolerance: 1,
+      mistakes: [
+        {
+          value: heightOfCourses(courses, unit, joint, 'none-under-first'),
+          why: 'You forgot a joint: there is a bed under the first course too.',
+        },
+        {
+          value: heightOfCourses(courses, unit, joint, 'above-last-too'),
+          why: 'You counted a joint above the last course.',
+        },
+        { value: courses * unit, why: 'You left out the joints.' },
+      ],
+      explanation: `${courses} × (${formatLength(unit, ask.system)} + ${formatLength(joint, ask.system)}) = ${formatLength(answer, ask.system)}.`,
+      source: citeFormula('height = courses × (brick + bed)'),
+    });
+  }),
+
+  familyOf(TOPIC, 'drift', (ask) => {
+    const courses = ask.chance.whole(8, 30);
+    const off = roundLength(ask.chance.whole(1, 3), ask.system) || roundLength(2, ask.system);
+    const answer = driftAfter(courses, off);
+    return lengthDraft(ask, {
+      prompt: `At one lead every course comes out ${formatLength(off, ask.system)} too high. How far is the top off after ${courses} courses?`,
+      answer,
+      tolerance: 0.5,
+      mistakes: [
+        { value: off, why: 'That is the fault of one course. It adds up.' },
+        { value: driftAfter(courses - 1, off), why: 'You left out one course.' },
+        { value: driftAfter(courses, off) / 2, why: 'Every course adds the whole amount, not half of it.' },
+      ],
+      explanation: `${courses} × ${formatLength(off, ask.system)} = ${formatLength(answer, ask.system)}. Small faults add up: check with the rod.`,
+      source: citeFormula('drift = courses × fault of each'),
+    });
+  }),
+
+  familyOf(TOPIC, 'level-reversed', (ask) => {
+    const truth = ask.chance.whole(2, 8);
+    const tool = ask.chance.whole(1, Math.max(1, truth - 1));
+    const first = roundLength(truth + tool, ask.system);
+    const second = roundLength(truth - tool, ask.system);
+    const { slope, error } = reversalOf(first, second);
+    return lengthDraft(ask, {
+      prompt: `A level laid on a course shows a fall of ${formatLength(first, ask.system)} to the right. Turned end for end on the same spot it shows ${formatLength(second, ask.system)}, also to the right. How much does the course really fall over the level's length?`,
+      answer: slope,
+      tolerance: 0.3,
+      mistakes: [
+        { value: error, why: 'That is the fault of the level itself.' },
+        { value: first, why: 'That trusts the first reading. The level has a fault of its own.' },
+        { value: second, why: 'That trusts the second reading. The level has a fault of its own.' },
+        { value: first + second, why: 'Halve the sum: both readings hold the true fall.' },
+      ],
+      explanation: `The level's own fault adds in one reading and takes away in the other. The mean, (${formatLength(first, ask.system)} + ${formatLength(second, ask.system)}) ÷ 2 = ${formatLength(slope, ask.system)}, is the true fall.`,
+      source: citeFormula('true fall = mean of the two readings'),
+    });
+  }),
+
+  familyOf(TOPIC, 'sag', (ask) => {
+    const length = pickLength(ask, [9000, 10000, 12000, 15000, 18000]);
+    const pull = ask.chance.pick([20, 30, 40, 50]);
+    const sag = (bays: number) => sagInBays(lineWeight(USUAL_LINE_MASS), length, pull, bays);
+    const shown = `${formatNumber(sag(1), 1)} mm`;
+    return chooseDraft(ask, {
+      prompt: `A line of ${formatLength(length, ask.system)} sags ${shown} in the middle. You hold it up at mid-span and keep the same pull. How much does each half sag?`,
+      right: { text: `${formatNumber(sag(2), 2)} mm`, why: 'Half the span gives a quarter of the sag.' },
+      wrong: [
+        {
+          text: `${formatNumber(sag(1) / 2, 2)} mm`,
+          why: 'That is half. Sag goes by the square of the span.',
+        },
+        {
+          text: `${formatNumber(sag(1) / 8, 2)} mm`,
+          why: 'That is an eighth. Sag goes by the square of the span.',
+        },
+        { text: `${formatNumber(sag(1), 2)} mm`, why: 'That is the sag without the support.' },
+      ],
+      explanation: 'Sag goes by the square of the span: half the span, a quarter of the sag.',
+      source: citeFormula('sag = weight × span² ÷ (8 × pull)'),
+    });
+  }),
+
+  familyOf(TOPIC, 'plumb', (ask) => {
+    const run = pickLength(ask, [1200, 1500, 2000]);
+    const limit = governingLimit(ask.rules, 'plumb');
+    const bound = slopeVerdict(limit.bound, 0.02, run);
+    const shown = (mm: number) => formatLength(mm, ask.system);
+    const reading = (factor: number) =>
+      roundLength((bound.limit * run * factor) / Math.max(run, bound.limit / 0.02), ask.system);
+    const passing = [0.3, 0.5].map(reading).filter((mm) => slopeVerdict(limit.bound, mm / run, run).passes);
+    const failing = roundLength(bound.limit * ask.chance.pick([2, 2.5, 3]), ask.system);
+    return chooseDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Plumb was read at four places over a height of ${shown(run)}. Which reading is out?`,
+      right: { text: shown(failing), why: 'This lean is beyond the limit for the height.' },
+      wrong: [0, ...passing].map((mm) => ({
+        text: shown(mm),
+        why: 'This lean is within the limit for the height.',
+      })),
+      explanation: `Over ${shown(run)} the face may lean about ${shown(slopeVerdict(limit.bound, failing / run, run).limit)}.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'corner', (ask) => {
+    const base = roundLength(ask.chance.pick([1, 2]) * 300, ask.system);
+    const [along, across] = [4 * base, 3 * base];
+    const off = roundLength(ask.chance.whole(4, 12), ask.system);
+    const wall = pickLength(ask, [4000, 5000, 6000, 8000]);
+    const answer = Math.abs(offAtEnd(wall, cornerOf(along, across, squareDiagonal(along, across) + off)));
+    return lengthDraft(ask, {
+      prompt: `You set out a corner with sides of ${formatLength(across, ask.system)} and ${formatLength(along, ask.system)}. The diagonal is ${formatLength(off, ask.system)} too long. The second wall leaves the corner along the side of ${formatLength(across, ask.system)} and is ${formatLength(wall, ask.system)} long. How far is its end off the square line?`,
+      answer,
+      tolerance: Math.max(2, answer * 0.02),
+      mistakes: [
+        { value: off, why: 'That is the fault of the diagonal. It grows along the wall.' },
+        {
+          value: (off * wall) / across,
+          why: 'The diagonal lies aslant: the end of the side is off by 5/4 of its fault.',
+        },
+        {
+          value: (off * wall) / along,
+          why: 'Go by the side that the wall runs along, and mind that the diagonal lies aslant.',
+        },
+      ],
+      explanation: `The diagonal's fault turns the corner a little. Over the whole wall that makes ${formatLength(answer, ask.system)}.`,
+      source: citeFormula('3-4-5 triangle, and the angle from its three sides'),
+    });
+  }),
+
+  familyOf(TOPIC, 'perpends-pass', (ask) => whichPass(ask, 'perpend-line')),
+  familyOf(TOPIC, 'proud-limit', (ask) => whichLimit(ask, 'unit-set')),
+  familyOf(TOPIC, 'steps', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of laying to a line in order.',
+      steps: STEPS,
+      explanation: 'Rod, leads, check, line, middle, course, then up.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

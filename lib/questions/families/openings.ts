@@ -1,0 +1,184 @@
+import { angleVerdict, boundAt } from '../../limits/bound';
+import { limitOf, ruleSetTitle } from '../../limits/limits';
+import { triangleWeight } from '../../trade/lintel-bending';
+import { formatLength, inches } from '../../units';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Ask, type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
+import { someOf } from '../shuffle';
+
+const TOPIC = 'openings';
+
+const STEPS: readonly Choice[] = [
+  { text: 'Check the steel against the drawing', why: 'The wrong angle is found before it is in the wall.' },
+  { text: 'Bring both jambs up to the same level', why: 'The steel needs two level seats.' },
+  { text: 'Set the steel with its bearing at both ends', why: 'It is set on the jambs that are ready.' },
+  { text: 'Measure and photograph both bearings', why: 'Once bricks cover the ends nobody can.' },
+  { text: 'Fit the flashing over the steel', why: 'Flashing lies on the steel and under the brick.' },
+  { text: 'Lay the first course over the opening', why: 'Bricks come when steel and flashing are seen.' },
+  { text: 'Leave weep holes above the flashing', why: 'They are left open in that first course.' },
+];
+
+function openingOf(ask: Ask) {
+  const span = pickLength(ask, [900, 1000, 1100, 1500, 1800, 2100]);
+  const limit = governingLimit(ask.rules, 'lintel-bearing');
+  return { span, limit, bearing: boundAt(limit, { span }) };
+}
+
+export const OPENINGS: readonly Family[] = [
+  familyOf(TOPIC, 'lintel-length', (ask) => {
+    const { span, limit, bearing } = openingOf(ask);
+    return lengthDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. An opening is ${formatLength(span, ask.system)} wide. How long must a steel lintel be at least?`,
+      answer: span + 2 * bearing,
+      tolerance: 1,
+      mistakes: [
+        { value: span + bearing, why: 'You counted the bearing at one end only.' },
+        { value: span, why: 'Then it ends at the jambs and stands on nothing.' },
+        { value: span + 2 * 90, why: 'That is the bearing of the wrong rule set.' },
+        { value: span + 2 * 150, why: 'That is the bearing of the wrong rule set.' },
+        { value: span + 2 * inches(4), why: 'That is the bearing of the wrong rule set.' },
+      ],
+      explanation: `${formatLength(span, ask.system)} + 2 × ${formatLength(bearing, ask.system)} = ${formatLength(span + 2 * bearing, ask.system)}.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'bearing-limit', (ask) => {
+    const { span } = openingOf(ask);
+    return whichLimit(ask, 'lintel-bearing', { span }, `, opening ${formatLength(span, ask.system)} wide`);
+  }),
+  familyOf(TOPIC, 'bearing-passes', (ask) => {
+    const { span } = openingOf(ask);
+    return whichPass(ask, 'lintel-bearing', { span }, `, opening ${formatLength(span, ask.system)} wide`);
+  }),
+
+  familyOf(TOPIC, 'which-lintel', (ask) => {
+    const { span, limit, bearing } = openingOf(ask);
+    const draw = (left: number, right: number): Choice => {
+      const [atLeft, atRight] = [
+        roundLength(bearing * left, ask.system),
+        roundLength(bearing * right, ask.system),
+      ];
+      return {
+        text: `${formatLength(atLeft, ask.system)} at the left, ${formatLength(atRight, ask.system)} at the right`,
+        why: `Each end is held against ${formatLength(bearing, ask.system)} by itself.`,
+        drawing: { kind: 'lintel', opening: span, left: atLeft, right: atRight },
+      };
+    };
+    return chooseDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Opening ${formatLength(span, ask.system)} wide. Which lintel bears enough?`,
+      right: draw(1.15, 1.2),
+      wrong: [draw(0.6, 1.8), draw(1.9, 0.5), draw(0.7, 0.7)],
+      explanation: `Both ends need at least ${formatLength(bearing, ask.system)}. Much at one end does not make up for little at the other.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'triangle', (ask) => {
+    const span = ask.chance.pick([1.2, 1.5, 1.8, 2, 2.4, 3]);
+    const weight = ask.chance.pick([1.7, 1.8, 1.9, 2]);
+    // kN/m² is 0.001 N/mm², and the weight comes in newtons.
+    const answer = triangleWeight(weight / 1000, span * 1000) / 1000;
+    return numberDraft({
+      prompt: `Masonry weighs ${weight} kN to a square metre of face. Over an opening of ${span} m it arches, so that the lintel carries only a triangle with sides at 45 degrees. How much does the triangle weigh?`,
+      unit: 'kN',
+      answer,
+      tolerance: Math.max(0.03, answer * 0.01),
+      mistakes: [
+        {
+          value: (weight * span * span) / 2,
+          why: 'The triangle is only half as high as the opening is wide. So: span × half the span ÷ 2.',
+        },
+        { value: weight * span * span, why: 'That is a whole square, as high as the opening is wide.' },
+        { value: weight * span, why: 'That is a strip one metre high.' },
+      ],
+      explanation: `The triangle is ${span} m wide and ${span / 2} m high: ${formatNumber((span * span) / 4, 3)} m² × ${weight} = ${formatNumber(answer, 2)} kN. Fresh mortar does not arch. The table or an engineer decides.`,
+      source: citeFormula('weight = wall weight × span² ÷ 4'),
+    });
+  }),
+
+  familyOf(TOPIC, 'which-angle', (ask) => {
+    const limit = limitOf(ask.rules, 'angle-size') ?? governingLimit('canada', 'angle-size');
+    const { bound } = limit;
+    const rows = bound.form === 'angle-table' ? bound.rows : [];
+    const at = { depth: 90, storeys: 0 };
+    const span = roundLength(ask.chance.pick([1500, 1800, 2000, 2200]), ask.system);
+    const angles = [
+      ...rows,
+      { vertical: 38, horizontal: 38, thickness: 4.8 },
+      { vertical: 51, horizontal: 51, thickness: 4.8 },
+      { vertical: 64, horizontal: 51, thickness: 4.8 },
+      { vertical: 64, horizontal: 64, thickness: 3.2 },
+    ];
+    const told = ({ vertical, horizontal, thickness }: (typeof angles)[number]): Choice => ({
+      text: [vertical, horizontal, thickness].map((mm) => formatLength(mm, ask.system)).join(' × '),
+      why: angleVerdict(bound, { vertical, horizontal, thickness }, span, at).passes
+        ? 'It is no smaller than a listed angle that carries this span.'
+        : 'It is smaller than every listed angle that carries this span.',
+    });
+    const serves = (angle: (typeof angles)[number]) => angleVerdict(bound, angle, span, at).passes;
+    return chooseDraft(ask, {
+      prompt: `Table in use: ${ruleSetTitle(limit.rules)}. Brick ${formatLength(90, ask.system)} deep, no storey above, opening ${formatLength(span, ask.system)}. Which steel angle serves by the table?`,
+      right: told(ask.chance.pick(angles.filter(serves))),
+      wrong: someOf(
+        angles.filter((angle) => !serves(angle)),
+        5,
+        ask.chance,
+      ).map(told),
+      explanation:
+        'An angle serves when no leg and no thickness is less than that of a listed angle which carries the span. The table or an engineer decides.',
+      source: citeLimit(limit, limit.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'share-of-load', (ask) => {
+    const load = ask.chance.whole(4, 16);
+    const width = drawLength(ask, 75, 100);
+    const bearing = pickLength(ask, [90, 100, 150]);
+    return numberDraft({
+      prompt: `A lintel carries ${load} kN, spread alike over its length. It bears ${formatLength(bearing, ask.system)} at each end on brick ${formatLength(width, ask.system)} deep. How much does one end carry?`,
+      unit: 'kN',
+      answer: load / 2,
+      tolerance: 0.05,
+      mistakes: [
+        { value: load, why: 'That is the whole load. Two ends share it.' },
+        { value: load / 4, why: 'There are two ends, not four.' },
+      ],
+      explanation: `Each end carries half: ${load / 2} kN. The longer the bearing, the less it presses the brick.`,
+      source: citeFormula('reaction = load ÷ 2'),
+    });
+  }),
+
+  familyOf(TOPIC, 'no-lintel-signs', (ask) =>
+    pickDraft(ask, {
+      prompt: 'Which of these say that an opening may not be carried as it should?',
+      right: [
+        { text: 'Cracks that step up from the corners', why: 'The masonry above is moving down.' },
+        { text: 'The course over the opening sags', why: 'What carries it bends, or is not there.' },
+        { text: 'The window frame is jammed tight', why: 'Weight has come onto the frame.' },
+        { text: 'Only sealant can be seen under the brick', why: 'Steel or an arch must carry the brick.' },
+      ],
+      wrong: [
+        { text: 'A row of open joints just above the head', why: 'Those are weep holes.' },
+        { text: 'A thin edge of metal past the face', why: 'That is flashing with its drip.' },
+        { text: 'A magnet holds behind the lip of brick', why: 'Then there is steel, out of sight.' },
+        { text: 'Bricks on end in a straight row above', why: 'They may stand on steel. Look from below.' },
+      ],
+      explanation:
+        'Look from below for steel and its ends, and above for sag and stepping cracks. If in doubt keep clear and ask an engineer.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'steps', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of bridging an opening with steel in order.',
+      steps: STEPS,
+      explanation: 'Check, level, set, record, flash, lay, weep.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

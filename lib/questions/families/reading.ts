@@ -1,0 +1,196 @@
+import type { LimitKind } from '../../limits/limit';
+import { limitsOf, ruleSetTitle } from '../../limits/limits';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { isOfThisPlace, limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { formatNumber, formatValue } from '../measure';
+
+const TOPIC = 'reading';
+
+const LOOKING: readonly Choice[] = [
+  { text: 'Look whether anything could fall', why: 'Safety is looked at before you walk up.' },
+  { text: 'Stand far off and look at lines and cracks', why: 'The whole wall comes before its parts.' },
+  { text: 'Look along the wall in slanting light', why: 'It shows where to look closer.' },
+  { text: 'Look at the base, then at the openings', why: 'What carries comes before what is carried.' },
+  { text: 'Come close and look at the joints', why: 'Close looking follows the far view.' },
+  { text: 'Measure what looked wrong', why: 'You measure where you have seen something.' },
+  { text: 'Hold the reading against the rule', why: 'A rule needs a reading.' },
+  { text: 'Write down what was not seen', why: 'It ends the report, so that nobody relies on it.' },
+];
+
+const CARD: readonly Choice[] = [
+  { text: 'The place', why: 'It must be found again before anything else is said.' },
+  { text: 'What is seen, in plain words', why: 'Seeing comes before measuring.' },
+  { text: 'The reading, with its tool', why: 'The reading backs what was seen.' },
+  { text: 'The rule and its kind', why: 'The reading is held against it.' },
+  { text: 'What it may lead to', why: 'It follows from breaking the rule.' },
+  { text: 'Who should do what, and how soon', why: 'What to do follows from what may happen.' },
+];
+
+const HAZARDS = {
+  'Could fall': [
+    'Steel that ends at the jamb',
+    'A return that stands on nothing',
+    'No ties beside a window',
+    'A bare back behind a stone',
+    'Brick past half its ledge',
+  ],
+  'Lets water in': [
+    'Head joints that are hollow',
+    'Weep holes rubbed over',
+    'No flashing at the base',
+    'Raked joints in thin veneer',
+  ],
+  'Looks only': [
+    'A bed a little thick',
+    'Head joints a little out of line',
+    'One brick set a little proud',
+    'A course a little off level',
+  ],
+} as const;
+
+const TOOLS = [
+  { job: 'The lean of a corner over its height', tool: 'Plumb bob' },
+  { job: 'A belly in the face of a wall', tool: 'Long straightedge' },
+  { job: 'Steel hidden behind a lip of brick', tool: 'Magnet' },
+  { job: 'The fall of a course', tool: 'Level' },
+  { job: 'The width of a crack', tool: 'Crack card' },
+  { job: 'The height of courses', tool: 'Gauge rod' },
+  { job: 'A corner that is not square', tool: 'Tape, by 3-4-5' },
+] as const;
+
+const WORDS: Readonly<Record<LimitKind, string>> = {
+  'code minimum': 'It must be so',
+  'standard tolerance': 'It is to stay within',
+  'good practice': 'It should be so',
+  looks: 'It may be asked for',
+};
+
+export const READING: readonly Family[] = [
+  familyOf(TOPIC, 'order-of-looking', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of looking at a finished wall in order.',
+      steps: LOOKING,
+      explanation:
+        'Safety, far, along, base and openings, close, measure, compare, and say what was not seen.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'order-of-report', (ask) =>
+    orderDraft(ask, {
+      prompt: 'You write down one finding. Put its parts in order.',
+      steps: CARD,
+      explanation: 'Place, what is seen, reading, rule, what it leads to, what to do.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'hazard', (ask) => {
+    const names = Object.keys(HAZARDS) as readonly (keyof typeof HAZARDS)[];
+    const name = ask.chance.pick(names);
+    const fault = ask.chance.pick(HAZARDS[name]);
+    return chooseDraft(ask, {
+      prompt: `${fault}: which hazard is it?`,
+      right: { text: name, why: 'That is what it can lead to.' },
+      wrong: names
+        .filter((other) => other !== name)
+        .map((text) => ({ text, why: 'Think of what it can lead to at worst.' })),
+      explanation: `${fault}: ${name.toLowerCase()}. What could fall comes first, then water, then looks.`,
+      source: COMMON_PRACTICE,
+    });
+  }),
+  familyOf(TOPIC, 'could-fall', (ask) =>
+    pickDraft(ask, {
+      prompt: 'Which of these could fall, and so are told the same day?',
+      right: HAZARDS['Could fall'].map((text) => ({
+        text,
+        why: 'What holds it up or back is missing or weak.',
+      })),
+      wrong: [...HAZARDS['Lets water in'], ...HAZARDS['Looks only']].map((text) => ({
+        text,
+        why: 'It should be put right or agreed, but it does not fall by itself.',
+      })),
+      explanation: 'What could fall: people are kept away now, and a competent person decides.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'which-tool', (ask) => {
+    const asked = ask.chance.pick(TOOLS);
+    return chooseDraft(ask, {
+      prompt: `${asked.job}: what do you take to it?`,
+      right: { text: asked.tool, why: 'It reads just that.' },
+      wrong: TOOLS.filter((other) => other !== asked).map(({ tool, job }) => ({
+        text: tool,
+        why: `That is for another job: ${job.toLowerCase()}.`,
+      })),
+      explanation: `${asked.job}: ${asked.tool.toLowerCase()}.`,
+      source: COMMON_PRACTICE,
+    });
+  }),
+  familyOf(TOPIC, 'must-or-should', (ask) => {
+    const known = [...limitsOf(ask.rules), ...limitsOf('good-practice')].filter(
+      (limit) => limit.howSure !== 'memory' && isOfThisPlace(limit),
+    );
+    const kind = ask.chance.pick([...new Set(known.map((limit) => limit.kind))]);
+    const limit = ask.chance.pick(known.filter((each) => each.kind === kind));
+    return chooseDraft(ask, {
+      prompt: `${limit.quantity}. The limit is of the kind "${kind}". Which words fit a report?`,
+      right: { text: WORDS[kind], why: 'That is how strong this kind is.' },
+      wrong: Object.values(WORDS)
+        .filter((text) => text !== WORDS[kind])
+        .map((text) => ({ text, why: 'Those words are stronger or weaker than this kind of limit.' })),
+      explanation:
+        'Code minimum: it must be. Standard tolerance: it is to stay within. Good practice: it should be. Looks: it may be asked for.',
+      source: citeLimit(limit, limit.rules),
+    });
+  }),
+  familyOf(TOPIC, 'how-far-off', (ask) => {
+    const limit = governingLimit(ask.rules, 'bed-joint-most');
+    const value = limit.bound.form === 'number' ? limit.bound.value : 15;
+    const steps = ask.chance.pick([1.2, 1.4, 1.6, 2]);
+    const reading = Math.round(value * steps);
+    return numberDraft({
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A bed reads ${formatValue(reading, 'mm', 'mm')}, the limit is ${formatValue(value, 'mm', 'mm')}. By how many percent of the limit is it over?`,
+      unit: '%',
+      answer: (100 * (reading - value)) / value,
+      tolerance: 1,
+      mistakes: [
+        { value: (100 * reading) / value, why: 'That is the whole reading. Take the limit off first.' },
+        {
+          value: (100 * (reading - value)) / reading,
+          why: 'You divided by the reading. Divide by the limit.',
+        },
+        { value: reading - value, why: 'That is in millimetres. Divide by the limit.' },
+      ],
+      explanation: `(${reading} − ${value}) ÷ ${value} = ${formatNumber((100 * (reading - value)) / value, 1)} %.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+  familyOf(TOPIC, 'mean-reading', ({ chance }) => {
+    const readings = Array.from({ length: chance.whole(4, 6) }, () => chance.whole(7, 15));
+    const sum = readings.reduce((total, each) => total + each, 0);
+    return numberDraft({
+      prompt: `A joint gauge reads ${readings.join(', ')} mm. What is the mean, in millimetres?`,
+      unit: 'mm',
+      answer: sum / readings.length,
+      tolerance: 0.1,
+      mistakes: [
+        {
+          value: (sum - (readings.at(-1) ?? 0)) / (readings.length - 1),
+          why: 'You forgot the last reading.',
+        },
+        { value: sum / (readings.length - 1), why: 'Divide by how many readings there are.' },
+        { value: Math.max(...readings), why: 'That is the greatest reading.' },
+        {
+          value: (Math.max(...readings) + Math.min(...readings)) / 2,
+          why: 'That is the middle of the ends, not the mean.',
+        },
+      ],
+      explanation: `${readings.join(' + ')} = ${sum}, and ${sum} ÷ ${readings.length} = ${formatNumber(sum / readings.length, 2)} mm.`,
+      source: citeFormula('mean = sum ÷ how many'),
+    });
+  }),
+  familyOf(TOPIC, 'far-limit', (ask) => whichLimit(ask, 'viewing-distance')),
+  familyOf(TOPIC, 'readings-pass', (ask) => whichPass(ask, 'head-joint-least')),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

@@ -1,0 +1,188 @@
+import { overhangBound } from '../../limits/bound';
+import { RULE_SETS } from '../../limits/limit';
+import { limitOf, ruleSetTitle } from '../../limits/limits';
+import { bearingOf, overhangMarksOf, peakStressRatio, standingOf } from '../../trade/overhang';
+import { formatLength, type Mm } from '../../units';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, lengthDraft, numberDraft, pickDraft } from '../drafts';
+import { type Ask, type Family, familyOf } from '../family';
+import { limitKind, whichLimit } from '../limit-drafts';
+import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
+
+const TOPIC = 'support';
+const TIED = 'A real veneer is tied back. Judge it by the rules, not by this sum.';
+
+/** The limit that decides the overhang: the stricter of the two. */
+function overhangSource({ rules }: Ask, depth: Mm): string {
+  const fixed = limitOf(rules, 'overhang-fixed');
+  const share = governingLimit(rules, 'overhang-share');
+  const governs = fixed !== undefined && overhangBound(rules, depth) < depth / 3 ? fixed : share;
+  return citeLimit(governs, rules);
+}
+
+export const SUPPORT: readonly Family[] = [
+  familyOf(TOPIC, 'tipping', (ask) => {
+    const depth = drawLength(ask, 70, 110);
+    const { tipping, third, kern } = overhangMarksOf(depth);
+    return lengthDraft(ask, {
+      prompt: `A loose brick ${formatLength(depth, ask.system)} deep is pushed out over the edge of a ledge. Nothing ties it back. At which overhang does it tip?`,
+      answer: tipping,
+      tolerance: 1,
+      mistakes: [
+        { value: third, why: 'A third is where several codes stop, well before it tips.' },
+        { value: kern, why: 'At a quarter the inner edge begins to lift. It does not tip yet.' },
+        { value: depth, why: 'Then all of it is in the air. It tips long before.' },
+      ],
+      explanation: `It tips when the middle of its weight passes the edge: ${formatLength(depth, ask.system)} ÷ 2 = ${formatLength(tipping, ask.system)}. ${TIED}`,
+      source: citeFormula('a block balances at half its depth'),
+    });
+  }),
+
+  familyOf(TOPIC, 'bearing', (ask) => {
+    const depth = drawLength(ask, 75, 110);
+    const overhang = drawLength(ask, 8, 30);
+    const answer = bearingOf(depth, overhang);
+    return lengthDraft(ask, {
+      prompt: `A brick is ${formatLength(depth, ask.system)} deep. It stands ${formatLength(overhang, ask.system)} past its ledge. How much of its depth stands on the ledge?`,
+      answer,
+      tolerance: 1,
+      mistakes: [
+        { value: overhang, why: 'That is what hangs over, not what stands.' },
+        { value: depth + overhang, why: 'Take the overhang off. It does not stand on anything.' },
+        { value: depth - 2 * overhang, why: 'You took the overhang off twice.' },
+      ],
+      explanation: `${formatLength(depth, ask.system)} − ${formatLength(overhang, ask.system)} = ${formatLength(answer, ask.system)}.`,
+      source: citeFormula('bearing = depth − overhang'),
+    });
+  }),
+
+  familyOf(TOPIC, 'most-overhang', (ask) => {
+    const depth = pickLength(ask, [70, 75, 80, 89, 90, 100, 110]);
+    const answer = overhangBound(ask.rules, depth);
+    const elsewhere = RULE_SETS.map((rules) => ({
+      value: overhangBound(rules, depth),
+      why: `That is the wrong rule set: ${ruleSetTitle(rules)}.`,
+    }));
+    return lengthDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A solid brick is ${formatLength(depth, ask.system)} deep. How far may its face stand past the support at most?`,
+      answer,
+      tolerance: 0.6,
+      mistakes: [
+        ...elsewhere,
+        { value: depth / 3, why: 'You used only the third of the depth. The fixed length is stricter here.' },
+        { value: depth / 2, why: 'At half its depth a loose brick tips.' },
+        { value: (depth * 2) / 3, why: 'Two thirds is what must stand on the support.' },
+      ],
+      explanation: `The stricter of a third of the depth and a fixed length holds: ${formatLength(answer, ask.system)}.`,
+      source: overhangSource(ask, depth),
+    });
+  }),
+
+  familyOf(TOPIC, 'overhangs-pass', (ask) => {
+    const depth = pickLength(ask, [75, 90, 100]);
+    const most = overhangBound(ask.rules, depth);
+    const choices = [0.3, 0.5, 0.8, 1.3, 1.6, 2].map((factor) => roundLength(most * factor, ask.system));
+    const told = (mm: Mm): Choice => ({
+      text: formatLength(mm, ask.system),
+      why: `The most here is ${formatLength(most, ask.system)}.`,
+    });
+    return pickDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Bricks ${formatLength(depth, ask.system)} deep. Which of these overhangs pass?`,
+      right: choices.filter((mm) => mm <= most).map(told),
+      wrong: choices.filter((mm) => mm > most).map(told),
+      explanation: `At most ${formatLength(most, ask.system)}: the stricter of a third of the depth and a fixed length.`,
+      source: overhangSource(ask, depth),
+    });
+  }),
+
+  familyOf(TOPIC, 'which-tips', (ask) => {
+    const depth = pickLength(ask, [90, 100, 110]);
+    const draw = (share: number): Choice => {
+      const overhang = roundLength(depth * share, ask.system);
+      return {
+        text: `${formatLength(depth, ask.system)} deep, ${formatLength(overhang, ask.system)} past the edge`,
+        why:
+          standingOf(depth, overhang) === 'tipping'
+            ? 'Its middle is past the edge.'
+            : 'Its middle is still over the ledge.',
+        drawing: { kind: 'ledge', depth, overhang },
+      };
+    };
+    return chooseDraft(ask, {
+      prompt: 'Loose bricks on a ledge, with no tie and no mortar. Which one tips?',
+      right: draw(ask.chance.pick([0.56, 0.6, 0.65])),
+      wrong: [draw(0.15), draw(0.3), draw(0.42)],
+      explanation: `A loose brick tips when more than half of its depth hangs over. ${TIED}`,
+      source: citeFormula('a block balances at half its depth'),
+    });
+  }),
+
+  familyOf(TOPIC, 'edge-stress', (ask) => {
+    const depth = pickLength(ask, [90, 100, 108]);
+    const overhang = roundLength(depth * ask.chance.pick([0.1, 0.15, 0.2, 0.3]), ask.system);
+    const answer = peakStressRatio(depth, overhang);
+    return numberDraft({
+      prompt: `A loose brick ${formatLength(depth, ask.system)} deep stands ${formatLength(overhang, ask.system)} past its ledge. How many times is the edge of the ledge pressed, against a brick with no overhang? (Up to a quarter of the depth: depth ÷ bearing × (1 + 3 × overhang ÷ bearing). Beyond: 2 × depth ÷ (1.5 × (bearing − overhang)).)`,
+      unit: 'times',
+      answer,
+      tolerance: 0.05,
+      mistakes: [
+        {
+          value: depth / bearingOf(depth, overhang),
+          why: 'That spreads the weight evenly. It leans to the edge.',
+        },
+        { value: 1, why: 'The overhang changes it: less stands, and the weight is off the middle.' },
+      ],
+      explanation: `It comes to ${formatNumber(answer, 2)} times. The edge crushes before the brick tips. ${TIED}`,
+      source: citeFormula('statics of a block on a bed that takes no pull'),
+    });
+  }),
+
+  familyOf(TOPIC, 'what-may-carry', (ask) =>
+    pickDraft(ask, {
+      prompt: 'What may carry the first course of brick veneer?',
+      right: [
+        { text: 'The ledge of a concrete foundation', why: 'Concrete may carry masonry.' },
+        { text: 'A steel angle fixed as drawn', why: 'Steel may carry masonry.' },
+        { text: 'A masonry foundation wall', why: 'Masonry may carry masonry.' },
+        { text: 'A concrete beam on its own bearings', why: 'Concrete may carry masonry.' },
+      ],
+      wrong: [
+        { text: 'The flashing at the base', why: 'Flashing leads water out. It carries nothing.' },
+        { text: 'The sheathing behind the air space', why: 'Ties reach it, weight must not.' },
+        { text: 'The frame of the window below', why: 'A frame is no lintel.' },
+        { text: 'The shingles of a lower roof', why: 'A roof needs an angle made for it.' },
+        { text: 'Ties fixed close together', why: 'Ties hold a wall back. They do not hold it up.' },
+      ],
+      explanation:
+        'Masonry, concrete or steel carries the first course along its whole length. Exceptions are for an engineer.',
+      source: citeLimit(governingLimit(ask.rules, 'supported-share'), ask.rules),
+    }),
+  ),
+  familyOf(TOPIC, 'share-limit', (ask) => {
+    const depth = pickLength(ask, [75, 90, 102]);
+    return whichLimit(
+      ask,
+      'overhang-share',
+      { depth },
+      `, as a third or other share of ${formatLength(depth, ask.system)}`,
+    );
+  }),
+  familyOf(TOPIC, 'supported-passes', (ask) => {
+    const total = ask.chance.whole(4, 9);
+    const missing = ask.chance.whole(1, total - 1);
+    return numberDraft({
+      prompt: `A first course is ${total} m long. At the return, ${missing} m of it stand on nothing. How many percent are supported?`,
+      unit: '%',
+      answer: (100 * (total - missing)) / total,
+      tolerance: 0.6,
+      mistakes: [
+        { value: (100 * missing) / total, why: 'That is the share on nothing.' },
+        { value: total - missing, why: 'That is metres. Divide by the whole length.' },
+      ],
+      explanation: `${total - missing} ÷ ${total}. All of it has to stand on something, so this fails and could fall.`,
+      source: citeLimit(governingLimit(ask.rules, 'supported-share'), ask.rules),
+    });
+  }),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

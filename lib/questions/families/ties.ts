@@ -1,0 +1,167 @@
+import { boundAt, spacingVerdict } from '../../limits/bound';
+import { ruleSetTitle } from '../../limits/limits';
+import { areaEach, fewestTies, tiesUpJamb } from '../../trade/tie-field';
+import { formatLength, inches, type Mm } from '../../units';
+import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Family, familyOf } from '../family';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { formatNumber, roundLength, usualLengths } from '../measure';
+
+const TOPIC = 'ties';
+/** Inches. */
+const ACROSS = [16, 24, 32, 36];
+const UP = [12, 16, 18, 20, 24];
+
+const STEPS: readonly Choice[] = [
+  { text: 'Mark the studs where they can be seen', why: 'A tie in the sheathing alone holds nothing.' },
+  {
+    text: 'Bring the bed up to the height of the tie',
+    why: 'The tie goes where a bed is, not the bed to the tie.',
+  },
+  { text: 'Fix the tie to the stud, bent at the fastener', why: 'It is fixed at the height of the bed.' },
+  { text: 'Lay the end of the tie in fresh mortar', why: 'Mortar has to be below the tie.' },
+  { text: 'Spread mortar over the tie', why: 'Mortar has to be above it too.' },
+  { text: 'Photograph the row with a tape in it', why: 'This is the last moment it can be seen.' },
+  { text: 'Lay the next course on top', why: 'That covers the tie for good.' },
+];
+
+export const TIES: readonly Family[] = [
+  familyOf(TOPIC, 'spacings-pass', (ask) => {
+    const limit = governingLimit(ask.rules, 'tie-spacing');
+    const across = usualLengths(ask, [400, 600, 800, 900], ACROSS);
+    const up = usualLengths(ask, [300, 400, 450, 500, 600], UP);
+    const pairs = across.flatMap((horizontal) => up.map((vertical) => ({ horizontal, vertical })));
+    // What fails only because 16 in stands for 400 mm is not asked.
+    const clear = pairs.filter(
+      ({ vertical, horizontal }) =>
+        spacingVerdict(limit.bound, vertical, horizontal).passes ||
+        !spacingVerdict(limit.bound, vertical * 0.97, horizontal * 0.97).passes,
+    );
+    const told = ({ vertical, horizontal }: { vertical: Mm; horizontal: Mm }): Choice => {
+      const verdict = spacingVerdict(limit.bound, vertical, horizontal);
+      const area = formatNumber(areaEach(horizontal, vertical) / 1e6, 2);
+      return {
+        text: `${formatLength(vertical, ask.system)} up, ${formatLength(horizontal, ask.system)} across`,
+        why: `Each tie holds ${area} m². ${verdict.passes ? 'Both spacings are allowed together.' : `At that width the spacing ${verdict.which === 'vertical' ? 'up' : 'across'} is too much.`}`,
+      };
+    };
+    const passes = ({ vertical, horizontal }: { vertical: Mm; horizontal: Mm }) =>
+      spacingVerdict(limit.bound, vertical, horizontal).passes;
+    return pickDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Which tie spacings pass?`,
+      right: clear.filter(passes).map(told),
+      wrong: clear.filter((pair) => !passes(pair)).map(told),
+      explanation:
+        'Look at both spacings together. The most up and the most across are not allowed at once where the rule also limits the pair or the area.',
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'fewest', (ask) => {
+    const limit = governingLimit(ask.rules, 'tie-spacing');
+    const [across = 400] = usualLengths(ask, [400], ACROSS);
+    const up = ask.chance.pick(usualLengths(ask, [300, 400, 450], [12, 16, 18]));
+    const each = areaEach(across, up);
+    const panel = ask.chance.whole(6, 30) + ask.chance.pick([0.2, 0.5, 0.7]);
+    const answer = fewestTies(panel * 1e6, each);
+    return numberDraft({
+      prompt: `Ties are set ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. A panel has ${panel} m² (${formatNumber((panel * 1e6) / inches(12) / inches(12), 1)} sq ft). How many ties does the field need at least, by area?`,
+      unit: 'ties',
+      answer,
+      tolerance: 0.4,
+      mistakes: [
+        { value: answer - 1, why: 'You rounded down. The last bit of wall needs a tie too.' },
+        {
+          value: Math.ceil((panel * 1e6) / (up * up)),
+          why: 'You used the spacing up for both. Use both spacings.',
+        },
+        {
+          value: Math.ceil((panel * 1e6) / (across * across)),
+          why: 'You used the spacing across for both. Use both spacings.',
+        },
+        {
+          value: Math.ceil((panel * 1000) / across),
+          why: 'You used one spacing only. Multiply both to get the area of each tie.',
+        },
+      ],
+      explanation: `Each tie holds ${formatNumber(each / 1e6, 4)} m². ${panel} ÷ ${formatNumber(each / 1e6, 4)}, rounded up: ${answer}. Ties at edges come on top.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'up-a-jamb', (ask) => {
+    const limit = governingLimit(ask.rules, 'tie-edge-spacing');
+    const gap = boundAt(limit, {});
+    const height = roundLength(gap * (ask.chance.whole(1, 5) + ask.chance.pick([0.3, 0.5, 0.7])), ask.system);
+    const answer = tiesUpJamb(height, gap);
+    return numberDraft({
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Ties beside an opening may be ${formatLength(gap, ask.system)} apart at most. The jamb is ${formatLength(height, ask.system)} high, with a tie at its foot and one at its top. How many ties does it need at least?`,
+      unit: 'ties',
+      answer,
+      tolerance: 0.4,
+      mistakes: [
+        { value: answer - 1, why: 'You counted gaps. There is one tie more than gaps.' },
+        { value: answer - 2, why: 'You rounded the gaps down and forgot the tie at the end.' },
+        { value: answer + 1, why: 'That is one more than needed.' },
+      ],
+      explanation: `${formatLength(height, ask.system)} ÷ ${formatLength(gap, ask.system)}, rounded up, is ${answer - 1} gaps. So ${answer} ties.`,
+      source: citeLimit(limit, ask.rules),
+    });
+  }),
+
+  familyOf(TOPIC, 'area-each', (ask) => {
+    const across = ask.chance.pick(usualLengths(ask, [400, 600, 800], ACROSS));
+    const up = ask.chance.pick(usualLengths(ask, [300, 400, 450, 500, 600], UP));
+    const area = areaEach(across, up) / 1e6;
+    return numberDraft({
+      prompt: `Ties are ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. How much wall does each tie hold, in square metres?`,
+      unit: 'm²',
+      answer: area,
+      tolerance: 0.004,
+      mistakes: [
+        { value: (across * across) / 1e6, why: 'You used only the spacing across.' },
+        { value: (up * up) / 1e6, why: 'You used only the spacing up.' },
+        { value: 1 / area, why: 'That is how many ties a square metre has.' },
+        { value: area / 2, why: 'Staggering the rows does not halve the area.' },
+      ],
+      explanation: `${formatNumber(up / 1000, 3)} m × ${formatNumber(across / 1000, 3)} m = ${formatNumber(area, 3)} m².`,
+      source: citeFormula('area of each = spacing up × spacing across'),
+    });
+  }),
+
+  familyOf(TOPIC, 'which-fall', (ask) => {
+    const outward = ask.chance.whole(2, 6);
+    const inward = [4, 7, 10].map((mm) => roundLength(mm + ask.chance.whole(0, 2), ask.system));
+    const shown = (mm: Mm) => formatLength(mm, ask.system);
+    return chooseDraft(ask, {
+      prompt:
+        'These ties cross the air space. The backing is at the left, the brick at the right. Which one is right?',
+      right: {
+        text: `The brick end is ${shown(outward)} lower`,
+        why: 'It falls outward: water drips off away from the backing.',
+        drawing: { kind: 'tie', fall: outward },
+      },
+      wrong: inward.map((mm) => ({
+        text: `The backing end is ${shown(mm)} lower`,
+        why: 'It leads water to the backing.',
+        drawing: { kind: 'tie', fall: -mm },
+      })),
+      explanation: 'A tie lies level or falls outward, and still does after the frame has shrunk.',
+      source: COMMON_PRACTICE,
+    });
+  }),
+
+  familyOf(TOPIC, 'embedment-limit', (ask) => whichLimit(ask, 'tie-embedment')),
+  familyOf(TOPIC, 'embedment-passes', (ask) => whichPass(ask, 'tie-embedment')),
+  familyOf(TOPIC, 'edge-passes', (ask) => whichPass(ask, 'tie-edge-distance')),
+  familyOf(TOPIC, 'steps', (ask) =>
+    orderDraft(ask, {
+      prompt: 'Put these steps of building in a tie in order.',
+      steps: STEPS,
+      explanation: 'Studs, bed, fix, lay in, cover, photograph, next course.',
+      source: COMMON_PRACTICE,
+    }),
+  ),
+  familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
+];

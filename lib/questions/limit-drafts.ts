@@ -1,0 +1,130 @@
+import { type At, boundAt } from '../limits/bound';
+import type { Limit, LimitKind } from '../limits/limit';
+import { limitOf, limitsOf, ruleSetTitle } from '../limits/limits';
+import { citeLimit, governingLimit, otherBounds } from './cite';
+import { type Choice, chooseDraft, pickDraft } from './drafts';
+import type { Ask, Draft } from './family';
+import { formatValue, roundLength } from './measure';
+import { someOf } from './shuffle';
+import { LIMITS_OF_TOPIC, type QuestionTopic } from './topics';
+
+const KINDS: Readonly<Record<LimitKind, string>> = {
+  'code minimum': 'A code minimum is law where the code is adopted.',
+  'standard tolerance':
+    'A standard tolerance binds where the contract, the warranty or the code calls it up.',
+  'good practice': 'Good practice is advice from the trade: you should, not you must.',
+  looks: 'A limit of looks is judged from a distance, and only where it was asked for.',
+};
+
+const END = { 'at most': 'at most', 'at least': 'at least', is: 'just' } as const;
+
+/** Which figure the rule set in use asks for. Wrong ones are other rule sets' figures, then multiples. */
+export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft {
+  const limit = governingLimit(ask.rules, id);
+  const value = boundAt(limit, at);
+  const shown = (each: number) => formatValue(each, limit.unit, ask.system);
+  const others: Choice[] = otherBounds(ask.rules, id, at).map((other) => ({
+    text: shown(other.value),
+    why: `That is the wrong rule set: ${shown(other.value)} is the figure of ${ruleSetTitle(other.rules)}.`,
+  }));
+  // A share of a whole cannot be above all of it.
+  const factors = limit.unit === '%' ? [0.5, 0.75, 0.85, 0.6] : [0.5, 2, 1.5, 0.75];
+  const multiples: Choice[] = factors.map((factor) => {
+    const other = limit.unit === 'mm' ? roundLength(value * factor, ask.system) : Math.round(value * factor);
+    return {
+      text: shown(other),
+      why: `${shown(other)} is ${other < value ? 'less' : 'more'} than the figure in the source.`,
+    };
+  });
+  return chooseDraft(ask, {
+    prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. ${limit.quantity}${where}: what is the limit?`,
+    right: { text: shown(value), why: 'That is the figure of the rules in use.' },
+    wrong: [...someOf(others, 2, ask.chance), ...multiples].slice(0, 3),
+    explanation: `${limit.quantity}${where}: ${END[limit.end]} ${shown(value)}. A value exactly at the limit passes.`,
+    source: citeLimit(limit, ask.rules),
+  });
+}
+
+/** Which of some readings pass. Readings lie on both sides of the limit, and now and then just on it. */
+export function whichPass(ask: Ask, id: string, at: At = {}, where = ''): Draft {
+  const limit = governingLimit(ask.rules, id);
+  const value = boundAt(limit, at);
+  const shown = (each: number) => formatValue(each, limit.unit, ask.system);
+  const within = limit.end === 'at most' ? 'not above' : 'not below';
+  const choices = readings(ask, limit, value).filter(
+    (each) => each === value || shown(each) !== shown(value),
+  );
+  const passes = (each: number) => (limit.end === 'at most' ? each <= value : each >= value);
+  const others = otherBounds(ask.rules, id, at);
+  const whyFails = (each: number): string => {
+    const elsewhere = others.find((other) =>
+      limit.end === 'at most' ? each <= other.value : each >= other.value,
+    );
+    const told =
+      elsewhere === undefined ? '' : ` It would pass under ${ruleSetTitle(elsewhere.rules)}: other rules.`;
+    return `${shown(each)} is ${each > value ? 'above' : 'below'} ${shown(value)}: it fails.${told}`;
+  };
+  return pickDraft(ask, {
+    prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. ${limit.quantity}${where}: which of these readings pass?`,
+    right: choices.filter(passes).map((each) => ({
+      text: shown(each),
+      why:
+        each === value
+          ? `${shown(each)} is exactly at the limit: that passes.`
+          : `${shown(each)} is ${within} ${shown(value)}: it passes.`,
+    })),
+    wrong: choices
+      .filter((each) => !passes(each))
+      .map((each) => ({ text: shown(each), why: whyFails(each) })),
+    explanation: `The limit is ${END[limit.end]} ${shown(value)}. A value exactly at the limit passes.`,
+    source: citeLimit(limit, ask.rules),
+  });
+}
+
+function readings(ask: Ask, limit: Limit, value: number): readonly number[] {
+  const factors = [0.4, 0.55, 0.7, 0.8, 1.25, 1.4, 1.6, 2].map(
+    (each) => each * (1 + ask.chance.whole(-3, 3) / 100),
+  );
+  const drawn = factors.map((factor) =>
+    limit.unit === 'mm' ? roundLength(value * factor, ask.system) : Math.round(value * factor),
+  );
+  const possible = limit.unit === '%' ? [...drawn.filter((each) => each < value), (value + 100) / 2] : drawn;
+  return [...new Set([value, ...possible])].filter((each) => each > 0 && (limit.unit !== '%' || each <= 100));
+}
+
+/** Which kind of limit a limit of the topic is, under the rule set in use. */
+export function limitKind(ask: Ask, topic: QuestionTopic): Draft {
+  const limit = ask.chance.pick(limitsFor(ask, topic));
+  const kinds = Object.keys(KINDS) as readonly LimitKind[];
+  const choice = (kind: LimitKind): Choice => ({ text: capital(kind), why: KINDS[kind] });
+  const asked = chooseDraft(ask, {
+    prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Which kind of limit is this one? ${limit.quantity}.`,
+    right: choice(limit.kind),
+    wrong: kinds.filter((kind) => kind !== limit.kind).map(choice),
+    explanation: `This one is of the kind "${limit.kind}". ${KINDS[limit.kind]}`,
+    source: citeLimit(limit, ask.rules),
+  });
+  return asked.kind === 'choose' ? { ...asked, kind: 'limit-kind' } : asked;
+}
+
+/** Good practice also keeps codes of countries without a rule set of their own: not for asking what kind they are elsewhere. */
+export function isOfThisPlace(limit: Limit): boolean {
+  return limit.rules !== 'good-practice' || limit.kind === 'good practice' || limit.kind === 'looks';
+}
+
+/** Limits of the topic that govern and that someone has read; those of good practice where the rule set has none of its own. */
+function limitsFor({ rules }: Ask, topic: QuestionTopic): readonly Limit[] {
+  const topics = LIMITS_OF_TOPIC[topic];
+  const all = [...limitsOf(rules), ...limitsOf('good-practice')];
+  return all.filter(
+    (limit) =>
+      topics.includes(limit.topic) &&
+      limit.howSure !== 'memory' &&
+      isOfThisPlace(limit) &&
+      limitOf(rules, limit.id) === limit,
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

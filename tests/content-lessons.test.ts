@@ -1,0 +1,145 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { GLOSSARY } from '../app/glossary/glossary';
+import { drawTerm } from '../app/glossary/term-pictures';
+import { drawPicture } from '../app/lessons/draw-picture';
+import { LESSON_FAMILIES, type LessonFamily } from '../app/lessons/lesson-families';
+import { inOrder } from '../app/lessons/lesson-order';
+import {
+  fileOf,
+  LESSON_RULES,
+  lessonFindings,
+  lessonWall,
+  pictureOfFile,
+  ringsOf,
+} from '../app/lessons/lesson-pictures';
+import { LessonText } from '../app/lessons/lesson-text';
+import { type Lesson, parseLesson } from '../app/lessons/parse-lesson';
+import { inspect } from '../lib/inspect/inspect';
+import { RULE_SETS } from '../lib/limits/limit';
+import { limitOf } from '../lib/limits/limits';
+
+const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
+const textOf = (slug: string) => readFileSync(`content/lessons/${slug}.mdx`, 'utf8');
+
+const lessons = new Map<string, Lesson>();
+beforeAll(async () => {
+  for (const slug of SLUGS) lessons.set(slug, await parseLesson(slug, textOf(slug), SLUGS));
+}, 60_000);
+
+function lessonOf(slug: string): Lesson {
+  const lesson = lessons.get(slug);
+  if (lesson === undefined) throw new RangeError(`no lesson ${slug}`);
+  return lesson;
+}
+
+test('the twelve lessons stand in the order of the plan', () => {
+  expect(inOrder([...lessons.values()]).map(({ slug }) => slug)).toEqual([
+    'how-to-read-a-wall',
+    'back-buttering',
+    'full-joints',
+    'line-level-plumb',
+    'setting-out-and-bond',
+    'what-carries-the-wall',
+    'openings',
+    'ties',
+    'mortar',
+    'keeping-water-out',
+    'cracks-and-loose-units',
+    'hold-points',
+  ]);
+});
+
+test('two lessons cannot have one place', () => {
+  const [one, other] = [lessonOf('ties'), lessonOf('mortar')];
+  expect(() => inOrder([one, { ...other, meta: { ...other.meta, order: 8 } }])).toThrow(
+    'content/lessons/ties.mdx:1: order: 8 is taken',
+  );
+});
+
+describe.each(SLUGS)('%s', (slug) => {
+  test('can be read in the time it says', () => {
+    const { words, meta } = lessonOf(slug);
+    // A slow reader with drawings to look at: 100 to 165 words a minute (our own choice).
+    expect(words).toBeGreaterThan(meta.minutes * 100);
+    expect(words).toBeLessThan(meta.minutes * 165);
+  });
+
+  test('names the sources of its limits, and no others', () => {
+    const { limits, meta } = lessonOf(slug);
+    const shown = limits.flatMap((id) => RULE_SETS.flatMap((rules) => limitOf(rules, id)?.source ?? []));
+    expect([...meta.sources].sort()).toEqual([...new Set(shown)].sort());
+  });
+
+  test('has sentences of a length one can read aloud', () => {
+    const prose = proseOf(textOf(slug));
+    const sentences = prose.split(/(?<=[.?!:])\s+/).map((text) => text.split(/\s+/).filter(Boolean).length);
+    const mean = sentences.reduce((sum, count) => sum + count, 0) / sentences.length;
+    expect(mean).toBeLessThan(12);
+    expect(Math.max(...sentences)).toBeLessThanOrEqual(32);
+  });
+
+  test('shows limits of every rule set, a pair and a way on', () => {
+    const html = renderToStaticMarkup(createElement(LessonText, { code: lessonOf(slug).code }));
+    const rows = [...html.matchAll(/data-for="([^"]*)"/g)].flatMap(([, sets = '']) => sets.split(' '));
+    const { limits } = lessonOf(slug);
+    for (const rules of RULE_SETS) expect(rows.filter((set) => set === rules)).toHaveLength(limits.length);
+    expect(html).toContain('<summary>Which one has the fault?</summary>');
+    expect(html).toMatch(/href="\/walls\?topic=[a-z-]+&amp;kind=[a-z-]+&amp;difficulty=1&amp;rules=canada"/);
+    expect(html).toContain('role="note"');
+  }, 60_000);
+
+  test('each of its drawings can be drawn and found by its address', () => {
+    for (const picture of lessonOf(slug).pictures) {
+      expect(pictureOfFile(fileOf(picture))).toEqual(picture);
+      expect(drawPicture(picture).startsWith('<svg')).toBe(true);
+    }
+  }, 60_000);
+});
+
+/** The words of a lesson as they are read, without front matter, headings and components. */
+function proseOf(text: string): string {
+  return text
+    .replace(/^---[\s\S]*?\n---\n/, '')
+    .replace(/^#+ .*$/gm, '')
+    .replace(/<[^>]*>/g, '')
+    .replace(/[*_]/g, '')
+    .replace(/^\s*(?:[-]|\d+\.)\s+/gm, '');
+}
+
+describe.each(Object.keys(LESSON_FAMILIES) as (keyof typeof LESSON_FAMILIES)[])('walls of %s', (family) => {
+  const { spoils, good }: LessonFamily = LESSON_FAMILIES[family];
+
+  test('the sound one is sound, the spoiled one has the faults it is to show and no others', () => {
+    expect(inspect(lessonWall({ family, state: 'sound' }), LESSON_RULES)).toEqual([]);
+    const found = new Set(lessonFindings(family).map(({ check }) => check));
+    expect([...found].sort()).toEqual(spoils.map(({ fault }) => fault).sort());
+  });
+
+  test('every good thing the key tells of has its ring', () => {
+    const rings = ringsOf({ family, state: 'sound', view: 'front', ringed: true, close: false });
+    expect(rings.map(({ number }) => number)).toEqual(good.map((_, index) => index + 1));
+  });
+});
+
+describe('glossary', () => {
+  test('each word stands there once, and each picture can be drawn', () => {
+    expect(new Set(GLOSSARY.map(({ id }) => id)).size).toBe(GLOSSARY.length);
+    const pictured = GLOSSARY.filter(({ picture }) => picture !== undefined);
+    expect(pictured.length).toBeGreaterThanOrEqual(9);
+    for (const { id } of pictured) expect(drawTerm(id)).toMatch(/^<svg[^>]* viewBox="/);
+  }, 60_000);
+
+  test('both sides of the ocean are heard', () => {
+    const byId = new Map(GLOSSARY.map((entry) => [entry.id, entry]));
+    // From the vocabulary of the trade brief.
+    expect(byId.get('head-joint')).toMatchObject({ american: 'head joint', british: 'perpend, cross joint' });
+    expect(byId.get('wythe')).toMatchObject({ american: 'wythe', british: 'leaf, skin' });
+  });
+
+  test('no figure is typed into it', () => {
+    expect(GLOSSARY.map(({ means }) => means).filter((text) => /\d/.test(text))).toEqual([]);
+  });
+});

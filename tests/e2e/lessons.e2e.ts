@@ -1,0 +1,122 @@
+import { readdirSync } from 'node:fs';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { accessibilityProblems, LOOKS, openBrowser, sidewaysOverflow, visit } from './browser';
+
+const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
+const PAGES = ['/lessons', '/glossary', '/sources', ...SLUGS.map((slug) => `/lessons/${slug}`)];
+
+const { SITE_ADDRESS = '' } = process.env;
+/** JavaScript of a lesson page before a drawing is opened, gzipped: the budget of the issue. */
+const SCRIPT_BUDGET = 140 * 1024;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+describe.each(PAGES)('%s', (path) => {
+  test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
+    const { page, problems, close } = await visit(browser, path, look);
+    // Before axe, which takes seconds on a long page: the browser then warns of what the header fetched ahead.
+    expect(problems).toEqual([]);
+    expect(await accessibilityProblems(page)).toEqual([]);
+    expect(await sidewaysOverflow(page)).toBe(0);
+    await close();
+  });
+});
+
+describe.each(SLUGS)('%s', (slug) => {
+  test('is whole without script: drawings, all rule sets and answers', async () => {
+    const context = await browser.newContext({
+      javaScriptEnabled: false,
+      viewport: { width: 390, height: 844 },
+    });
+    const page = await context.newPage();
+    await page.goto(`${SITE_ADDRESS}/lessons/${slug}`);
+    expect(await page.locator('main h2').allTextContents()).toEqual([
+      'Look first',
+      'What good looks like',
+      'How it is done right',
+      'How it is measured',
+      'What is required',
+      'What goes wrong',
+      'What puts it right',
+      'Your turn',
+      'Words of this lesson',
+      'Sources',
+    ]);
+    const shown = await page
+      .locator('[data-for]')
+      .evaluateAll((rows) => rows.map((row) => (row instanceof HTMLElement ? row.offsetHeight : 0)));
+    expect(Math.min(...shown)).toBeGreaterThan(0);
+    expect(await page.getByLabel('Show limits by').isVisible()).toBe(false);
+    await page.getByText('Which one has the fault?').click();
+    expect(await page.getByText(/^The (first|second) wall\. Judged by/).isVisible()).toBe(true);
+    const drawn = await page.locator('main img').evaluateAll(async (images) => {
+      const loaded = images.filter((image) => image instanceof HTMLImageElement);
+      return loaded.map(({ naturalWidth }) => naturalWidth);
+    });
+    expect(Math.min(...drawn)).toBeGreaterThan(0);
+    await context.close();
+  });
+});
+
+test('the rule set a reader chooses is the one shown, on every lesson, and stays', async () => {
+  const { page, problems, close } = await visit(browser, '/lessons/openings', {
+    width: 390,
+    colours: 'light',
+  });
+  const bearing = page.locator('p', { hasText: 'Steel lintel, bearing at each end' }).locator('..');
+  // NBC 2020: 90 mm; Ontario 2024: 150 mm (the trade brief has both).
+  expect(await bearing.getByText(/^at least 90/).isVisible()).toBe(true);
+  expect(
+    await bearing
+      .getByText(/^at least 150/)
+      .first()
+      .isVisible(),
+  ).toBe(false);
+  await page.getByLabel('Show limits by').selectOption('Ontario (2024)');
+  expect(await bearing.getByText(/^at least 90/).isVisible()).toBe(false);
+  expect(
+    await bearing
+      .getByText(/^at least 150/)
+      .first()
+      .isVisible(),
+  ).toBe(true);
+
+  await page.reload();
+  expect(await page.getByLabel('Show limits by').inputValue()).toBe('ontario');
+  expect(await page.getByRole('link', { name: 'Read a wall with an opening' }).getAttribute('href')).toBe(
+    '/walls?topic=support&kind=window-panel&difficulty=1&rules=ontario',
+  );
+  expect(problems).toEqual([]);
+  await close();
+});
+
+test('a lesson loads no more script than its budget', async () => {
+  const { page, close } = await visit(browser, '/lessons/ties', { width: 390, colours: 'light' });
+  const scripts = await page.evaluate(() =>
+    performance
+      .getEntriesByType('resource')
+      .filter((entry) => entry instanceof PerformanceResourceTiming && entry.name.endsWith('.js'))
+      .map((entry) => (entry instanceof PerformanceResourceTiming ? entry.encodedBodySize : 0)),
+  );
+  expect(scripts.length).toBeGreaterThan(0);
+  expect(scripts.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(SCRIPT_BUDGET);
+  await close();
+});
+
+test('a word leads to its entry, and the header to the lessons', async () => {
+  const { page, close } = await visit(browser, '/lessons/ties', { width: 1280, colours: 'light' });
+  await page.locator('main').getByRole('link', { name: 'Ties', exact: true }).first().click();
+  await page.waitForURL('**/glossary#tie');
+  expect(await page.locator('#tie h2').textContent()).toBe('brick tie, anchor');
+  await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Lessons' }).click();
+  await page.waitForURL('**/lessons');
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Lessons');
+  await close();
+});
