@@ -60,7 +60,10 @@ export default function StartPage() {
       <div className={styles.ways}>
         <section aria-labelledby="apprentice">
           <h2 id="apprentice">You are learning the trade</h2>
-          <p>Start with one topic. The first walls have one fault at most, and it is easy to see.</p>
+          <p>
+            Read a <Link href="/lessons">lesson</Link>, or start with one topic. The first walls have one
+            fault at most, and it is easy to see.
+          </p>
           <ul className={styles.topics}>
             {TOPICS.map((topic) => (
               <li key={topic}>

@@ -36,10 +36,24 @@ export default async function LessonsPage() {
       </ol>
       <ul>
         <li>
-          <Link href="/glossary">Words of the trade, with pictures</Link>
+          <Link href="/drawings" prefetch={false}>
+            Drawings that compute: change a thing and see what follows
+          </Link>
         </li>
         <li>
-          <Link href="/sources">Sources</Link>
+          <Link href="/questions" prefetch={false}>
+            Questions on each topic
+          </Link>
+        </li>
+        <li>
+          <Link href="/glossary" prefetch={false}>
+            Words of the trade, with pictures
+          </Link>
+        </li>
+        <li>
+          <Link href="/sources" prefetch={false}>
+            Sources
+          </Link>
         </li>
       </ul>
       <Caution lines={DRAWING_CAUTIONS} toSafety />
