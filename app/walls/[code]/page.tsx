@@ -47,7 +47,6 @@ export default async function WallPage({ params }: Props) {
             {ruleSetTitle(read.rules)}
           </Link>
         </p>
-        <ShareWall />
         <noscript>
           <p>
             Marking happens in your browser and needs JavaScript. Without it you can look at the wall only.
@@ -55,6 +54,8 @@ export default async function WallPage({ params }: Props) {
         </noscript>
       </header>
       <Practice key={exact} code={exact} label={`${title}, wall ${exact}`} />
+      {/* After the practice: it is not on the way to handing in. */}
+      <ShareWall />
     </>
   );
 }
