@@ -37,7 +37,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByLabel('How hard').selectOption('4 · Hard to see');
     await page.getByLabel(/^Wall number/).fill('twelve');
     await page.getByRole('button', { name: 'Lay the wall' }).click();
-    await page.getByText('"twelve" is not a whole number').waitFor();
+    await page.getByText('“twelve” is not a whole number').first().waitFor();
     expect(await page.getByLabel('Topic').inputValue()).toBe('ties');
     expect(await page.getByLabel(/^Wall number/).inputValue()).toBe('twelve');
     await page.getByLabel(/^Wall number/).fill('12');
