@@ -94,12 +94,6 @@ export function unitBeside(wall: Wall, unit: Unit, away: number): Unit {
   return found;
 }
 
-export function panelOf(wall: Wall, id: string): Panel {
-  const panel = wall.panels.find((each) => each.id === id);
-  if (panel === undefined) throw new NoRoom(`no panel ${id}`);
-  return panel;
-}
-
 /** No opening beside or just over the unit within two of its lengths. */
 function besideMortarOnly(wall: Wall, unit: Unit): boolean {
   return wall.openings.every(

@@ -191,11 +191,19 @@ function worstMeasure(angle: AngleSize, row: AngleRow): { readonly measured: Mm;
   return worst;
 }
 
-/** How far the face may stand past its support, mm: the stricter of a share of the depth and a fixed length. Infinity where both are silent. */
-export function overhangBound(rules: RuleSetId, depth: Mm): Mm {
+/** The overhang rule that governs at a bed depth, the stricter of a share of the depth and a fixed length; undefined where both are silent. */
+export function governingOverhang(
+  rules: RuleSetId,
+  depth: Mm,
+): { readonly limit: Limit; readonly bound: Mm } | undefined {
   const share = limitOf(rules, 'overhang-share');
   const fixed = limitOf(rules, 'overhang-fixed');
-  const byShare = share === undefined ? Number.POSITIVE_INFINITY : boundAt(share, { depth });
-  const byLength = fixed === undefined ? Number.POSITIVE_INFINITY : boundAt(fixed, { depth });
-  return Math.min(byShare, byLength);
+  const byShare = share && { limit: share, bound: boundAt(share, { depth }) };
+  const byLength = fixed && { limit: fixed, bound: boundAt(fixed, { depth }) };
+  return byShare && byLength ? (byLength.bound < byShare.bound ? byLength : byShare) : (byShare ?? byLength);
+}
+
+/** How far the face may stand past its support, mm. Infinity where the rules are silent. */
+export function overhangBound(rules: RuleSetId, depth: Mm): Mm {
+  return governingOverhang(rules, depth)?.bound ?? Number.POSITIVE_INFINITY;
 }

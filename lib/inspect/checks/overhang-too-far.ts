@@ -1,5 +1,4 @@
-import { boundAt } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
+import { governingOverhang } from '../../limits/bound';
 import { boxOf } from '../places';
 import type { Check } from '../sight';
 
@@ -8,24 +7,16 @@ export const overhangTooFar: Check = {
   id: 'overhang-too-far',
   measure: ({ wall, panels }, rules, see) => {
     if (wall.masonry !== 'anchored') return;
-    const { depth } = wall.family;
-    const share = limitOf(rules, 'overhang-share');
-    const fixed = limitOf(rules, 'overhang-fixed');
-    const stricter =
-      share && fixed
-        ? boundAt(fixed, { depth }) < boundAt(share, { depth })
-          ? fixed
-          : share
-        : (share ?? fixed);
-    if (stricter === undefined) return;
-    const bound = boundAt(stricter, { depth });
+    const governing = governingOverhang(rules, wall.family.depth);
+    if (governing === undefined) return;
+    const { limit, bound } = governing;
     for (const { placed, supports } of panels) {
       for (const support of supports) {
         if (support.material === 'wood') continue;
         const resting = placed.filter((each) => each.support === support);
         if (resting.length === 0) continue;
         see({
-          limit: stricter,
+          limit,
           end: 'at most',
           measured:
             resting.reduce((most, { unit }) => Math.max(most, unit.set), Number.NEGATIVE_INFINITY) -
