@@ -2,6 +2,7 @@ import { CATALOGUE } from '../lib/inspect/catalogue';
 import { type Explanation, explainMark } from '../lib/inspect/explain';
 import { CHECKS, type CheckId, type Finding } from '../lib/inspect/finding';
 import { inspect } from '../lib/inspect/inspect';
+import { toleranceOf } from '../lib/instruments/tolerance';
 import type { LimitKind, RuleSetId } from '../lib/limits/limit';
 import { ACTS, type Act, rightActOf } from '../lib/marking/act';
 import {
@@ -104,7 +105,7 @@ function findingResult(
 ): FindingResult {
   const { hazard, reach } = CATALOGUE[finding.check];
   const rightAct = rightActOf(hazard, reach);
-  const { within } = toleranceOf(finding.check);
+  const { within } = toleranceOf(finding.check, finding.unit);
   const result = match.findings[index];
   const shared = { finding, within, rightAct, mark: result?.mark ?? null };
   if (result?.outcome !== 'found') return { ...shared, outcome: 'missed', answer: {}, verdicts: MISSED };
@@ -229,9 +230,4 @@ function isCheck(fault: string): fault is CheckId {
 function shortened(text: unknown): string {
   const whole = String(text);
   return whole.length > 40 ? `${whole.slice(0, 40)}…` : whole;
-}
-
-/** A tape's reading: stands in until the instruments say how near each one comes. */
-function toleranceOf(_check: CheckId): { readonly within: number } {
-  return { within: 2 };
 }
