@@ -5,6 +5,7 @@ import { LessonCaution, SourceLink, TermLink } from '../../components/lesson/les
 import { LimitAnswer } from '../../components/lesson/limit-answer';
 import { PractiseLink } from '../../components/lesson/practise-link';
 import { QuestionsSlot } from '../../components/lesson/questions-slot';
+import { DRAWINGS } from '../../components/trade/drawings';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
@@ -26,7 +27,12 @@ const COMPONENTS = {
     const check = CHECKS.find((each) => each === id);
     return <strong>{check === undefined ? id : CATALOGUE[check].name}</strong>;
   },
-  Drawing: DrawingSlot,
+  Drawing: ({ name }: { readonly name: string }) => {
+    const drawing = DRAWINGS.find((each) => each.name === name);
+    return drawing === undefined ? null : (
+      <DrawingSlot name={drawing.name} title={drawing.title} summary={drawing.summary} />
+    );
+  },
   Questions: QuestionsSlot,
   Practise: (props: { readonly topic: string; readonly kind?: string; readonly children: ReactNode }) => (
     <p>
