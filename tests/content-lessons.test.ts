@@ -129,9 +129,7 @@ describe.each(Object.keys(LESSON_FAMILIES) as (keyof typeof LESSON_FAMILIES)[])(
 describe('glossary', () => {
   test('each word stands there once, and each picture can be drawn', () => {
     expect(new Set(GLOSSARY.map(({ id }) => id)).size).toBe(GLOSSARY.length);
-    const pictured = GLOSSARY.filter(({ picture }) => picture !== undefined);
-    expect(pictured.length).toBeGreaterThanOrEqual(9);
-    for (const { id } of pictured) expect(drawTerm(id)).toMatch(/^<svg[^>]* viewBox="/);
+    for (const { id } of GLOSSARY) expect(drawTerm(id)).toMatch(/^<svg[^>]* viewBox="/);
   }, 60_000);
 
   test('both sides of the ocean are heard', () => {
