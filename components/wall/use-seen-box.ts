@@ -22,11 +22,13 @@ export interface Seen {
 
 type Places = Readonly<Record<string, { readonly whole: Box; readonly box: Box } | undefined>>;
 
-/** What part of the drawing is seen, and how large a pixel is. Starts, and starts again for another drawing, with the whole. */
-export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
-  const [seen, setSeen] = useState({ whole, box: whole });
-  if (!sameBox(seen.whole, whole)) setSeen({ whole, box: whole });
-  const own = sameBox(seen.whole, whole) ? seen.box : whole;
+/**
+ * What part of the drawing is seen, and how large a pixel is. Each sheet starts with the whole, and keeps its place while another
+ * is looked at; views on the same sheet share it.
+ */
+export function useSeenBox(sheet: string, whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+  const [places, setPlaces] = useState<Places>({});
+  const own = keptIn(places, sheet, whole);
   const together = useSeenTogether(whole);
   const box = together?.box ?? own;
   const changeAll = together?.change;
@@ -45,8 +47,10 @@ export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Se
 
   const change = useCallback(
     (next: (box: Box) => Box) =>
-      changeAll ? changeAll(whole, next) : setSeen((old) => ({ ...old, box: next(old.box) })),
-    [changeAll, whole],
+      changeAll
+        ? changeAll(whole, next)
+        : setPlaces((old) => ({ ...old, [sheet]: { whole, box: next(keptIn(old, sheet, whole)) } })),
+    [changeAll, sheet, whole],
   );
   return {
     box,
@@ -58,6 +62,12 @@ export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Se
     showWhole: useCallback(() => change(() => whole), [change, whole]),
     closeTo: useCallback((target) => change(() => closeUp(whole, target)), [change, whole]),
   };
+}
+
+/** What was last seen of a sheet; the whole, if nothing was or if it is another drawing now. */
+function keptIn(places: Places, sheet: string, whole: Box): Box {
+  const kept = places[sheet];
+  return kept && sameBox(kept.whole, whole) ? kept.box : whole;
 }
 
 function sameBox(a: Box, b: Box): boolean {
