@@ -21,7 +21,11 @@ export interface OpenWall {
 }
 
 export function openWall(brief: Brief): OpenWall {
-  const wall = layWall(brief);
+  return openWallOf(layWall(brief));
+}
+
+/** The same for a wall that no brief lays: one of a pair, or one spoiled by hand. */
+export function openWallOf(wall: Wall): OpenWall {
   const parts = partsOf(wall);
   const { units } = wall;
   const survey = surveyOf(wall);

@@ -97,7 +97,7 @@ export function WallStage(props: {
 }
 
 /** First how to look, then where, if that look has several places. */
-function Places(props: {
+export function Places(props: {
   readonly views: readonly Place[];
   readonly viewKey: string;
   readonly onView: (key: string) => void;
@@ -126,7 +126,7 @@ function Places(props: {
 }
 
 /** What can be set in the look chosen. */
-function Controls(props: {
+export function Controls(props: {
   readonly wall: Wall;
   readonly viewKey: string;
   readonly looks: Looks;

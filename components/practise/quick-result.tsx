@@ -62,6 +62,7 @@ function QuickItem({ row, system }: { readonly row: QuickRow; readonly system: L
                 state: 'mark' as const,
                 ...finding.region,
               }))}
+              dimensions={row.findings.map(({ finding, number }) => ({ ...finding, number }))}
               selected={null}
               layer="units"
               system={system}

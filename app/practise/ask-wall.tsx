@@ -1,0 +1,43 @@
+import Link from 'next/link';
+import { redirect } from 'next/navigation';
+import { Caution } from '../../components/forms/caution';
+import { WallForm } from '../../components/forms/wall-form';
+import { MAX_SEED } from '../../lib/generate/brief';
+import { codeOf } from '../../lib/generate/wall-code';
+import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
+import { type Asked, askedBrief, BRIEF_FIELDS } from '../walls/asked-brief';
+import { faultyBrief } from './faulty-brief';
+
+/** The start of a way to practise that needs a wall with a fault: asks for one, and leads on to it. */
+export function AskWall(props: {
+  readonly asked: Asked;
+  /** The address of the way; the code of the wall comes after it. */
+  readonly way: string;
+  readonly title: string;
+  readonly what: string;
+  readonly send: string;
+}) {
+  const { asked, way, title, what, send } = props;
+  const { typed, problems, brief } = askedBrief(asked);
+  if (brief) redirect(`${way}/${codeOf(faultyBrief(brief))}`);
+  return (
+    <div className="column">
+      <h1>{title}</h1>
+      <p>{what}</p>
+      <WallForm
+        action={way}
+        send={send}
+        fields={BRIEF_FIELDS}
+        typed={typed}
+        problems={problems}
+        mostSeed={MAX_SEED}
+      />
+      <p>
+        <Link href="/practise" prefetch={false}>
+          Other ways to practise
+        </Link>
+      </p>
+      <Caution lines={LIMIT_CAUTIONS} />
+    </div>
+  );
+}

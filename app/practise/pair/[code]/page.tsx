@@ -1,0 +1,59 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { permanentRedirect } from 'next/navigation';
+import { Caution } from '../../../../components/forms/caution';
+import { TOPIC_TITLES } from '../../../../lib/generate/topics';
+import { codeOf } from '../../../../lib/generate/wall-code';
+import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
+import { ruleSetTitle } from '../../../../lib/limits/limits';
+import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../walls/brief-words';
+import { plainCode, readCode } from '../../../walls/read-code';
+import { WrongCode } from '../../../walls/wrong-code';
+import { faultyBrief, seedAfter } from '../../faulty-brief';
+import { PairPractice } from './pair-practice';
+
+interface Props {
+  readonly params: Promise<{ readonly code: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const read = readCode((await params).code);
+  return { title: typeof read === 'string' ? 'Wrong wall code' : `Pair ${codeOf(read)}` };
+}
+
+/** A code whose wall is sound leads on to the next that is not: there must be something to find. */
+export default async function PairPage({ params }: Props) {
+  const { code } = await params;
+  const read = readCode(code);
+  if (typeof read === 'string') return <WrongCode code={plainCode(code)} problem={read} />;
+  const brief = faultyBrief(read);
+  const exact = codeOf(brief);
+  if (code !== exact) permanentRedirect(`/practise/pair/${exact}`);
+  return (
+    <>
+      <h1>Pair: what differs?</h1>
+      <p className="column">
+        Both walls were laid from the same number. One is sound, the other was spoiled in one place or more.
+        Choose a look: both change. Zoom one: both zoom.
+      </p>
+      <p>
+        Pair <strong>{exact}</strong> · {KIND_TITLES[brief.kind]} · {TOPIC_TITLES[brief.topic]} ·{' '}
+        {DIFFICULTY_WORDS[brief.difficulty]?.toLowerCase()} · judged by{' '}
+        <Link href={`/limits/${brief.rules}`} prefetch={false}>
+          {ruleSetTitle(brief.rules)}
+        </Link>
+      </p>
+      <noscript>
+        <p>The walls are measured in your browser. That needs JavaScript.</p>
+      </noscript>
+      <PairPractice
+        key={exact}
+        code={exact}
+        next={`/practise/pair/${codeOf(faultyBrief(seedAfter(brief)))}`}
+      />
+      <div className="column">
+        <Caution lines={DRAWING_CAUTIONS} />
+      </div>
+    </>
+  );
+}

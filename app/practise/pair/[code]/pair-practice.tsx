@@ -1,0 +1,120 @@
+'use client';
+
+import { useEffect, useRef, useState } from 'react';
+import { ChoiceBar } from '../../../../components/forms/choice-bar';
+import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
+import { Controls, Places } from '../../../../components/practice/wall-stage';
+import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
+import { LiftSteps } from '../../../../components/practise/lift-steps';
+import styles from '../../../../components/practise/pair.module.css';
+import { PairResult } from '../../../../components/practise/pair-result';
+import { PairTickets } from '../../../../components/practise/pair-tickets';
+import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
+import { useLooks } from '../../../../components/wall/use-looks';
+import type { Layer } from '../../../../lib/views/targets';
+import { PairAsk } from './pair-ask';
+import { dimensionsOf, drawnOn } from './pair-drawn';
+import { lookFor, lookOn, looksOf, TICKETS } from './pair-looks';
+import { usePair } from './use-pair';
+
+/** Two walls from one seed, one of them spoiled: laid and measured in the browser. */
+export function PairPractice({ code, next }: { readonly code: string; readonly next: string }) {
+  const pair = usePair(code);
+  const { sound, spoiled, spoiledIs } = pair.pair;
+  const { side, rows, picked, opened } = pair;
+  const system = useLengthSystem(pair.brief.rules === 'united-states' ? 'inches' : 'mm');
+  const [look, setLook] = useState(sound.masonry === 'adhered' ? 'behind' : 'front');
+  const [layer, setLayer] = useState<Layer>('units');
+  const [lifted, setLifted] = useState(opened.sound.firstUnit);
+  const room = useRef<HTMLDivElement>(null);
+  const isTold = rows !== null;
+  const looks = useLooks(look, lookOn(sound, sound, look, lifted));
+  // A cut or a course is moved on both walls at once.
+  const isMoved = looks.view.kind === 'side-section' || looks.view.kind === 'above';
+
+  useEffect(() => {
+    if (isTold) room.current?.querySelector<HTMLElement>('#pair-heading')?.focus();
+  }, [isTold]);
+
+  const show = (number: number) => {
+    const finding = rows?.findings.find((each) => each.number === number)?.finding;
+    if (!finding) return;
+    const key = lookFor(finding, spoiled, sound);
+    setLook(key);
+    const [part] = finding.parts;
+    if (key === 'behind' && part) setLifted(part);
+    room.current?.scrollIntoView({ block: 'start' });
+  };
+  const walls = ([1, 2] as const).map((number): PairWall => {
+    const { wall, parts } = pair.openOf(number);
+    const canPick = side === number && !isTold;
+    return {
+      number,
+      wall,
+      view: isMoved ? looks.view : lookOn(wall, sound, look, lifted),
+      marks: drawnOn(number, pair, parts),
+      dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
+      selected: side === number ? picked : null,
+      ...(canPick ? { onPick: pair.pick } : {}),
+      below: look === TICKETS && (
+        <PairTickets
+          number={number}
+          batches={wall.batches}
+          picked={side === number ? picked : null}
+          onPick={canPick ? pair.pick : null}
+        />
+      ),
+    };
+  });
+
+  return (
+    <div ref={room} data-told={isTold}>
+      <div className={styles.bars}>
+        <Places views={looksOf(sound)} viewKey={look} onView={setLook} />
+        <Controls wall={sound} viewKey={look} looks={looks} system={system} />
+        {look === 'behind' && (
+          <LiftSteps
+            name={opened.sound.nameOf(lifted)}
+            onStep={(along, by) =>
+              setLifted(
+                along === 'course' ? opened.sound.unitFrom(lifted, by) : opened.sound.courseFrom(lifted, by),
+              )
+            }
+          />
+        )}
+      </div>
+      <PairWalls
+        walls={walls}
+        chosen={side}
+        layer={layer}
+        looking={looks.looking}
+        system={system}
+        look={look}
+      />
+      <div className={styles.bars}>
+        {side !== null && !isTold && (
+          <ChoiceBar legend="Take hold of" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
+        )}
+        <LengthChoice system={system} />
+      </div>
+      {rows ? (
+        <>
+          <PairResult rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
+          <p className={styles.next}>
+            <a className="button" href={next}>
+              Another pair like it
+            </a>
+            <a className="button button-plain" href={`/walls/${code}`}>
+              Open the spoiled wall as a full wall
+            </a>
+            <button type="button" className="button button-plain" onClick={pair.again}>
+              This pair again
+            </button>
+          </p>
+        </>
+      ) : (
+        <PairAsk pair={pair} lifted={look === 'behind' ? lifted : null} />
+      )}
+    </div>
+  );
+}

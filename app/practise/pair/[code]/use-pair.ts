@@ -1,0 +1,78 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import type { PickedPart } from '../../../../components/practice/part-facts';
+import type { PairRows } from '../../../../components/practise/pair-rows';
+import { parseCode } from '../../../../lib/generate/wall-code';
+import type { Part } from '../../../../lib/wall/parts';
+import { nearbyParts } from '../../../walls/nearby-parts';
+import { openWallOf } from '../../../walls/open-wall';
+import { pairOf } from '../../faulty-brief';
+import type { PairMark } from '../pair-key';
+
+/** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
+export function usePair(code: string) {
+  const brief = useMemo(() => parseCode(code), [code]);
+  const pair = useMemo(() => pairOf(brief), [brief]);
+  const opened = useMemo(
+    () => ({ sound: openWallOf(pair.sound), spoiled: openWallOf(pair.spoiled) }),
+    [pair],
+  );
+  const [side, setSide] = useState<1 | 2 | null>(null);
+  const [picked, setPicked] = useState<string | null>(null);
+  const [marks, setMarks] = useState<readonly PairMark[]>([]);
+  const [rows, setRows] = useState<PairRows | null>(null);
+  const [failed, setFailed] = useState(false);
+  const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
+  const pointed = side === null ? null : openOf(side);
+
+  const pickedPart = (): PickedPart | null => {
+    const part = picked === null ? undefined : pointed?.parts.get(picked);
+    if (!pointed || !part) return null;
+    const named = ({ id, kind }: Part) => ({ id, kind, name: pointed.nameOf(id) });
+    const nearby = nearbyParts(part, pointed.survey, pointed.parts).map(named);
+    return { ...named(part), nearby };
+  };
+  const tell = () => {
+    if (side === null) return;
+    setFailed(false);
+    import('../pair-key').then(
+      ({ pairRows }) => {
+        setPicked(null);
+        setRows(pairRows(pair, brief.rules, marks, side === pair.spoiledIs));
+      },
+      () => setFailed(true),
+    );
+  };
+  return {
+    brief,
+    pair,
+    opened,
+    side,
+    picked,
+    marks,
+    rows,
+    failed,
+    openOf,
+    pointed,
+    pickedPart: pickedPart(),
+    tell,
+    pick: setPicked,
+    /** Points to a wall. Marks belong to the wall they were made on. */
+    pointTo: (number: 1 | 2) => {
+      if (number !== side) setMarks([]);
+      setSide(number);
+      setPicked(null);
+    },
+    mark: (part: string, fault: PairMark['fault']) => {
+      setMarks([...marks.filter((each) => each.part !== part || each.fault !== fault), { part, fault }]);
+      setPicked(null);
+    },
+    remove: (index: number) => setMarks(marks.filter((_, at) => at !== index)),
+    again: () => {
+      setRows(null);
+      setMarks([]);
+      setSide(null);
+    },
+  };
+}
