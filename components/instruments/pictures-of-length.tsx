@@ -16,8 +16,9 @@ const MARKS: Readonly<
   inches: { step: inches(1 / 16), each: 16, half: 8, number: 1 },
 };
 
-/** The blade round the reading, with the thing measured above it. */
+/** The blade round the reading, with the thing measured above it; of a back, the squares counted. */
 export function TapePicture(shown: Shown) {
+  if (shown.reading?.unit === '%' || shown.reading?.unit === 'mm²') return <CountPicture {...shown} />;
   const value = shown.reading?.unit === 'mm' ? shownValue(shown) : 0;
   const { step, each, half, number } = MARKS[shown.system];
   const at = (mm: Mm) => MIDDLE + (mm - value) * PX_PER_MM;
@@ -54,7 +55,31 @@ export function TapePicture(shown: Shown) {
           </text>
         ))}
       <path className={styles.pointer} d={`M${MIDDLE} 60 l-6 -12 h12 z`} />
-      <line className={styles.line} x1={MIDDLE} x2={MIDDLE} y1={8} y2={98} />
+      <line className={styles.line} x1={MIDDLE} x2={MIDDLE} y1={8} y2={60} />
+    </PictureFrame>
+  );
+}
+
+const SQUARES = Array.from({ length: 100 }, (_, index) => index);
+/** A counted square is 10 mm each way. */
+const SQUARE_AREA = 100;
+
+/** A hundred squares: so many of each hundred are covered, or so many squares make up the bare patch. */
+function CountPicture(shown: Shown) {
+  const isShare = shown.reading?.unit === '%';
+  const count = Math.round(isShare ? shownValue(shown) : shownValue(shown) / SQUARE_AREA);
+  return (
+    <PictureFrame>
+      {SQUARES.map((square) => (
+        <rect
+          key={square}
+          className={square < count ? (isShare ? styles.mortar : styles.blade) : styles.brick}
+          x={10 + (square % 20) * 15}
+          y={22 + Math.floor(square / 20) * 15}
+          width={14}
+          height={14}
+        />
+      ))}
     </PictureFrame>
   );
 }
@@ -74,21 +99,7 @@ export function JointGaugePicture(shown: Shown) {
   );
   return (
     <PictureFrame>
-      <rect
-        className={styles.brick}
-        x={-4}
-        y={60 - gap - 60}
-        width={face + 4}
-        height={60 - gap + 60 - (60 - gap)}
-      />
-      <rect
-        className={styles.mortar}
-        x={-4}
-        y={60 - gap}
-        width={Math.max(0, tip - 8)}
-        height={2 * gap}
-        opacity={0}
-      />
+      <rect className={styles.brick} x={-4} y={-gap} width={face + 4} height={60} />
       <rect className={styles.brick} x={-4} y={60 + gap} width={face + 4} height={62} />
       <rect
         className={styles.mortar}
@@ -173,15 +184,15 @@ export function RodPicture(shown: Shown) {
   const rows = [0, 1, 2, 3, 4] as const;
   return (
     <PictureFrame>
-      <rect className={styles.mortar} x={110} y={0} width={206} height={116} />
-      {rows.map((row) => (
-        <g key={row} transform={`translate(0 ${98 - row * (22 + step)})`}>
-          <Bricks x={110 - (row % 2) * 38} y={0} count={row % 2 ? 4 : 3} width={66} height={17} />
-        </g>
-      ))}
-      <rect className={styles.blade} x={62} y={-2} width={26} height={122} />
-      <rect x={-2} y={0} width={64} height={120} fill="var(--raised)" />
-      <rect x={88} y={0} width={21} height={120} fill="var(--raised)" />
+      <svg x={110} y={0} width={206} height={116} aria-hidden="true">
+        <rect className={styles.mortar} width={206} height={116} />
+        {rows.map((row) => (
+          <g key={row} transform={`translate(0 ${98 - row * (22 + step)})`}>
+            <Bricks x={-(row % 2) * 38} y={0} count={row % 2 ? 4 : 3} width={66} height={17} />
+          </g>
+        ))}
+      </svg>
+      <rect className={styles.blade} x={62} y={-2} width={26} height={124} />
       {rows.map((row) => (
         <g key={row}>
           <line

@@ -10,11 +10,11 @@ export function LevelPicture(shown: Shown) {
   const level = (
     <g transform={`rotate(${upright ? -tilt : tilt})`}>
       <rect className={styles.body} x={-126} y={-17} width={252} height={34} rx={3} />
-      <rect x={-126} y={9} width={252} height={3} fill="var(--on-chalk)" opacity={0.35} />
+      <rect x={-126} y={9} width={252} height={3} fill="#ffffff" opacity={0.4} />
       <rect className={styles.vial} x={-36} y={-10} width={72} height={18} rx={9} />
       <ellipse className={styles.bubble} cx={slope * 2.4} cy={-1} rx={11} ry={6.5} />
       <path className={styles.tick} d="M-13 -10 v18 M13 -10 v18" strokeWidth={1.5} />
-      <circle cx={reading?.turned ? 112 : -112} cy={0} r={5} fill="var(--ochre)" stroke="var(--on-chalk)" />
+      <circle cx={reading?.turned ? 112 : -112} cy={0} r={5} fill="var(--ochre)" stroke="#ffffff" />
     </g>
   );
   if (upright) {

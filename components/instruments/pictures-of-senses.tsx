@@ -48,13 +48,7 @@ export function TieFinderPicture({ reading }: Shown) {
       {found && <path className={styles.dimension} d="M150 60 h46" strokeDasharray="4 3" strokeWidth={4} />}
       <g transform="translate(173 60)">
         <rect className={styles.body} x={-20} y={-34} width={40} height={68} rx={8} />
-        <circle
-          cx={0}
-          cy={-18}
-          r={7}
-          fill={found ? 'var(--ochre)' : 'var(--on-chalk)'}
-          opacity={found ? 1 : 0.4}
-        />
+        <circle cx={0} cy={-18} r={7} fill={found ? 'var(--ochre)' : '#ffffff'} opacity={found ? 1 : 0.4} />
         {found && <path className={styles.line} d="M30 -16 q8 16 0 32 M40 -24 q12 24 0 48" />}
       </g>
     </PictureFrame>

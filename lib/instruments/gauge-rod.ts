@@ -2,7 +2,7 @@ import type { PanelSurvey, Placed } from '../wall/survey';
 import { levelOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff, worked } from './read-off';
+import { type Hold, notNegative, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['gauge-rod'];
@@ -22,9 +22,9 @@ export function readGaugeRod({ part, panel, survey }: Place, hold: Hold): readon
   if (count < 2 || first.length === 0 || course.length === 0) return [];
   const rises = count - 1;
   const drift = levelOf(course) - levelOf(first) - rises * survey.wall.gauge;
-  const words = drift === 0 ? 'on its mark' : drift > 0 ? 'over its mark' : 'under its mark';
   const what = part.kind === 'panel' ? 'Top course against the rod' : 'Against the rod';
-  const whole = readOff(hold, what, { value: Math.abs(drift), unit: 'mm', resolution, error, words });
+  const read = readOff(hold, what, { value: drift, unit: 'mm', resolution, error });
+  const whole = sized(read, ['on its mark', 'over its mark', 'under its mark']);
   if (part.kind !== 'panel') return [whole];
   return [
     whole,
@@ -43,10 +43,10 @@ function bedReadings(placed: Placed | null, panel: PanelSurvey, hold: Hold): rea
   if (range === null) return [];
   const bed = (placed.bed.left + placed.bed.right) / 2;
   const mm = (what: string, value: number) =>
-    readOff(hold, what, { value, unit: 'mm', resolution: 0.1, error: 0.5 });
+    notNegative(readOff(hold, what, { value, unit: 'mm', resolution: 0.1, error: 0.5 }));
   return [
-    ...(bed >= range.least ? [mm('Thicker than the mean of eight beds by', bed - range.least)] : []),
-    ...(bed <= range.most ? [mm('Thinner than the mean of eight beds by', range.most - bed)] : []),
+    ...(bed > range.least ? [mm('Thicker than the mean of eight beds by', bed - range.least)] : []),
+    ...(bed < range.most ? [mm('Thinner than the mean of eight beds by', range.most - bed)] : []),
   ];
 }
 

@@ -10,7 +10,7 @@ const TAPE: Instrument = {
   unit: 'mm',
   source: 'common practice',
   lies: 'A bent hook or a sagging blade adds to every length. Start at the 100 mark and take 100 off to prove it.',
-  on: ['unit', 'course', 'support', 'opening', 'edge', 'tie', 'panel'],
+  on: ['unit', 'support', 'tie', 'edge', 'opening', 'course', 'panel'],
   between: ['unit', 'tie'],
 };
 
@@ -201,14 +201,16 @@ export const INSTRUMENT: Readonly<Record<InstrumentId, Instrument>> = {
   thermometer: THERMOMETER,
 };
 
-/** In the order of the list: those that can be held to such a part first, then those that cannot. */
+/** Those that can be held to such a part, the likeliest first (by the place of the kind in `on`); then those that cannot. */
 export function instrumentsFor(kind: PartKind): {
   readonly fits: readonly Instrument[];
   readonly others: readonly Instrument[];
 } {
   const all = INSTRUMENTS.map((id) => INSTRUMENT[id]);
+  const likely = ({ on }: Instrument) => (on.includes(kind) ? on.indexOf(kind) : on.length);
+  const fits = all.filter(({ on, between }) => on.includes(kind) || between.includes(kind));
   return {
-    fits: all.filter(({ on, between }) => on.includes(kind) || between.includes(kind)),
-    others: all.filter(({ on, between }) => !on.includes(kind) && !between.includes(kind)),
+    fits: fits.toSorted((a, b) => likely(a) - likely(b)),
+    others: all.filter((each) => !fits.includes(each)),
   };
 }

@@ -34,7 +34,7 @@ export interface Instrument {
   readonly source: 'common practice' | 'our proposal' | 'read off the object';
   /** How it lies when it is used badly. */
   readonly lies: string;
-  /** Parts it can be held to. */
+  /** Parts it can be held to, the likeliest first. */
   readonly on: readonly PartKind[];
   /** It also reads between two parts: first the one, then the other. */
   readonly between: readonly PartKind[];

@@ -2,14 +2,15 @@ import { headWidth } from '../wall/survey';
 import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff, worked } from './read-off';
+import { type Hold, notNegative, readOff, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['joint-gauge'];
 
 /** Joint thickness, in the clear between two arrises; of a bed at both ends of the unit on it. Of a lintel: the thickness of its steel. */
 export function readJointGauge({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
-  const mm = (what: string, value: number) => readOff(hold, what, { value, unit: 'mm', resolution, error });
+  const mm = (what: string, value: number) =>
+    notNegative(readOff(hold, what, { value, unit: 'mm', resolution, error }));
   const placed = unitAt(part, panel);
   if (part.kind === 'head') {
     return placed?.right ? [mm('Width of the joint', headWidth(placed.unit, placed.right.unit))] : [];

@@ -5,7 +5,7 @@ import type { Placed } from '../wall/survey';
 import { undersideAt } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff, worked } from './read-off';
+import { type Hold, readOff, sized, toStep, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['mason-line'];
@@ -37,14 +37,8 @@ export function readMasonLine({ part, panel }: Place, hold: Hold): readonly Read
   const run = end - first.x;
   const right = last.y - last.fall;
   const drop = first.y - right;
-  const words = drop === 0 ? 'level' : drop > 0 ? 'right end low' : 'right end high';
-  const whole = readOff(hold, 'Drop, end to end', {
-    value: Math.abs(drop),
-    unit: 'mm',
-    resolution,
-    error,
-    words,
-  });
+  const read = readOff(hold, 'Drop, end to end', { value: drop, unit: 'mm', resolution, error });
+  const whole = sized(read, ['level', 'right end low', 'right end high']);
   const shorter = RUNS.filter((each) => each.run < run).map((each) =>
     worked(hold, `That is, in ${each.name}`, {
       value: ((whole.value ?? 0) * each.run) / run,
@@ -61,10 +55,9 @@ function dipReadings(course: readonly Placed[], x: Mm, chord: Mm, run: Mm, hold:
   if (middle === undefined) return [];
   const sag = lineSag(run);
   const dip = chord - sag - undersideAt(middle, x);
-  const words = `${dip < 0 ? 'above the line' : 'under the line'}; the line itself sags ${Math.round(sag * 10) / 10} mm`;
-  return [
-    readOff(hold, 'Middle, against the line', { value: Math.abs(dip), unit: 'mm', resolution, error, words }),
-  ];
+  const reading = readOff(hold, 'Middle, against the line', { value: dip, unit: 'mm', resolution, error });
+  const itself = `the line itself sags ${toStep(sag, 0.1)} mm`;
+  return [sized(reading, [itself, `under it; ${itself}`, `above it; ${itself}`])];
 }
 
 function bowReadings(panel: Place['panel'], hold: Hold): readonly Reading[] {
@@ -73,14 +66,11 @@ function bowReadings(panel: Place['panel'], hold: Hold): readonly Reading[] {
   let worst = 0;
   for (const { off } of padsOf(panel, plane))
     if (off !== null && Math.abs(off) > Math.abs(worst)) worst = off;
-  const words = worst === 0 ? 'flat' : worst > 0 ? 'it bows out' : 'it lies hollow';
-  return [
-    readOff(hold, 'Farthest off the plane of the face', {
-      value: Math.abs(worst),
-      unit: 'mm',
-      resolution,
-      error,
-      words,
-    }),
-  ];
+  const reading = readOff(hold, 'Farthest off the plane of the face', {
+    value: worst,
+    unit: 'mm',
+    resolution,
+    error,
+  });
+  return [sized(reading, ['flat', 'it bows out', 'it lies hollow'])];
 }

@@ -4,7 +4,7 @@ import { perpendChainsOf } from '../wall/perpend-chains';
 import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff, worked } from './read-off';
+import { type Hold, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['plumb-line'];
@@ -38,21 +38,20 @@ export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): reado
   const plane = facePlaneOf(panel.placed);
   if (plane === null) return [];
   const height = heightOf(panel);
-  const words = plane.up === 0 ? 'plumb' : plane.up > 0 ? 'top leans out' : 'top leans back';
-  const whole = readOff(hold, 'Lean over the whole height', {
-    value: Math.abs(plane.up) * height,
+  const lean = readOff(hold, 'Lean over the whole height', {
+    value: plane.up * height,
     unit: 'mm',
     resolution,
     error,
-    words,
   });
+  const whole = sized(lean, ['plumb', 'top leans out', 'top leans back']);
   const shorter = RUNS.filter(({ run }) => run < height).map(({ run, name }) =>
     worked(hold, `That is, in ${name}`, {
       value: ((whole.value ?? 0) * run) / height,
       unit: 'mm',
       resolution,
       error,
-      words,
+      words: whole.words,
     }),
   );
   return [whole, ...shorter];

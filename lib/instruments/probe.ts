@@ -1,6 +1,6 @@
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff } from './read-off';
+import { type Hold, notNegative, readOff } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT.probe;
@@ -9,7 +9,8 @@ const SCALE = { resolution: 0.5, error: 1 } as const;
 
 /** Of a head joint: the share of it that is full, tried over its height. Of every joint, and of the panel for all of them: how far the mortar lies back. */
 export function readProbe({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
-  const back = readOff(hold, 'Mortar lies back', { value: panel.panel.recess, unit: 'mm', ...SCALE });
+  const depth = { value: panel.panel.recess, unit: 'mm', ...SCALE } as const;
+  const back = notNegative(readOff(hold, 'Mortar lies back', depth));
   if (part.kind !== 'head') return [back];
   const filled = survey.wall.heads.find(({ joint }) => joint === part.id)?.filled ?? 100;
   const reading = readOff(hold, 'Filled with mortar', { value: filled, unit: '%', resolution, error });

@@ -42,6 +42,20 @@ export function readOff(hold: Hold, what: string, truth: Truth): Reading {
   };
 }
 
+/** Words for a size of nothing, of one way (+) and of the other (−). */
+export type Ways = readonly [none: string, over: string, under: string];
+
+/** A size without its sign: the sign is in the words, by what was read and not by what is true. */
+export function sized(reading: Reading, ways: Ways): Reading {
+  const value = reading.value ?? 0;
+  return { ...reading, value: Math.abs(value), words: value === 0 ? ways[0] : value > 0 ? ways[1] : ways[2] };
+}
+
+/** A gap or a length cannot be less than nothing, whatever the hand does. */
+export function notNegative(reading: Reading): Reading {
+  return { ...reading, value: Math.max(0, reading.value ?? 0) };
+}
+
 /** A reading that two others or a quotient give: no draw of its own, only the step. Its error is theirs, gathered. */
 export function worked(hold: Hold, what: string, truth: Truth): Reading {
   const { value, resolution } = truth;

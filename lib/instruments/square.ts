@@ -1,7 +1,7 @@
 import type { Mm } from '../units';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff, worked } from './read-off';
+import { type Hold, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution } = INSTRUMENT.square;
@@ -40,14 +40,16 @@ export function readSquare({ part, survey }: Place, hold: Hold): readonly Readin
   const read = tape.value ?? 0;
   const off = (MM_PER_M * (read * read - along * along - across * across)) / (2 * along * across);
   return [
+    sized(
+      worked(hold, 'Return off square', {
+        value: off,
+        unit: 'mm per m',
+        resolution,
+        // d·Δd ÷ (a·b), in mm per m: the long side enters by its square.
+        error: (MM_PER_M * 5 * step * TAPE_ERROR) / (along * across) + resolution,
+      }),
+      ['square', 'it opens', 'it closes'],
+    ),
     tape,
-    worked(hold, 'Return off square', {
-      value: Math.abs(off),
-      unit: 'mm per m',
-      resolution,
-      // d·Δd ÷ (a·b), in mm per m: the long side enters by its square.
-      error: (MM_PER_M * 5 * step * TAPE_ERROR) / (along * across) + resolution,
-      words: off === 0 ? 'square' : off > 0 ? 'it opens' : 'it closes',
-    }),
   ];
 }

@@ -2,7 +2,7 @@ import type { Placed } from '../wall/survey';
 import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff } from './read-off';
+import { type Hold, readOff, sized, type Ways } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT.straightedge;
@@ -27,17 +27,13 @@ export function readStraightedge({ part, panel, survey }: Place, hold: Hold): re
   const placed = unitAt(part, panel);
   if (placed === null) return [];
   const { twist, id } = placed.unit;
-  const mm = (what: string, value: number, words: string) =>
-    readOff(hold, what, { value: Math.abs(value), unit: 'mm', resolution, error, words });
+  const mm = (what: string, value: number, ways: Ways) =>
+    sized(readOff(hold, what, { value, unit: 'mm', resolution, error }), ways);
   const faces = neighbourFaces(placed);
   const off = placed.proud - medianOf(faces);
   const drawn = survey.wall.projections.some(({ units }) => units.includes(id));
   return [
-    mm(
-      'One end against the other',
-      twist,
-      twist === 0 ? 'flat' : twist > 0 ? 'right end proud' : 'left end proud',
-    ),
+    mm('One end against the other', twist, ['flat', 'right end proud', 'left end proud']),
     ...(faces.length >= 3
       ? [
           mm(
@@ -45,7 +41,7 @@ export function readStraightedge({ part, panel, survey }: Place, hold: Hold): re
               ? 'Face against its neighbours, past what the drawing wants'
               : 'Face against its neighbours',
             off,
-            off === 0 ? 'flush' : off > 0 ? 'proud' : 'set back',
+            ['flush', 'proud', 'set back'],
           ),
         ]
       : []),

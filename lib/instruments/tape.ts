@@ -4,7 +4,7 @@ import type { PanelSurvey, Placed, Survey } from '../wall/survey';
 import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './read';
-import { type Hold, readOff } from './read-off';
+import { type Hold, readOff, sized, type Ways } from './read-off';
 import type { Reading } from './reading';
 import { edgeTieReadings, jambTieReadings, panelTieReadings, tieReadings } from './tape-ties';
 
@@ -12,6 +12,8 @@ const { resolution, error } = INSTRUMENT.tape;
 /** A back is counted in squares of 10 mm: to whole per cent, and to a square. */
 const COUNTED = { resolution: 1, error: 1 } as const;
 const SQUARES = { resolution: 10, error: 100 } as const;
+
+const STANDS: Ways = ['flush with it', 'past it', 'behind it'];
 
 export type ReadMm = (what: string, value: Mm) => Reading;
 
@@ -94,7 +96,10 @@ function supportReadings(
 ): readonly Reading[] {
   const { angle, fromX, toX, kind } = support;
   const faces = panel.placed.filter((each) => each.support === support).map(({ unit }) => unit.set);
-  const past = faces.length > 0 ? [mm('Units stand past its edge', Math.max(...faces) - support.front)] : [];
+  const past =
+    faces.length > 0
+      ? [sized(mm('Face of the units, from its edge', Math.max(...faces) - support.front), STANDS)]
+      : [];
   if (kind === 'ledge') return [...past, shareCarried(panel, hold), mm('Length', toX - fromX)];
   const over = panel.openings.filter(
     ({ x, y, width, height }) =>
