@@ -1,3 +1,4 @@
+import { ASKED_READING } from '../lib/inspect/asked-reading';
 import { CATALOGUE } from '../lib/inspect/catalogue';
 import { type Explanation, explainMark } from '../lib/inspect/explain';
 import { CHECKS, type CheckId, type Finding } from '../lib/inspect/finding';
@@ -14,7 +15,7 @@ import {
   LIMIT_KINDS,
   MISSED,
 } from '../lib/marking/five-marks';
-import type { PlacedMark, Sure } from '../lib/marking/mark';
+import { MOST_MARKS, MOST_NAMES_A_PART, type PlacedMark, type Sure } from '../lib/marking/mark';
 import { type MatchResult, matchMarks } from '../lib/marking/match';
 import { scoreWall } from '../lib/marking/wall-score';
 import type { Wall } from '../lib/wall/model';
@@ -70,9 +71,6 @@ export class GradingError extends Error {
 
 /** How far beside a fault's box a mark still means it, mm: about a joint and a half. */
 const SLACK = 16;
-export const MOST_MARKS = 200;
-/** More names than this on one part is guessing. */
-const MOST_NAMES_A_PART = 2;
 
 /** Marks a hand-in against the key of a wall. @throws GradingError for an unknown part or fault, or too many marks. */
 export function grade(wall: Wall, rules: RuleSetId, rawMarks: readonly RawMark[]): Result {
@@ -114,8 +112,15 @@ function findingResult(
     ...shared,
     outcome: result.rightName ? 'found' : 'wrong name',
     answer,
-    verdicts: judgeAnswer(finding, result.rightName, answer, within, rightAct),
+    verdicts: judgeAnswer(finding, result.rightName, comparable(answer, finding), within, rightAct),
   };
+}
+
+/** Without the reading where the finding is in another unit than a reader is asked for. */
+function comparable(answer: Answer, { check, unit }: Finding): Answer {
+  if (ASKED_READING[check].unit === unit) return answer;
+  const { reading: _, ...rest } = answer;
+  return rest;
 }
 
 /** What all marks of one finding say of it: those that name it first, and of these the first that says anything. */

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { ACTS } from '../lib/marking/act';
 import { LIMIT_KINDS } from '../lib/marking/five-marks';
+import { MOST_MARKS } from '../lib/marking/mark';
 import type { RawMark } from './grading';
 
 /** Marks that cannot be read: the message says where and what. */
@@ -8,7 +9,6 @@ export class MarksError extends Error {
   override name = 'MarksError';
 }
 
-const MOST_MARKS = 200;
 const MOST_READ = 1_000_000;
 const MOST_LETTERS = 200_000;
 

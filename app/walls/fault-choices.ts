@@ -1,12 +1,13 @@
 import type { FaultChoice } from '../../components/practice/part-facts';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
+import { ASKED_READING } from '../../lib/inspect/asked-reading';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
   const { name, looksLike, whereToLook, scope } = CATALOGUE[id];
-  return { id, name, looksLike, whereToLook, scope, family: familyOf(id) };
+  return { id, name, looksLike, whereToLook, scope, family: familyOf(id), asks: ASKED_READING[id] };
 });
 
 /** The first topic that has the fault. */

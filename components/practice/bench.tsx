@@ -11,13 +11,16 @@ export function Bench(props: {
   readonly canUndo: boolean;
   readonly cautions: readonly string[];
   readonly children: ReactNode;
+  /** The notebook, when something is in it. */
+  readonly notes: ReactNode;
   readonly onChange: (index: number) => void;
   readonly onRemove: (index: number) => void;
   readonly onUndo: () => void;
   readonly onSaySound: () => void;
   readonly onReview: () => void;
 }) {
-  const { marks, canUndo, cautions, children, onChange, onRemove, onUndo, onSaySound, onReview } = props;
+  const { marks, canUndo, cautions, children, notes, onChange, onRemove, onUndo, onSaySound, onReview } =
+    props;
   return (
     <div className={styles.bench}>
       {children}
@@ -38,6 +41,7 @@ export function Bench(props: {
           <p>None yet. Pick a place on the wall that looks wrong to you. Some walls are sound.</p>
         )}
       </section>
+      {notes}
       <div className={styles.steps}>
         {marks.length === 0 && (
           <button type="button" className="button button-plain" onClick={onSaySound}>

@@ -1,6 +1,6 @@
 'use client';
 
-import { useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import styles from './fault-chooser.module.css';
 import type { FaultChoice, Scope } from './part-facts';
@@ -25,21 +25,32 @@ export function FaultChooser(props: {
   readonly find: (words: string) => readonly CheckId[];
   readonly scope: Scope;
   readonly value: CheckId | null;
+  /** Only the fault chosen is shown. */
+  readonly folded: boolean;
+  readonly onFold: (folded: boolean) => void;
   readonly onChoose: (fault: CheckId) => void;
 }) {
-  const { faults, find, scope, value, onChoose } = props;
+  const { faults, find, scope, value, folded, onFold, onChoose } = props;
   const [words, setWords] = useState('');
   const id = useId();
   const asked = words.trim() !== '';
   const shown = asked
     ? find(words).flatMap((check) => faults.find((fault) => fault.id === check) ?? [])
     : faults;
+  const chosen = faults.find((fault) => fault.id === value);
+  const wasFolded = useRef(folded);
+  const justFolded = folded && !wasFolded.current;
+  useEffect(() => {
+    wasFolded.current = folded;
+  }, [folded]);
+  if (folded && chosen)
+    return <ChosenFault fault={chosen} takesFocus={justFolded} onUnfold={() => onFold(false)} />;
   const groups = asked ? [{ title: 'Best answers first', faults: shown }] : groupsOf(faults, scope);
   return (
     <fieldset className={styles.chooser}>
       <legend className={styles.legend}>What is wrong here?</legend>
       <label className={styles.filter}>
-        <span>Type a word to shorten the list</span>
+        <span>Type a word, plain or of the trade, to shorten the list</span>
         <input
           type="search"
           value={words}
@@ -72,6 +83,8 @@ export function FaultChooser(props: {
                       checked={fault.id === value}
                       aria-describedby={fault.id === value ? `${id}-looks` : undefined}
                       onChange={() => onChoose(fault.id)}
+                      // A press of the pointer settles it; arrows only walk along, and their click counts none.
+                      onClick={(event) => event.detail > 0 && onFold(true)}
                     />
                     <span>{fault.name}</span>
                   </label>
@@ -86,6 +99,31 @@ export function FaultChooser(props: {
           ))}
       </div>
     </fieldset>
+  );
+}
+
+/** The list folded to the fault chosen: the form stays short. */
+function ChosenFault(props: {
+  readonly fault: FaultChoice;
+  /** The list that had the focus has just gone. */
+  readonly takesFocus: boolean;
+  readonly onUnfold: () => void;
+}) {
+  const { fault, takesFocus, onUnfold } = props;
+  const again = useRef<HTMLButtonElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only when it comes up
+  useEffect(() => {
+    if (takesFocus) again.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <section className={styles.chosen} aria-label="What is wrong here">
+      <p className={styles.looks}>
+        <strong>{fault.name}.</strong> {fault.looksLike} <em>Where to look:</em> {fault.whereToLook}
+      </p>
+      <button type="button" ref={again} onClick={onUnfold}>
+        Choose another fault
+      </button>
+    </section>
   );
 }
 

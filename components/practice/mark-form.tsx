@@ -3,11 +3,15 @@
 import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Sure } from '../../lib/marking/mark';
+import type { LengthSystem } from '../../lib/units';
 import { ChoiceBar } from '../forms/choice-bar';
 import { FaultChooser } from './fault-chooser';
 import styles from './mark-form.module.css';
+import type { NotedReading } from './notebook';
 import { type FaultChoice, type PickedPart, placesFor, type Scope, scopeOf } from './part-facts';
 import type { Mark } from './practice-state';
+import { parseReading, readingText, readingUnit } from './reading-text';
+import { NOTHING_SAID, type Said, SayMore } from './say-more';
 import { SURE_WORDS } from './sure-words';
 
 const SURE_OPTIONS = [
@@ -16,30 +20,68 @@ const SURE_OPTIONS = [
   { value: '3', label: SURE_WORDS[3] },
 ] as const;
 
-/** Names the fault at the part picked. Used for a new mark, and to change one (`before`). */
+/** Names the fault at the part picked, and says more of it if the reader likes. Used for a new mark, and to change one (`before`). */
 export function MarkForm(props: {
   readonly picked: PickedPart;
   readonly faults: readonly FaultChoice[];
   readonly find: (words: string) => readonly CheckId[];
   readonly before?: Mark | undefined;
+  readonly system: LengthSystem;
+  /** Name of the rule set in use. */
+  readonly rules: string;
+  readonly notebook: readonly NotedReading[];
+  /** A reading the notebook hands over; each press hands a new object. */
+  readonly attached: { readonly reading: NotedReading } | null;
   /** Takes the mark, or says in a sentence why it cannot. */
   readonly onMark: (mark: Mark) => string | null;
 }) {
-  const { picked, faults, find, before, onMark } = props;
+  const { picked, faults, find, before, system, rules, notebook, attached, onMark } = props;
   const [faultId, setFaultId] = useState<CheckId | null>(before?.fault ?? null);
+  const [choosing, setChoosing] = useState(before === undefined);
   const [sure, setSure] = useState<Sure>(before?.sure ?? 2);
   const [placeId, setPlaceId] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
+  const [said, setSaid] = useState<Said>(() => saidBefore(before, faults, system));
+  const [more, setMore] = useState(said.reading !== '' || said.kind !== null || said.act !== null);
+  const [taken, setTaken] = useState<typeof attached>(null);
   const id = useId();
   const fault = faults.find((each) => each.id === faultId);
   const places = fault ? placesFor(fault, picked) : [];
   const place = places.find((each) => each.id === placeId) ?? places[0];
 
+  // A reading handed over waits for a fault that is read in its unit.
+  if (attached !== null && attached !== taken && fault) {
+    const { value, unit } = attached.reading;
+    setTaken(attached);
+    setMore(true);
+    if (value !== null && unit === fault.asks.unit) {
+      setSaid({ ...said, reading: readingText(value, unit, system) });
+      setProblem(null);
+    } else
+      setProblem(
+        `That reading does not fit: ${fault.name} is read in ${readingUnit(fault.asks.unit, system)}.`,
+      );
+  }
+
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!fault) setProblem('Choose a fault from the list first.');
-    else if (!place) setProblem(pickFirst(fault.scope));
-    else setProblem(onMark({ part: place.id, fault: fault.id, sure }));
+    if (!fault) return setProblem('Choose a fault from the list first.');
+    if (!place) return setProblem(pickFirst(fault.scope));
+    const reading = parseReading(said.reading, fault.asks.unit, system);
+    if (said.reading.trim() !== '' && reading === undefined) {
+      setMore(true);
+      return setProblem(
+        `“How much?” takes a number, like ${system === 'inches' ? '3/8 or 1 1/2' : '12 or 9.5'}.`,
+      );
+    }
+    setProblem(
+      onMark({
+        ...{ part: place.id, fault: fault.id, sure },
+        ...(reading === undefined ? {} : { reading }),
+        ...(said.kind === null ? {} : { kind: said.kind }),
+        ...(said.act === null ? {} : { act: said.act }),
+      }),
+    );
   };
 
   return (
@@ -49,12 +91,24 @@ export function MarkForm(props: {
         find={find}
         scope={scopeOf(picked.kind)}
         value={faultId}
+        folded={fault !== undefined && !choosing}
+        onFold={(folded) => setChoosing(!folded)}
         onChoose={(chosen) => {
           setFaultId(chosen);
           setPlaceId(null);
           setProblem(null);
+          // A reading of one fault is no reading of another.
+          setSaid({ ...said, reading: '' });
         }}
       />
+      {fault && (
+        <SayMore
+          {...{ fault, said, system, rules, notebook }}
+          open={more}
+          onSay={setSaid}
+          onToggle={setMore}
+        />
+      )}
       <div className={styles.finish} data-chosen={fault !== undefined}>
         {fault && place && places.length === 1 && (
           <p className={styles.where}>
@@ -98,6 +152,14 @@ export function MarkForm(props: {
       </div>
     </form>
   );
+}
+
+function saidBefore(before: Mark | undefined, faults: readonly FaultChoice[], system: LengthSystem): Said {
+  const unit = faults.find(({ id }) => id === before?.fault)?.asks.unit;
+  if (!before || unit === undefined) return NOTHING_SAID;
+  const { reading, kind = null, act = null } = before;
+  const text = unit === 'there or not' ? String(reading ?? '') : undefined;
+  return { reading: text ?? (reading === undefined ? '' : readingText(reading, unit, system)), kind, act };
 }
 
 /** Where a fault cannot go on the part picked nor on anything near it. */

@@ -1,15 +1,12 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import type { LengthSystem } from '../../lib/units';
-import { formatMeasure } from '../result/format-measure';
 import styles from './part-card.module.css';
 import type { PickedPart } from './part-facts';
 
-/** The part picked: its name, what can be read off there, and what else is at this place. On a phone it lies at the thumb. */
+/** The part picked: its name, what can be done there, and what else is at this place. On a phone it lies at the thumb. */
 export function PartCard(props: {
   readonly picked: PickedPart;
-  readonly system: LengthSystem;
   /** Before the name: what is being done here, when it is not a new mark. */
   readonly title?: string | undefined;
   readonly tools?: ReactNode;
@@ -17,7 +14,7 @@ export function PartCard(props: {
   readonly onClose: () => void;
   readonly children: ReactNode;
 }) {
-  const { picked, system, title, tools, onPick, onClose, children } = props;
+  const { picked, title, tools, onPick, onClose, children } = props;
   return (
     <section
       className={styles.card}
@@ -35,19 +32,7 @@ export function PartCard(props: {
           Close
         </button>
       </div>
-      {picked.readings.length > 0 && (
-        <dl className={styles.readings}>
-          {picked.readings.map((reading) => (
-            <div key={reading.label}>
-              <dt>{reading.label}</dt>
-              <dd>
-                {'mm' in reading ? formatMeasure(reading.mm, 'mm', system, reading.fine) : reading.text}
-              </dd>
-            </div>
-          ))}
-        </dl>
-      )}
-      {tools}
+      <div className={styles.tools}>{tools}</div>
       {picked.nearby.length > 0 && (
         <details className={styles.nearby}>
           <summary>Also here: joints, course, panel …</summary>

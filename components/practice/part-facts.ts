@@ -1,5 +1,4 @@
 import type { CheckId } from '../../lib/inspect/finding';
-import type { Mm } from '../../lib/units';
 import type { PartKind } from '../../lib/wall/parts';
 
 /** A part of the wall with the name a reader sees. */
@@ -9,14 +8,7 @@ export interface NamedPart {
   readonly name: string;
 }
 
-/** Something read off at a part: a length, or words. Never a verdict. */
-export type Reading =
-  /** `fine`: as a caliper reads it. */
-  | { readonly label: string; readonly mm: Mm; readonly fine?: boolean }
-  | { readonly label: string; readonly text: string };
-
 export interface PickedPart extends NamedPart {
-  readonly readings: readonly Reading[];
   /** What else can be marked at this place, nearest first: its joints, its course, its panel, what carries it. */
   readonly nearby: readonly NamedPart[];
 }
@@ -42,6 +34,8 @@ export interface FaultChoice {
   readonly family: string;
   /** What it is marked on. */
   readonly scope: Scope;
+  /** What is measured for it, and in which unit. */
+  readonly asks: { readonly what: string; readonly unit: string };
 }
 
 export function scopeOf(kind: PartKind): Scope {

@@ -13,3 +13,8 @@ export interface PlacedMark {
   readonly fault: string;
   readonly sure: Sure;
 }
+
+/** More marks than this on one wall are refused. */
+export const MOST_MARKS = 200;
+/** More names than this on one part is guessing. */
+export const MOST_NAMES_A_PART = 2;

@@ -8,13 +8,13 @@ const FAULT: FaultChoice = {
   whereToLook: 'Front.',
   family: 'Line',
   scope: 'course',
+  asks: { what: 'Drop', unit: 'mm' },
 };
 const PANEL = { id: 'A', kind: 'panel', name: 'The whole panel' } as const;
 const EDGE: PickedPart = {
   id: 'A-left-end',
   kind: 'edge',
   name: 'The left end',
-  readings: [],
   nearby: [PANEL],
 };
 

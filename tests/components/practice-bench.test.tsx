@@ -3,14 +3,35 @@ import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { Bench } from '../../components/practice/bench';
 import { MarkForm } from '../../components/practice/mark-form';
+import type { NotedReading } from '../../components/practice/notebook';
 import { PartCard } from '../../components/practice/part-card';
 import type { Mark } from '../../components/practice/practice-state';
+import type { LengthSystem } from '../../lib/units';
 import { FAULTS, findByName, UNIT } from './practice-samples';
 
-function showForm(onMark: (mark: Mark) => string | null, before?: Mark) {
-  render(<MarkForm picked={UNIT} faults={FAULTS} find={findByName} before={before} onMark={onMark} />);
-  return userEvent.setup();
+function showForm(
+  onMark: (mark: Mark) => string | null,
+  before?: Mark,
+  { system = 'mm', notebook = [] }: { system?: LengthSystem; notebook?: readonly NotedReading[] } = {},
+) {
+  const shared = { picked: UNIT, faults: FAULTS, find: findByName, rules: 'Canada', system, notebook };
+  const view = render(<MarkForm {...shared} attached={null} before={before} onMark={onMark} />);
+  const attach = (reading: NotedReading) =>
+    view.rerender(<MarkForm {...shared} attached={{ reading }} before={before} onMark={onMark} />);
+  return Object.assign(userEvent.setup(), { attach });
 }
+
+const TWIST: NotedReading = {
+  instrument: 'straightedge',
+  part: 'A3.2',
+  what: 'Right end proud',
+  value: 9.5,
+  unit: 'mm',
+  words: null,
+  error: 0.2,
+  fine: false,
+  turned: false,
+};
 
 test('faults that go with the part come first, the others by family', () => {
   showForm(() => null);
@@ -82,19 +103,97 @@ test('nothing is marked without a fault, and an objection is said in place', asy
   expect(screen.getByRole('alert').textContent).toBe('This part has two marks already.');
 });
 
-test('changing a mark starts from what was said before', () => {
-  showForm(() => null, { part: 'A3.2', fault: 'twisted-unit', sure: 1 });
-  expect(screen.getByRole('radio', { name: 'Twisted unit' })).toBeChecked();
+test('changing a mark starts from what was said before, readings in the lengths chosen', () => {
+  showForm(
+    () => null,
+    { part: 'A3.2', fault: 'twisted-unit', sure: 1, reading: 9.525, act: 'put right now' },
+    { system: 'inches' },
+  );
+  expect(screen.getByText('Twisted unit.').tagName).toBe('STRONG');
   expect(screen.getByRole('radio', { name: 'Unsure' })).toBeChecked();
+  // 9.525 mm is three eighths of an inch.
+  expect(screen.getByRole('textbox')).toHaveValue('3/8');
+  expect(screen.getByRole('radio', { name: 'Put it right now' })).toBeChecked();
   expect(screen.getByRole('button', { name: 'Change the mark' }).textContent).toBe('Change the mark');
 });
 
-test('the card gives readings in the lengths chosen, offers what is near, and closes with Escape', async () => {
+test('the list folds to the fault chosen, and unfolds for another', async () => {
+  const user = showForm(() => null);
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  expect(screen.queryByRole('searchbox')).toBeNull();
+  expect(screen.getByRole('button', { name: 'Choose another fault' })).toHaveFocus();
+  await user.click(screen.getByRole('button', { name: 'Choose another fault' }));
+  expect(screen.getByRole('radio', { name: 'Twisted unit' })).toBeChecked();
+});
+
+test('with the keyboard the list stays while the arrows walk along it', async () => {
+  const user = showForm(() => null);
+  screen.getByRole('radio', { name: 'Twisted unit' }).focus();
+  await user.keyboard('{ArrowDown}');
+  expect(screen.getByRole('radio', { name: 'Joint too thick' })).toBeChecked();
+  expect(screen.getByRole('searchbox')).toBeVisible();
+});
+
+test('more can be said: how much, by which requirement, and what to do', async () => {
+  const marks: Mark[] = [];
+  const user = showForm((mark) => {
+    marks.push(mark);
+    return null;
+  });
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  await user.click(screen.getByText(/^Say more/));
+  await user.type(screen.getByRole('textbox', { name: /How much/ }), '9,5');
+  await user.click(screen.getByRole('radio', { name: /^Good practice/ }));
+  await user.click(screen.getByRole('radio', { name: 'Put it right now' }));
+  expect(screen.getByText('9,5 mm · good practice · put right now').tagName).toBe('SPAN');
+  await user.click(screen.getByRole('button', { name: 'Mark it' }));
+  expect(marks).toEqual([
+    {
+      part: 'A3.2',
+      fault: 'twisted-unit',
+      sure: 2,
+      reading: 9.5,
+      kind: 'good practice',
+      act: 'put right now',
+    },
+  ]);
+});
+
+test('a reading that is no number is asked for again, and what was typed stays', async () => {
+  const marks: Mark[] = [];
+  const user = showForm((mark) => {
+    marks.push(mark);
+    return null;
+  });
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  await user.click(screen.getByText(/^Say more/));
+  await user.type(screen.getByRole('textbox', { name: /How much/ }), 'a lot');
+  await user.click(screen.getByRole('button', { name: 'Mark it' }));
+  expect(screen.getByRole('alert').textContent).toBe('“How much?” takes a number, like 12 or 9.5.');
+  expect(screen.getByRole('textbox', { name: /How much/ })).toHaveValue('a lot');
+  expect(marks).toEqual([]);
+});
+
+test('a reading out of the notebook is taken over, from the form or from the notebook', async () => {
+  const user = showForm(() => null, undefined, { notebook: [TWIST] });
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  await user.click(screen.getByText(/^Say more/));
+  await user.click(screen.getByRole('button', { name: 'Use 9.5 mm: right end proud' }));
+  expect(screen.getByRole('textbox', { name: /How much/ })).toHaveValue('9.5');
+  user.attach({ ...TWIST, value: 8 });
+  expect(screen.getByRole('textbox', { name: /How much/ })).toHaveValue('8');
+  user.attach({ ...TWIST, unit: '%' });
+  expect(screen.getByRole('alert').textContent).toBe(
+    'That reading does not fit: Twisted unit is read in mm.',
+  );
+});
+
+test('the card has the tools handed in, offers what is near, and closes with Escape', async () => {
   const heard: string[] = [];
   render(
     <PartCard
       picked={UNIT}
-      system="inches"
+      tools={<button type="button">Lift it</button>}
       onPick={(part) => heard.push(part)}
       onClose={() => heard.push('closed')}
     >
@@ -102,11 +201,7 @@ test('the card gives readings in the lengths chosen, offers what is near, and cl
     </PartCard>,
   );
   const card = screen.getByRole('region', { name: 'Course 3, unit 2' });
-  expect(
-    within(card)
-      .getAllByRole('definition')
-      .map(({ textContent }) => textContent),
-  ).toEqual(['7 1/2 in', '1/2 in', '60 %']);
+  expect(within(card).getByRole('button', { name: 'Lift it' })).toBeVisible();
   const user = userEvent.setup();
   await user.click(screen.getByText(/^Also here/));
   await user.click(screen.getByRole('button', { name: 'The whole of course 3' }));
@@ -133,6 +228,7 @@ test('the bench lists marks by number and lets each be changed, removed or undon
       marks={marks}
       canUndo
       cautions={['A caution.']}
+      notes={null}
       onChange={(index) => heard.push(`change ${index}`)}
       onRemove={(index) => heard.push(`remove ${index}`)}
       onUndo={() => heard.push('undo')}

@@ -9,6 +9,7 @@ export const FAULTS: readonly FaultChoice[] = [
     whereToLook: 'Front.',
     family: 'Line',
     scope: 'unit',
+    asks: { what: 'One end proud of the other', unit: 'mm' },
   },
   {
     id: 'thick-joint',
@@ -17,6 +18,7 @@ export const FAULTS: readonly FaultChoice[] = [
     whereToLook: 'Front.',
     family: 'Joints',
     scope: 'joint',
+    asks: { what: 'Thickness', unit: 'mm' },
   },
   {
     id: 'out-of-plumb',
@@ -25,6 +27,7 @@ export const FAULTS: readonly FaultChoice[] = [
     whereToLook: 'Front.',
     family: 'Line',
     scope: 'panel',
+    asks: { what: 'Lean', unit: 'mm' },
   },
 ];
 
@@ -32,11 +35,6 @@ export const UNIT: PickedPart = {
   id: 'A3.2',
   kind: 'unit',
   name: 'Course 3, unit 2',
-  readings: [
-    { label: 'Length', mm: 190 },
-    { label: 'Left joint', mm: 12.7 },
-    { label: 'Back covered', text: '60 %' },
-  ],
   nearby: [
     { id: 'A3.2-bed', kind: 'bed', name: 'Bed joint under unit 2, course 3' },
     { id: 'A3.1/2', kind: 'head', name: 'Head joint between units 1 and 2, course 3' },

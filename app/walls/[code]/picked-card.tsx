@@ -1,61 +1,78 @@
 'use client';
 
 import { useMemo } from 'react';
+import { InstrumentBench } from '../../../components/instruments/instrument-bench';
 import { leftWords } from '../../../components/practice/lifted-bar';
 import { MarkForm } from '../../../components/practice/mark-form';
 import { PartCard } from '../../../components/practice/part-card';
 import type { PickedPart } from '../../../components/practice/part-facts';
 import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
-import type { LengthSystem } from '../../../lib/units';
-import { MOST_MARKS } from '../../grading';
+import { readAt } from '../../../lib/instruments/read';
+import { ruleSetTitle } from '../../../lib/limits/limits';
+import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';
 import { FAULT_CHOICES } from '../fault-choices';
 import { nearbyParts } from '../nearby-parts';
 import type { OpenWall } from '../open-wall';
-import { readingsOf } from '../part-readings';
-import type { useLifting } from './use-lifting';
+import type { usePractice } from './use-practice';
 
-const MOST_NAMES_A_PART = 2;
-
-/** The card of the part picked, with the form that marks it or changes a mark on it. */
+/** The card of the part picked: what instruments read there, and the form that marks it or changes a mark on it. */
 export function PickedCard(props: {
-  readonly open: OpenWall;
+  readonly practice: ReturnType<typeof usePractice>;
   readonly part: string;
-  readonly lifting: ReturnType<typeof useLifting>;
-  /** The view behind a unit is chosen. */
-  readonly looksBehind: boolean;
-  /** Index of the mark being changed. */
-  readonly changing: number | null;
-  readonly marks: readonly Mark[];
-  readonly system: LengthSystem;
-  readonly onPick: (part: string) => void;
-  readonly onLift: () => void;
-  readonly onClose: () => void;
-  readonly onMark: (mark: Mark) => void;
 }) {
-  const { open, part: id, lifting, looksBehind, changing, marks, system } = props;
-  const { onPick, onLift, onClose, onMark } = props;
-  const lifted = lifting.isOpen && lifting.unit === id;
-  const picked = useMemo(() => pickedPart(open, id, lifted), [open, id, lifted]);
-  if (!picked) return null;
+  const { practice, part: id } = props;
+  const { open, work, changing, system, lifting } = practice;
+  const picked = useMemo(() => pickedPart(open, id), [open, id]);
+  const part = open.parts.get(id);
+  if (!picked || !part) return null;
+  const lifted = work.opened.includes(id);
   return (
     <PartCard
       picked={picked}
-      system={system}
       title={changing === null ? undefined : `Change mark ${changing + 1}:`}
-      tools={picked.kind === 'unit' && !(lifted && looksBehind) && <Lift {...{ lifting, lifted, onLift }} />}
-      onPick={onPick}
-      onClose={onClose}
+      tools={
+        <>
+          {picked.kind === 'unit' && !(lifted && practice.viewKey === 'behind') && (
+            <Lift lifting={lifting} lifted={lifted} onLift={practice.liftHere} />
+          )}
+          <details open={practice.measuring} onToggle={(event) => practice.measure(event.currentTarget.open)}>
+            <summary>Measure here</summary>
+            <InstrumentBench
+              part={id}
+              partKind={picked.kind}
+              partName={picked.name}
+              read={(instrument, { turned, from }) =>
+                readAt(open.survey, instrument, part, {
+                  turned,
+                  lifted,
+                  from: from === null ? null : (open.parts.get(from) ?? null),
+                })
+              }
+              notebook={work.readings}
+              onNote={practice.note}
+              system={system}
+            />
+          </details>
+        </>
+      }
+      onPick={practice.pick}
+      onClose={practice.close}
     >
       <MarkForm
+        key={`${id} ${changing ?? 'new'}`}
         picked={picked}
         faults={FAULT_CHOICES}
         find={findFaults}
-        before={changing === null ? undefined : marks[changing]}
+        before={changing === null ? undefined : work.marks[changing]}
+        system={system}
+        rules={ruleSetTitle(practice.brief.rules)}
+        notebook={work.readings}
+        attached={practice.attached}
         onMark={(mark) => {
-          const others = marks.filter((_, index) => index !== changing);
+          const others = work.marks.filter((_, index) => index !== changing);
           const objection = objectionTo(mark, others);
-          if (objection === null) onMark(mark);
+          if (objection === null) practice.mark(mark);
           return objection;
         }}
       />
@@ -64,7 +81,7 @@ export function PickedCard(props: {
 }
 
 function Lift(props: {
-  readonly lifting: ReturnType<typeof useLifting>;
+  readonly lifting: { readonly left: number; readonly most: number };
   readonly lifted: boolean;
   readonly onLift: () => void;
 }) {
@@ -72,23 +89,22 @@ function Lift(props: {
   const words = leftWords(lifting.left, lifting.most);
   if (!lifted && lifting.left === 0) return <p>{words}</p>;
   return (
-    <>
+    <p>
       <button type="button" onClick={onLift}>
         {lifted ? 'Look behind it again' : 'Lift it and look behind'}
       </button>{' '}
       {!lifted && words}
-    </>
+    </p>
   );
 }
 
-function pickedPart({ survey, parts, nameOf }: OpenWall, id: string, lifted: boolean): PickedPart | null {
+function pickedPart({ survey, parts, nameOf }: OpenWall, id: string): PickedPart | null {
   const part = parts.get(id);
   if (!part) return null;
   return {
     id,
     kind: part.kind,
     name: nameOf(id),
-    readings: readingsOf(part, survey, lifted),
     nearby: nearbyParts(part, survey, parts).map((each) => ({
       id: each.id,
       kind: each.kind,

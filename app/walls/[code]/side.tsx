@@ -84,6 +84,7 @@ export function Side(props: {
       onUndo={practice.undo}
       onSaySound={practice.saySound}
       onReview={practice.review}
+      notes={<Notes practice={practice} />}
     >
       <Card practice={practice} />
     </Bench>
@@ -92,24 +93,25 @@ export function Side(props: {
 
 /** The card of the part picked, once what it needs is here. */
 function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { picked, changing, lifting, second } = practice;
+  const { picked, second } = practice;
   if (picked === null) return null;
   if (second.part === null) return <Awaited parts={[second]} />;
   const { PickedCard } = second.part;
+  return <PickedCard practice={practice} part={picked} />;
+}
+
+/** What was read so far. Beside the wall whether a part is picked or not. */
+function Notes({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
+  const { work, picked, open, system, second } = practice;
+  if (work.readings.length === 0 || second.part === null) return null;
+  const { Notebook } = second.part;
   return (
-    <PickedCard
-      key={`${picked} ${changing ?? 'new'}`}
-      open={practice.open}
-      part={picked}
-      lifting={lifting}
-      looksBehind={practice.viewKey === 'behind'}
-      changing={changing}
-      marks={practice.work.marks}
-      system={practice.system}
-      onPick={practice.pick}
-      onLift={practice.liftHere}
-      onClose={practice.close}
-      onMark={practice.mark}
+    <Notebook
+      notebook={work.readings}
+      nameOf={open.nameOf}
+      onForget={practice.forget}
+      onAttach={picked === null ? undefined : practice.attach}
+      system={system}
     />
   );
 }

@@ -39,6 +39,8 @@ export function usePractice(code: string, setWork: SetWork | null) {
   const [ticketsOpen, setTicketsOpen] = useState(brief.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
+  const [measuring, measure] = useState(false);
+  const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
   const isLooking = work.phase === 'looking';
   const second = usePart(loadSecond, true);
@@ -52,6 +54,7 @@ export function usePractice(code: string, setWork: SetWork | null) {
   const take = (part: string | null, change: number | null = null) => {
     setPicked(part);
     setChanging(change);
+    setAttached(null);
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
   const pick = (part: string) => {
@@ -109,7 +112,11 @@ export function usePractice(code: string, setWork: SetWork | null) {
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
   };
-  const note = (reading: NotedReading) => dispatch({ kind: 'note', reading });
+  const note = (reading: NotedReading) => {
+    dispatch({ kind: 'note', reading });
+    setSaid('Noted.');
+  };
+  const attach = (reading: NotedReading) => setAttached({ reading });
   const forget = (index: number) => dispatch({ kind: 'forget', index });
   const saySound = () => {
     take(null);
@@ -170,7 +177,22 @@ export function usePractice(code: string, setWork: SetWork | null) {
       faultName: faultName(each.fault),
       partName: nameOf(each.part),
     })),
-    ...{ pick, close, view: setViewKey, step, lift, liftHere, mark, change, remove, undo, note, forget },
+    ...{
+      pick,
+      close,
+      view: setViewKey,
+      step,
+      lift,
+      liftHere,
+      mark,
+      change,
+      remove,
+      undo,
+      note,
+      forget,
+      attach,
+    },
+    ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
     openTickets: setTicketsOpen,
   };

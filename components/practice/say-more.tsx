@@ -1,0 +1,123 @@
+'use client';
+
+import { useId } from 'react';
+import type { LimitKind } from '../../lib/limits/limit';
+import { ACTS, type Act } from '../../lib/marking/act';
+import { LIMIT_KINDS } from '../../lib/marking/five-marks';
+import type { LengthSystem } from '../../lib/units';
+import { ChoiceBar } from '../forms/choice-bar';
+import { formatMeasure } from '../result/format-measure';
+import { ACT_WORDS, KIND_WORDS } from './answer-words';
+import type { NotedReading } from './notebook';
+import type { FaultChoice } from './part-facts';
+import { readingText, readingUnit } from './reading-text';
+import styles from './say-more.module.css';
+
+/** What may be said of a mark beyond place, name and certainty. All of it can be left out. */
+export interface Said {
+  /** As typed. */
+  readonly reading: string;
+  readonly kind: LimitKind | null;
+  readonly act: Act | null;
+}
+
+export const NOTHING_SAID: Said = { reading: '', kind: null, act: null };
+
+const KIND_OPTIONS = LIMIT_KINDS.map((value) => ({ value, label: KIND_WORDS[value] }));
+const ACT_OPTIONS = ACTS.map((value) => ({ value, label: ACT_WORDS[value] }));
+const PRESENT_OPTIONS = [
+  { value: '1', label: 'It is there' },
+  { value: '0', label: 'It is not there' },
+] as const;
+/** Readings offered out of the notebook: the latest that fit. */
+const MOST_OFFERED = 3;
+
+/** Folded until it is wanted: how much, which requirement, what to do. */
+export function SayMore(props: {
+  readonly fault: FaultChoice;
+  readonly said: Said;
+  readonly open: boolean;
+  readonly system: LengthSystem;
+  /** Name of the rule set in use. */
+  readonly rules: string;
+  readonly notebook: readonly NotedReading[];
+  readonly onSay: (said: Said) => void;
+  readonly onToggle: (open: boolean) => void;
+}) {
+  const { fault, said, open, system, rules, notebook, onSay, onToggle } = props;
+  const { what, unit } = fault.asks;
+  const id = useId();
+  const fitting = notebook.filter((each) => each.value !== null && each.unit === unit).slice(-MOST_OFFERED);
+  return (
+    <details className={styles.more} open={open} onToggle={(event) => onToggle(event.currentTarget.open)}>
+      <summary>
+        Say more <span className={styles.given}>{givenWords(said, unit, system)}</span>
+      </summary>
+      <div className={styles.parts}>
+        {unit === 'there or not' ? (
+          <ChoiceBar
+            legend="How much?"
+            options={PRESENT_OPTIONS}
+            value={PRESENT_OPTIONS.find(({ value }) => value === said.reading)?.value ?? null}
+            onChoose={(reading) => onSay({ ...said, reading })}
+          />
+        ) : (
+          <div className={styles.reading}>
+            <label htmlFor={`${id}-reading`}>
+              <strong>How much?</strong> {what}
+            </label>
+            <span className={styles.box}>
+              <input
+                id={`${id}-reading`}
+                inputMode={system === 'inches' ? 'text' : 'decimal'}
+                autoComplete="off"
+                value={said.reading}
+                aria-describedby={`${id}-unit`}
+                onChange={(event) => onSay({ ...said, reading: event.target.value })}
+              />
+              <span id={`${id}-unit`}>{readingUnit(unit, system)}</span>
+            </span>
+            {fitting.length > 0 && (
+              <div className={styles.offers}>
+                {fitting.map((each) => (
+                  <button
+                    key={`${each.part} ${each.instrument} ${each.what} ${each.turned}`}
+                    type="button"
+                    onClick={() => onSay({ ...said, reading: readingText(each.value ?? 0, unit, system) })}
+                  >
+                    Use {formatMeasure(each.value ?? 0, unit, system, each.fine)}: {each.what.toLowerCase()}
+                  </button>
+                ))}
+              </div>
+            )}
+          </div>
+        )}
+        <ChoiceBar
+          legend={`Which requirement? Judged by ${rules}`}
+          options={KIND_OPTIONS}
+          value={said.kind}
+          onChoose={(kind) => onSay({ ...said, kind })}
+        />
+        <ChoiceBar
+          legend="What to do?"
+          options={ACT_OPTIONS}
+          value={said.act}
+          onChoose={(act) => onSay({ ...said, act })}
+        />
+        {(said.reading !== '' || said.kind !== null || said.act !== null) && (
+          <button type="button" className={styles.clear} onClick={() => onSay(NOTHING_SAID)}>
+            Clear these three
+          </button>
+        )}
+      </div>
+    </details>
+  );
+}
+
+/** Behind the folded line: what has been said, or what can be. */
+function givenWords({ reading, kind, act }: Said, unit: string, system: LengthSystem): string {
+  const present = PRESENT_OPTIONS.find(({ value }) => value === reading)?.label.toLowerCase();
+  const amount = unit === 'there or not' ? present : reading && `${reading} ${readingUnit(unit, system)}`;
+  const given = [amount, kind, act].filter((each) => each);
+  return given.length > 0 ? given.join(' · ') : '(if you like): how much, which requirement, what to do';
+}
