@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { headingFont, textFont } from './fonts';
 import './globals.css';
 import { SiteNav } from './site-nav';
+import { TargetsChoice } from './targets-choice';
 import { THEME_SCRIPT } from './theme';
 import { ThemeChoice } from './theme-choice';
 
@@ -23,7 +24,7 @@ export const viewport: Viewport = {
 
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (
-    // The script sets data-theme before React looks: that difference is wanted.
+    // The script sets data-theme and data-targets before React looks: those differences are wanted.
     <html lang="en" className={`${textFont.variable} ${headingFont.variable}`} suppressHydrationWarning>
       <head>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a constant of ours, which has to run before the first paint */}
@@ -52,7 +53,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             .
           </p>
           <p>
-            <ThemeChoice />
+            <ThemeChoice /> <TargetsChoice />
           </p>
         </footer>
       </body>

@@ -54,7 +54,9 @@ export function viewOf(key: string, unit: string, wall: Wall): View {
   if (kind === 'behind') return { kind: 'behind', unit };
   if (kind === 'below') return { kind: 'below', at: place };
   const panel = wall.panels.find(({ id }) => id === place);
-  if (panel && kind === 'side') return { kind: 'side-section', panel: panel.id, x: panel.length / 2 };
+  if (panel && kind === 'side') {
+    return { kind: 'side-section', panel: panel.id, x: Math.round(panel.length / 50) * 25 };
+  }
   if (panel && kind === 'above') {
     return { kind: 'above', panel: panel.id, course: Math.ceil(panel.courses / 2) };
   }

@@ -114,12 +114,14 @@ export function Places(props: {
   };
   return (
     <>
-      <ChoiceBar
-        legend="Look"
-        options={firsts.map((each) => ({ value: each.look, label: each.look }))}
-        value={look}
-        onChoose={choose}
-      />
+      <div className={styles.looks}>
+        <ChoiceBar
+          legend="Look"
+          options={firsts.map((each) => ({ value: each.look, label: each.look }))}
+          value={look}
+          onChoose={choose}
+        />
+      </div>
       {places.length > 1 && <ChoiceBar legend="At" options={places} value={viewKey} onChoose={onView} />}
     </>
   );

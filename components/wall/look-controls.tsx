@@ -68,7 +68,7 @@ export function CutControl(props: {
     <div className={styles.controls}>
       <Stepper
         label="Cut at"
-        value={Math.round(x / CUT_STEP) * CUT_STEP}
+        value={x}
         least={CUT_STEP}
         most={Math.floor(panel.length / CUT_STEP) * CUT_STEP}
         step={CUT_STEP}

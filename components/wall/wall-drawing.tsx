@@ -56,9 +56,9 @@ const NONE: readonly FindingDimension[] = [];
 
 /** How far beside a part a click still means it, px. Joints and ties are thin. */
 const SLACK: Readonly<Record<Layer, number>> = { units: 4, joints: 12, fixings: 14 };
-/** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. */
-const FINGER = 24;
-const WORKING = 48;
+/** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. A glove needs more. */
+const BARE = { least: 24, working: 48 };
+const GLOVED = { least: 44, working: 76 };
 const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
@@ -110,8 +110,9 @@ export function WallDrawing(props: WallDrawingProps) {
     const scale = mmPerPixel(seen.box, screen);
     const [x, y] = sheetPoint(seen.box, screen, event.clientX, event.clientY);
     const target = targetAt(rows, x, y, SLACK[layer] * scale);
-    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale)) {
-      seen.zoom((WORKING * scale) / wall.gauge, [x, y]);
+    const finger = document.documentElement.dataset.targets === 'gloves' ? GLOVED : BARE;
+    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale, finger.least)) {
+      seen.zoom((finger.working * scale) / wall.gauge, [x, y]);
       setCloser(true);
       return;
     }
@@ -233,9 +234,9 @@ function focusOn(svg: SVGSVGElement | null, { part }: Target): void {
 }
 
 /** At this zoom a finger covers more than the part, and the courses are too low to aim at. */
-function tooSmall(target: Target | null, gauge: number, mmPerPx: number): boolean {
-  if (gauge / mmPerPx >= FINGER) return false;
-  return target === null || Math.min(target.box.width, target.box.height) / mmPerPx < FINGER;
+function tooSmall(target: Target | null, gauge: number, mmPerPx: number, least: number): boolean {
+  if (gauge / mmPerPx >= least) return false;
+  return target === null || Math.min(target.box.width, target.box.height) / mmPerPx < least;
 }
 
 /** `A12.5`, `A12.5-bed`, `A12.5/6` -> `A12`. */

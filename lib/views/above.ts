@@ -4,7 +4,7 @@ import { headWidth, type PanelSurvey, type Placed, surveyOf } from '../wall/surv
 import { SLOT } from './colours';
 import { caliper } from './part-names';
 import { planBacking, planBox, planDepth, planLine, planOpening, planUnit } from './plan-parts';
-import { type PlanPiece, planInStrips, type Strip, stripsOf } from './plan-strips';
+import { breaksIn, type PlanPiece, planInStrips, type Strip, stripsOf } from './plan-strips';
 import { length } from './section-sheet';
 import { type Drawing, rect, type Shape } from './shape';
 import { type View, ViewError } from './view';
@@ -31,7 +31,7 @@ export function aboveView(
   const openings = survey.openings.filter(({ y, height }) => middle > y && middle < y + height);
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
   const ties = survey.ties.filter((tie) => tie.course === course);
-  const strips = stripsOf(0, survey.panel.length);
+  const strips = stripsOf(0, survey.panel.length, breaksIn(units));
   const seen = planInStrips({
     strips,
     behind: planDepth(wall),

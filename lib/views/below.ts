@@ -3,7 +3,7 @@ import type { Opening, Support, Wall } from '../wall/model';
 import { type PanelSurvey, type Placed, surveyOf } from '../wall/survey';
 import { heightDimension } from './dimension';
 import { planBacking, planBox, planDepth, planHead, planLine, planUnit } from './plan-parts';
-import { type PlanPiece, planInStrips, type Strip, stripsOf } from './plan-strips';
+import { breaksIn, type PlanPiece, planInStrips, type Strip, stripsOf } from './plan-strips';
 import { length } from './section-sheet';
 import { type Drawing, lines, rect, type Shape } from './shape';
 import { type View, ViewError } from './view';
@@ -35,7 +35,7 @@ function bottomEdge(wall: Wall, survey: PanelSurvey, system: LengthSystem): Draw
   const { panel } = survey;
   const ledges = survey.supports.filter(({ kind }) => kind === 'ledge');
   return sheet(wall, survey, {
-    strips: stripsOf(0, panel.length),
+    strips: stripsOf(0, panel.length, breaksIn(survey.courses[0] ?? [])),
     units: survey.courses[0] ?? [],
     supports: ledges,
     others: [],

@@ -1,5 +1,6 @@
 import type { Wall } from '../wall/model';
 import type { Paint } from './shape';
+import { finishOf } from './stone-faces';
 
 /** What one firing brings out of the kiln: eight shades, the commonest first, a flashed dark and a light one last. */
 const LOTS: readonly (readonly string[])[] = [
@@ -9,12 +10,20 @@ const LOTS: readonly (readonly string[])[] = [
   ['#7d4a43', '#703f3b', '#895549', '#643937', '#784743', '#945f50', '#583333', '#80504a'],
 ];
 
+/** Squared stone: a grey limestone and a warm sandstone, each from light to dark beds. */
+const STONES: readonly (readonly string[])[] = [
+  ['#b3a27f', '#a6946f', '#c2b291', '#94846a', '#aa9c86', '#cdbd99', '#857a68', '#b9a88a'],
+  ['#a6a398', '#98968d', '#b5b2a5', '#8b8a85', '#a19b90', '#c0bbab', '#7d7e7c', '#aea795'],
+];
+
 /** Mortar far from the units' colour: lime-pale, or dark on buff units. */
 const FAR = ['#d9d2c4', '#d6cfc1', '#8d8880', '#cfc8bb'];
 /** How far the mortar goes towards the units' colour, by tone 0 to 3. */
 const TOWARDS = [0, 0.34, 0.6, 0.8];
 
 export function unitColours(wall: Wall): readonly string[] {
+  if (finishOf(wall) === 'squared stone')
+    return STONES[wall.tone.lot % 2] ?? (STONES[0] as readonly string[]);
   return LOTS[wall.tone.lot] ?? (LOTS[0] as readonly string[]);
 }
 

@@ -1,19 +1,21 @@
-import type { Unit } from '../wall/model';
+import type { Unit, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { scatterOf, shareOf } from './drawn-chance';
 import { plainFace } from './front-joints';
 import type { Area, Point, Shape } from './shape';
+import { finishOf, stoneFaces } from './stone-faces';
 import { faceOf, outlineOf } from './unit-outline';
 
 /** The units of a panel: one path each, then what they share: grain of the face, lit and shaded arrises, cracks, bloom. */
-export function frontUnits({ placed }: PanelSurvey): readonly Shape[] {
+export function frontUnits(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const units = placed.map(({ unit }) => unit);
   const faces = units.map(plainFace);
   return [
     ...units.map((unit): Area => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) })),
     { kind: 'area', rings: faces, fill: 'url:fleck' },
-    ...textured(units, 'rough', 'url:drag'),
-    ...textured(units, 'rock-face', 'url:rock'),
+    ...(finishOf(wall) === 'squared stone'
+      ? stoneFaces(units)
+      : [...textured(units, 'rough', 'url:drag'), ...textured(units, 'rock-face', 'url:rock')]),
     {
       kind: 'area',
       rings: units.map((unit) => edge(unit, [3, 2])),

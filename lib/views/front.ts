@@ -165,7 +165,7 @@ function panelShapes(
     ),
     ...frontJoints(wall, survey, light),
     ...flashingEdges(wall, survey.panel),
-    ...frontUnits(survey),
+    ...frontUnits(wall, survey),
     ...shadows,
     ...survey.openings.flatMap((opening) => frontOpening(wall, opening, light)),
     ...gable.boards,

@@ -1,10 +1,11 @@
 import type { Mm } from '../units';
+import type { Placed } from '../wall/survey';
 import { lengthDimension } from './dimension';
 import { type Box, type Label, moved, type Shape, type Spot } from './shape';
 
 /** A plan is broken where it is longer than this, mm: in one piece it would be a thread on a phone. */
 const MOST: Mm = 1500;
-/** From the back of the studs to the face, and room for words below, as shares of the length of a strip. */
+/** Beside a strip, mm. */
 const MARGIN: Mm = 60;
 
 /** What a plan is made of, each piece where it lies along the wall: x along, out of the wall down (y = −z). */
@@ -21,14 +22,25 @@ export interface Strip {
   readonly to: Mm;
 }
 
-/** A length in equal parts, none longer than a strip may be. */
-export function stripsOf(from: Mm, to: Mm): readonly Strip[] {
+/** A length in about equal parts, none much longer than a strip may be, broken at the nearest of the places where it may be. */
+export function stripsOf(from: Mm, to: Mm, breaks: readonly Mm[]): readonly Strip[] {
   const count = Math.max(1, Math.ceil((to - from) / MOST));
-  const long = (to - from) / count;
-  return Array.from({ length: count }, (_, index) => ({
-    from: from + index * long,
-    to: from + (index + 1) * long,
-  }));
+  const ends = Array.from({ length: count }, (_, index): Mm => {
+    if (index === count - 1) return to;
+    const wanted = from + ((index + 1) * (to - from)) / count;
+    return breaks.reduce(
+      (best, each) => (Math.abs(each - wanted) < Math.abs(best - wanted) ? each : best),
+      breaks[0] ?? wanted,
+    );
+  });
+  return ends.map((end, index) => ({ from: ends[index - 1] ?? from, to: end }));
+}
+
+/** Where a plan may be broken: in the middle of each head joint of a course. */
+export function breaksIn(course: readonly Placed[]): readonly Mm[] {
+  return course.flatMap(({ unit, right }) =>
+    right === null ? [] : [(unit.x + unit.length + right.unit.x) / 2],
+  );
 }
 
 /** A plan in strips one under another, the leftmost at the top; `backing` draws what runs along a whole strip, behind all else. */
@@ -48,7 +60,7 @@ export function planInStrips(plan: {
   readonly spots: readonly Spot[];
 } {
   const { strips, behind, before, backing, pieces, title, from } = plan;
-  const long = (strips[0]?.to ?? 0) - (strips[0]?.from ?? 0);
+  const long = Math.max(...strips.map((strip) => strip.to - strip.from));
   // A line of text on a phone.
   const line = long * 0.06;
   const pitch = behind + before + 3 * line;

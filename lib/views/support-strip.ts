@@ -152,7 +152,7 @@ export function headStrip(
 
 function coursesOf(wall: Wall, survey: PanelSurvey, wanted: (course: number) => boolean): readonly Shape[] {
   const some = { ...survey, placed: survey.placed.filter(({ unit }) => wanted(unit.course)) };
-  return [...frontJoints(wall, some), ...frontUnits(some)];
+  return [...frontJoints(wall, some), ...frontUnits(wall, some)];
 }
 
 function coursesIn(wall: Wall, survey: PanelSurvey, low: Mm, high: Mm): readonly Shape[] {
@@ -162,7 +162,7 @@ function coursesIn(wall: Wall, survey: PanelSurvey, low: Mm, high: Mm): readonly
       ({ unit }) => unit.y > low - 4 && unit.y + unit.height < high + wall.gauge / 2,
     ),
   };
-  return [...frontJoints(wall, some), ...frontUnits(some)];
+  return [...frontJoints(wall, some), ...frontUnits(wall, some)];
 }
 
 /** A shape of the face brought to the sheet. Pens that are not thin shrink with it. */
