@@ -103,7 +103,7 @@ function findingResult(
 ): FindingResult {
   const { hazard, reach } = CATALOGUE[finding.check];
   const rightAct = rightActOf(hazard, reach);
-  const { within } = toleranceOf(finding.check, finding.unit);
+  const { within } = toleranceOf(finding.check, finding);
   const result = match.findings[index];
   const shared = { finding, within, rightAct, mark: result?.mark ?? null };
   if (result?.outcome !== 'found') return { ...shared, outcome: 'missed', answer: {}, verdicts: MISSED };

@@ -6,7 +6,7 @@ import type { Reading } from './reading';
 
 const { resolution } = INSTRUMENT.square;
 /** Sides of the triangle are 3, 4 and 5 of these, the largest that fits both walls, mm. */
-const STEPS: readonly Mm[] = [1000, 500, 300, 200, 100];
+const STEPS: readonly Mm[] = [1000, 500, 300, 200, 100, 50];
 /** The long side is read on a tape held by two people: to half a millimetre, mm. */
 const TAPE_STEP: Mm = 0.5;
 /** And to be trusted within this, mm: 1.5 mm per m on the smallest usual triangle (our proposal). */

@@ -64,11 +64,11 @@ export function edgeTieReadings(id: string, panel: PanelSurvey, mm: ReadMm): rea
 }
 
 function edgeReadings(edge: TieEdge, name: string, panel: PanelSurvey, mm: ReadMm): readonly Reading[] {
-  if (panel.ties.length === 0) return [];
+  // With no tie beside the edge, this is the length of the panel.
   const nearest = tiesAtEdge(panel, edge, -1).measured;
   const { measured: gap, serving } = tiesAtEdge(panel, edge, nearest + ONE_LINE);
   return [
-    mm(`Nearest tie to${name}`, nearest),
+    mm(`${serving.length > 0 ? 'Nearest tie to' : 'No tie so far from'}${name}`, nearest),
     ...(serving.length > 0 ? [mm(`Widest gap up${name}`, gap)] : []),
   ];
 }

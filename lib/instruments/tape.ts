@@ -20,6 +20,7 @@ export type ReadMm = (what: string, value: Mm) => Reading;
 /** Lengths, bearings, overhangs and ties. */
 export function readTape({ part, panel, survey, lifted }: Place, hold: Hold): readonly Reading[] {
   const mm: ReadMm = (what, value) => readOff(hold, what, { value, unit: 'mm', resolution, error });
+  const ties = survey.wall.masonry === 'anchored';
   switch (part.kind) {
     case 'unit': {
       const placed = unitAt(part, panel);
@@ -43,11 +44,11 @@ export function readTape({ part, panel, survey, lifted }: Place, hold: Hold): re
       return [
         mm('Width', opening.width),
         mm('Height', opening.height),
-        ...jambTieReadings(part.id, panel, mm),
+        ...(ties ? jambTieReadings(part.id, panel, mm) : []),
       ];
     }
     case 'edge':
-      return edgeTieReadings(part.id, panel, mm);
+      return ties ? edgeTieReadings(part.id, panel, mm) : [];
     case 'tie':
       return tieReadings(part.id, panel, mm);
     default:

@@ -13,12 +13,6 @@ export interface Tolerance {
 const SIXTEENTH: Mm = 0.8;
 const TAPE: Mm = 1 + SIXTEENTH;
 const JOINT: Mm = 0.2 + SIXTEENTH;
-const CHANGED_BY_UNIT: Readonly<Partial<Record<CheckId, Readonly<Record<string, number>>>>> = {
-  // The squares of 10 mm that are counted: two of them, or what rounding to a tenth of a square inch loses.
-  'missing-back-mortar': { 'mm²': 200 },
-  'ring-buttered-back': { 'mm²': 200 },
-};
-
 const TOLERANCE: Readonly<Record<CheckId, Tolerance>> = {
   'missing-back-mortar': { instrument: 'tape', within: 2 },
   'ring-buttered-back': { instrument: 'tape', within: 2 },
@@ -50,8 +44,29 @@ const TOLERANCE: Readonly<Record<CheckId, Tolerance>> = {
   'lean-mortar': { instrument: 'thermometer', within: 0.1 },
 };
 
-/** How near a learner's reading must come to the finding's `measured`. `unit`: the finding's own, where a check measures more than one thing. */
-export function toleranceOf(check: CheckId, unit = ''): Tolerance {
-  const other = CHANGED_BY_UNIT[check]?.[unit];
-  return other === undefined ? TOLERANCE[check] : { ...TOLERANCE[check], within: other };
+/** What was measured, where a check measures more than one thing. */
+export interface Measured {
+  readonly measured: number;
+  readonly unit: string;
+}
+
+/** The largest bare area is counted in squares of 10 mm: two of them, or what rounding to a tenth of a square inch loses, mm². */
+const BARE_AREA: Tolerance = { instrument: 'tape', within: 200 };
+/** A strap wider than this was measured across, not through, mm. */
+const THROUGH: Mm = 5;
+/** Steel thicker than this is a leg, not a thickness, mm. */
+const THICKEST: Mm = 25;
+
+/**
+ * How near a learner's reading must come to the finding's `measured`. Where a check measures one of several things, the finding says which: a share
+ * or an area of a back, a strap's thickness or its width, an angle's thickness or its leg.
+ */
+export function toleranceOf(check: CheckId, found?: Measured): Tolerance {
+  const usual = TOLERANCE[check];
+  if (found === undefined) return usual;
+  const { measured, unit } = found;
+  if (unit === 'mm²') return BARE_AREA;
+  if (check === 'thin-tie' && measured > THROUGH) return { instrument: 'tape', within: TAPE };
+  if (check === 'weak-angle' && measured < THICKEST) return { instrument: 'joint-gauge', within: JOINT };
+  return usual;
 }

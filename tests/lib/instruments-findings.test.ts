@@ -33,7 +33,7 @@ function placesOf({ check, parts, region }: Finding, all: ReadonlyMap<string, Pa
 }
 
 function nearestReading(finding: Finding, survey: Survey, all: ReadonlyMap<string, Part>): Reading | null {
-  const named = toleranceOf(finding.check, finding.unit).instrument;
+  const named = toleranceOf(finding.check, finding).instrument;
   // A bed held against the mean of eight is read on the rod, not with the gauge.
   const instruments: readonly InstrumentId[] = named === 'joint-gauge' ? [named, 'gauge-rod'] : [named];
   const readings = placesOf(finding, all)
@@ -55,7 +55,7 @@ test('every finding of a laid wall can be read at one of its parts, in its own u
     const all = partsOf(wall);
     for (const finding of inspect(wall, law.rules)) {
       seen.add(finding.check);
-      const { within } = toleranceOf(finding.check, finding.unit);
+      const { within } = toleranceOf(finding.check, finding);
       const best = nearestReading(finding, survey, all);
       if (best?.value == null || Math.abs(best.value - finding.measured) > within) {
         missed.push(
