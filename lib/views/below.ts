@@ -191,9 +191,9 @@ function overhangIn(
       shapes: over.shapes,
       labels: [
         {
-          at: [x + 16, Math.max(0 - support.front, 0) + 34],
+          at: [x, Math.max(0 - support.front, 0) + 34],
           text: `overhang here ${over.label.text}`,
-          anchor: 'start',
+          anchor: 'middle',
           plate: true,
           strong: true,
         },
