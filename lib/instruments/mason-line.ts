@@ -18,6 +18,9 @@ const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
   { run: inches(0, 20), name: '20 ft' },
 ];
 
+/** The middle may fall into a head joint: the unit beside it is read, mm. */
+const JOINT: Mm = 25;
+
 /** How far a line between two blocks so far apart hangs down in the middle, mm. */
 export function lineSag(length: Mm): Mm {
   return parabolaSag(lineWeight(USUAL_LINE_MASS), length, PULL);
@@ -51,7 +54,7 @@ export function readMasonLine({ part, panel }: Place, hold: Hold): readonly Read
 }
 
 function dipReadings(course: readonly Placed[], x: Mm, chord: Mm, run: Mm, hold: Hold): readonly Reading[] {
-  const middle = course.find(({ unit }) => unit.x <= x && unit.x + unit.length >= x)?.unit;
+  const middle = course.find(({ unit }) => unit.x - JOINT <= x && unit.x + unit.length + JOINT >= x)?.unit;
   if (middle === undefined) return [];
   const sag = lineSag(run);
   const dip = chord - sag - undersideAt(middle, x);

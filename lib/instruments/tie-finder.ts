@@ -1,3 +1,4 @@
+import type { Mm } from '../units';
 import type { Tie } from '../wall/model';
 import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
@@ -6,6 +7,9 @@ import { type Hold, readOff, said } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['tie-finder'];
+
+/** It sounds over the head joint beside the unit too, mm. */
+const BESIDE: Mm = 12;
 
 /** Metal in the beds above and below a unit, along a course, or in the whole panel. Never how far it reaches in. */
 export function readTieFinder({ part, panel }: Place, hold: Hold): readonly Reading[] {
@@ -22,7 +26,9 @@ export function readTieFinder({ part, panel }: Place, hold: Hold): readonly Read
   const unit = unitAt(part, panel)?.unit;
   if (unit === undefined) return [];
   const near = (course: number) =>
-    panel.ties.filter((tie) => tie.course === course && tie.x >= unit.x && tie.x <= unit.x + unit.length);
+    panel.ties.filter(
+      (tie) => tie.course === course && tie.x >= unit.x - BESIDE && tie.x <= unit.x + unit.length + BESIDE,
+    );
   const from = (what: string, { x }: Tie, index: number) =>
     readOff(hold, index === 0 ? what : `${what}, again`, {
       value: x - unit.x,
