@@ -24,7 +24,7 @@ export function PairResult(props: {
       </h2>
       <p>
         {rightSide
-          ? `You found ${found} of ${findings.length === 1 ? 'one difference' : `${findings.length} differences`}.`
+          ? foundWords(found, findings.length)
           : 'The wall you pointed to is sound, so marks on it do not count. This is what differs:'}
       </p>
       <ol className={styles.list}>
@@ -58,4 +58,10 @@ export function PairResult(props: {
       )}
     </section>
   );
+}
+
+function foundWords(found: number, all: number): string {
+  if (found === 0)
+    return all === 1 ? 'You did not find what differs.' : `You found none of ${all} differences.`;
+  return found === all ? 'You found all that differs.' : `You found ${found} of ${all} differences.`;
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { Caution } from '../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { KeptRounds } from '../../../components/practise/kept-rounds';
 import styles from '../../../components/practise/quick.module.css';
@@ -11,6 +12,7 @@ import { QuickStanding } from '../../../components/practise/quick-standing';
 import { QuickStart } from '../../../components/practise/quick-start';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { layWall } from '../../../lib/generate/generate';
+import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { QUICK_START, quickReducer } from '../../../lib/practice/quick-round';
 import { standingOf } from '../../../lib/practice/standing';
@@ -127,6 +129,9 @@ export function QuickLooks({
         <>
           <LengthChoice system={system} />
           <QuickResult rows={rows} system={system} />
+          {rows.some(({ findings }) => findings.some(({ finding }) => finding.hazard === 'could fall')) && (
+            <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
+          )}
           {isRepeat && <p>You looked through this round before, so it is not counted a second time.</p>}
           <p>
             <a className="button" href={next}>

@@ -7,14 +7,14 @@ import type { usePair } from './use-pair';
 /** The reader's marks on the wall pointed to; once told, what differs, ringed on both walls. */
 export function drawnOn(
   number: 1 | 2,
-  { rows, side, marks }: ReturnType<typeof usePair>,
+  { rows, side, marks, pair }: ReturnType<typeof usePair>,
   parts: ReadonlyMap<string, Part>,
 ): readonly DrawnMark[] {
   if (rows) {
     return rows.findings.map(({ finding, number: at, outcome }) => ({
       part: finding.parts[0] ?? finding.region.panel,
       number: at,
-      state: outcome === 'missed' ? 'missed' : 'found',
+      state: number !== pair.spoiledIs ? 'mark' : outcome === 'missed' ? 'missed' : 'found',
       ...finding.region,
     }));
   }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
+import { Caution } from '../../../../components/forms/caution';
 import { ChoiceBar } from '../../../../components/forms/choice-bar';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { Controls, Places } from '../../../../components/practice/wall-stage';
@@ -11,6 +12,7 @@ import { PairResult } from '../../../../components/practise/pair-result';
 import { PairTickets } from '../../../../components/practise/pair-tickets';
 import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
 import { useLooks } from '../../../../components/wall/use-looks';
+import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/targets';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
@@ -100,6 +102,9 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
       {rows ? (
         <>
           <PairResult rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
+          {rows.findings.some(({ finding }) => finding.hazard === 'could fall') && (
+            <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
+          )}
           <p className={styles.next}>
             <a className="button" href={next}>
               Another pair like it

@@ -1,13 +1,11 @@
 'use client';
 
 import { useMemo, useState } from 'react';
-import type { PickedPart } from '../../../../components/practice/part-facts';
 import type { PairRows } from '../../../../components/practise/pair-rows';
 import { parseCode } from '../../../../lib/generate/wall-code';
-import type { Part } from '../../../../lib/wall/parts';
-import { nearbyParts } from '../../../walls/nearby-parts';
 import { openWallOf } from '../../../walls/open-wall';
 import { pairOf } from '../../faulty-brief';
+import { pickedPart } from '../../picked-part';
 import type { PairMark } from '../pair-key';
 
 /** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
@@ -26,13 +24,6 @@ export function usePair(code: string) {
   const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
   const pointed = side === null ? null : openOf(side);
 
-  const pickedPart = (): PickedPart | null => {
-    const part = picked === null ? undefined : pointed?.parts.get(picked);
-    if (!pointed || !part) return null;
-    const named = ({ id, kind }: Part) => ({ id, kind, name: pointed.nameOf(id) });
-    const nearby = nearbyParts(part, pointed.survey, pointed.parts).map(named);
-    return { ...named(part), nearby };
-  };
   const tell = () => {
     if (side === null) return;
     setFailed(false);
@@ -55,7 +46,7 @@ export function usePair(code: string) {
     failed,
     openOf,
     pointed,
-    pickedPart: pickedPart(),
+    pickedPart: pointed === null || picked === null ? null : pickedPart(pointed, picked),
     tell,
     pick: setPicked,
     /** Points to a wall. Marks belong to the wall they were made on. */

@@ -1,0 +1,105 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { permanentRedirect } from 'next/navigation';
+import { Caution } from '../../../../components/forms/caution';
+import styles from '../../../../components/practise/practise.module.css';
+import { TOPIC_TITLES } from '../../../../lib/generate/topics';
+import { codeOf } from '../../../../lib/generate/wall-code';
+import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
+import { ruleSetTitle } from '../../../../lib/limits/limits';
+import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/practice/guided-steps';
+import type { Asked } from '../../../walls/asked-brief';
+import { KIND_TITLES } from '../../../walls/brief-words';
+import { plainCode, readCode } from '../../../walls/read-code';
+import { WrongCode } from '../../../walls/wrong-code';
+import { faultyBrief } from '../../faulty-brief';
+import { GuidedPractice } from './guided-practice';
+import { guidedBrief } from './guided-walls';
+
+interface Props {
+  readonly params: Promise<{ readonly code: string }>;
+  readonly searchParams: Promise<Asked>;
+}
+
+const STEP_WORDS: Readonly<Record<GuidedStep, string>> = {
+  1: 'All shown',
+  2: 'Half shown',
+  3: 'On your own',
+};
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const read = readCode((await params).code);
+  return { title: typeof read === 'string' ? 'Wrong wall code' : `Guided wall ${codeOf(read)}` };
+}
+
+/** Three walls with faults of one family. A code whose wall is sound leads on to the next that is not. */
+export default async function GuidedPage({ params, searchParams }: Props) {
+  const { code } = await params;
+  const read = readCode(code);
+  if (typeof read === 'string') return <WrongCode code={plainCode(code)} problem={read} />;
+  const first = faultyBrief(read);
+  const exact = codeOf(first);
+  if (code !== exact) permanentRedirect(`/practise/guided/${exact}`);
+  const step = parseStep((await searchParams).step);
+  const brief = guidedBrief(first, step);
+  const wallCode = codeOf(brief);
+  const at = (to: GuidedStep) => `/practise/guided/${exact}?step=${to}`;
+  return (
+    <>
+      <h1>Guided wall: {TOPIC_TITLES[first.topic].toLowerCase()}</h1>
+      <nav aria-label="Steps">
+        <ol className={styles.steps}>
+          {GUIDED_STEPS.map((each) => (
+            <li key={each}>
+              <Link href={at(each)} prefetch={false} aria-current={each === step ? 'step' : undefined}>
+                {each}. {STEP_WORDS[each]}
+              </Link>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <p>
+        {KIND_TITLES[brief.kind]} <strong>{wallCode}</strong> · judged by{' '}
+        <Link href={`/limits/${brief.rules}`} prefetch={false}>
+          {ruleSetTitle(brief.rules)}
+        </Link>
+      </p>
+      <noscript>
+        <p>The wall is measured in your browser. That needs JavaScript.</p>
+      </noscript>
+      {step === 3 ? (
+        <div className="column">
+          <p>
+            The third wall has a fault of the same family on it, or more than one. Nothing is shown. Look,
+            measure, mark, and hand in.
+          </p>
+          <p>
+            <Link className="button" href={`/walls/${wallCode}`} prefetch={false}>
+              Read the wall on your own
+            </Link>
+          </p>
+          <p>
+            <Link href="/practise/guided" prefetch={false}>
+              Another guided wall
+            </Link>
+          </p>
+        </div>
+      ) : (
+        <GuidedPractice
+          key={`${wallCode} ${step}`}
+          code={wallCode}
+          step={step}
+          half={halfOf(first.seed)}
+          next={
+            step === 1
+              ? { href: at(2), words: 'Next: a wall where you do half' }
+              : { href: at(3), words: 'Next: a wall on your own' }
+          }
+        />
+      )}
+      <div className="column">
+        <Caution lines={DRAWING_CAUTIONS} />
+      </div>
+    </>
+  );
+}
