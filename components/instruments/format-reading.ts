@@ -9,8 +9,8 @@ export function formatReading({ value, unit, words, fine }: Measured, system: Le
   if (value === null) return words ?? '';
   if (unit === 'volumes') return `${value} to 1`;
   if (unit === 'there or not') return words ?? formatMeasure(value, unit, system);
-  const sign = unit === 'mm per m' && value > 0 ? '+' : '';
-  return `${sign}${formatMeasure(value, unit, system, fine)}`;
+  const sign = value < 0 ? '−' : unit === 'mm per m' && value > 0 ? '+' : '';
+  return `${sign}${formatMeasure(Math.abs(value), unit, system, fine)}`;
 }
 
 /** What else belongs to it: how far it may be off, which way it points, and in inches the millimetres too. Empty where nothing does. */

@@ -55,7 +55,7 @@ export function InstrumentBench(props: {
       <Choice {...{ id, fits, others }} onChoose={setChosen} />
       <div className={styles.shown}>
         <InstrumentPicture instrument={id} {...{ reading, system }} />
-        <output className={styles.value} aria-live="polite">
+        <output className={styles.value} aria-label="Reading" aria-live="polite">
           {reading === null ? (
             <span className={styles.nothing}>{whyNot(instrument, partKind)}</span>
           ) : (

@@ -10,7 +10,7 @@ const TAPE: Instrument = {
   unit: 'mm',
   source: 'common practice',
   lies: 'A bent hook or a sagging blade adds to every length. Start at the 100 mark and take 100 off to prove it.',
-  on: ['unit', 'support', 'tie', 'edge', 'opening', 'course', 'panel'],
+  on: ['unit', 'tie', 'support', 'edge', 'opening', 'course', 'panel'],
   between: ['unit', 'tie'],
 };
 
@@ -114,7 +114,7 @@ const MIRROR: Instrument = {
   unit: 'there or not',
   source: 'read off the object',
   lies: 'It turns left and right about, and shows only what has light on it.',
-  on: ['opening', 'support', 'unit'],
+  on: ['opening', 'unit', 'support'],
   between: [],
 };
 
