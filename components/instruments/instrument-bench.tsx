@@ -158,8 +158,7 @@ function ReadingList(props: {
             checked={each.what === reading?.what}
             onChange={() => onChoose(each.what)}
           />
-          <span>{each.what}</span>
-          <strong>{formatReading(each, system)}</strong>
+          <span>{each.what}</span> <strong>{formatReading(each, system)}</strong>
         </label>
       ))}
     </fieldset>

@@ -40,8 +40,7 @@ export function Notebook(props: {
               <label key={`${each.instrument} ${each.part} ${each.what} ${each.turned}`}>
                 <input type="radio" name={name} checked={place === at} onChange={() => setPicked(place)} />
                 <span className={styles.words}>
-                  <strong>{formatWhole(each, system)}</strong>
-                  <span>{each.what}</span>
+                  <strong>{formatWhole(each, system)}</strong> <span>{each.what}</span>{' '}
                   <span className={styles.where}>
                     {nameOf(each.part)} · {INSTRUMENT[each.instrument].name}
                   </span>
