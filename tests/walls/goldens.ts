@@ -19,6 +19,8 @@ function changed(
   return handWall({ ...other, units: handUnits().map((unit) => ({ ...unit, ...change[unit.id] })) });
 }
 
+const STUCK: Partial<Wall> = { masonry: 'adhered', cavity: 0, supports: [], ties: [], flashings: [] };
+
 /** A rim of mortar 190 × 50 about a bare middle 100 × 24 on a back 200 × 60. */
 const RING = [
   { x: 5, y: 5, width: 190, height: 13 },
@@ -79,10 +81,7 @@ export const GOLDENS: readonly Golden[] = [
   {
     name: 'ring-of-mortar-behind-a-unit',
     draw: () => {
-      const wall = changed(
-        { 'A2.2': { back: RING } },
-        { masonry: 'adhered', cavity: 0, supports: [], ties: [], flashings: [] },
-      );
+      const wall = changed({ 'A2.2': { back: RING } }, STUCK);
       return svgOf(wall, { kind: 'behind', unit: 'A2.2' });
     },
   },
@@ -100,5 +99,58 @@ export const GOLDENS: readonly Golden[] = [
           kind: 'before-cover',
         },
       ),
+  },
+  {
+    // By hand: 8 mm proud under a sun 60° to the right and 45° high throws 16 mm down and 13.9 mm to the left.
+    name: 'low-sun-from-the-right-on-proud-and-twisted-units',
+    draw: () =>
+      svgOf(changed({ 'A2.2': { set: 8 }, 'A3.2': { twist: 12 }, 'A3.1': { set: -4 } }), front, [], 'mm', {
+        distance: 'near',
+        sun: 60,
+      }),
+  },
+  {
+    name: 'split-stone-from-ten-metres',
+    draw: () =>
+      svgOf(
+        handWall({
+          ...STUCK,
+          tone: { mortar: 1, lot: 3 },
+          units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
+        }),
+        front,
+        [],
+        'mm',
+        { distance: 'ten metres', sun: null },
+      ),
+  },
+  {
+    name: 'split-stone-up-close',
+    draw: () =>
+      svgOf(
+        handWall({
+          ...STUCK,
+          tone: { mortar: 0, lot: 2 },
+          units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
+        }),
+        front,
+      ),
+  },
+  {
+    name: 'whole-height-cut-through-a-window',
+    draw: () => svgOf(handWindow(), { kind: 'side-section', panel: 'A', x: 310 }),
+  },
+  {
+    name: 'course-from-above-with-a-strap-and-a-twisted-unit',
+    draw: () =>
+      svgOf(changed({ 'A2.3': { twist: 12 } }, { heads: [{ joint: 'A2.1/2', filled: 0 }] }), {
+        kind: 'above',
+        panel: 'A',
+        course: 2,
+      }),
+  },
+  {
+    name: 'bottom-edge-from-below-where-the-ledge-stops-short',
+    draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'below', at: 'A' }),
   },
 ];
