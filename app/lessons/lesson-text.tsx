@@ -22,10 +22,10 @@ const COMPONENTS = {
   Source: ({ id }: { readonly id: string }) => (
     <SourceLink id={id} title={SOURCES.find(({ key }) => key === id)?.title ?? id} />
   ),
-  /** Name of a fault as the practice page has it. */
+  /** Name of a fault as the practice page has it, which links to this place. */
   Fault: ({ id }: { readonly id: string }) => {
     const check = CHECKS.find((each) => each === id);
-    return <strong>{check === undefined ? id : CATALOGUE[check].name}</strong>;
+    return <strong id={`fault-${id}`}>{check === undefined ? id : CATALOGUE[check].name}</strong>;
   },
   Drawing: ({ name }: { readonly name: string }) => {
     const drawing = DRAWINGS.find((each) => each.name === name);

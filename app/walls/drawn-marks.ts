@@ -1,6 +1,7 @@
 import type { Mark } from '../../components/practice/practice-state';
 import type { ResultRows } from '../../components/result/result-rows';
 import type { DrawnMark } from '../../components/wall/wall-drawing';
+import type { FindingDimension } from '../../lib/views/finding-dimensions';
 import type { Part } from '../../lib/wall/parts';
 
 /** The learner's marks as rings on the wall, numbered as in the list. */
@@ -27,6 +28,16 @@ export function drawnResult(rows: ResultRows, parts: ReadonlyMap<string, Part>):
       return part ? [{ ...boxOf(part), number, state: 'false' as const }] : [];
     }),
   ];
+}
+
+/** What was measured at each fault, to be drawn where it was: of the one shown, or of all. */
+export function measuredAt(rows: ResultRows, shown: number | null): readonly FindingDimension[] {
+  return rows.findings
+    .filter(({ number, finding }) => finding.unit !== 'there or not' && (shown === null || number === shown))
+    .map(({ number, finding }) => {
+      const { check, parts, region, measured, unit } = finding;
+      return { number, check, parts, region, measured, unit };
+    });
 }
 
 function boxOf({ id, panel, x, y, width, height }: Part) {

@@ -1,5 +1,5 @@
 import type { FaultChoice } from '../../components/practice/part-facts';
-import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
+import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
 import { ASKED_READING } from '../../lib/inspect/asked-reading';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
@@ -7,13 +7,20 @@ import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
   const { name, looksLike, whereToLook, scope } = CATALOGUE[id];
-  return { id, name, looksLike, whereToLook, scope, family: familyOf(id), asks: ASKED_READING[id] };
+  return {
+    id,
+    name,
+    looksLike,
+    whereToLook,
+    scope,
+    family: TOPIC_TITLES[topicOf(id)],
+    asks: ASKED_READING[id],
+  };
 });
 
-/** The first topic that has the fault. */
-function familyOf(fault: CheckId): string {
-  const topic = TOPICS.find((each) => TOPIC_FAULTS[each].includes(fault));
-  return TOPIC_TITLES[topic ?? 'mixed'];
+/** The first topic that has the fault: its family. */
+export function topicOf(fault: CheckId): Topic {
+  return TOPICS.find((each) => TOPIC_FAULTS[each].includes(fault)) ?? 'mixed';
 }
 
 export function faultName(fault: string): string {

@@ -1,15 +1,26 @@
-import type { FalseRow, FindingRow, ResultRows } from '../../components/result/result-rows';
+import type {
+  FalseRow,
+  FaultTexts,
+  FindingRow,
+  LeftRow,
+  ResultRows,
+} from '../../components/result/result-rows';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
+import type { CheckId } from '../../lib/inspect/finding';
 import { LOOK_ALIKE_TEXTS } from '../../lib/inspect/look-alikes';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import type { Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 import type { FindingResult, MarkResult, Result } from '../grading';
-import { faultName } from './fault-choices';
+import { faultName, topicOf } from './fault-choices';
+import { passageOf } from './lesson-passage';
 import { partName } from './part-names';
 
-/** A result in the order and words the reader sees: what could fall and was missed first; false marks last. */
+/** Certain, in the words of a mark. */
+const CERTAIN = 3;
+
+/** A result in the order and words the reader sees: what could fall and was missed first, then what was said for certain and wrong; false marks last. */
 export function rowsOf(
   result: Result,
   wall: Wall,
@@ -20,37 +31,55 @@ export function rowsOf(
     const part = parts.get(id);
     return part ? partName(part, wall) : id;
   };
-  const findings = [...result.findings].sort((a, b) => urgencyOf(a) - urgencyOf(b));
-  const falseMarks = result.marks.filter(({ outcome }) => outcome === 'false');
+  const findings = [...result.findings].sort((a, b) => urgencyOf(a, result) - urgencyOf(b, result));
+  const falseMarks = result.marks
+    .filter(({ outcome }) => outcome === 'false')
+    .sort((a, b) => Number(isCertain(b)) - Number(isCertain(a)));
   return {
     score: result.score,
     capped: result.capped,
-    findings: findings.map((each, index) => findingRow(each, index + 1, result, rules, nameOf)),
+    parts: result.parts,
+    findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
     falseMarks: falseMarks.map((each, index) => falseRow(each, findings.length + index + 1, nameOf)),
+    left: result.marks.filter(({ outcome }) => outcome === 'left').map((each) => leftRow(each, nameOf)),
     repeats: result.marks.filter(({ outcome }) => outcome === 'repeat').length,
     marked: result.marks.length,
   };
 }
 
-function urgencyOf({ outcome, finding }: FindingResult): number {
-  if (outcome === 'missed') return finding.hazard === 'could fall' ? 0 : 1;
-  return outcome === 'wrong name' ? 2 : 3;
+function urgencyOf(each: FindingResult, result: Result): number {
+  const { outcome, finding } = each;
+  if (outcome === 'missed' && finding.hazard === 'could fall') return 0;
+  if (isCertainlyWrong(each, result)) return 1;
+  if (outcome === 'missed') return 2;
+  return outcome === 'wrong name' ? 3 : 4;
+}
+
+function isCertainlyWrong({ outcome, mark }: FindingResult, { marks }: Result): boolean {
+  const named = mark === null ? undefined : marks[mark];
+  return outcome === 'wrong name' && named !== undefined && isCertain(named);
+}
+
+function isCertain({ mark }: MarkResult): boolean {
+  return mark.sure === CERTAIN;
 }
 
 function findingRow(
-  { finding, outcome, mark }: FindingResult,
+  each: FindingResult,
   number: number,
   result: Result,
-  rules: RuleSetId,
-  nameOf: (id: string) => string,
+  {
+    wall,
+    rules,
+    nameOf,
+  }: { readonly wall: Wall; readonly rules: RuleSetId; readonly nameOf: (id: string) => string },
 ): FindingRow {
+  const { finding, outcome, mark, answer, verdicts, within, rightAct } = each;
   const named = mark === null ? undefined : result.marks[mark]?.mark.fault;
   const { rules: from } = finding.source;
   return {
-    number,
-    finding,
-    outcome,
-    texts: CATALOGUE[finding.check],
+    ...{ number, finding, outcome, answer, verdicts, within, rightAct },
+    texts: textsOf(finding.check),
     place: placeOf(finding.parts, nameOf),
     namedAs: outcome === 'wrong name' && named !== undefined ? faultName(named) : null,
     ...(finding.check === 'tapering-bed' && (named === 'thick-joint' || named === 'thin-joint')
@@ -58,7 +87,15 @@ function findingRow(
       : {}),
     rulesTitle: ruleSetTitle(from),
     standsIn: from !== rules,
+    certainWrong: isCertainlyWrong(each, result),
+    lesson: passageOf(finding.check),
+    practise: `/walls?topic=${topicOf(finding.check)}&kind=${wall.kind}&rules=${rules}`,
   };
+}
+
+function textsOf(check: CheckId): FaultTexts {
+  const { name, looksLike, measuredBy, whyItMatters, putsRight, caughtAt } = CATALOGUE[check];
+  return { name, looksLike, measuredBy, whyItMatters, putsRight, caughtAt };
 }
 
 function placeOf(parts: readonly string[], nameOf: (id: string) => string): string {
@@ -74,13 +111,9 @@ function placeOf(parts: readonly string[], nameOf: (id: string) => string): stri
   return others.length > 0 ? `${nameOf(first)}, and what touches it` : nameOf(first);
 }
 
-function falseRow(
-  { mark, explanation }: MarkResult,
-  number: number,
-  nameOf: (id: string) => string,
-): FalseRow {
+function falseRow(each: MarkResult, number: number, nameOf: (id: string) => string): FalseRow {
+  const { mark, explanation } = each;
   const measured = explanation?.measured ?? null;
-  const lookAlike = explanation?.lookAlike ? LOOK_ALIKE_TEXTS[explanation.lookAlike] : null;
   return {
     number,
     faultName: faultName(mark.fault),
@@ -93,9 +126,21 @@ function falseRow(
       unit: measured.unit,
       isMean: mark.part.endsWith('-bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
       source: [ruleSetTitle(measured.rules), measured.title, measured.clause]
-        .filter((each) => each !== '')
+        .filter((text) => text !== '')
         .join(' · '),
     },
-    lookAlike: lookAlike && `${lookAlike.name}. ${lookAlike.looksWrong} ${lookAlike.isRight}`,
+    lookAlike: lookAlikeWords(each),
+    certainWrong: isCertain(each),
   };
+}
+
+function leftRow(each: MarkResult, nameOf: (id: string) => string): LeftRow {
+  const { fault, part } = each.mark;
+  return { faultName: faultName(fault), place: nameOf(part), part, lookAlike: lookAlikeWords(each) ?? '' };
+}
+
+function lookAlikeWords({ explanation }: MarkResult): string | null {
+  if (!explanation?.lookAlike) return null;
+  const { name, looksWrong, isRight } = LOOK_ALIKE_TEXTS[explanation.lookAlike];
+  return `${name}. ${looksWrong} ${isRight}`;
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { Caution } from '../forms/caution';
+import { COULD_FALL_RULE } from '../result/score-words';
 import { MarkList, type NamedMark } from './mark-list';
 import styles from './review.module.css';
 
@@ -74,6 +75,7 @@ export function Review(props: {
         </button>
       </div>
       <p className={styles.note}>After you hand in, you cannot change your marks.</p>
+      <p className={styles.note}>{COULD_FALL_RULE}</p>
       <Caution lines={cautions} />
     </section>
   );

@@ -23,8 +23,8 @@ export interface Said {
 
 export const NOTHING_SAID: Said = { reading: '', kind: null, act: null };
 
-const KIND_OPTIONS = LIMIT_KINDS.map((value) => ({ value, label: KIND_WORDS[value] }));
-const ACT_OPTIONS = ACTS.map((value) => ({ value, label: ACT_WORDS[value] }));
+const KIND_OPTIONS = LIMIT_KINDS.map((value) => ({ value, label: KIND_WORDS[value].label }));
+const ACT_OPTIONS = ACTS.map((value) => ({ value, label: ACT_WORDS[value].label }));
 const PRESENT_OPTIONS = [
   { value: '1', label: 'It is there' },
   { value: '0', label: 'It is not there' },
@@ -98,12 +98,14 @@ export function SayMore(props: {
           value={said.kind}
           onChoose={(kind) => onSay({ ...said, kind })}
         />
+        {said.kind && <p className={styles.means}>{KIND_WORDS[said.kind].means}</p>}
         <ChoiceBar
           legend="What to do?"
           options={ACT_OPTIONS}
           value={said.act}
           onChoose={(act) => onSay({ ...said, act })}
         />
+        {said.act && <p className={styles.means}>{ACT_WORDS[said.act].means}</p>}
         {(said.reading !== '' || said.kind !== null || said.act !== null) && (
           <button type="button" className={styles.clear} onClick={() => onSay(NOTHING_SAID)}>
             Clear these three

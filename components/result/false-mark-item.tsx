@@ -20,10 +20,13 @@ export function FalseMarkItem(props: {
       <div className={styles.top}>
         <OutcomeSign outcome="false" />
       </div>
-      <h3>
+      <h4>
         <span className={styles.number}>{row.number}</span> {row.faultName}
-      </h3>
-      <p className={styles.place}>{row.place}</p>
+      </h4>
+      <p className={styles.place}>
+        {row.place}
+        {row.certainWrong && ' · you were certain'}
+      </p>
       <button
         type="button"
         className={styles.show}

@@ -1,8 +1,10 @@
 'use client';
 
+import Link from 'next/link';
 import type { Finding } from '../../lib/inspect/finding';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
+import { ACT_REASONS, AnswerCheck } from './answer-check';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
 import type { FindingRow } from './result-rows';
@@ -35,11 +37,16 @@ export function FindingItem(props: {
         <OutcomeSign outcome={row.outcome} />
         <HazardSign hazard={finding.hazard} />
       </div>
-      <h3>
+      <h4>
         <span className={styles.number}>{row.number}</span> {texts.name}
-      </h3>
+      </h4>
       <p className={styles.place}>{row.place}</p>
-      {namedAs && <p>You called it “{namedAs}”. The place was right, so it counts half.</p>}
+      {namedAs && (
+        <p>
+          You called it “{namedAs}”{row.certainWrong && ', and were certain'}. The place was right, so it
+          counts half.
+        </p>
+      )}
       {row.note && <p>{row.note}</p>}
       <button
         type="button"
@@ -73,23 +80,35 @@ export function FindingItem(props: {
         {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
         {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
       </p>
+      {row.outcome !== 'missed' && <AnswerCheck row={row} system={system} />}
       <dl className={styles.texts}>
         {(
           [
-            ['What it looks like', texts.looksLike],
             ['Why it matters', texts.whyItMatters],
+            ...(row.outcome === 'missed' ? [['What to do', ACT_REASONS[row.rightAct]] as const] : []),
             ['What puts it right', texts.putsRight],
             ['When it could have been caught', texts.caughtAt],
           ] as const
-        ).map(([term, text]) =>
-          text === '' ? null : (
-            <div key={term}>
-              <dt>{term}</dt>
-              <dd>{text}</dd>
-            </div>
-          ),
-        )}
+        ).map(([term, text]) => (
+          <div key={term}>
+            <dt>{term}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
       </dl>
+      <details className={styles.more}>
+        <summary>How to see and measure it</summary>
+        <p>{texts.looksLike}</p>
+        <p>{texts.measuredBy}</p>
+      </details>
+      <p className={styles.links}>
+        <Link href={row.lesson} prefetch={false}>
+          The lesson on this
+        </Link>
+        <Link href={row.practise} prefetch={false}>
+          More walls of this family
+        </Link>
+      </p>
     </li>
   );
 }

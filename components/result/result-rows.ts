@@ -1,9 +1,12 @@
 import type { Finding } from '../../lib/inspect/finding';
+import type { Act } from '../../lib/marking/act';
+import type { Answer, AnswerVerdicts, FiveMarks } from '../../lib/marking/five-marks';
 
 /** What the catalogue says about a fault, in plain words. */
 export interface FaultTexts {
   readonly name: string;
   readonly looksLike: string;
+  readonly measuredBy: string;
   readonly whyItMatters: string;
   readonly putsRight: string;
   readonly caughtAt: string;
@@ -24,6 +27,18 @@ export interface FindingRow {
   readonly rulesTitle: string;
   /** True where the rule set in use says nothing, and another one's figure stands in. */
   readonly standsIn: boolean;
+  /** What the reader said of it beyond place and name, and how that stands. */
+  readonly answer: Answer;
+  readonly verdicts: AnswerVerdicts;
+  /** How near a reading had to come, in the finding's unit. */
+  readonly within: number;
+  readonly rightAct: Act;
+  /** The reader was certain, and named another fault. */
+  readonly certainWrong: boolean;
+  /** Address of the passage of the lesson on this fault. */
+  readonly lesson: string;
+  /** Address of a new wall of the same family. */
+  readonly practise: string;
 }
 
 /** A measurement that stayed within its limit. */
@@ -47,6 +62,15 @@ export interface FalseRow {
   readonly within: Within | null;
   /** What it may have been taken for, and why that is all right. */
   readonly lookAlike: string | null;
+  readonly certainWrong: boolean;
+}
+
+/** A look-alike of which the reader said to leave it: rightly. It has no ring. */
+export interface LeftRow {
+  readonly faultName: string;
+  readonly place: string;
+  readonly part: string;
+  readonly lookAlike: string;
 }
 
 export interface ResultRows {
@@ -54,9 +78,11 @@ export interface ResultRows {
   readonly score: number;
   /** Why the score is held down, or null. */
   readonly capped: string | null;
-  /** What could fall and was missed comes first. */
+  readonly parts: FiveMarks;
+  /** What could fall and was missed comes first, then what the reader was certain of and wrong about. */
   readonly findings: readonly FindingRow[];
   readonly falseMarks: readonly FalseRow[];
+  readonly left: readonly LeftRow[];
   /** Marks that repeat another: neither counted nor taken off. */
   readonly repeats: number;
   readonly marked: number;

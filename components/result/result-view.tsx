@@ -6,12 +6,44 @@ import type { LengthSystem } from '../../lib/units';
 import { Caution } from '../forms/caution';
 import { FalseMarkItem } from './false-mark-item';
 import { FindingItem } from './finding-item';
+import { FiveMarksTable } from './five-marks';
 import styles from './result.module.css';
-import type { ResultRows } from './result-rows';
-import { scoreOf100, scoreWords } from './score-words';
+import type { FalseRow, FindingRow, ResultRows } from './result-rows';
+import { COULD_FALL_RULE, scoreOf100, scoreWords } from './score-words';
 
 /** In a new wall these are a matter of looks; in an old one they are movement. */
 const MOVEMENT: readonly CheckId[] = ['bulge-or-hollow', 'out-of-plumb'];
+
+/** One part of the result: faults, false marks, or both; nothing where it has none. */
+function Items(props: {
+  readonly title: string;
+  readonly findings?: readonly FindingRow[];
+  readonly falseMarks?: readonly FalseRow[];
+  readonly system: LengthSystem;
+  readonly shown: number | null;
+  readonly onShow: (number: number) => void;
+}) {
+  const { title, findings = [], falseMarks = [], system, shown, onShow } = props;
+  if (findings.length + falseMarks.length === 0) return null;
+  const shared = (number: number) => ({
+    system,
+    isShown: shown === number,
+    onShow: () => onShow(number),
+  });
+  return (
+    <>
+      <h3 className={styles.listTitle}>{title}</h3>
+      <ul className={styles.list}>
+        {findings.map((row) => (
+          <FindingItem {...shared(row.number)} key={row.number} row={row} />
+        ))}
+        {falseMarks.map((row) => (
+          <FalseMarkItem {...shared(row.number)} key={row.number} row={row} />
+        ))}
+      </ul>
+    </>
+  );
+}
 
 /** The result of a hand-in: a number and words, every fault, every false mark, and what to do next. */
 export function ResultView(props: {
@@ -27,6 +59,11 @@ export function ResultView(props: {
 }) {
   const { rows, system, shown, again, onShow } = props;
   const couldFall = rows.findings.some(({ finding }) => finding.hazard === 'could fall');
+  const missedFalls = rows.findings.filter(
+    ({ outcome, finding }) => outcome === 'missed' && finding.hazard === 'could fall',
+  );
+  const certain = rows.findings.filter((row) => row.certainWrong);
+  const shared = { system, shown, onShow };
   const moves = !couldFall && rows.findings.some(({ finding }) => MOVEMENT.includes(finding.check));
   return (
     <section className={styles.result} aria-labelledby="result-heading">
@@ -37,12 +74,9 @@ export function ResultView(props: {
         <strong>{scoreOf100(rows.score)}</strong> of 100
       </p>
       <p className={styles.words}>{scoreWords(rows)}</p>
-      {couldFall && (
-        <p className={styles.ruleLine}>
-          The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.
-        </p>
-      )}
+      {couldFall && <p className={styles.ruleLine}>{COULD_FALL_RULE}</p>}
       {rows.capped && <p className={styles.capped}>{rows.capped}</p>}
+      <FiveMarksTable parts={rows.parts} />
       {rows.repeats > 0 && (
         <p>
           {rows.repeats === 1 ? 'One mark says' : `${rows.repeats} marks say`} the same as another. Repeats
@@ -53,40 +87,41 @@ export function ResultView(props: {
       {moves && (
         <Caution word="Danger, if an old wall looks like this" lines={props.couldFallCautions} toSafety />
       )}
-      {rows.findings.length > 0 && (
-        <>
-          <h3 className={styles.listTitle}>Faults on this wall</h3>
-          <ul className={styles.list}>
-            {rows.findings.map((row) => (
-              <FindingItem
-                key={row.number}
-                row={row}
-                system={system}
-                isShown={shown === row.number}
-                onShow={() => onShow(row.number)}
-              />
-            ))}
-          </ul>
-        </>
-      )}
+      <Items title="Missed, and it could fall" {...shared} findings={missedFalls} />
+      <Items
+        title="You were certain, and it is not so"
+        {...shared}
+        findings={certain}
+        falseMarks={rows.falseMarks.filter((row) => row.certainWrong)}
+      />
+      <Items
+        title={missedFalls.length + certain.length > 0 ? 'The other faults' : 'Faults on this wall'}
+        {...shared}
+        findings={rows.findings.filter((row) => !missedFalls.includes(row) && !certain.includes(row))}
+      />
       {rows.findings.length === 0 && (
         <p>
           Every measurement on it is within the limits of the rule set in use. Sound walls come up often here,
           as they do on a site: saying “nothing wrong” is a skill too.
         </p>
       )}
-      {rows.falseMarks.length > 0 && (
+      <Items
+        title="Marked, but within the limits"
+        {...shared}
+        falseMarks={rows.falseMarks.filter((row) => !row.certainWrong)}
+      />
+      {rows.left.length > 0 && (
         <>
-          <h3 className={styles.listTitle}>Marked, but within the limits</h3>
+          <h3 className={styles.listTitle}>Rightly left</h3>
           <ul className={styles.list}>
-            {rows.falseMarks.map((row) => (
-              <FalseMarkItem
-                key={row.number}
-                row={row}
-                system={system}
-                isShown={shown === row.number}
-                onShow={() => onShow(row.number)}
-              />
+            {rows.left.map((row) => (
+              <li key={`${row.part} ${row.faultName}`} className={styles.item}>
+                <h4>{row.faultName}?</h4>
+                <p className={styles.place}>{row.place}</p>
+                <p>
+                  You said to leave it, and so it is. {row.lookAlike} It costs nothing, and counts as acted.
+                </p>
+              </li>
             ))}
           </ul>
         </>
@@ -94,7 +129,7 @@ export function ResultView(props: {
       {again && (
         <div className={styles.next}>
           <Link className="button" href={again.nextHref} prefetch={false}>
-            Try another like it
+            Try the same family again
           </Link>
           <button type="button" className="button button-plain" onClick={again.onStartAgain}>
             Lay this wall again
@@ -106,7 +141,9 @@ export function ResultView(props: {
         <p>
           A fault that could fall counts three times, one that lets water in twice, one of looks once. The
           right place with another name counts half. A false mark costs half of what one fault is worth on
-          average. A sound wall starts at 100, and each false mark takes 50 off.
+          average. A sound wall starts at 100, and each false mark takes 50 off. Something that looks wrong
+          and is right costs nothing, once for each kind, when you said to leave it. The score goes by place
+          and name. Reading, requirement and act are marked apart, and only where you gave them.
         </p>
       </details>
       <Caution lines={props.drawingCautions} />

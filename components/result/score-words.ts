@@ -1,7 +1,15 @@
 import type { ResultRows } from './result-rows';
 
+/** Said before the hand-in and after it. */
+export const COULD_FALL_RULE =
+  'The rule: while a fault that could make part of the wall fall is missed, the score stops at 50.';
+
 /** The result in one or two sentences. */
-export function scoreWords({ findings, falseMarks, marked }: ResultRows): string {
+export function scoreWords({
+  findings,
+  falseMarks,
+  marked,
+}: Pick<ResultRows, 'findings' | 'falseMarks' | 'marked'>): string {
   const faults = findings.length;
   const hit = findings.filter(({ outcome }) => outcome !== 'missed').length;
   const misnamed = findings.filter(({ outcome }) => outcome === 'wrong name').length;

@@ -34,6 +34,7 @@ test('marks are handed in from here, with a warning that it is for good', async 
   const heard = show({ marks: [MARK] });
   expect(screen.getByText('You have marked one place. Nothing is handed in yet.').tagName).toBe('P');
   expect(screen.getByText('After you hand in, you cannot change your marks.').tagName).toBe('P');
+  expect(screen.getByText(/^The rule: .* the score stops at 50\.$/).tagName).toBe('P');
   await userEvent.click(screen.getByRole('button', { name: 'Hand in 1 mark' }));
   expect(heard).toEqual(['hand in']);
 });

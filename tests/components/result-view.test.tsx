@@ -1,7 +1,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import type { FindingRow, ResultRows } from '../../components/result/result-rows';
+import type { FalseRow, FindingRow, ResultRows } from '../../components/result/result-rows';
 import { ResultView } from '../../components/result/result-view';
 import type { Finding } from '../../lib/inspect/finding';
 import type { LengthSystem } from '../../lib/units';
@@ -31,6 +31,7 @@ const BEARING: Finding = {
 const TEXTS = {
   name: 'Lintel bearing too short',
   looksLike: 'Looks.',
+  measuredBy: 'Tape.',
   whyItMatters: 'Matters.',
   putsRight: 'Right.',
   caughtAt: 'Caught.',
@@ -44,7 +45,15 @@ const MISSED: FindingRow = {
   namedAs: null,
   rulesTitle: 'Ontario',
   standsIn: false,
+  answer: {},
+  verdicts: { found: false, named: false, measured: 'not given', judged: 'not given', acted: 'not given' },
+  within: 1.8,
+  rightAct: 'make safe and call',
+  certainWrong: false,
+  lesson: '/lessons/openings#fault-short-lintel-bearing',
+  practise: '/walls?topic=support&kind=window-panel&rules=ontario',
 };
+const NONE = { got: 0, of: 0 };
 const TWISTED: FindingRow = {
   ...MISSED,
   number: 2,
@@ -64,16 +73,25 @@ const TWISTED: FindingRow = {
   rulesTitle: 'Good practice',
   standsIn: true,
 };
-const NOTHING: ResultRows = { score: 1, capped: null, findings: [], falseMarks: [], repeats: 0, marked: 0 };
+const NOTHING: ResultRows = {
+  score: 1,
+  capped: null,
+  parts: { found: NONE, named: NONE, measured: NONE, judged: NONE, acted: NONE },
+  findings: [],
+  falseMarks: [],
+  left: [],
+  repeats: 0,
+  marked: 0,
+};
 
-function show(rows: ResultRows, system: LengthSystem = 'mm'): string[] {
+function show(rows: ResultRows, system: LengthSystem = 'mm', next: string | null = '/walls/next'): string[] {
   const heard: string[] = [];
   render(
     <ResultView
       rows={rows}
       system={system}
       shown={null}
-      again={{ nextHref: '/walls/next', onStartAgain: () => heard.push('again') }}
+      again={next === null ? null : { nextHref: next, onStartAgain: () => heard.push('again') }}
       drawingCautions={['A drawing.']}
       couldFallCautions={['Keep away.']}
       onShow={(number) => heard.push(`show ${number}`)}
@@ -123,6 +141,94 @@ test('good practice that stands in for a silent rule set is shown as such, and t
   expect(item?.textContent).toContain('You called it “Sliver”.');
 });
 
+test('what was said of a fault stands beside what is so', () => {
+  const row: FindingRow = {
+    ...MISSED,
+    outcome: 'found',
+    answer: { reading: 55, kind: 'good practice', act: 'make safe and call' },
+    verdicts: { found: true, named: true, measured: 'wrong', judged: 'wrong', acted: 'right' },
+  };
+  show({ ...NOTHING, findings: [row], marked: 1 });
+  const said = screen.getAllByRole('listitem')[0]?.textContent ?? '';
+  expect(said).toContain(
+    'Your reading ✗ Not soYou read 55 mm, measured 50.8 mm. It has to come within 1.8 mm.',
+  );
+  expect(said).toContain('Which requirement ✗ Not soYou said good practice. It is a code minimum.');
+  expect(said).toContain('What to do ✓ RightMake safe and call a competent person.');
+});
+
+test('five marks are shown apart, and what was not given is no nought', () => {
+  show({
+    ...NOTHING,
+    findings: [MISSED],
+    parts: {
+      found: { got: 1, of: 3 },
+      named: { got: 1, of: 1 },
+      measured: { got: 0, of: 1 },
+      judged: NONE,
+      acted: { got: 2, of: 2 },
+    },
+  });
+  const marks = screen.getByText('Found').closest('dl') as HTMLElement;
+  expect(
+    within(marks)
+      .getAllByRole('definition')
+      .map(({ textContent }) => textContent),
+  ).toEqual(['1 of 3', '1 of 1', '0 of 1', 'not given', '2 of 2']);
+});
+
+test('what could fall and was missed comes first, then what was said for certain and wrong', () => {
+  const falseMark: FalseRow = {
+    number: 3,
+    faultName: 'Sliver',
+    place: 'Course 2, unit 3',
+    part: 'A2.3',
+    within: null,
+    lookAlike: null,
+    certainWrong: true,
+  };
+  show({
+    ...NOTHING,
+    findings: [MISSED, TWISTED],
+    falseMarks: [falseMark, { ...falseMark, number: 4, certainWrong: false }],
+    marked: 3,
+  });
+  expect(screen.getAllByRole('heading', { level: 3 }).map(({ textContent }) => textContent)).toEqual([
+    'Missed, and it could fall',
+    'You were certain, and it is not so',
+    'The other faults',
+    'Marked, but within the limits',
+  ]);
+});
+
+test('a look-alike rightly left is told, and leads nowhere', () => {
+  show({
+    ...NOTHING,
+    marked: 1,
+    left: [
+      {
+        faultName: 'Open head joint',
+        place: 'Course 1',
+        part: 'A1.1/2',
+        lookAlike: 'Weeps. They stay open.',
+      },
+    ],
+  });
+  expect(screen.getByRole('listitem').textContent).toContain(
+    'You said to leave it, and so it is. Weeps. They stay open.',
+  );
+});
+
+test('a fault leads to its passage in the lesson and to more walls of its family; set work ends here', () => {
+  show({ ...NOTHING, findings: [MISSED] }, 'mm', null);
+  expect(screen.getByRole('link', { name: 'The lesson on this' })).toHaveAttribute('href', MISSED.lesson);
+  expect(screen.getByRole('link', { name: 'More walls of this family' })).toHaveAttribute(
+    'href',
+    MISSED.practise,
+  );
+  expect(screen.queryByRole('link', { name: 'Try the same family again' })).toBeNull();
+});
+
 test('a false mark says what was measured there, the limit, and what it looked like', () => {
   show({
     ...NOTHING,
@@ -136,6 +242,7 @@ test('a false mark says what was measured there, the limit, and what it looked l
         part: 'A1.1/2',
         within: { value: 98, limit: 95, end: 'at least', unit: '%', source: 'A Code · 4.5' },
         lookAlike: 'Weeps. They stay open.',
+        certainWrong: false,
       },
     ],
   });
@@ -155,7 +262,10 @@ test('a sound wall called sound says so and goes on to the next', async () => {
   expect(screen.getByText('This wall is sound, and you said so.').tagName).toBe('P');
   expect(screen.getByText('100').parentElement?.textContent).toBe('100 of 100');
   expect(screen.queryAllByRole('listitem')).toEqual([]);
-  expect(screen.getByRole('link', { name: 'Try another like it' })).toHaveAttribute('href', '/walls/next');
+  expect(screen.getByRole('link', { name: 'Try the same family again' })).toHaveAttribute(
+    'href',
+    '/walls/next',
+  );
   await userEvent.click(screen.getByRole('button', { name: 'Lay this wall again' }));
   expect(heard).toEqual(['again']);
 });

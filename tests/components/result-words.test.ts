@@ -52,11 +52,8 @@ describe('the result in words', () => {
     ['missed', 'missed', 0, 0, 'You said this wall is sound. It has 2 faults.'],
   ] as const)('%s, %s, %s false', (first, second, falseMarks, marked, words) => {
     const rows = {
-      score: 0,
-      capped: null,
       findings: [row(first), row(second)],
       falseMarks: Array.from({ length: falseMarks }, () => wrong),
-      repeats: 0,
       marked,
     };
     expect(scoreWords(rows)).toBe(words);

@@ -60,6 +60,7 @@ export function Practice(props: {
           }
           below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
           marks={bare ? [] : practice.drawn}
+          dimensions={practice.dimensions}
           selected={behind && !practice.seesBehind ? lifting.unit : picked}
           system={system}
           lengths={<LengthChoice system={system} />}

@@ -8,7 +8,7 @@ import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { useTimeSpent } from '../../../components/practice/use-time-spent';
 import { parseCode } from '../../../lib/generate/wall-code';
-import { drawnMarks, drawnResult } from '../drawn-marks';
+import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import { openWall } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
 import { viewKeyFor } from '../view-choices';
@@ -161,6 +161,7 @@ export function usePractice(code: string, setWork: SetWork | null) {
     focus.to('stage');
   };
 
+  const dimensions = useMemo(() => (rows ? measuredAt(rows, shown) : []), [rows, shown]);
   // With the result given out, the whole wall lies open.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
@@ -171,6 +172,7 @@ export function usePractice(code: string, setWork: SetWork | null) {
     resultPart,
     marker,
     isLooking,
+    dimensions,
     drawn: rows ? drawnResult(rows, parts) : drawnMarks(work.marks, parts),
     named: work.marks.map((each) => ({
       mark: each,

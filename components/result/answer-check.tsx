@@ -1,0 +1,76 @@
+import type { LimitKind } from '../../lib/limits/limit';
+import type { Act } from '../../lib/marking/act';
+import type { Verdict } from '../../lib/marking/five-marks';
+import type { LengthSystem } from '../../lib/units';
+import { formatMeasure, isFine } from './format-measure';
+import styles from './result.module.css';
+import type { FindingRow } from './result-rows';
+
+/** Why an act is the right one: the rule, said each time. */
+export const ACT_REASONS: Readonly<Record<Act, string>> = {
+  leave: 'Leave it. It looks wrong and is right.',
+  'put right now': 'Put it right now. All of it is in sight.',
+  'open up further': 'Open up further. Where there is one there are likely more out of sight.',
+  'make safe and call':
+    'Make safe and call a competent person. What could fall comes before everything else.',
+};
+
+const KIND_NAMES: Readonly<Record<LimitKind, string>> = {
+  'code minimum': 'a code minimum',
+  'standard tolerance': 'a standard’s tolerance',
+  'good practice': 'good practice',
+  looks: 'a matter of looks',
+};
+
+const SIGNS: Readonly<Record<Verdict, string>> = {
+  right: '✓ Right',
+  wrong: '✗ Not so',
+  'not given': 'Not given',
+};
+
+/** What the reader said of a fault beside what is so: reading, requirement, act. Also where nothing was said: then it tells. */
+export function AnswerCheck({ row, system }: { readonly row: FindingRow; readonly system: LengthSystem }) {
+  const { finding, answer, verdicts, rightAct } = row;
+  return (
+    <dl className={styles.answers}>
+      <Line term="Your reading" verdict={verdicts.measured}>
+        {readingWords(row, system)}
+      </Line>
+      <Line term="Which requirement" verdict={verdicts.judged}>
+        {answer.kind !== undefined && verdicts.judged === 'wrong' && `You said ${KIND_NAMES[answer.kind]}. `}
+        It is {KIND_NAMES[finding.kind]}.
+      </Line>
+      <Line term="What to do" verdict={verdicts.acted}>
+        {answer.act !== undefined && verdicts.acted === 'wrong' && `You said: ${answer.act}. `}
+        {ACT_REASONS[rightAct]}
+      </Line>
+    </dl>
+  );
+}
+
+function Line(props: {
+  readonly term: string;
+  readonly verdict: Verdict;
+  readonly children: React.ReactNode;
+}) {
+  return (
+    <div data-verdict={props.verdict}>
+      <dt>
+        {props.term} <span>{SIGNS[props.verdict]}</span>
+      </dt>
+      <dd>{props.children}</dd>
+    </div>
+  );
+}
+
+function readingWords({ finding, answer, verdicts, within }: FindingRow, system: LengthSystem): string {
+  const { unit, measured, limit } = finding;
+  const fine = isFine(limit, unit);
+  const words = (value: number) => formatMeasure(value, unit, system, fine);
+  if (answer.reading === undefined) return `Measured: ${words(measured)}.`;
+  const both = `You read ${words(answer.reading)}, measured ${words(measured)}`;
+  if (unit === 'there or not' || verdicts.measured === 'not given') return `${both}.`;
+  return verdicts.measured === 'right'
+    ? `${both}. Near enough.`
+    : `${both}. It has to come within ${words(within)}.`;
+}
