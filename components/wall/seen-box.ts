@@ -29,10 +29,10 @@ export function brought(whole: Box, seen: Box, target: Box): Box {
   });
 }
 
-/** A part of the drawing with `target` in its middle: three times as large as that, but at least a fifth of the whole. */
+/** A part of the drawing with `target` in its middle: three times as large as that, but at least an eighth of the whole. */
 export function closeUp(whole: Box, target: Box): Box {
   const share = Math.max(target.width / whole.width, target.height / whole.height) * 3;
-  const scale = Math.min(1, Math.max(0.2, share));
+  const scale = Math.min(1, Math.max(0.125, share));
   const width = whole.width * scale;
   const height = whole.height * scale;
   return kept(whole, {

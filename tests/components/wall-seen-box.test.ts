@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { brought, isWhole, panned, zoomed } from '../../components/wall/seen-box';
+import { brought, closeUp, isWhole, panned, zoomed } from '../../components/wall/seen-box';
 import { mmPerPixel, sheetPoint } from '../../components/wall/to-screen';
 
 const WHOLE = { x: 0, y: 0, width: 400, height: 200 };
@@ -34,4 +34,23 @@ describe('from the screen to the wall', () => {
     expect(sheetPoint(WHOLE, screen, 10, 70)).toEqual([0, 200]);
     expect(sheetPoint(WHOLE, screen, 210, 170)).toEqual([400, 0]);
   });
+});
+
+test('close to a place: it is in the middle, and a third of what is seen; never nearer than an eighth of the whole', () => {
+  const whole = { x: 0, y: 0, width: 3000, height: 1500 };
+  expect(closeUp(whole, { x: 1400, y: 700, width: 375, height: 100 })).toEqual({
+    x: 1025,
+    y: 468.75,
+    width: 1125,
+    height: 562.5,
+  });
+  // A head joint 10 wide: an eighth of 3,000; at the edge of the sheet not past it.
+  expect(closeUp(whole, { x: 0, y: 0, width: 10, height: 60 })).toEqual({
+    x: 0,
+    y: 0,
+    width: 600,
+    height: 300,
+  });
+  // A whole wall: the whole.
+  expect(closeUp(whole, whole)).toEqual(whole);
 });
