@@ -48,8 +48,8 @@ test('close to a place: it is in the middle, and a third of what is seen; never 
   expect(closeUp(whole, { x: 0, y: 0, width: 10, height: 60 })).toEqual({
     x: 0,
     y: 0,
-    width: 600,
-    height: 300,
+    width: 375,
+    height: 187.5,
   });
   // A whole wall: the whole.
   expect(closeUp(whole, whole)).toEqual(whole);
