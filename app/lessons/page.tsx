@@ -41,6 +41,11 @@ export default async function LessonsPage() {
           </Link>
         </li>
         <li>
+          <Link href="/instruments" prefetch={false}>
+            Instruments: what each one reads, and how it can mislead you
+          </Link>
+        </li>
+        <li>
           <Link href="/questions" prefetch={false}>
             Questions on each topic
           </Link>
