@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { Caution } from '../../components/forms/caution';
 import { CodeBox } from '../../components/forms/code-box';
@@ -26,8 +27,9 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
     <div className={styles.page}>
       <h1>Lay a wall</h1>
       <p>
-        Each wall is new. It may have faults, and it may be sound. You look, you measure, you mark what is out
-        of its limits. Its code opens the same wall again, for anyone.
+        Each wall is new. It may have faults, and it may be sound. You look, you{' '}
+        <Link href="/instruments">measure</Link>, you mark what is out of its limits. Its code opens the same
+        wall again, for anyone.
       </p>
       <div className={styles.ways}>
         <section aria-labelledby="new-wall">

@@ -43,7 +43,7 @@ function bedReadings(placed: Placed | null, panel: PanelSurvey, hold: Hold): rea
   if (range === null) return [];
   const bed = (placed.bed.left + placed.bed.right) / 2;
   const mm = (what: string, value: number) =>
-    notNegative(readOff(hold, what, { value, unit: 'mm', resolution: 0.1, error: 0.5 }));
+    notNegative(readOff(hold, what, { value, unit: 'mm', resolution: 0.1, error: 0.25 }));
   return [
     ...(bed > range.least ? [mm('Thicker than the mean of eight beds by', bed - range.least)] : []),
     ...(bed < range.most ? [mm('Thinner than the mean of eight beds by', range.most - bed)] : []),

@@ -23,7 +23,7 @@ const TOLERANCE: Readonly<Record<CheckId, Tolerance>> = {
   'open-head': { instrument: 'probe', within: 5 },
   'raked-thin-veneer': { instrument: 'probe', within: TAPE },
   'course-off-level': { instrument: 'mason-line', within: TAPE },
-  'gauge-drift': { instrument: 'gauge-rod', within: 1 },
+  'gauge-drift': { instrument: 'gauge-rod', within: 0.5 + SIXTEENTH },
   'perpend-drift': { instrument: 'plumb-line', within: TAPE },
   'bulge-or-hollow': { instrument: 'mason-line', within: TAPE },
   'out-of-plumb': { instrument: 'plumb-line', within: TAPE },

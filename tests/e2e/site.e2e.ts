@@ -10,7 +10,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe.each(['/', '/safety'])('%s', (path) => {
+describe.each(['/', '/safety', '/instruments'])('%s', (path) => {
   test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
     const { page, problems, close } = await visit(browser, path, look);
     expect(await accessibilityProblems(page)).toEqual([]);

@@ -5,6 +5,7 @@ import type { InstrumentId } from '../../lib/instruments/instrument';
 import { readAt } from '../../lib/instruments/read';
 import type { Reading } from '../../lib/instruments/reading';
 import { type Measured, toleranceOf } from '../../lib/instruments/tolerance';
+import { inches } from '../../lib/units';
 import { partsOf } from '../../lib/wall/parts';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_WALLS } from '../naive/hand-walls';
@@ -49,6 +50,32 @@ test.each(FAULTY.map((each) => [each.name, each] as const))('%s', (_, { wall, ex
     );
   }
 });
+
+test.each(FAULTY.map((each) => [each.name, each] as const))(
+  '%s, written down in sixteenths of an inch',
+  (_, { wall, expected }) => {
+    const survey = surveyOf(wall);
+    const all = partsOf(wall);
+    for (const { check, measured, parts } of expected) {
+      const found = { measured, unit: unitOf(check, measured) };
+      const { within } = toleranceOf(check, found);
+      const near = parts
+        .flatMap((id) => all.get(id) ?? [])
+        .flatMap((part) => instrumentsFor(check, found).flatMap((id) => readAt(survey, id, part)))
+        .filter(
+          ({ unit, fine, value }) =>
+            unit === 'mm' && !fine && value !== null && Math.abs(value - measured) <= within,
+        );
+      for (const { value } of near.slice(0, 1)) {
+        const written = inches(Math.round((value ?? 0) / inches(1 / 16)) / 16);
+        expect(
+          Math.abs(written - measured),
+          `${check}: ${measured}, read ${value}, written ${written}`,
+        ).toBeLessThanOrEqual(within);
+      }
+    }
+  },
+);
 
 test('the walls above show every fault', () => {
   const shown = new Set(FAULTY.flatMap(({ expected }) => expected.map(({ check }) => check)));
