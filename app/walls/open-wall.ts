@@ -1,6 +1,3 @@
-import { type Brief, MAX_SEED } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
-import { codeOf } from '../../lib/generate/wall-code';
 import type { Wall } from '../../lib/wall/model';
 import { type Part, partsOf } from '../../lib/wall/parts';
 import { type Survey, surveyOf } from '../../lib/wall/survey';
@@ -20,11 +17,6 @@ export interface OpenWall {
   readonly courseFrom: (unit: string, by: number) => string;
 }
 
-export function openWall(brief: Brief): OpenWall {
-  return openWallOf(layWall(brief));
-}
-
-/** The same for a wall that no brief lays: one of a pair, or one spoiled by hand. */
 export function openWallOf(wall: Wall): OpenWall {
   const parts = partsOf(wall);
   const { units } = wall;
@@ -64,9 +56,4 @@ function middleUnit({ panels, units }: Wall): string {
 function nearestTo(units: Wall['units'], x: number): string | undefined {
   const away = (unit: Wall['units'][number]) => Math.abs(unit.x + unit.length / 2 - x);
   return [...units].sort((a, b) => away(a) - away(b))[0]?.id;
-}
-
-/** The code of the next wall of the same kind: the seed after this one. */
-export function nextCode(brief: Brief): string {
-  return codeOf({ ...brief, seed: brief.seed === MAX_SEED ? 0 : brief.seed + 1 });
 }

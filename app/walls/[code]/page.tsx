@@ -6,10 +6,11 @@ import { TOPIC_TITLES } from '../../../lib/generate/topics';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../brief-words';
+import { layPractice } from '../lay-practice';
 import { plainCode, readCode } from '../read-code';
 import { WrongCode } from '../wrong-code';
 import styles from './page.module.css';
-import { Practice } from './practice';
+import { PracticeRoom } from './practice-room';
 
 interface Props {
   readonly params: Promise<{ readonly code: string }>;
@@ -52,7 +53,7 @@ export default async function WallPage({ params }: Props) {
           </p>
         </noscript>
       </header>
-      <Practice key={exact} code={exact} label={`${title}, wall ${exact}`} />
+      <PracticeRoom key={exact} laid={layPractice(read)} label={`${title}, wall ${exact}`} />
       {/* After the practice: it is not on the way to handing in. */}
       <ShareWall />
     </>

@@ -9,7 +9,6 @@ import type { PickedPart } from '../../../components/practice/part-facts';
 import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
-import { ruleSetTitle } from '../../../lib/limits/limits';
 import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';
 import { FAULT_CHOICES } from '../fault-choices';
 import { nearbyParts } from '../nearby-parts';
@@ -66,7 +65,7 @@ export function PickedCard(props: {
         find={findFaults}
         before={changing === null ? undefined : work.marks[changing]}
         system={system}
-        rules={ruleSetTitle(practice.brief.rules)}
+        rules={practice.laid.rulesTitle}
         notebook={work.readings}
         attached={practice.attached}
         onMark={(mark) => {

@@ -3,7 +3,6 @@
 import { Bench } from '../../../components/practice/bench';
 import { Review } from '../../../components/practice/review';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { nextCode } from '../open-wall';
 import { lastLooks } from '../view-choices';
 import { Awaited } from './awaited';
 import type { SetWork } from './set-work';
@@ -15,7 +14,7 @@ export function Side(props: {
   readonly setWork: SetWork | null;
 }) {
   const { practice, setWork } = props;
-  const { brief, open, work, rows, system } = practice;
+  const { laid, open, work, rows, system } = practice;
   if (work.phase === 'handed in') {
     if (practice.problem !== null) {
       return (
@@ -51,7 +50,7 @@ export function Side(props: {
         rows={rows}
         system={system}
         shown={practice.shown}
-        again={setWork ? null : { nextHref: `/walls/${nextCode(brief)}`, onStartAgain: practice.startAgain }}
+        again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: practice.startAgain }}
         drawingCautions={DRAWING_CAUTIONS}
         couldFallCautions={COULD_FALL_CAUTIONS}
         onShow={practice.show}

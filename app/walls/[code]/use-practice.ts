@@ -7,9 +7,9 @@ import type { NotedReading } from '../../../components/practice/notebook';
 import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { useTimeSpent } from '../../../components/practice/use-time-spent';
-import { parseCode } from '../../../lib/generate/wall-code';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
-import { openWall } from '../open-wall';
+import type { LaidPractice } from '../lay-practice';
+import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
 import { viewKeyFor } from '../view-choices';
 import type { SetWork } from './set-work';
@@ -22,21 +22,20 @@ const loadSecond = () => import('./second-part').then(({ SECOND_PART }) => SECON
 const loadMarker = () => import('./marker-part').then(({ MARKER_PART }) => MARKER_PART);
 const loadResult = () => import('./result-part').then(({ RESULT_PART }) => RESULT_PART);
 
-/** Everything a practice page knows and can do: the wall of a code, the work on it, what is looked at, and each step of the reader. */
-export function usePractice(code: string, setWork: SetWork | null) {
-  const brief = useMemo(() => parseCode(code), [code]);
-  const open = useMemo(() => openWall(brief), [brief]);
+/** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
+export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
+  const open = useMemo(() => openWallOf(laid.wall), [laid.wall]);
   const { wall, parts, nameOf } = open;
   const isPart = useCallback((id: string) => parts.has(id), [parts]);
-  const keptAs = setWork?.keptAs ?? code;
+  const keptAs = setWork?.keptAs ?? laid.code;
   const [work, dispatch, ready] = useKeptPractice(keptAs, isPart);
   const timeSpent = useTimeSpent(keptAs);
-  const system = useLengthSystem(brief.rules === 'united-states' ? 'inches' : 'mm');
+  const system = useLengthSystem(laid.rules === 'united-states' ? 'inches' : 'mm');
   const [picked, setPicked] = useState<string | null>(null);
   const [changing, setChanging] = useState<number | null>(null);
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
-  const [ticketsOpen, setTicketsOpen] = useState(brief.topic === 'mortar');
+  const [ticketsOpen, setTicketsOpen] = useState(laid.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const [measuring, measure] = useState(false);
@@ -48,7 +47,7 @@ export function usePractice(code: string, setWork: SetWork | null) {
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
   const faultName = second.part?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
-  const marked = useResult(work, open, brief.rules, marker.part);
+  const marked = useResult(work, open, laid.rules, marker.part);
   const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null) => {
@@ -165,7 +164,7 @@ export function usePractice(code: string, setWork: SetWork | null) {
   // With the result given out, the whole wall lies open.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
-    ...{ brief, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind, ticketsOpen },
+    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind, ticketsOpen },
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,

@@ -7,9 +7,10 @@ import { MixingTickets } from '../../../../components/practice/mixing-tickets';
 import { WallStage } from '../../../../components/practice/wall-stage';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
 import styles from '../../../../components/practise/practise.module.css';
+import { layWall } from '../../../../lib/generate/generate';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
-import { openWall } from '../../../walls/open-wall';
+import { openWallOf } from '../../../walls/open-wall';
 import { viewChoices, viewKeyFor } from '../../../walls/view-choices';
 import { useStage } from '../../use-stage';
 import type { GuidedRow } from './guided-key';
@@ -30,7 +31,7 @@ export function GuidedPractice({
   readonly next: { readonly href: string; readonly words: string };
 }) {
   const brief = useMemo(() => parseCode(code), [code]);
-  const open = useMemo(() => openWall(brief), [brief]);
+  const open = useMemo(() => openWallOf(layWall(brief)), [brief]);
   const { wall, parts } = open;
   const stage = useStage(open);
   const guided = useGuided(open, brief, step);

@@ -1,0 +1,34 @@
+import { type Brief, MAX_SEED } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import type { Topic } from '../../lib/generate/topics';
+import { codeOf } from '../../lib/generate/wall-code';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { ruleSetTitle } from '../../lib/limits/limits';
+import type { Wall } from '../../lib/wall/model';
+
+/** What a practice page is given. Plain data, so that the server lays the wall and the browser need not fetch what lays walls. */
+export interface LaidPractice {
+  readonly code: string;
+  readonly wall: Wall;
+  readonly topic: Topic;
+  readonly rules: RuleSetId;
+  readonly rulesTitle: string;
+  /** Address of the next wall of the same brief. */
+  readonly nextHref: string;
+}
+
+export function layPractice(brief: Brief): LaidPractice {
+  return {
+    code: codeOf(brief),
+    wall: layWall(brief),
+    topic: brief.topic,
+    rules: brief.rules,
+    rulesTitle: ruleSetTitle(brief.rules),
+    nextHref: `/walls/${nextCode(brief)}`,
+  };
+}
+
+/** The code of the next wall of the same kind: the seed after this one. */
+function nextCode(brief: Brief): string {
+  return codeOf({ ...brief, seed: brief.seed === MAX_SEED ? 0 : brief.seed + 1 });
+}
