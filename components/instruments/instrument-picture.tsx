@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { InstrumentId } from '../../lib/instruments/instrument';
 import type { Shown } from './picture-frame';
-import { FeelerPicture, JointGaugePicture, RodPicture, TapePicture } from './pictures-of-length';
+import { JointGaugePicture, TapePicture } from './pictures-of-length';
 import { LevelPicture, LinePicture, PlumbPicture, SquarePicture } from './pictures-of-line';
 import {
   MirrorPicture,
@@ -11,6 +11,7 @@ import {
   ThermometerPicture,
   TieFinderPicture,
 } from './pictures-of-senses';
+import { FeelerPicture, RodPicture } from './pictures-of-steps';
 
 const PICTURES: Readonly<Record<InstrumentId, (shown: Shown) => ReactNode>> = {
   tape: TapePicture,

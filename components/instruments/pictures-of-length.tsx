@@ -1,6 +1,6 @@
 import { inches, type LengthSystem, type Mm } from '../../lib/units';
 import styles from './picture.module.css';
-import { Bricks, PictureFrame, type Shown, shownValue, within } from './picture-frame';
+import { PictureFrame, type Shown, shownValue, within } from './picture-frame';
 
 const PX_PER_MM = 4;
 const MIDDLE = 190;
@@ -84,14 +84,17 @@ function CountPicture(shown: Shown) {
   );
 }
 
+/** Half the gap of one mm of joint, px. */
+const PX_EACH_WAY = 2;
+
 /** A tapered gauge pushed into the joint until it stops: the mark at the face is the thickness. */
 export function JointGaugePicture(shown: Shown) {
   const value = within(shown.reading?.unit === 'mm' ? shownValue(shown) : 0, 0, 26);
-  const gap = Math.max(3, value * 3);
+  const gap = Math.max(2, value * PX_EACH_WAY);
   const face = 140;
   const slope = 0.12;
   const tip = face - gap / slope / 2;
-  const perMm = 3 / slope / 2;
+  const perMm = PX_EACH_WAY / slope / 2;
   const end = 312;
   const thick = (x: number) => (x - tip) * slope;
   const marks = Array.from({ length: 40 }, (_, mm) => ({ mm, x: face + (mm - value) * perMm })).filter(
@@ -133,88 +136,6 @@ export function JointGaugePicture(shown: Shown) {
           </text>
         ))}
       <path className={styles.pointer} d={`M${face} ${60 - gap} l-5 -10 h10 z`} />
-    </PictureFrame>
-  );
-}
-
-const LEAVES = [0, 1, 2, 3, 4] as const;
-
-/** The edge on two sound units, with a feeler leaf in the gap that is left. */
-export function FeelerPicture(shown: Shown) {
-  const value = within(shownValue(shown), 0, 9);
-  const back = shown.reading?.words === 'set back';
-  const gap = value * 2.2;
-  return (
-    <PictureFrame>
-      <Bricks
-        x={10}
-        y={62}
-        count={3}
-        width={72}
-        height={50}
-        rise={(index) => (index === 1 ? (back ? gap : -gap) : 0)}
-      />
-      <rect className={styles.steel} x={4} y={50 - (back ? 0 : gap)} width={236} height={12} rx={1} />
-      {!back && gap > 0 && <rect className={styles.blade} x={14} y={62 - gap} width={50} height={gap} />}
-      {back && gap > 0 && <rect className={styles.blade} x={100} y={62} width={46} height={gap} />}
-      <g transform="translate(292 92)">
-        {LEAVES.map((leaf) => (
-          <rect
-            key={leaf}
-            className={styles.steel}
-            x={-5}
-            y={-66}
-            width={10}
-            height={66}
-            rx={4}
-            transform={`rotate(${-44 + leaf * 14})`}
-          />
-        ))}
-        <circle className={styles.body} r={8} />
-      </g>
-    </PictureFrame>
-  );
-}
-
-/** The rod's marks beside the courses: where they part, the wall has gained or lost. */
-export function RodPicture(shown: Shown) {
-  const { reading } = shown;
-  const over = reading?.words?.startsWith('under') || reading?.words?.startsWith('less') ? -1 : 1;
-  const step = within(shownValue(shown) * 0.25, 0, 5) * over;
-  const rows = [0, 1, 2, 3, 4] as const;
-  return (
-    <PictureFrame>
-      <svg x={110} y={0} width={206} height={116} aria-hidden="true">
-        <rect className={styles.mortar} width={206} height={116} />
-        {rows.map((row) => (
-          <g key={row} transform={`translate(0 ${98 - row * (22 + step)})`}>
-            <Bricks x={-(row % 2) * 38} y={0} count={row % 2 ? 4 : 3} width={66} height={17} />
-          </g>
-        ))}
-      </svg>
-      <rect className={styles.blade} x={62} y={-2} width={26} height={124} />
-      {rows.map((row) => (
-        <g key={row}>
-          <line
-            className={styles.tick}
-            x1={62}
-            x2={80}
-            y1={115 - row * 22}
-            y2={115 - row * 22}
-            strokeWidth={1.4}
-          />
-          <line
-            className={styles.dimension}
-            x1={88}
-            x2={108}
-            y1={115 - row * 22}
-            y2={115 - row * (22 + step)}
-          />
-          <text x={56} y={118 - row * 22} textAnchor="end">
-            {row + 1}
-          </text>
-        </g>
-      ))}
     </PictureFrame>
   );
 }

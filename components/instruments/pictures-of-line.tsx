@@ -13,7 +13,7 @@ export function LevelPicture(shown: Shown) {
       <rect x={-126} y={9} width={252} height={3} fill="#ffffff" opacity={0.4} />
       <rect className={styles.vial} x={-36} y={-10} width={72} height={18} rx={9} />
       <ellipse className={styles.bubble} cx={slope * 2.4} cy={-1} rx={11} ry={6.5} />
-      <path className={styles.tick} d="M-13 -10 v18 M13 -10 v18" strokeWidth={1.5} />
+      <path className={styles.tick} d="M-13 -10 v18 M13 -10 v18" />
       <circle cx={reading?.turned ? 112 : -112} cy={0} r={5} fill="var(--ochre)" stroke="#ffffff" />
     </g>
   );
@@ -105,11 +105,15 @@ export function PlumbPicture(shown: Shown) {
 export function LinePicture(shown: Shown) {
   const { reading } = shown;
   const size = within(shownValue(shown), 0, 24) * 1.2;
+  const words = reading?.words ?? '';
   const bows = reading?.what.startsWith('Farthest') ?? false;
-  const side = reading?.words?.includes('hollow') ? -1 : 1;
-  const drop = reading?.words?.includes('high') ? -size : size;
-  const rise = (index: number) =>
-    bows ? side * size * (1 - Math.abs(index - 2) / 2.5) : (drop * (index - 2)) / 4;
+  const dips = reading?.what.startsWith('Middle') ?? false;
+  const bulge = (index: number) => size * (1 - Math.abs(index - 2) / 2.5);
+  const rise = (index: number) => {
+    if (bows) return words.includes('hollow') ? -bulge(index) : bulge(index);
+    if (dips) return words.startsWith('above') ? -bulge(index) / 2 : bulge(index);
+    return (size * (words.includes('high') ? 4 - index : index)) / 4;
+  };
   return (
     <PictureFrame>
       <Bricks x={20} y={bows ? 30 : 58} count={5} width={52} height={36} rise={rise} />
@@ -117,10 +121,12 @@ export function LinePicture(shown: Shown) {
       {[8, 300].map((x) => (
         <rect key={x} className={styles.blade} x={x} y={bows ? 86 : 42} width={12} height={16} rx={2} />
       ))}
-      {bows && <line className={styles.dimension} x1={160} x2={160} y1={66 + side * size} y2={94} />}
+      {bows && <line className={styles.dimension} x1={160} x2={160} y1={66 + rise(2)} y2={94} />}
     </PictureFrame>
   );
 }
+
+const CORNER = { x: 210, y: 92 } as const;
 
 /** The triangle laid into the corner, seen from above. */
 export function SquarePicture(shown: Shown) {
@@ -129,6 +135,10 @@ export function SquarePicture(shown: Shown) {
     reading?.unit === 'mm per m'
       ? within(shownValue(shown), 0, 30) * (reading.words === 'it closes' ? -0.35 : 0.35)
       : 0;
+  // Where the mark on the return has moved to: the return turns about the foot of its outer face.
+  const turn = (off * Math.PI) / 180;
+  const markX = CORNER.x - 18 * Math.cos(turn) + 78 * Math.sin(turn);
+  const markY = CORNER.y - 18 * Math.sin(turn) - 78 * Math.cos(turn);
   return (
     <PictureFrame>
       <rect className={styles.brick} x={20} y={92} width={190} height={18} />
@@ -137,7 +147,7 @@ export function SquarePicture(shown: Shown) {
         <path className={styles.line} d="M192 92 V14" />
       </g>
       <path className={styles.line} d="M192 92 H88" />
-      <path className={styles.line} d="M88 92 L192 14" strokeDasharray="5 3" />
+      <path className={styles.line} d={`M88 92 L${markX} ${markY}`} strokeDasharray="5 3" />
       <text x={140} y={86} textAnchor="middle">
         4
       </text>

@@ -9,7 +9,7 @@ export function MirrorPicture({ reading }: Shown) {
       <Bricks x={12} y={4} count={4} width={70} height={34} />
       {!none && <path className={styles.steel} d="M12 40 h292 v7 h-292 z" />}
       <g transform="translate(160 82)">
-        <path className={styles.line} d="M44 12 L128 34" strokeWidth={6} strokeLinecap="round" />
+        <path className={`${styles.line} ${styles.thick}`} d="M44 12 L128 34" strokeLinecap="round" />
         <ellipse className={styles.body} rx={52} ry={27} />
         <ellipse className={styles.vial} rx={47} ry={23} />
         <path className={none ? styles.brick : styles.steel} d="M-38 -6 L38 -6 L32 8 L-32 8 Z" />
@@ -30,7 +30,7 @@ export function ProbePicture(shown: Shown) {
       <rect className={styles.brick} x={50} y={-4} width={150} height={54} />
       <rect className={styles.brick} x={50} y={72} width={150} height={54} />
       <rect className={styles.mortar} x={50} y={50} width={Math.max(0, from - 50)} height={22} />
-      <path className={styles.line} d={`M${from + 3} 61 H288`} strokeWidth={3} />
+      <path className={`${styles.line} ${styles.thick}`} d={`M${from + 3} 61 H288`} />
       <rect className={styles.blade} x={262} y={52} width={50} height={18} rx={7} />
       <path className={styles.pointer} d="M200 50 l-5 -10 h10 z" />
     </PictureFrame>
@@ -45,7 +45,9 @@ export function TieFinderPicture({ reading }: Shown) {
       <rect className={styles.mortar} x={8} y={6} width={304} height={108} />
       <Bricks x={8} y={6} count={2} width={150} height={48} />
       <Bricks x={-70} y={66} count={3} width={150} height={48} />
-      {found && <path className={styles.dimension} d="M150 60 h46" strokeDasharray="4 3" strokeWidth={4} />}
+      {found && (
+        <path className={`${styles.dimension} ${styles.thick}`} d="M140 60 h66" strokeDasharray="4 3" />
+      )}
       <g transform="translate(173 60)">
         <rect className={styles.body} x={-20} y={-34} width={40} height={68} rx={8} />
         <circle cx={0} cy={-18} r={7} fill={found ? 'var(--ochre)' : '#ffffff'} opacity={found ? 1 : 0.4} />
@@ -100,9 +102,8 @@ export function ScratchPicture({ reading }: Shown) {
       <rect className={styles.mortar} x={-4} y={44} width={328} height={28} />
       <rect className={styles.brick} x={-4} y={72} width={328} height={50} />
       <path
-        className={styles.dimension}
+        className={grains > 0 ? `${styles.dimension} ${styles.thick}` : styles.dimension}
         d="M60 60 H170"
-        strokeWidth={grains > 0 ? 5 : 1.5}
         strokeLinecap="round"
       />
       {GRAINS.slice(0, grains).map(([x, y]) => (
