@@ -1,4 +1,5 @@
 import type { Box, Point } from '../../lib/views/shape';
+import type { View } from '../../lib/views/view';
 
 /** Nearest that one may look: this share of the whole drawing's width. */
 const NEAREST = 1 / 40;
@@ -59,4 +60,19 @@ function kept(whole: Box, box: Box): Box {
 
 export function isWhole(whole: Box, seen: Box): boolean {
   return seen.width >= whole.width;
+}
+
+/** Views on one sheet share the place one has come to: the front in any light, a cut wherever it is made. */
+export function sheetOf(view: View): string {
+  switch (view.kind) {
+    case 'side-section':
+    case 'above':
+      return `${view.kind} ${view.panel}`;
+    case 'section':
+      return `${view.kind} ${view.support}`;
+    case 'below':
+      return `${view.kind} ${view.at}`;
+    default:
+      return view.kind;
+  }
 }

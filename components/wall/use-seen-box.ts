@@ -1,6 +1,6 @@
 'use client';
 
-import { type RefObject, useCallback, useEffect, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
 import type { Box, Point } from '../../lib/views/shape';
 import { brought, closeUp, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
@@ -26,7 +26,10 @@ type Places = Readonly<Record<string, { readonly whole: Box; readonly box: Box }
  * What part of the drawing is seen, and how large a pixel is. Each sheet starts with the whole, and keeps its place while another
  * is looked at; views on the same sheet share it.
  */
-export function useSeenBox(sheet: string, whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+  // Another light is another drawing on the same sheet.
+  const wholeKey = JSON.stringify(sheetBox);
+  const whole = useMemo(() => JSON.parse(wholeKey) as Box, [wholeKey]);
   const [places, setPlaces] = useState<Places>({});
   const own = keptIn(places, sheet, whole);
   const together = useSeenTogether(whole);

@@ -4,6 +4,7 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
+  useContext,
   useEffect,
   useId,
   useMemo,
@@ -11,7 +12,6 @@ import {
   useState,
 } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import { drawingOf } from '../../lib/views/draw-view';
 import type { FindingDimension } from '../../lib/views/finding-dimensions';
 import { type Looking, UP_CLOSE } from '../../lib/views/looking';
 import type { MarkBox } from '../../lib/views/mark-shapes';
@@ -21,16 +21,18 @@ import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/t
 import { type Place, placeOf, travelled } from '../../lib/views/travel';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { isWhole } from './seen-box';
+import { DrawContext } from './draw-context';
+import { fingerZoom } from './finger';
+import { isWhole, sheetOf } from './seen-box';
 import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
 import { WallDimensions } from './wall-dimensions';
 import styles from './wall-drawing.module.css';
-import { WallGrid } from './wall-grid';
+import { facesOf, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
-import { WallPicture } from './wall-picture';
+import { WallFills, WallPicture } from './wall-picture';
 import { ZoomButtons } from './zoom-buttons';
 
 export interface DrawnMark extends MarkBox {
@@ -56,15 +58,13 @@ const NONE: readonly FindingDimension[] = [];
 
 /** How far beside a part a click still means it, px. Joints and ties are thin. */
 const SLACK: Readonly<Record<Layer, number>> = { units: 4, joints: 12, fixings: 14 };
-/** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. A glove needs more. */
-const BARE = { least: 24, working: 48 };
-const GLOVED = { least: 44, working: 76 };
 const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
 export function WallDrawing(props: WallDrawingProps) {
   const { wall, view, marks, selected, layer, onPick, system, label } = props;
   const { looking = UP_CLOSE, dimensions = NONE } = props;
+  const draw = useContext(DrawContext);
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
   const viewKey = JSON.stringify(view);
@@ -72,12 +72,16 @@ export function WallDrawing(props: WallDrawingProps) {
   const shown = useMemo(() => JSON.parse(viewKey) as View, [viewKey]);
   const { distance, sun } = looking;
   const drawing = useMemo(
-    () => drawingOf(wall, shown, system, { distance, sun }),
-    [wall, shown, system, distance, sun],
+    () => draw(wall, shown, system, { distance, sun }),
+    [draw, wall, shown, system, distance, sun],
   );
   const rows = useMemo(
     () => targetRows(wall, shown, drawing, layer, system),
     [wall, shown, drawing, layer, system],
+  );
+  const faces = useMemo(
+    () => (layer === 'units' ? facesOf(drawing, prefix) : null),
+    [layer, drawing, prefix],
   );
   const seen = useSeenBox(sheetOf(shown), drawing.box, svg);
   const gestures = useGestures(svg, seen);
@@ -92,9 +96,10 @@ export function WallDrawing(props: WallDrawingProps) {
 
   // Where nothing can be picked any more, what is selected is what the reader asked to be shown.
   const { closeTo } = seen;
-  const showing = onPick === undefined ? selectedBox : null;
+  const showing = JSON.stringify(onPick === undefined ? selectedBox : null);
   useEffect(() => {
-    if (showing !== null) closeTo(showing);
+    const box = JSON.parse(showing) as Box | null;
+    if (box !== null) closeTo(box);
   }, [showing, closeTo]);
 
   const go = (next: Place) => {
@@ -110,9 +115,9 @@ export function WallDrawing(props: WallDrawingProps) {
     const scale = mmPerPixel(seen.box, screen);
     const [x, y] = sheetPoint(seen.box, screen, event.clientX, event.clientY);
     const target = targetAt(rows, x, y, SLACK[layer] * scale);
-    const finger = document.documentElement.dataset.targets === 'gloves' ? GLOVED : BARE;
-    if (kind === 'touch' && onPick && tooSmall(target, wall.gauge, scale, finger.least)) {
-      seen.zoom((finger.working * scale) / wall.gauge, [x, y]);
+    const nearer = kind === 'touch' && onPick ? fingerZoom(target, wall.gauge / scale, scale) : null;
+    if (nearer !== null) {
+      seen.zoom(nearer, [x, y]);
       setCloser(true);
       return;
     }
@@ -179,14 +184,20 @@ export function WallDrawing(props: WallDrawingProps) {
         onPointerUp={gestures.onPointerUp}
         onPointerCancel={gestures.onPointerCancel}
       >
-        <WallPicture wall={wall} drawing={drawing} prefix={prefix} />
+        <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+        <WallPicture drawing={drawing} prefix={prefix} part={faces ? 'under' : 'all'} />
         <WallGrid
           rows={rows}
           label={label}
           help={`${prefix}help`}
           active={active?.part ?? null}
           selected={selected}
+          faces={faces}
         />
+        {faces && <WallPicture drawing={drawing} prefix={prefix} part="over" />}
+        <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
+        {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
+        {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
         <WallDimensions
           wall={wall}
           drawing={drawing}
@@ -195,9 +206,6 @@ export function WallDrawing(props: WallDrawingProps) {
           system={system}
           prefix={prefix}
         />
-        <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
-        {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
-        {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
         <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
       </svg>
       <ZoomButtons
@@ -214,29 +222,8 @@ export function WallDrawing(props: WallDrawingProps) {
   );
 }
 
-/** Views on one sheet share the place one has come to: the front in any light, a cut wherever it is made. */
-function sheetOf(view: View): string {
-  switch (view.kind) {
-    case 'side-section':
-    case 'above':
-      return `${view.kind} ${view.panel}`;
-    case 'section':
-      return `${view.kind} ${view.support}`;
-    case 'below':
-      return `${view.kind} ${view.at}`;
-    default:
-      return view.kind;
-  }
-}
-
 function focusOn(svg: SVGSVGElement | null, { part }: Target): void {
   svg?.querySelector<SVGElement>(`[data-part="${part}"]`)?.focus({ preventScroll: true });
-}
-
-/** At this zoom a finger covers more than the part, and the courses are too low to aim at. */
-function tooSmall(target: Target | null, gauge: number, mmPerPx: number, least: number): boolean {
-  if (gauge / mmPerPx >= least) return false;
-  return target === null || Math.min(target.box.width, target.box.height) / mmPerPx < least;
 }
 
 /** `A12.5`, `A12.5-bed`, `A12.5/6` -> `A12`. */

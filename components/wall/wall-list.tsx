@@ -1,12 +1,12 @@
 'use client';
 
-import { useId, useMemo, useState } from 'react';
+import { useContext, useId, useMemo, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import { drawingOf } from '../../lib/views/draw-view';
 import { unitMeasures } from '../../lib/views/part-measures';
 import { type Layer, type TargetRow, targetRows } from '../../lib/views/targets';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
+import { DrawContext } from './draw-context';
 import type { DrawnMark } from './wall-drawing';
 import styles from './wall-list.module.css';
 
@@ -23,11 +23,12 @@ export function WallList(props: {
   readonly onPick: ((part: string) => void) | undefined;
 }) {
   const { wall, view, marks, selected, layer, system, label, onPick } = props;
+  const draw = useContext(DrawContext);
   const viewKey = JSON.stringify(view);
   const rows = useMemo(() => {
     const shown = JSON.parse(viewKey) as View;
-    return targetRows(wall, shown, drawingOf(wall, shown, system), layer, system);
-  }, [wall, viewKey, layer, system]);
+    return targetRows(wall, shown, draw(wall, shown, system), layer, system);
+  }, [draw, wall, viewKey, layer, system]);
   const measures = useMemo(() => unitMeasures(wall, system), [wall, system]);
   const [wanted, setWanted] = useState<string | null>(null);
   const id = useId();

@@ -4,21 +4,29 @@ import type { Drawing } from '../../lib/views/shape';
 import { sharedFills } from '../../lib/views/shared-fills';
 import type { Wall } from '../../lib/wall/model';
 import { pagePaint, svgElement } from './svg-element';
+import styles from './wall-drawing.module.css';
 
-/** The drawing itself: never drawn again while the wall and the view stay. */
-export const WallPicture = memo(function WallPicture({
-  wall,
-  drawing,
-  prefix,
-}: {
+/** Fills that the drawing shares. */
+export const WallFills = memo(function WallFills({ wall, drawing, prefix }: Pictured) {
+  return (
+    <defs>{[...sharedFills(wall, drawing, prefix), ...hazeFilter(drawing, prefix)].map(svgElement)}</defs>
+  );
+});
+
+interface Pictured {
   readonly wall: Wall;
   readonly drawing: Drawing;
   readonly prefix: string;
-}) {
-  return (
-    <>
-      <defs>{[...sharedFills(wall, drawing, prefix), ...hazeFilter(drawing, prefix)].map(svgElement)}</defs>
-      <g>{pictureNodes(drawing, prefix, pagePaint(prefix)).map(svgElement)}</g>
-    </>
-  );
+}
+
+/** The drawing itself, or what of it lies under or over the faces: never drawn again while the wall and the view stay. */
+export const WallPicture = memo(function WallPicture({
+  drawing,
+  prefix,
+  part,
+}: Omit<Pictured, 'wall'> & { readonly part: 'all' | 'under' | 'over' }) {
+  const { first = 0, parts = [] } = drawing.faces ?? {};
+  const [from, to] = part === 'all' ? [0] : part === 'under' ? [0, first] : [first + parts.length];
+  const nodes = pictureNodes(drawing, prefix, pagePaint(prefix));
+  return <g className={styles.picture}>{nodes.slice(from, to).map(svgElement)}</g>;
 });

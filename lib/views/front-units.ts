@@ -6,12 +6,21 @@ import type { Area, Point, Shape } from './shape';
 import { finishOf, stoneFaces } from './stone-faces';
 import { faceOf, outlineOf } from './unit-outline';
 
-/** The units of a panel: one path each, then what they share: grain of the face, lit and shaded arrises, cracks, bloom. */
-export function frontUnits(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
+/** The units of a panel, and what lies on them. */
+export function frontUnits(wall: Wall, survey: PanelSurvey): readonly Shape[] {
+  return [...unitFaces(survey), ...onFaces(wall, survey)];
+}
+
+/** One path a unit. */
+export function unitFaces({ placed }: PanelSurvey): readonly Area[] {
+  return placed.map(({ unit }) => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) }));
+}
+
+/** What the units share: grain of the face, lit and shaded arrises, cracks, bloom. */
+export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const units = placed.map(({ unit }) => unit);
   const faces = units.map(plainFace);
   return [
-    ...units.map((unit): Area => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) })),
     { kind: 'area', rings: faces, fill: 'url:fleck' },
     ...(finishOf(wall) === 'squared stone'
       ? stoneFaces(units)

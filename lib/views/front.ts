@@ -15,7 +15,7 @@ import {
 import { frontJoints } from './front-joints';
 import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
-import { frontUnits } from './front-units';
+import { onFaces, unitFaces } from './front-units';
 import { TEXT_SHARE } from './label-nodes';
 import { blurOf, type Light, type Looking, lightOf, UP_CLOSE } from './looking';
 import {
@@ -64,7 +64,9 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: L
   const marginLeft = Math.max(MARGIN_LEFT, 2.3 * text);
   const marginBelow = Math.max(MARGIN_BELOW, 2.3 * text);
   const picture: Box = { x: -beside, y: low, width: end + 2 * beside, height: ridge + above - low };
-  const shapes: Shape[] = [rect(picture, '--sky')];
+  const under: Shape[] = [rect(picture, '--sky')];
+  const faces: Shape[] = [];
+  const over: Shape[] = [];
   const measures: Shape[] = [];
   const labels: Label[] = [];
   const light = lightOf(looking);
@@ -74,15 +76,12 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: L
     const x = frames[index]?.x ?? 0;
     const left = index === 0 ? beside : BETWEEN / 2;
     const right = index === surveys.length - 1 ? beside : BETWEEN / 2;
-    shapes.push(
-      ...panelShapes(wall, survey, {
-        top: tops.get(panel.id) ?? 0,
-        left,
-        right,
-        light,
-        shadows: shadows[index] ?? [],
-      }).map((shape) => moved(shape, x, 0)),
-    );
+    const place = (shape: Shape): Shape => moved(shape, x, 0);
+    const look = { top: tops.get(panel.id) ?? 0, left, right, light, shadows: shadows[index] ?? [] };
+    const drawn = panelShapes(wall, survey, look);
+    under.push(...drawn.under.map(place));
+    faces.push(...unitFaces(survey).map(place));
+    over.push(...drawn.over.map(place));
     const length = lengthDimension(
       x,
       x + panel.length,
@@ -103,7 +102,8 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: L
     marginLeft * 0.42,
     system,
   );
-  shapes.push(...cornerLines(surveys, frames, low, ridge + above));
+  over.push(...cornerLines(surveys, frames, low, ridge + above));
+  const shapes = [...under, ...faces, ...over];
   if (measured) {
     measures.push(...height.shapes);
     labels.push(height.label, ...returnLabels(surveys, frames, ridge + above / 2, beside));
@@ -120,6 +120,10 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: L
     shapes: [...shapes, ...measures],
     labels,
     frames,
+    faces: {
+      first: under.length,
+      parts: surveys.flatMap(({ placed }) => placed.map(({ unit }) => unit.id)),
+    },
     ...(looking.distance === 'near'
       ? {}
       : { haze: { blur: blurOf(looking.distance), shapes: shapes.length } }),
@@ -150,13 +154,14 @@ interface PanelLook {
   readonly shadows: readonly Shape[];
 }
 
+/** What of a panel lies under its units, and what over them. */
 function panelShapes(
   wall: Wall,
   survey: PanelSurvey,
   { top, left, right, light, shadows }: PanelLook,
-): readonly Shape[] {
+): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
   const gable = gableBoards(wall, survey.panel, top);
-  return [
+  const under = [
     ...gable.behind,
     ...frontGround(wall, survey.panel, left, right),
     // The dark of the frame shows through where no bed closes the head.
@@ -165,11 +170,14 @@ function panelShapes(
     ),
     ...frontJoints(wall, survey, light),
     ...flashingEdges(wall, survey.panel),
-    ...frontUnits(wall, survey),
+  ];
+  const over = [
+    ...onFaces(wall, survey),
     ...shadows,
     ...survey.openings.flatMap((opening) => frontOpening(wall, opening, light)),
     ...gable.boards,
   ];
+  return { under, over };
 }
 
 function framesOf(surveys: readonly PanelSurvey[]): readonly Frame[] {

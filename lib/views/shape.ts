@@ -80,6 +80,8 @@ export interface Drawing {
   readonly labels: readonly Label[];
   readonly frames: readonly Frame[];
   readonly spots: readonly Spot[];
+  /** The shapes from `first` on are the faces of these parts, one each: on a page they may be what one points at. */
+  readonly faces?: { readonly first: number; readonly parts: readonly string[] };
   /** Seen from afar: the first `shapes` shapes are blurred by this standard deviation, mm. */
   readonly haze?: { readonly blur: Mm; readonly shapes: number };
 }

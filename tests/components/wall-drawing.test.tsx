@@ -2,6 +2,7 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
+import { AllViews } from '../../components/wall/all-views';
 import { type DrawnMark, WallDrawing, type WallDrawingProps } from '../../components/wall/wall-drawing';
 import { handWall, handWindow } from '../lib/views-hand-wall';
 
@@ -9,16 +10,18 @@ const WALL = handWall();
 
 function drawing(other: Partial<WallDrawingProps> = {}) {
   return (
-    <WallDrawing
-      wall={WALL}
-      view={{ kind: 'front' }}
-      marks={[]}
-      selected={null}
-      layer="units"
-      system="mm"
-      label="Wall, seen from outside"
-      {...other}
-    />
+    <AllViews>
+      <WallDrawing
+        wall={WALL}
+        view={{ kind: 'front' }}
+        marks={[]}
+        selected={null}
+        layer="units"
+        system="mm"
+        label="Wall, seen from outside"
+        {...other}
+      />
+    </AllViews>
   );
 }
 

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { viewChoices, viewOf } from '../../app/walls/view-choices';
 import { WallStage } from '../../components/practice/wall-stage';
+import { AllViews } from '../../components/wall/all-views';
 import { handWall, handWindow } from '../lib/views-hand-wall';
 
 const WINDOW = handWindow();
@@ -17,22 +18,24 @@ function Stage({
 }) {
   const [key, setKey] = useState('front');
   return (
-    <WallStage
-      wall={wall}
-      label="Wall"
-      views={viewChoices(wall)}
-      viewKey={key}
-      view={viewOf(key, 'A1.1', wall)}
-      hint={null}
-      bar={null}
-      below={null}
-      marks={[]}
-      selected={null}
-      system="mm"
-      lengths={null}
-      onView={setKey}
-      onPick={onPick}
-    />
+    <AllViews>
+      <WallStage
+        wall={wall}
+        label="Wall"
+        views={viewChoices(wall)}
+        viewKey={key}
+        view={viewOf(key, 'A1.1', wall)}
+        hint={null}
+        bar={null}
+        below={null}
+        marks={[]}
+        selected={null}
+        system="mm"
+        lengths={null}
+        onView={setKey}
+        onPick={onPick}
+      />
+    </AllViews>
   );
 }
 
