@@ -31,12 +31,14 @@ export function InstrumentBench(props: {
   readonly system: LengthSystem;
 }) {
   const { part, partKind, partName, read, notebook, onNote, system } = props;
-  const [chosen, setChosen] = useState<InstrumentId | null>(null);
+  const [chosen, setChosen] = useState<{ readonly id: InstrumentId; readonly on: PartKind } | null>(null);
   const [turned, setTurned] = useState(false);
   const [start, setStart] = useState<{ readonly part: string; readonly name: string } | null>(null);
   const [what, setWhat] = useState<string | null>(null);
   const { fits, others } = instrumentsFor(partKind);
-  const id = chosen ?? fits[0]?.id ?? INSTRUMENTS[0];
+  // What is in the hand stays there while it fits. Chosen here although it does not, it says why; elsewhere the likeliest takes its place.
+  const keeps = chosen !== null && (chosen.on === partKind || fits.includes(INSTRUMENT[chosen.id]));
+  const id = keeps ? chosen.id : (fits[0]?.id ?? INSTRUMENTS[0]);
   const instrument = INSTRUMENT[id];
   const takesTwo = instrument.between.includes(partKind);
   const from = takesTwo && start !== null && start.part !== part ? start : null;
@@ -52,7 +54,7 @@ export function InstrumentBench(props: {
 
   return (
     <section className={styles.bench} aria-label="Instruments">
-      <Choice {...{ id, fits, others }} onChoose={setChosen} />
+      <Choice {...{ id, fits, others }} onChoose={(next) => setChosen({ id: next, on: partKind })} />
       <div className={styles.shown}>
         <InstrumentPicture instrument={id} {...{ reading, system }} />
         <output className={styles.value} aria-label="Reading" aria-live="polite">

@@ -78,6 +78,20 @@ describe('choosing', () => {
     expect(screen.getByText('It does not read this part. It reads corners.')).toBeVisible();
     expect(screen.queryByRole('button', { name: 'Note it' })).toBe(null);
   });
+
+  test('what is in the hand stays while it fits the next part, else the likeliest takes its place', async () => {
+    render(<Harness first="A2.2-bed" />);
+    await userEvent.selectOptions(chooser(), 'Gauge rod');
+    await userEvent.click(screen.getByRole('button', { name: 'pick A2' }));
+    expect(chooser()).toHaveDisplayValue('Gauge rod');
+    await userEvent.click(screen.getByRole('button', { name: 'pick A-tie2.1' }));
+    expect(chooser()).toHaveDisplayValue('Tape');
+  });
+
+  test('a part that one instrument alone can read has the others apart', () => {
+    render(<Harness first="A-left-end" />);
+    expect(within(screen.getByRole('group', { name: 'Read here' })).getAllByRole('option')).toHaveLength(1);
+  });
 });
 
 describe('reading', () => {
