@@ -7,6 +7,7 @@ import { MixingTickets } from '../../../../components/practice/mixing-tickets';
 import { WallStage } from '../../../../components/practice/wall-stage';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
 import styles from '../../../../components/practise/practise.module.css';
+import { AllViews } from '../../../../components/wall/all-views';
 import { layWall } from '../../../../lib/generate/generate';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
@@ -63,44 +64,46 @@ export function GuidedPractice({
   return (
     <div className={styles.room} ref={room} data-told={isTold}>
       <div>
-        <WallStage
-          wall={wall}
-          label={`Wall ${code}`}
-          views={viewChoices(wall)}
-          viewKey={stage.viewKey}
-          view={stage.view}
-          hint={null}
-          bar={stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />}
-          below={
-            stage.viewKey === 'behind' &&
-            canPick && (
-              <p>
-                <button
-                  type="button"
-                  className="button button-plain"
-                  onClick={() => guided.pick(stage.lifted)}
-                >
-                  Pick the lifted unit
-                </button>
-              </p>
-            )
-          }
-          marks={[
-            ...ringed.map(({ finding, number }) => ({
-              part: finding.parts[0] ?? finding.region.panel,
-              number,
-              state: 'mark' as const,
-              ...finding.region,
-            })),
-            ...picked,
-          ]}
-          dimensions={isTold ? (rows ?? []).map(({ finding, number }) => ({ ...finding, number })) : []}
-          selected={null}
-          system={system}
-          lengths={<LengthChoice system={system} />}
-          onView={stage.choose}
-          onPick={canPick ? guided.pick : undefined}
-        />
+        <AllViews>
+          <WallStage
+            wall={wall}
+            label={`Wall ${code}`}
+            views={viewChoices(wall)}
+            viewKey={stage.viewKey}
+            view={stage.view}
+            hint={null}
+            bar={stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />}
+            below={
+              stage.viewKey === 'behind' &&
+              canPick && (
+                <p>
+                  <button
+                    type="button"
+                    className="button button-plain"
+                    onClick={() => guided.pick(stage.lifted)}
+                  >
+                    Pick the lifted unit
+                  </button>
+                </p>
+              )
+            }
+            marks={[
+              ...ringed.map(({ finding, number }) => ({
+                part: finding.parts[0] ?? finding.region.panel,
+                number,
+                state: 'mark' as const,
+                ...finding.region,
+              })),
+              ...picked,
+            ]}
+            dimensions={isTold ? (rows ?? []).map(({ finding, number }) => ({ ...finding, number })) : []}
+            selected={null}
+            system={system}
+            lengths={<LengthChoice system={system} />}
+            onView={stage.choose}
+            onPick={canPick ? guided.pick : undefined}
+          />
+        </AllViews>
         <MixingTickets
           batches={wall.batches}
           open={ticketsOpen}

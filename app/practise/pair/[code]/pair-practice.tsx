@@ -7,9 +7,9 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Controls, Places } from '../../../../components/practice/wall-stage';
 import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
+import { MixingRows } from '../../../../components/practise/mixing-rows';
 import styles from '../../../../components/practise/pair.module.css';
 import { PairResult } from '../../../../components/practise/pair-result';
-import { PairTickets } from '../../../../components/practise/pair-tickets';
 import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
 import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
@@ -59,8 +59,8 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
       selected: side === number ? picked : null,
       ...(canPick ? { onPick: pair.pick } : {}),
       below: look === TICKETS && (
-        <PairTickets
-          number={number}
+        <MixingRows
+          caption={`Mixings of wall ${number}`}
           batches={wall.batches}
           picked={side === number ? picked : null}
           onPick={canPick ? pair.pick : null}

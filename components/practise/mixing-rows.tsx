@@ -1,17 +1,17 @@
 import type { Batch } from '../../lib/wall/model';
-import styles from './pair-tickets.module.css';
+import styles from './mixing-rows.module.css';
 
-/** The mixing tickets of one wall of a pair. A row can be picked where the wall is the one pointed to. */
-export function PairTickets(props: {
-  readonly number: 1 | 2;
+/** The mixing tickets of a wall in a few columns. A row can be picked where it says so. */
+export function MixingRows(props: {
+  readonly caption: string;
   readonly batches: readonly Batch[];
   readonly picked: string | null;
   readonly onPick: ((batch: string) => void) | null;
 }) {
-  const { number, batches, picked, onPick } = props;
+  const { caption, batches, picked, onPick } = props;
   return (
     <table className={styles.tickets}>
-      <caption>Mixings of wall {number}</caption>
+      <caption>{caption}</caption>
       <thead>
         <tr>
           <th scope="col">Courses</th>

@@ -1,0 +1,140 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { Caution } from '../../../components/forms/caution';
+import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
+import { Controls, Places } from '../../../components/practice/wall-stage';
+import styles from '../../../components/practise/build.module.css';
+import { BuildFound } from '../../../components/practise/build-found';
+import { BuildSlider } from '../../../components/practise/build-slider';
+import { LiftSteps } from '../../../components/practise/lift-steps';
+import { MixingRows } from '../../../components/practise/mixing-rows';
+import { AllViews } from '../../../components/wall/all-views';
+import { useLooks } from '../../../components/wall/use-looks';
+import { WallDrawing } from '../../../components/wall/wall-drawing';
+import type { Slider } from '../../../lib/generate/by-hand/spoil-by-hand';
+import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
+import type { RuleSetId } from '../../../lib/limits/limit';
+import { openWallOf } from '../../walls/open-wall';
+import { viewChoices } from '../../walls/view-choices';
+import { useStage } from '../use-stage';
+import type { BaseChoice } from './bases';
+import { lookAt } from './look-at';
+import { useBuild } from './use-build';
+
+/** A wall to spoil: sliders beside it, and at once what each limit says. */
+export function BuildPractice({
+  base: choice,
+  rules,
+}: {
+  readonly base: BaseChoice;
+  readonly rules: RuleSetId;
+}) {
+  const build = useBuild(choice, rules);
+  const { wall, base, sliders, measures, values } = build;
+  const open = useMemo(() => openWallOf(base), [base]);
+  const stage = useStage(open);
+  const looks = useLooks(stage.viewKey, stage.view);
+  const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
+  const [ringed, setRinged] = useState(true);
+  const findings = measures?.findings ?? [];
+  const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
+  const families = [...new Set(sliders.map(({ family }) => family))];
+  const look = (slider: Slider) => {
+    const { view, unit } = lookAt(slider, base);
+    stage.choose(view);
+    if (unit) stage.lift(unit);
+  };
+  return (
+    <div className={styles.room} data-measured={measures !== null}>
+      <section aria-labelledby="built-heading" className={styles.wall}>
+        <h2 id="built-heading" className="visually-hidden">
+          The wall
+        </h2>
+        <Places views={viewChoices(base)} viewKey={stage.viewKey} onView={stage.choose} />
+        <Controls wall={wall} viewKey={stage.viewKey} looks={looks} system={system} />
+        {stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />}
+        <div className={styles.bars}>
+          <label className={styles.tick}>
+            <input type="checkbox" checked={ringed} onChange={(event) => setRinged(event.target.checked)} />
+            Ring what is beyond a limit
+          </label>
+          <LengthChoice system={system} />
+        </div>
+      </section>
+      <div className={styles.stage}>
+        <AllViews>
+          <WallDrawing
+            wall={wall}
+            view={looks.view}
+            looking={looks.looking}
+            marks={shown.map((each) => ({
+              ...each.region,
+              part: each.parts[0] ?? each.region.panel,
+              number: each.number,
+              state: 'mark',
+            }))}
+            dimensions={shown}
+            selected={null}
+            layer="units"
+            system={system}
+            label="The wall you build"
+          />
+        </AllViews>
+      </div>
+      <section aria-labelledby="sliders-heading" className={styles.sliders}>
+        <h2 id="sliders-heading">Spoil it</h2>
+        {build.failed ? (
+          <p role="alert">
+            The measuring did not arrive.{' '}
+            <button type="button" className="button button-plain" onClick={build.fetchKey}>
+              Fetch it again
+            </button>
+          </p>
+        ) : (
+          <BuildFound findings={measures && findings} system={system} />
+        )}
+        {build.problem && !sliders.some(build.refusalOf) && (
+          <p role="alert" className={styles.refusal}>
+            ⚠ {build.problem} The wall is shown as it last stood.
+          </p>
+        )}
+        {families.map((family) => (
+          <div key={family} className={styles.family}>
+            <h3>{family}</h3>
+            {sliders
+              .filter((slider) => slider.family === family)
+              .map((slider) => (
+                <BuildSlider
+                  key={slider.id}
+                  name={slider.name}
+                  unit={slider.unit}
+                  value={values[slider.id] ?? slider.fitted.sound}
+                  least={slider.fitted.least ?? 0}
+                  most={slider.fitted.most}
+                  step={slider.fitted.step}
+                  system={system}
+                  verdicts={measures?.verdicts[slider.id] ?? []}
+                  refusal={build.refusalOf(slider)}
+                  compare={() => build.compare(slider)}
+                  onChange={(value) => build.set(slider.id, value)}
+                  onLook={() => look(slider)}
+                />
+              ))}
+            {family === 'Mortar' && (
+              <MixingRows caption="Mixings of this wall" batches={wall.batches} picked={null} onPick={null} />
+            )}
+          </div>
+        ))}
+        <p>
+          <button type="button" className="button button-plain" onClick={build.reset}>
+            Make it all sound again
+          </button>
+        </p>
+        {findings.some(({ finding }) => finding.hazard === 'could fall') && (
+          <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
+        )}
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+import type { Slider } from '../../../lib/generate/by-hand/spoil-by-hand';
+import { cutsOf } from '../../../lib/views/view';
+import type { Wall } from '../../../lib/wall/model';
+
+/** The look in which a departure shows, and the unit to lift for it. */
+export function lookAt(
+  { family, id, fitted }: Slider,
+  wall: Wall,
+): { readonly view: string; readonly unit?: string } {
+  switch (family) {
+    case 'Ties':
+      return { view: 'before-cover' };
+    case 'Backs':
+      return { view: 'behind', unit: fitted.at };
+    case 'Support': {
+      const cut = cutsOf(wall).find(({ support }) => support === fitted.at);
+      // A cut shows how far it stands out; how far a lintel reaches shows before cover.
+      return { view: id === 'overhang' && cut ? `cut:${cut.support}` : 'before-cover' };
+    }
+    case 'Line':
+      if (id === 'lean') return { view: 'side:A' };
+      return { view: id === 'gauge' || id === 'corner' ? 'front' : 'side-light' };
+    default:
+      return { view: 'front' };
+  }
+}

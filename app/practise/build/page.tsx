@@ -1,0 +1,69 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { Caution } from '../../../components/forms/caution';
+import styles from '../../../components/practise/build.module.css';
+import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
+import { RULE_SETS } from '../../../lib/limits/limit';
+import { ruleSetTitle } from '../../../lib/limits/limits';
+import type { Asked } from '../../walls/asked-brief';
+import { BASES } from './bases';
+import { BuildPractice } from './build-practice';
+
+export const metadata: Metadata = {
+  title: 'Build your own wall',
+  description: 'Spoil a sound wall with sliders and see at which measure each limit is crossed.',
+};
+
+/** The address holds the kind of wall and the rules; anything else in it is taken for the first of each. */
+export default async function BuildPage({ searchParams }: { readonly searchParams: Promise<Asked> }) {
+  const asked = await searchParams;
+  const base = BASES.find(({ id }) => id === asked.wall) ?? BASES[0];
+  const rules = RULE_SETS.find((each) => each === asked.rules) ?? 'canada';
+  return (
+    <>
+      <h1>Build your own wall</h1>
+      <p className="column">
+        This wall is laid true: every measure is as drawn. Move a slider, and that measure alone goes wrong.
+        You see the wall change, and at which value each limit is crossed.
+      </p>
+      <form method="get" action="/practise/build" className={styles.ask}>
+        <label>
+          Kind of wall
+          <select name="wall" defaultValue={base.id}>
+            {BASES.map(({ id, title }) => (
+              <option key={id} value={id}>
+                {title}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Judged by
+          <select name="rules" defaultValue={rules}>
+            {RULE_SETS.map((each) => (
+              <option key={each} value={each}>
+                {ruleSetTitle(each)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="submit" className="button">
+          Lay it
+        </button>
+      </form>
+      <p>
+        {base.title} · judged by{' '}
+        <Link href={`/limits/${rules}`} prefetch={false}>
+          {ruleSetTitle(rules)}
+        </Link>
+      </p>
+      <noscript>
+        <p>The wall is laid and measured in your browser. That needs JavaScript.</p>
+      </noscript>
+      <BuildPractice key={`${base.id} ${rules}`} base={base} rules={rules} />
+      <div className="column">
+        <Caution lines={LIMIT_CAUTIONS} />
+      </div>
+    </>
+  );
+}

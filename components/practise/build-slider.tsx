@@ -1,0 +1,64 @@
+'use client';
+
+import { useState } from 'react';
+import type { LengthSystem } from '../../lib/units';
+import { LengthField } from '../trade/length-field';
+import { NumberField } from '../trade/number-field';
+import styles from './build.module.css';
+import { type BuildVerdict, type Compared, ComparedTable, VerdictLine } from './build-verdict';
+
+/** One departure: its slider, how it stands by the rules in use, and by the others when asked. */
+export function BuildSlider(props: {
+  readonly name: string;
+  readonly unit: string;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  readonly system: LengthSystem;
+  readonly verdicts: readonly BuildVerdict[];
+  /** Why a wall like that would not stay up, or null. */
+  readonly refusal: string | null;
+  readonly compare: () => readonly Compared[];
+  readonly onChange: (value: number) => void;
+  readonly onLook: () => void;
+}) {
+  const { name, unit, value, least, most, step, system, verdicts, refusal, compare, onChange, onLook } =
+    props;
+  const [asked, setAsked] = useState(false);
+  const field = { label: name, value, least, most, step, onChange };
+  const [first] = verdicts;
+  return (
+    <div className={styles.slider} data-beyond={verdicts.some(({ passes }) => !passes)}>
+      {unit.startsWith('mm') ? (
+        <LengthField {...field} system={system} />
+      ) : (
+        <NumberField {...field} unit={unit === 'volumes' ? 'to 1' : unit} />
+      )}
+      {refusal && (
+        <p className={styles.refusal} role="alert">
+          ⚠ {refusal} The wall is shown as it last stood.
+        </p>
+      )}
+      {verdicts.map((verdict) => (
+        <VerdictLine key={verdict.limit} verdict={verdict} system={system} />
+      ))}
+      {first && (
+        <p className={styles.source}>
+          {first.kind} · {first.source}
+        </p>
+      )}
+      <div className={styles.more}>
+        <button type="button" className={styles.look} aria-label={`Look at it: ${name}`} onClick={onLook}>
+          Look at it
+        </button>
+        <details onToggle={(event) => setAsked(event.currentTarget.open)}>
+          <summary>
+            All rule sets<span className="visually-hidden">: {name}</span>
+          </summary>
+          {asked && <ComparedTable caption={name} rows={compare()} system={system} />}
+        </details>
+      </div>
+    </div>
+  );
+}

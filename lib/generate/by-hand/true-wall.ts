@@ -1,0 +1,48 @@
+import type { RuleSetId } from '../../limits/limit';
+import type { Wall, WallKind } from '../../wall/model';
+import { pickUnit, type Spot, spotOf } from '../bench';
+import { chanceOf } from '../chance';
+import { layPlan } from '../generate';
+import { planWith } from '../planner';
+import type { Places } from './departure';
+
+/** Always the same wall of a kind: it is what is done to it that counts. */
+const SEED = 7;
+
+/**
+ * A wall laid true, to be spoiled by hand: without the natural scatter of faces and levels, so that what is set is what is measured.
+ * Undersides lie on the gauge from a first bed like the others.
+ */
+export function layTrue(kind: WallKind, masonry: 'anchored' | 'adhered', rules: RuleSetId): Wall {
+  const plan = planWith(kind, masonry, rules, [], SEED);
+  const wall = layPlan({ ...plan, bond: 'running', lookAlikes: [], mortarTone: 0, mirrored: false });
+  const bed = wall.gauge - wall.family.height;
+  return {
+    ...wall,
+    units: wall.units.map((unit) => ({
+      ...unit,
+      y: bed + (unit.course - 1) * wall.gauge,
+      height: wall.family.height,
+      fall: 0,
+      twist: 0,
+      lean: 0,
+      set: 0,
+      ...(unit.back ? { back: [{ x: 0, y: 0, width: unit.length, height: wall.family.height }] } : {}),
+    })),
+  };
+}
+
+/** A unit for each departure that is of one unit. @throws NoRoom where the wall is too small for all of them. */
+export function placesOn(wall: Wall, rules: RuleSetId): Places {
+  const chance = chanceOf(SEED, 3);
+  const taken: Spot[] = [];
+  const weeps = new Set(wall.heads.map(({ joint }) => joint.slice(0, joint.indexOf('.'))));
+  const next = () => {
+    const unit = pickUnit({ wall, rules, severity: 1, chance, taken }, ({ panel, course }) => {
+      return panel === 'A' && !weeps.has(`${panel}${course}`);
+    });
+    taken.push(spotOf([unit]));
+    return unit;
+  };
+  return { head: next(), taper: next(), fill: next(), twist: next(), set: next() };
+}
