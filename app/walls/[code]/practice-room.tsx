@@ -4,13 +4,19 @@ import { LengthChoice } from '../../../components/forms/length-choice';
 import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
 import { WallStage } from '../../../components/practice/wall-stage';
+import { DrawContext } from '../../../components/wall/draw-context';
+import { drawFront } from '../../../lib/views/draw-front';
+import type { View } from '../../../lib/views/view';
 import type { LaidPractice } from '../lay-practice';
 import { viewChoices, viewOf } from '../view-choices';
+import { Awaited } from './awaited';
 import styles from './practice.module.css';
 import type { SetWork } from './set-work';
 import { Side } from './side';
 import { usePractice } from './use-practice';
 import { usePrinting } from './use-printing';
+
+const FRONT: View = { kind: 'front' };
 
 /** The practice on one wall. It is inspected and marked in the browser, unless it is set work. */
 export function PracticeRoom(props: {
@@ -24,6 +30,9 @@ export function PracticeRoom(props: {
   const printing = usePrinting();
   const viewKey = printing ? 'front' : practice.viewKey;
   const behind = viewKey === 'behind';
+  const draws = practice.views.part?.drawingOf ?? drawFront;
+  const asked = viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall);
+  const isAwaited = asked.kind !== 'front' && practice.views.part === null;
   // On paper before hand-in: the wall as everyone gets it, without what this reader thinks of it.
   const bare = printing && practice.work.phase !== 'handed in';
   const picked = bare ? null : practice.picked;
@@ -35,39 +44,45 @@ export function PracticeRoom(props: {
       ref={practice.room}
     >
       <div className={styles.wall}>
-        <WallStage
-          wall={open.wall}
-          label={label}
-          views={viewChoices(open.wall)}
-          viewKey={viewKey}
-          view={viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall)}
-          hint={
-            isLooking && viewKey === 'front' && !printing && open.wall.masonry === 'adhered'
-              ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${lifting.most}.`
-              : null
-          }
-          bar={
-            behind && (
-              <LiftedBar
-                name={lifting.name}
-                isOpen={practice.seesBehind}
-                left={lifting.left}
-                most={lifting.most}
-                onLift={isLooking ? () => practice.lift(lifting.unit) : undefined}
-                onStep={practice.step}
-                onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
-              />
-            )
-          }
-          below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
-          marks={bare ? [] : practice.drawn}
-          dimensions={practice.dimensions}
-          selected={behind && !practice.seesBehind ? lifting.unit : picked}
-          system={system}
-          lengths={<LengthChoice system={system} />}
-          onView={practice.view}
-          onPick={isLooking ? practice.pick : undefined}
-        />
+        <DrawContext value={draws}>
+          <WallStage
+            wall={open.wall}
+            label={label}
+            views={viewChoices(open.wall)}
+            viewKey={viewKey}
+            view={isAwaited ? FRONT : asked}
+            hint={
+              isLooking && viewKey === 'front' && !printing && open.wall.masonry === 'adhered'
+                ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${lifting.most}.`
+                : null
+            }
+            bar={
+              isAwaited ? (
+                <Awaited parts={[practice.views]} />
+              ) : (
+                behind && (
+                  <LiftedBar
+                    name={lifting.name}
+                    isOpen={practice.seesBehind}
+                    left={lifting.left}
+                    most={lifting.most}
+                    onLift={isLooking ? () => practice.lift(lifting.unit) : undefined}
+                    onStep={practice.step}
+                    onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
+                  />
+                )
+              )
+            }
+            below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
+            marks={bare ? [] : practice.drawn}
+            dimensions={practice.dimensions}
+            selected={behind && !practice.seesBehind ? lifting.unit : picked}
+            system={system}
+            lengths={<LengthChoice system={system} />}
+            onView={practice.view}
+            onPick={isLooking ? practice.pick : undefined}
+          />
+        </DrawContext>
         <MixingTickets
           batches={open.wall.batches}
           open={printing || practice.ticketsOpen}

@@ -17,9 +17,11 @@ import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
 import { usePart } from './use-part';
 import { useResult } from './use-result';
+import { useStirred } from './use-stirred';
 
 const loadSecond = () => import('./second-part').then(({ SECOND_PART }) => SECOND_PART);
 const loadMarker = () => import('./marker-part').then(({ MARKER_PART }) => MARKER_PART);
+const loadViews = () => import('./views-part').then(({ VIEWS_PART }) => VIEWS_PART);
 const loadResult = () => import('./result-part').then(({ RESULT_PART }) => RESULT_PART);
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
@@ -42,7 +44,9 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
   const isLooking = work.phase === 'looking';
-  const second = usePart(loadSecond, true);
+  const stirred = useStirred();
+  const second = usePart(loadSecond, stirred);
+  const views = usePart(loadViews, stirred || viewKey !== 'front');
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
@@ -168,6 +172,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,
+    views,
     resultPart,
     marker,
     isLooking,
