@@ -3,7 +3,9 @@
 import {
   type CSSProperties,
   type KeyboardEvent,
+  lazy,
   type MouseEvent,
+  Suspense,
   useContext,
   useEffect,
   useId,
@@ -28,7 +30,6 @@ import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
-import { WallDimensions } from './wall-dimensions';
 import styles from './wall-drawing.module.css';
 import { facesOf, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
@@ -53,6 +54,11 @@ export interface WallDrawingProps {
   /** What was measured, drawn where it was. */
   readonly dimensions?: readonly FindingDimension[];
 }
+
+/** Only a result has them. */
+const WallDimensions = lazy(() =>
+  import('./wall-dimensions').then(({ WallDimensions: Dimensions }) => ({ default: Dimensions })),
+);
 
 const NONE: readonly FindingDimension[] = [];
 
@@ -198,14 +204,18 @@ export function WallDrawing(props: WallDrawingProps) {
         <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
         {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
         {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
-        <WallDimensions
-          wall={wall}
-          drawing={drawing}
-          dimensions={dimensions}
-          mmPerPx={seen.mmPerPx}
-          system={system}
-          prefix={prefix}
-        />
+        {dimensions.length > 0 && (
+          <Suspense fallback={null}>
+            <WallDimensions
+              wall={wall}
+              drawing={drawing}
+              dimensions={dimensions}
+              mmPerPx={seen.mmPerPx}
+              system={system}
+              prefix={prefix}
+            />
+          </Suspense>
+        )}
         <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
       </svg>
       <ZoomButtons
@@ -216,6 +226,7 @@ export function WallDrawing(props: WallDrawingProps) {
           setCloser(false);
           seen.showWhole();
         }}
+        onPan={(x, y) => seen.pan(x * seen.box.width, y * seen.box.height)}
         said={closer ? 'Closer. Tap again to pick.' : ''}
       />
     </div>

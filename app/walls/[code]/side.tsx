@@ -1,9 +1,7 @@
 'use client';
 
 import { Bench } from '../../../components/practice/bench';
-import { Review } from '../../../components/practice/review';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { lastLooks } from '../view-choices';
 import { Awaited } from './awaited';
 import type { SetWork } from './set-work';
 import type { usePractice } from './use-practice';
@@ -58,6 +56,9 @@ export function Side(props: {
     );
   }
   if (work.phase === 'review') {
+    const { second } = practice;
+    if (second.part === null) return <Awaited parts={[second]} />;
+    const { Review, lastLooks } = second.part;
     return (
       <Review
         marks={practice.named}
