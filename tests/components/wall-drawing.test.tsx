@@ -139,6 +139,24 @@ describe('by pointer', () => {
   });
 });
 
+test('what is seen is moved by buttons, while not all of it is seen', async () => {
+  const user = userEvent.setup();
+  const { container } = render(drawing());
+  const seen = () => (container.querySelector('svg')?.getAttribute('viewBox') ?? '').split(' ').map(Number);
+  expect(screen.queryByRole('button', { name: 'Look further left' })).not.toBeInTheDocument();
+  await user.click(screen.getByRole('button', { name: 'Nearer' }));
+  await user.click(screen.getByRole('button', { name: 'Nearer' }));
+  const [x = 0, y = 0, width = 0, height = 0] = seen();
+  await user.click(screen.getByRole('button', { name: 'Look further right' }));
+  await user.click(screen.getByRole('button', { name: 'Look further up' }));
+  // By two fifths of what is seen, never past the edge: from the middle, 1 ÷ 2.25 seen, there is room for 0.625 of it.
+  expect(seen()[0]).toBeCloseTo(x + 0.4 * width, 0);
+  expect(seen()[1]).toBeCloseTo(y - 0.4 * height, 0);
+  await user.click(screen.getByRole('button', { name: 'Look further left' }));
+  await user.click(screen.getByRole('button', { name: 'Look further down' }));
+  expect(seen().slice(0, 2)).toEqual([x, y]);
+});
+
 test('a first tap on a small wall comes closer, says so and picks nothing', () => {
   const onPick = vi.fn();
   const { container } = render(drawing({ onPick }));
