@@ -5,7 +5,7 @@ import type { LengthSystem } from '../../lib/units';
 import { LengthField } from '../trade/length-field';
 import { NumberField } from '../trade/number-field';
 import styles from './build.module.css';
-import { type BuildVerdict, type Compared, ComparedTable, VerdictLine } from './build-verdict';
+import { type BuildVerdict, type Compared, ComparedList, VerdictLine } from './build-verdict';
 
 /** One departure: its slider, how it stands by the rules in use, and by the others when asked. */
 export function BuildSlider(props: {
@@ -40,12 +40,14 @@ export function BuildSlider(props: {
           ⚠ {refusal} The wall is shown as it last stood.
         </p>
       )}
+      {verdicts.length === 0 && <p>As drawn.</p>}
       {verdicts.map((verdict) => (
         <VerdictLine key={verdict.limit} verdict={verdict} system={system} />
       ))}
       {first && (
         <p className={styles.source}>
-          {first.kind} · {first.source}
+          {first.kind !== 'good practice' && `${first.kind} · `}
+          {first.source}
         </p>
       )}
       <div className={styles.more}>
@@ -56,7 +58,7 @@ export function BuildSlider(props: {
           <summary>
             All rule sets<span className="visually-hidden">: {name}</span>
           </summary>
-          {asked && <ComparedTable caption={name} rows={compare()} system={system} />}
+          {asked && <ComparedList rows={compare()} system={system} />}
         </details>
       </div>
     </div>

@@ -46,54 +46,51 @@ export function VerdictLine({
   );
 }
 
-/** All rule sets side by side for one slider. */
-export function ComparedTable(props: {
-  readonly caption: string;
+/** All rule sets for one slider; those that ask the same from the same source stand together. */
+export function ComparedList({
+  rows,
+  system,
+}: {
   readonly rows: readonly Compared[];
   readonly system: LengthSystem;
 }) {
-  const { caption, rows, system } = props;
+  const said = (value: number, unit: string) => formatMeasure(value, unit, system);
+  const silent = rows.filter(({ verdicts }) => verdicts.length === 0).map(({ title }) => title);
   return (
-    <div className={styles.scroll}>
-      <table>
-        <caption>{caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Rules</th>
-            <th scope="col">Measured</th>
-            <th scope="col">Limit</th>
-            <th scope="col">Crossed</th>
-            <th scope="col">Now</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ rules, title, verdicts }) =>
-            verdicts.length === 0 ? (
-              <tr key={rules}>
-                <th scope="row">{title}</th>
-                <td colSpan={4}>says nothing on this</td>
-              </tr>
-            ) : (
-              verdicts.map(({ limit, end, measured, bound, crossedAt, passes, unit, source }) => (
-                <tr key={`${rules} ${limit}`}>
-                  <th scope="row">
-                    {title}
-                    <span className={styles.source}>{source}</span>
-                  </th>
-                  <td>{formatMeasure(measured, unit, system)}</td>
-                  <td>
-                    {end} {formatMeasure(bound, unit, system)}
-                  </td>
-                  <td>
-                    {end === 'at most' ? 'above' : 'below'} {formatMeasure(crossedAt, unit, system)}
-                  </td>
-                  <td>{passes ? '✓ within' : '✕ beyond'}</td>
-                </tr>
-              ))
-            ),
-          )}
-        </tbody>
-      </table>
-    </div>
+    <>
+      <ul className={styles.compared}>
+        {alike(rows).map(({ titles, verdict }) => {
+          const { end, measured, bound, crossedAt, passes, unit, source } = verdict;
+          return (
+            <li key={`${titles.join()} ${verdict.limit}`} data-passes={passes}>
+              <strong>{titles.join('; ')}</strong>
+              <br />
+              {passes ? '✓' : '✕'} {said(measured, unit)}; limit {end} {said(bound, unit)}. Crossed{' '}
+              {end === 'at most' ? 'above' : 'below'} {said(crossedAt, unit)}.
+              <span className={styles.source}>{source}</span>
+            </li>
+          );
+        })}
+      </ul>
+      {silent.length > 0 && <p>No limit for this: {silent.join('; ')}.</p>}
+    </>
   );
+}
+
+type ComparedVerdict = Compared['verdicts'][number];
+
+function alike(
+  rows: readonly Compared[],
+): readonly { readonly titles: readonly string[]; readonly verdict: ComparedVerdict }[] {
+  const groups = new Map<string, { titles: string[]; verdict: ComparedVerdict }>();
+  for (const { title, verdicts } of rows) {
+    for (const verdict of verdicts) {
+      const { limit, end, bound, measured, source } = verdict;
+      const asked = [limit, end, bound, measured, source].join();
+      const group = groups.get(asked);
+      if (group) group.titles.push(title);
+      else groups.set(asked, { titles: [title], verdict });
+    }
+  }
+  return [...groups.values()];
 }

@@ -100,31 +100,40 @@ export function BuildPractice({
           </p>
         )}
         {families.map((family) => (
-          <div key={family} className={styles.family}>
-            <h3>{family}</h3>
-            {sliders
-              .filter((slider) => slider.family === family)
-              .map((slider) => (
-                <BuildSlider
-                  key={slider.id}
-                  name={slider.name}
-                  unit={slider.unit}
-                  value={values[slider.id] ?? slider.fitted.sound}
-                  least={slider.fitted.least ?? 0}
-                  most={slider.fitted.most}
-                  step={slider.fitted.step}
-                  system={system}
-                  verdicts={measures?.verdicts[slider.id] ?? []}
-                  refusal={build.refusalOf(slider)}
-                  compare={() => build.compare(slider)}
-                  onChange={(value) => build.set(slider.id, value)}
-                  onLook={() => look(slider)}
+          <details key={family} className={styles.family} open={family === families[0]}>
+            <summary>
+              <h3>{family}</h3>
+            </summary>
+            <div className={styles.list}>
+              {sliders
+                .filter((slider) => slider.family === family)
+                .map((slider) => (
+                  <BuildSlider
+                    key={slider.id}
+                    name={slider.name}
+                    unit={slider.unit}
+                    value={values[slider.id] ?? slider.fitted.sound}
+                    least={slider.fitted.least ?? 0}
+                    most={slider.fitted.most}
+                    step={slider.fitted.step}
+                    system={system}
+                    verdicts={measures?.verdicts[slider.id] ?? []}
+                    refusal={build.refusalOf(slider)}
+                    compare={() => build.compare(slider)}
+                    onChange={(value) => build.set(slider.id, value)}
+                    onLook={() => look(slider)}
+                  />
+                ))}
+              {family === 'Mortar' && (
+                <MixingRows
+                  caption="Mixings of this wall"
+                  batches={wall.batches}
+                  picked={null}
+                  onPick={null}
                 />
-              ))}
-            {family === 'Mortar' && (
-              <MixingRows caption="Mixings of this wall" batches={wall.batches} picked={null} onPick={null} />
-            )}
-          </div>
+              )}
+            </div>
+          </details>
         ))}
         <p>
           <button type="button" className="button button-plain" onClick={build.reset}>
