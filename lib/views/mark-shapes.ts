@@ -5,6 +5,8 @@ import { rectRing } from './shape';
 export interface MarkBox extends Box {
   readonly number: number;
   readonly panel: string;
+  /** The part it is on: a view that does not show the face may show that. */
+  readonly part?: string;
   readonly state: 'mark' | 'found' | 'missed' | 'false';
 }
 
@@ -23,16 +25,27 @@ export function badgePlace(sheet: Box, [x, y]: Point, mmPerPx: number): Point {
   ];
 }
 
-/** Where a mark lies on the sheet, with room round it; null where the view does not show that face. */
+/** Where a mark lies on the sheet, with room round it; null where the view shows neither that face nor that part. */
 export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): Box | null {
-  const frame = drawing.frames.find(({ panel }) => panel === mark.panel);
-  if (frame === undefined) return null;
+  const place = placeOn(drawing, mark);
+  if (place === null) return null;
   const room = ROOM * mmPerPx;
-  const width = Math.max(LEAST * mmPerPx, mark.width * frame.scale + 2 * room);
-  const height = Math.max(LEAST * mmPerPx, mark.height * frame.scale + 2 * room);
-  const middleX = frame.x + frame.scale * (mark.x + mark.width / 2);
-  const middleY = frame.y + frame.scale * (mark.y + mark.height / 2);
+  const width = Math.max(LEAST * mmPerPx, place.width + 2 * room);
+  const height = Math.max(LEAST * mmPerPx, place.height + 2 * room);
+  const middleX = place.x + place.width / 2;
+  const middleY = place.y + place.height / 2;
   return { x: middleX - width / 2, y: middleY - height / 2, width, height };
+}
+
+function placeOn({ frames, spots }: Drawing, mark: MarkBox): Box | null {
+  const frame = frames.find(({ panel }) => panel === mark.panel);
+  if (frame === undefined) return spots.find(({ part }) => part === mark.part) ?? null;
+  return {
+    x: frame.x + frame.scale * mark.x,
+    y: frame.y + frame.scale * mark.y,
+    width: frame.scale * mark.width,
+    height: frame.scale * mark.height,
+  };
 }
 
 /**

@@ -190,8 +190,13 @@ describe('marks', () => {
     expect(screen.getByRole('img', { name: 'Found 1' })).toBeInTheDocument();
   });
 
-  test('none is drawn where its face is not shown', () => {
-    render(drawing({ marks: [mark], view: { kind: 'behind', unit: 'A1.1' } }));
+  test('where its face is not shown it is drawn on its part, and nowhere without that', () => {
+    const behind = (unit: string) => (
+      <AllViews>{drawing({ marks: [mark], view: { kind: 'behind', unit } })}</AllViews>
+    );
+    const { rerender } = render(behind('A1.1'));
+    expect(screen.getByRole('img', { name: 'Missed 3' })).toBeInTheDocument();
+    rerender(behind('A1.2'));
     expect(screen.queryByRole('img')).not.toBeInTheDocument();
   });
 });
