@@ -45,7 +45,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const focus = useFocusMoves();
   const isLooking = work.phase === 'looking';
   const stirred = useStirred();
-  const second = usePart(loadSecond, stirred || !isLooking);
+  const second = usePart(loadSecond, stirred || !isLooking || work.readings.length > 0);
   const views = usePart(loadViews, stirred || viewKey !== 'front');
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
