@@ -56,6 +56,7 @@ export async function visit(browser: Browser, path: string, { width, colours }: 
   const context = await browser.newContext({
     viewport: { width, height: width < 600 ? 844 : 900 },
     colorScheme: colours,
+    hasTouch: width < 600,
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();

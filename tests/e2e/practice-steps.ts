@@ -7,8 +7,9 @@ import { expect } from 'vitest';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
-import type { Finding } from '../../lib/inspect/finding';
+import type { CheckId, Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
+import { toleranceOf } from '../../lib/instruments/tolerance';
 import { type Look, sidewaysOverflow } from './browser';
 
 /** Pictures of every state, to be looked at. */
@@ -16,6 +17,8 @@ const SHOTS = join(tmpdir(), 'read-the-wall-shots');
 mkdirSync(SHOTS, { recursive: true });
 
 const SEEDS = 200;
+/** Until the wall has come closer, and a second tap is no double tap. */
+const AFTER_A_TAP_MS = 400;
 
 /** Two of the four looks: each width and each set of colours once. */
 export const LOOKS: readonly Look[] = [
@@ -69,9 +72,28 @@ export async function pick(page: Page, part: string): Promise<void> {
   await page.locator(`[data-part="${part}"]`).click();
 }
 
+/** Picks a part with a finger: a first tap may only bring the wall closer. */
+export async function touch(page: Page, part: string): Promise<void> {
+  const card = page.locator('#picked-name');
+  for (let tap = 0; tap < 2 && !(await card.isVisible()); tap++) {
+    await page.locator(`[data-part="${part}"]`).tap();
+    await page.waitForTimeout(AFTER_A_TAP_MS);
+  }
+  await card.waitFor();
+}
+
+/** Holds the likeliest instrument for a fault to the part picked, and notes what it reads. */
+export async function measure(page: Page, check: CheckId): Promise<void> {
+  await page.getByText('Measure here').click();
+  await page.getByRole('combobox', { name: 'Instrument' }).selectOption(toleranceOf(check).instrument);
+  await page.getByRole('button', { name: 'Note it' }).click();
+  await page.getByText('Measure here').click();
+}
+
 /** Names the fault at the part picked, and marks it. */
 export async function mark(page: Page, fault: string, sure: string): Promise<void> {
-  await page.getByRole('radio', { name: fault, exact: true }).check();
+  // The list folds away under the press, so there is nothing left to be checked.
+  await page.getByRole('radio', { name: fault, exact: true }).click();
   await page.getByRole('radio', { name: sure, exact: true }).check();
   await page.getByRole('button', { name: 'Mark it' }).click();
 }

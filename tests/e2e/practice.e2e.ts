@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { accessibilityProblems, openBrowser, visit } from './browser';
-import { firstWall, LOOKS, lookAt, mark, mattering, pick } from './practice-steps';
+import { firstWall, LOOKS, lookAt, mark, mattering, measure, pick, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -14,9 +14,11 @@ afterAll(async () => {
 
 const isUnit = (part: string | undefined) => /^[A-Z]\d+\.\d+$/.test(part ?? '');
 
-/** Two faults at least, one of them at a unit. */
+/** Two faults at least, one of them at a unit, where Canada's rules say nothing: good practice stands in. */
 const line = firstWall({ topic: 'line', kind: 'plain-panel', difficulty: 3, rules: 'canada' }, (findings) => {
-  return findings.length > 1 && findings.some(({ parts }) => isUnit(parts[0]));
+  return (
+    findings.length > 1 && findings.some(({ parts, kind }) => isUnit(parts[0]) && kind === 'good practice')
+  );
 });
 const odd = line.findings.find(({ parts }) => isUnit(parts[0])) ?? line.findings[0];
 if (odd === undefined) throw new RangeError('the wall has no finding');
@@ -35,7 +37,12 @@ const falling = firstWall(
   },
 );
 
-/** axe looks at the page in seven states: half a minute on a quiet machine. */
+const stuck = firstWall(
+  { topic: 'back-mortar', kind: 'plain-panel', difficulty: 2, rules: 'canada' },
+  (findings) => findings.length > 0,
+);
+
+/** axe looks at the page in eight states: half a minute on a quiet machine. */
 const ALL_STATES_MS = 180_000;
 
 describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
@@ -45,9 +52,17 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       const { page, problems, close } = await visit(browser, `/walls/${line.code}`, look);
       await lookAt(page, '1-start', look);
 
-      await pick(page, oddUnit);
+      await (look.width < 600 ? touch : pick)(page, oddUnit);
       await lookAt(page, '2-picked', look);
-      await mark(page, oddName, 'Certain');
+      await measure(page, odd.check);
+      await page.getByRole('radio', { name: oddName, exact: true }).click();
+      await page.getByText(/^Say more/).click();
+      await page.getByRole('button', { name: /^Use / }).first().click();
+      await page.getByRole('radio', { name: 'Good practice', exact: true }).check();
+      await page.getByRole('radio', { name: 'Put it right now' }).check();
+      await lookAt(page, '2-said-more', look);
+      await page.getByRole('radio', { name: 'Certain', exact: true }).check();
+      await page.getByRole('button', { name: 'Mark it' }).click();
       await page.getByRole('status').getByText(`Mark 1: ${oddName}`).waitFor({ state: 'attached' });
 
       await pick(page, 'A1.2');
@@ -68,6 +83,8 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       await page.getByRole('heading', { name: 'Result' }).waitFor();
       expect(await page.getByText(`You found 1 of ${line.findings.length} faults.`).count()).toBe(1);
       expect(await page.getByText('False mark', { exact: true }).count()).toBe(1);
+      const marks = await page.getByLabel('Five marks, each apart').getByRole('definition').allTextContents();
+      expect(marks).toEqual([`1 of ${line.findings.length}`, '1 of 1', '1 of 1', '1 of 1', '1 of 1']);
       await lookAt(page, '5-result', look);
       await page
         .getByRole('button', { name: /^Show it on the wall/ })
@@ -76,7 +93,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       await lookAt(page, '6-shown', look);
       await page.getByRole('radio', { name: 'inches' }).check();
       await lookAt(page, '7-inches', look);
-      await page.getByRole('link', { name: 'Try another like it' }).click();
+      await page.getByRole('link', { name: 'Try the same family again' }).click();
       await page.waitForURL(`**/walls/${line.next}`);
       expect(mattering(problems)).toEqual([]);
       await close();
@@ -106,6 +123,26 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     expect(mattering(problems)).toEqual([]);
     await close();
   });
+});
+
+test('a lifted unit shows its back, one press each, and the number left is said and kept', async () => {
+  const look = { width: 390, colours: 'light' } as const;
+  const { page, problems, close } = await visit(browser, `/walls/${stuck.code}`, look);
+  await page.getByRole('radio', { name: 'Behind a unit' }).check();
+  const first = await page.getByText(/^Not lifted: .* You may lift \d+ units\.$/).textContent();
+  const most = Number(/lift (\d+) units/.exec(first ?? '')?.[1]);
+  expect(most).toBeGreaterThan(10);
+  await page.getByRole('button', { name: 'Lift it' }).click();
+  await page.getByText(/^Lifted: /).waitFor();
+  await lookAt(page, '14-lifted', look);
+  await page.getByRole('button', { name: 'Next unit →' }).click();
+  await page.getByRole('button', { name: 'Lift it' }).click();
+  await page.reload();
+  await page.getByRole('radio', { name: 'Behind a unit' }).check();
+  await page.getByText('Lifted so far (2)').click();
+  expect(await page.getByText(`You may lift ${most - 2} more of ${most}.`).count()).toBe(1);
+  expect(mattering(problems)).toEqual([]);
+  await close();
 });
 
 test('the parts of a wall have roles and names', async () => {

@@ -78,7 +78,10 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     setViewKey('behind');
     if (work.opened.includes(unit)) return;
     dispatch({ kind: 'open up', unit, most: lifting.most });
-    setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
+    // In the view behind, the bar over the drawing says it.
+    if (viewKey !== 'behind') {
+      setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
+    }
   };
   const liftHere = () => {
     lift(lifting.unit);
