@@ -64,7 +64,7 @@ export function InstrumentBench(props: {
             <>
               <span className={styles.what}>
                 {reading.what}
-                {from && ` from ${from.name}`}
+                {from && `, from ${from.name}`}
               </span>
               <strong>{formatReading(reading, system)}</strong>
               <span>{formatRest(reading, system)}</span>

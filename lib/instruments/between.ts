@@ -29,10 +29,10 @@ export function readBetween(place: Place, from: Part, hold: Hold): readonly Read
   if (first === null || second === null) return [];
   const step = second.unit.set - first.unit.set;
   const stands: Ways = ['flush', 'this one proud', 'this one back'];
-  if (hold.instrument === 'straightedge') return [mm('Step from the first face to this one', step, stands)];
+  if (hold.instrument === 'straightedge') return [mm('Step of the face', step, stands)];
   const courses = Math.abs(second.unit.course - first.unit.course);
   if (courses === 0) return [];
-  if (hold.instrument === 'plumb-line') return [mm('This face off the plumb of the first', step, stands)];
+  if (hold.instrument === 'plumb-line') return [mm('Face off plumb', step, stands)];
   const off = Math.abs(rise(first, second, panel.courses)) - courses * survey.wall.gauge;
   const what = `Rise of ${courses} ${courses === 1 ? 'course' : 'courses'} against the rod`;
   return [mm(what, off, ['on the rod', 'more than the rod', 'less than the rod'])];

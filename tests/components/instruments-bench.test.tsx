@@ -134,12 +134,14 @@ describe('two points', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Measure from here' }));
     expect(screen.getByText(/From: Part A-tie2.1. Now pick another part/)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'pick A-tie3.1' }));
-    expect(shown()).toHaveTextContent(/^Across, middle to middle from Part A-tie2.1/);
+    expect(shown()).toHaveTextContent(/^Across, middle to middle, from Part A-tie2.1/);
     const up = screen.getByRole('radio', { name: /Up or down, middle to middle/ });
     expect(up).toHaveAccessibleName(/ (69|69\.5|70|70\.5|71) mm$/);
     await userEvent.click(up);
     await userEvent.click(screen.getByRole('button', { name: 'Note it' }));
-    expect(screen.getByText('Up or down, middle to middle, from Part A-tie2.1')).toBeVisible();
+    expect(screen.getByRole('region', { name: 'Notebook: 1' })).toHaveTextContent(
+      'Up or down, middle to middle, from Part A-tie2.1',
+    );
     await userEvent.click(screen.getByRole('button', { name: 'Let go of the first point' }));
     expect(shown()).toHaveTextContent(/^Length in the bed/);
   });

@@ -35,9 +35,7 @@ describe.each(LOOKS)('instruments at $width px, $colours', (look) => {
       await page.getByRole('combobox', { name: 'Instrument' }).selectOption('Straightedge and feelers');
       await page.getByRole('button', { name: 'Measure from here' }).click();
       await pick(page, 'A4.2');
-      expect(await reading.textContent()).toMatch(
-        /^Step from the first face to this one from Course 2, unit 2/,
-      );
+      expect(await reading.textContent()).toMatch(/^Step of the face, from Course 2, unit 2/);
       await lookAt(page, 'instruments-2-two-points', look);
       await page.getByRole('button', { name: 'Note it' }).click();
 
