@@ -33,9 +33,9 @@ export default async function QuickLookPage({ searchParams }: Props) {
       <div className="column">
         <p>Is the wall sound, or is something wrong? Say so from the front, at a glance.</p>
         <p>
-          Only faults that show from the front come up here:{' '}
-          {SEEN_FROM_AFAR.map((fault) => CATALOGUE[fault].name.toLowerCase()).join('; ')}. They are plain to
-          see.
+          Only what shows from in front can be wrong here:{' '}
+          {SEEN_FROM_AFAR.map((fault) => CATALOGUE[fault].name.toLowerCase()).join('; ')}. Joints are a whole
+          bed. You can zoom.
         </p>
         <p>
           Round {round}. Judged by{' '}

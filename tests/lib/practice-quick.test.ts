@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import {
+  formatRecord,
+  isCounted,
+  parseRecord,
+  QUICK_RECORD_VERSION,
+  type QuickRound,
+  withRound,
+} from '../../lib/practice/quick-record';
+import {
+  askOf,
+  QUICK_START,
+  type QuickAction,
+  quickReducer,
+  WALLS_A_ROUND,
+} from '../../lib/practice/quick-round';
+
+const PLACES = Array.from({ length: WALLS_A_ROUND }, (_, place) => place);
+
+describe('what a round asks for', () => {
+  test('four to six of ten walls are faulty, and in the long run half', () => {
+    const counts = Array.from(
+      { length: 300 },
+      (_, round) => PLACES.filter((place) => askOf(round, place, 999).faulty).length,
+    );
+    expect([...new Set(counts)].sort()).toEqual([4, 5, 6]);
+    const share = counts.reduce((sum, count) => sum + count, 0) / 3000;
+    expect(Math.abs(share - 0.5)).toBeLessThan(0.02);
+  });
+
+  test('no place is faulty more often than another', () => {
+    for (const place of PLACES) {
+      const faulty = Array.from({ length: 400 }, (_, round) => askOf(round, place, 999).faulty).filter(
+        (each) => each,
+      ).length;
+      // Five standard deviations of 400 throws of a coin are 50.
+      expect(Math.abs(faulty - 200), `place ${place}`).toBeLessThan(50);
+    }
+  });
+
+  test('the same round asks the same, another asks for other walls', () => {
+    const seeds = (round: number) => PLACES.map((place) => askOf(round, place, 134_217_727).seed);
+    expect(seeds(7)).toEqual(seeds(7));
+    expect(new Set([...seeds(7), ...seeds(8)]).size).toBe(20);
+  });
+});
+
+describe('a round', () => {
+  const reached = (...actions: readonly QuickAction[]) => actions.reduce(quickReducer, QUICK_START);
+
+  test('covers the wall when its time is up, and still takes the answer', () => {
+    const covered = reached(
+      { kind: 'choose time', time: 10 },
+      { kind: 'start' },
+      { kind: 'pass', ms: 9_999 },
+      { kind: 'pass', ms: 2 },
+    );
+    expect(covered).toMatchObject({ phase: 'covered', left: 0, answers: [] });
+    expect(quickReducer(covered, { kind: 'answer', faulty: true })).toMatchObject({
+      phase: 'looking',
+      left: 10_000,
+      answers: [true],
+    });
+  });
+
+  test('lets no time go by while it is paused, and none at all without a clock', () => {
+    const paused = reached({ kind: 'start' }, { kind: 'pause', paused: true }, { kind: 'pass', ms: 60_000 });
+    expect(paused).toMatchObject({ phase: 'looking', left: 30_000 });
+    const free = reached(
+      { kind: 'choose time', time: null },
+      { kind: 'start' },
+      { kind: 'pass', ms: 9_000_000 },
+    );
+    expect(free).toMatchObject({ phase: 'looking', left: null });
+  });
+
+  test('is over after ten answers, and takes no more', () => {
+    const answers = PLACES.map((): QuickAction => ({ kind: 'answer', faulty: false }));
+    const over = reached({ kind: 'start' }, ...answers);
+    expect(over.phase).toBe('over');
+    expect(quickReducer(over, { kind: 'answer', faulty: true }).answers).toHaveLength(10);
+  });
+});
+
+const ROUND: QuickRound = {
+  round: 7,
+  time: null,
+  walls: PLACES.map((place) => ({ code: `3K7-Q2WF-9T${place}`, faulty: place < 5, saidFaulty: place < 6 })),
+};
+
+/** One true sample of every version ever released. */
+const SAMPLES: readonly (readonly [version: number, text: string])[] = [
+  [1, JSON.stringify({ version: 1, rounds: [ROUND] })],
+];
+
+describe('the record on the device', () => {
+  test('has a sample of every version', () => {
+    expect(SAMPLES.map(([version]) => version)).toEqual(
+      Array.from({ length: QUICK_RECORD_VERSION }, (_, at) => at + 1),
+    );
+  });
+
+  test.each(SAMPLES)('of version %i is read', (_, text) => {
+    expect(parseRecord(text)).toEqual({ kind: 'read', rounds: [ROUND] });
+  });
+
+  test('is read as it was written, and nothing kept is no rounds', () => {
+    expect(parseRecord(formatRecord([ROUND]))).toEqual({ kind: 'read', rounds: [ROUND] });
+    expect(parseRecord(null)).toEqual({ kind: 'read', rounds: [] });
+  });
+
+  test('counts a round once', () => {
+    const again = { ...ROUND, time: 10 } as const;
+    expect(withRound([ROUND], again)).toEqual([ROUND]);
+    expect(isCounted([ROUND], 7)).toBe(true);
+    expect(withRound([ROUND], { ...ROUND, round: 8 })).toHaveLength(2);
+  });
+
+  test.each([
+    ['{', 'it is not in a form this page can read'],
+    ['"x"', 'it is not a record of quick looks'],
+    ['{"version":2,"rounds":[]}', 'it says version 2, and this page reads version 1'],
+    ['{"version":1}', 'rounds: missing'],
+    [
+      JSON.stringify({ version: 1, rounds: [{ ...ROUND, time: 15 }] }),
+      'rounds.0: is not a round of 10 walls',
+    ],
+    [
+      JSON.stringify({ version: 1, rounds: [ROUND, { ...ROUND, walls: ROUND.walls.slice(1) }] }),
+      'rounds.1: is not a round of 10 walls',
+    ],
+  ])('that cannot be read says why: %s', (text, why) => {
+    expect(parseRecord(text)).toEqual({ kind: 'unknown', why });
+  });
+});
