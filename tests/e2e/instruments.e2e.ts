@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt, mattering, pick } from './practice-steps';
+import { LOOKS, lookAt, mattering, pick, touch } from './practice-steps';
 
 const CODE = codeOf({ topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 });
 const STATES_MS = 120_000;
@@ -25,7 +25,7 @@ describe.each(LOOKS)('instruments at $width px, $colours', (look) => {
     'read a unit, then from one unit to another, and the notebook keeps both over a reload',
     async () => {
       const { page, problems, close } = await visit(browser, `/walls/${CODE}`, look);
-      await pick(page, 'A2.2');
+      await (look.width < 600 ? touch : pick)(page, 'A2.2');
       await openBench(page);
       const reading = page.getByRole('status', { name: 'Reading' });
       expect(await reading.textContent()).toMatch(/^Length\d+(\.5)? mm± 1 mm$/);
@@ -34,7 +34,9 @@ describe.each(LOOKS)('instruments at $width px, $colours', (look) => {
 
       await page.getByRole('combobox', { name: 'Instrument' }).selectOption('Straightedge and feelers');
       await page.getByRole('button', { name: 'Measure from here' }).click();
-      await pick(page, 'A4.2');
+      const second = page.locator('[data-part="A4.2"]');
+      await (look.width < 600 ? second.tap() : second.click());
+      await page.getByRole('heading', { name: 'Course 4, unit 2' }).waitFor();
       expect(await reading.textContent()).toMatch(/^Step of the face, from Course 2, unit 2/);
       await lookAt(page, 'instruments-2-two-points', look);
       await page.getByRole('button', { name: 'Note it' }).click();
