@@ -1,8 +1,11 @@
 import type { FaultChoice } from '../../components/practice/part-facts';
+import type { Mark } from '../../components/practice/practice-state';
+import { formatMeasure } from '../../components/result/format-measure';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
 import { ASKED_READING } from '../../lib/inspect/asked-reading';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
+import type { LengthSystem } from '../../lib/units';
 
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
@@ -25,4 +28,11 @@ export function topicOf(fault: CheckId): Topic {
 
 export function faultName(fault: string): string {
   return FAULT_CHOICES.find(({ id }) => id === fault)?.name ?? fault;
+}
+
+/** What a mark says beyond place, name and certainty: "9.5 mm · good practice · put right now". Empty when nothing. */
+export function saidOf({ fault, reading, kind, act }: Mark, system: LengthSystem): string {
+  const { unit } = ASKED_READING[fault];
+  const amount = reading === undefined ? undefined : formatMeasure(reading, unit, system);
+  return [amount, kind, act].filter((each) => each !== undefined).join(' · ');
 }

@@ -75,9 +75,14 @@ export function viewKeyFor({ check, parts }: Finding, wall: Wall): string {
     case 'thin-tie':
       return 'before-cover';
     case 'overhang-too-far':
+    case 'short-lintel-bearing':
     case 'weak-angle':
     case 'no-lintel':
       return cut ? `cut:${cut.support}` : 'front';
+    case 'proud-unit':
+    case 'twisted-unit':
+    case 'bulge-or-hollow':
+      return 'side-light';
     default:
       return 'front';
   }

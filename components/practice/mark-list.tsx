@@ -8,6 +8,8 @@ export interface NamedMark {
   readonly mark: Mark;
   readonly faultName: string;
   readonly partName: string;
+  /** What more was said of it; empty when nothing. */
+  readonly said: string;
 }
 
 /** The learner's marks, numbered as on the wall. */
@@ -19,7 +21,7 @@ export function MarkList(props: {
   const { marks, onChange, onRemove } = props;
   return (
     <ol className={styles.marks}>
-      {marks.map(({ mark, faultName, partName }, index) => (
+      {marks.map(({ mark, faultName, partName, said }, index) => (
         <li key={`${mark.part} ${mark.fault}`} className={styles.mark}>
           <p className={styles.words}>
             <span className={styles.number}>{index + 1}</span>
@@ -27,6 +29,12 @@ export function MarkList(props: {
               <strong>{faultName}</strong>
               <br />
               {partName} · {SURE_WORDS[mark.sure].toLowerCase()}
+              {said && (
+                <>
+                  <br />
+                  {said}
+                </>
+              )}
             </span>
           </p>
           <p className={styles.tools}>

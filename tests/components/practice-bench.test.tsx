@@ -216,11 +216,13 @@ test('the bench lists marks by number and lets each be changed, removed or undon
       mark: { part: 'A3.2', fault: 'twisted-unit', sure: 3 } as const,
       faultName: 'Twisted unit',
       partName: 'Unit 2',
+      said: '9.5 mm · good practice',
     },
     {
       mark: { part: 'A', fault: 'out-of-plumb', sure: 1 } as const,
       faultName: 'Out of plumb',
       partName: 'Panel',
+      said: '',
     },
   ];
   render(
@@ -239,7 +241,7 @@ test('the bench lists marks by number and lets each be changed, removed or undon
     </Bench>,
   );
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual([
-    '1Twisted unitUnit 2 · certainChangeRemove',
+    '1Twisted unitUnit 2 · certain9.5 mm · good practiceChangeRemove',
     '2Out of plumbPanel · unsureChangeRemove',
   ]);
   expect(screen.queryByRole('button', { name: 'This wall is sound' })).toBeNull();

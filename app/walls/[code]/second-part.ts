@@ -1,6 +1,6 @@
 import { Notebook } from '../../../components/instruments/notebook';
 import { Review } from '../../../components/practice/review';
-import { faultName } from '../fault-choices';
+import { faultName, saidOf } from '../fault-choices';
 import { lastLooks } from '../last-looks';
 import { PickedCard } from './picked-card';
 
@@ -9,5 +9,5 @@ import { PickedCard } from './picked-card';
  * instruments, the last look before handing in.
  * Fetched apart, after the wall stands on the screen, so that a phone shows the wall sooner.
  */
-export const SECOND_PART = { PickedCard, Notebook, Review, faultName, lastLooks };
+export const SECOND_PART = { PickedCard, Notebook, Review, faultName, saidOf, lastLooks };
 export type SecondPart = typeof SECOND_PART;

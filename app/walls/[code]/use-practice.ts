@@ -185,6 +185,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       mark: each,
       faultName: faultName(each.fault),
       partName: nameOf(each.part),
+      said: second.part?.saidOf(each, system) ?? '',
     })),
     ...{
       pick,
