@@ -19,7 +19,7 @@ interface Cast {
  * Shadows that units standing proud throw on what stands behind them, and the light on edges that catch it: in proportion to the
  * step. The light comes from the left (`right` is not negative).
  */
-export function frontShadows({ placed }: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
+export function frontShadows({ panel, placed }: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
   const dark: (readonly Point[])[] = [];
   const bright: (readonly Point[])[] = [];
   const cast: Cast = { light, leastStep: LEAST_SHADOW / Math.max(light.down, light.right), dark, bright };
@@ -28,8 +28,10 @@ export function frontShadows({ placed }: PanelSurvey, light: Light = DAYLIGHT): 
       underneath(each, lower, each.below[index + 1] ?? null, cast);
     if (each.right !== null) beside(each, each.right, cast);
   }
+  // Past the end of the wall there is nothing to throw a shadow on.
+  const onWall = dark.map((ring) => ring.map(([x, y]): Point => [Math.min(panel.length, x), y]));
   return [
-    ...(dark.length > 0 ? [{ kind: 'area', rings: dark, fill: '#170c08', opacity: 0.55 } as const] : []),
+    ...(dark.length > 0 ? [{ kind: 'area', rings: onWall, fill: '#170c08', opacity: 0.55 } as const] : []),
     ...(bright.length > 0 ? [{ kind: 'area', rings: bright, fill: '#fff1dc', opacity: 0.5 } as const] : []),
   ];
 }

@@ -15,9 +15,10 @@ import {
 import { frontJoints } from './front-joints';
 import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
+import { frontTones } from './front-tones';
 import { onFaces, unitFaces } from './front-units';
 import { TEXT_SHARE } from './label-nodes';
-import { blurOf, type Light, type Looking, lightOf, UP_CLOSE } from './looking';
+import { blurOf, DAYLIGHT, type Light, type Looking, lightOf, UP_CLOSE } from './looking';
 import {
   type Box,
   type Drawing,
@@ -173,6 +174,7 @@ function panelShapes(
   ];
   const over = [
     ...onFaces(wall, survey),
+    ...(light === DAYLIGHT ? [] : frontTones(survey, light)),
     ...shadows,
     ...survey.openings.flatMap((opening) => frontOpening(wall, opening, light)),
     ...gable.boards,

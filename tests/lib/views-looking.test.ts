@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { frontView } from '../../lib/views/front';
 import { shadowUnder } from '../../lib/views/front-shadows';
+import { caughtMore } from '../../lib/views/front-tones';
 import { blurOf, finestSeen, lightOf, UP_CLOSE } from '../../lib/views/looking';
 import { svgOf } from '../../lib/views/print-svg';
 import type { Point } from '../../lib/views/shape';
@@ -140,5 +141,29 @@ describe('from afar', () => {
     expect(svg.match(/<feGaussianBlur stdDeviation="0.741"\/>/g)).toHaveLength(1);
     expect(svg.match(/filter="url\(#haze\)"/g)).toHaveLength(1);
     expect(svgOf(handWall(), { kind: 'front' })).not.toContain('filter');
+  });
+});
+
+describe('how much light a face catches', () => {
+  // Sun 60° to the left: right √3, down 2. A face 200 long whose right end stands 12 out looks to the left, towards the sun:
+  // 12 ÷ 200 × 1.732 = 0.104 more. Turned the other way as much less.
+  const light = lightOf(near(-60));
+  const flat = { twist: 0, lean: 0, length: 200, height: 60 };
+  test.each([
+    [{}, 0],
+    [{ twist: 12 }, 0.104],
+    [{ twist: -12 }, -0.104],
+    // A head 3 mm out on a height of 60 looks down, away from the sun: 0.05 × 2 less.
+    [{ lean: 3 }, -0.1],
+  ])('%j: %s more than a flat one', (change, more) => {
+    expect(caughtMore({ ...flat, ...change }, light)).toBeCloseTo(more, 3);
+  });
+  test('only low light tells; a wall of sound scatter stays even', () => {
+    const tones = (sun: number | null, change: Parameters<typeof handWallWith>[1]) =>
+      frontView(handWallWith('A3.2', change), 'mm', near(sun)).shapes.length -
+      frontView(handWall(), 'mm', near(sun)).shapes.length;
+    expect(tones(null, { twist: 12 }) < tones(-60, { twist: 12 })).toBe(true);
+    // A quarter of a millimetre of twist at 80°: 0.25 ÷ 200 × 5.67 = 0.7 %.
+    expect(tones(-80, { twist: 0.25 })).toBe(0);
   });
 });
