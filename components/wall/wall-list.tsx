@@ -30,20 +30,28 @@ export function WallList(props: {
     return targetRows(wall, shown, draw(wall, shown, system), layer, system);
   }, [draw, wall, viewKey, layer, system]);
   const measures = useMemo(() => unitMeasures(wall, system), [wall, system]);
-  const [wanted, setWanted] = useState<string | null>(null);
+  const [kept, keep] = useState({ row: '', selected });
   const id = useId();
-  const at = Math.max(0, rowIndex(rows, wanted, selected));
+  // The row last gone to, until something else is selected: then the row of that.
+  const ofSelected = rows.findIndex(({ targets }) => targets.some(({ part }) => part === selected));
+  const goneTo = rows.findIndex(({ key }) => key === kept.row);
+  const at = Math.max(0, ofSelected >= 0 && (kept.selected !== selected || goneTo < 0) ? ofSelected : goneTo);
   const row = rows[at];
-  const go = (index: number) => setWanted(rows[index]?.key ?? null);
+  const go = (key: string | undefined) => keep({ row: key ?? '', selected });
   if (row === undefined) return <p>Nothing to list here.</p>;
   return (
     <section className={styles.list} aria-label={`${label}, as a list`}>
       <div className={styles.rows}>
         <label htmlFor={id}>Row</label>
-        <button type="button" aria-label="Row below" disabled={at === 0} onClick={() => go(at - 1)}>
+        <button
+          type="button"
+          aria-label="Row below"
+          disabled={at === 0}
+          onClick={() => go(rows[at - 1]?.key)}
+        >
           −
         </button>
-        <select id={id} value={row.key} onChange={(event) => setWanted(event.target.value)}>
+        <select id={id} value={row.key} onChange={(event) => go(event.target.value)}>
           {rows.map((each) => (
             <option key={each.key} value={each.key}>
               {rowTitle(each)}
@@ -54,7 +62,7 @@ export function WallList(props: {
           type="button"
           aria-label="Row above"
           disabled={at === rows.length - 1}
-          onClick={() => go(at + 1)}
+          onClick={() => go(rows[at + 1]?.key)}
         >
           +
         </button>
@@ -87,13 +95,6 @@ export function WallList(props: {
       </ol>
     </section>
   );
-}
-
-/** The row asked for; else the one with what is selected; −1 where there is neither. */
-function rowIndex(rows: readonly TargetRow[], wanted: string | null, selected: string | null): number {
-  const asked = rows.findIndex(({ key }) => key === wanted);
-  if (asked >= 0) return asked;
-  return rows.findIndex(({ targets }) => targets.some(({ part }) => part === selected));
 }
 
 /** 'unit 3' -> 'Course 3: 12 units'. */

@@ -1,0 +1,58 @@
+import { render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { expect, test, vi } from 'vitest';
+import { WallList } from '../../components/wall/wall-list';
+import { handWall } from '../lib/views-hand-wall';
+
+function list(selected: string | null, marked: readonly string[] = []) {
+  const marks = marked.map((part, index) => ({
+    number: index + 1,
+    part,
+    panel: 'A',
+    x: 0,
+    y: 0,
+    width: 1,
+    height: 1,
+    state: 'mark' as const,
+  }));
+  return (
+    <WallList
+      wall={handWall()}
+      view={{ kind: 'front' }}
+      marks={marks}
+      selected={selected}
+      layer="units"
+      system="mm"
+      label="Wall"
+      onPick={vi.fn()}
+    />
+  );
+}
+
+const row = () => screen.getByRole('combobox', { name: 'Row' });
+
+test('opens at the bottom, goes up and down, and stops at both ends', async () => {
+  const user = userEvent.setup();
+  render(list(null));
+  expect(row()).toHaveDisplayValue('Course 1: 3 units');
+  expect(screen.getByRole('button', { name: 'Row below' })).toBeDisabled();
+  await user.selectOptions(row(), 'Course 4: 4 units');
+  expect(screen.getByRole('button', { name: 'Row above' })).toBeDisabled();
+  await user.click(screen.getByRole('button', { name: 'Row below' }));
+  expect(row()).toHaveDisplayValue('Course 3: 3 units');
+});
+
+test('what is selected is in sight, and pressed; the reader may go on from there', async () => {
+  const user = userEvent.setup();
+  const { rerender } = render(list('A2.2'));
+  expect(screen.getByRole('button', { pressed: true })).toHaveTextContent('course 2, unit 2');
+  await user.click(screen.getByRole('button', { name: 'Row above' }));
+  expect(row()).toHaveDisplayValue('Course 3: 3 units');
+  rerender(list('A4.1'));
+  expect(row()).toHaveDisplayValue('Course 4: 4 units');
+});
+
+test('a marked part says its marks', () => {
+  render(list(null, ['A1.2', 'A1.2']));
+  expect(screen.getByRole('button', { name: /^course 1, unit 2, .*mark 1, 2$/ })).toBeInTheDocument();
+});
