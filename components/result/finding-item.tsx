@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import type { Finding } from '../../lib/inspect/finding';
+import type { Reading } from '../../lib/instruments/reading';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import { ACT_REASONS, AnswerCheck } from './answer-check';
@@ -21,11 +22,13 @@ const HOW_SURE_WORDS: Readonly<Record<HowSure, string>> = {
 /** One fault of the wall: what became of it, what was measured, whose limit it breaks, and what to do. */
 export function FindingItem(props: {
   readonly row: FindingRow;
+  /** All that the reader noted on this wall. */
+  readonly notebook: readonly Reading[];
   readonly system: LengthSystem;
   readonly isShown: boolean;
   readonly onShow: () => void;
 }) {
-  const { row, system, isShown, onShow } = props;
+  const { row, notebook, system, isShown, onShow } = props;
   const { finding, texts, namedAs } = row;
   const { measured, limit, margin, unit, source } = finding;
   const fine = isFine(limit, unit);
@@ -80,6 +83,7 @@ export function FindingItem(props: {
         {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
         {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
       </p>
+      <NotedHere {...{ finding, notebook, system }} />
       {row.outcome !== 'missed' && <AnswerCheck row={row} system={system} />}
       <dl className={styles.texts}>
         {(
@@ -110,6 +114,27 @@ export function FindingItem(props: {
         </Link>
       </p>
     </li>
+  );
+}
+
+/** What the reader's instruments said at this place, beside what was measured: also where the fault was missed. */
+function NotedHere(props: {
+  readonly finding: Finding;
+  readonly notebook: readonly Reading[];
+  readonly system: LengthSystem;
+}) {
+  const { finding, notebook, system } = props;
+  const here = notebook.filter(
+    ({ part, unit, value }) => value !== null && unit === finding.unit && finding.parts.includes(part),
+  );
+  if (here.length === 0) return null;
+  return (
+    <p>
+      <strong>In your notebook.</strong>{' '}
+      {here
+        .map(({ what, value, fine }) => `${what}: ${formatMeasure(value ?? 0, finding.unit, system, fine)}.`)
+        .join(' ')}
+    </p>
   );
 }
 

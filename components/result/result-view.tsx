@@ -2,6 +2,7 @@
 
 import Link from 'next/link';
 import type { CheckId } from '../../lib/inspect/finding';
+import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
 import { Caution } from '../forms/caution';
 import { FalseMarkItem } from './false-mark-item';
@@ -19,11 +20,12 @@ function Items(props: {
   readonly title: string;
   readonly findings?: readonly FindingRow[];
   readonly falseMarks?: readonly FalseRow[];
+  readonly notebook: readonly Reading[];
   readonly system: LengthSystem;
   readonly shown: number | null;
   readonly onShow: (number: number) => void;
 }) {
-  const { title, findings = [], falseMarks = [], system, shown, onShow } = props;
+  const { title, findings = [], falseMarks = [], notebook, system, shown, onShow } = props;
   if (findings.length + falseMarks.length === 0) return null;
   const shared = (number: number) => ({
     system,
@@ -35,7 +37,7 @@ function Items(props: {
       <h3 className={styles.listTitle}>{title}</h3>
       <ul className={styles.list}>
         {findings.map((row) => (
-          <FindingItem {...shared(row.number)} key={row.number} row={row} />
+          <FindingItem {...shared(row.number)} key={row.number} row={row} notebook={notebook} />
         ))}
         {falseMarks.map((row) => (
           <FalseMarkItem {...shared(row.number)} key={row.number} row={row} />
@@ -48,6 +50,8 @@ function Items(props: {
 /** The result of a hand-in: a number and words, every fault, every false mark, and what to do next. */
 export function ResultView(props: {
   readonly rows: ResultRows;
+  /** All that the reader noted on this wall. */
+  readonly notebook: readonly Reading[];
   readonly system: LengthSystem;
   /** Number of the row shown on the wall. */
   readonly shown: number | null;
@@ -57,13 +61,13 @@ export function ResultView(props: {
   readonly couldFallCautions: readonly string[];
   readonly onShow: (number: number) => void;
 }) {
-  const { rows, system, shown, again, onShow } = props;
+  const { rows, notebook, system, shown, again, onShow } = props;
   const couldFall = rows.findings.some(({ finding }) => finding.hazard === 'could fall');
   const missedFalls = rows.findings.filter(
     ({ outcome, finding }) => outcome === 'missed' && finding.hazard === 'could fall',
   );
   const certain = rows.findings.filter((row) => row.certainWrong);
-  const shared = { system, shown, onShow };
+  const shared = { notebook, system, shown, onShow };
   const moves = !couldFall && rows.findings.some(({ finding }) => MOVEMENT.includes(finding.check));
   return (
     <section className={styles.result} aria-labelledby="result-heading">

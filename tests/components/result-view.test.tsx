@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import type { FalseRow, FindingRow, ResultRows } from '../../components/result/result-rows';
 import { ResultView } from '../../components/result/result-view';
 import type { Finding } from '../../lib/inspect/finding';
+import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
 
 const REGION = { panel: 'A', x: 0, y: 0, width: 1, height: 1 };
@@ -84,11 +85,17 @@ const NOTHING: ResultRows = {
   marked: 0,
 };
 
-function show(rows: ResultRows, system: LengthSystem = 'mm', next: string | null = '/walls/next'): string[] {
+function show(
+  rows: ResultRows,
+  system: LengthSystem = 'mm',
+  next: string | null = '/walls/next',
+  notebook: readonly Reading[] = [],
+): string[] {
   const heard: string[] = [];
   render(
     <ResultView
       rows={rows}
+      notebook={notebook}
       system={system}
       shown={null}
       again={next === null ? null : { nextHref: next, onStartAgain: () => heard.push('again') }}
@@ -155,6 +162,25 @@ test('what was said of a fault stands beside what is so', () => {
   );
   expect(said).toContain('Which requirement ✗ Not soYou said good practice. It is a code minimum.');
   expect(said).toContain('What to do ✓ RightMake safe and call a competent person.');
+});
+
+test('what the notebook says of the place stands there too, though the fault was missed', () => {
+  const reading: Reading = {
+    instrument: 'tape',
+    part: 'A-lintel1',
+    what: 'Bearing, left end',
+    value: 51.5,
+    unit: 'mm',
+    words: null,
+    error: 1,
+    fine: false,
+    turned: false,
+  };
+  const elsewhere: Reading = { ...reading, part: 'A1.1', what: 'Length' };
+  show({ ...NOTHING, findings: [MISSED], marked: 1 }, 'mm', '/walls/next', [reading, elsewhere]);
+  const said = screen.getAllByRole('listitem')[0]?.textContent ?? '';
+  expect(said).toContain('In your notebook. Bearing, left end: 51.5 mm.');
+  expect(said).not.toContain('Length: 51.5 mm');
 });
 
 test('five marks are shown apart, and what was not given is no nought', () => {

@@ -46,6 +46,7 @@ export function Side(props: {
     return (
       <ResultView
         rows={rows}
+        notebook={work.readings}
         system={system}
         shown={practice.shown}
         again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: practice.startAgain }}
