@@ -6,8 +6,8 @@ import { ensureInstalled } from './ready.mjs';
 import { PlainError, ROOT, runCommand, say } from './steps.mjs';
 
 const FOLDER = join(ROOT, 'tests', 'bench');
-/** Takes minutes: runs only when asked for by name. */
-const ONLY_BY_NAME = ['laws'];
+/** Take minutes, or a browser: run only when asked for by name. */
+const ONLY_BY_NAME = ['drawing', 'laws'];
 
 await runCommand(async () => {
   await ensureInstalled();
