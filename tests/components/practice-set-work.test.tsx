@@ -1,0 +1,91 @@
+import { render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { Practice } from '../../app/walls/[code]/practice';
+import type { HandedWork, SetWork } from '../../app/walls/[code]/set-work';
+import type { ResultRows } from '../../components/result/result-rows';
+import { codeOf } from '../../lib/generate/wall-code';
+
+const CODE = codeOf({ topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 7 });
+const NONE = { got: 0, of: 0 };
+/** A result as a server would send it; the figures are invented. */
+const ROWS: ResultRows = {
+  score: 0.5,
+  capped: null,
+  parts: { found: { got: 0, of: 0 }, named: NONE, measured: NONE, judged: NONE, acted: NONE },
+  findings: [],
+  falseMarks: [],
+  left: [],
+  repeats: 0,
+  marked: 0,
+};
+
+// The parts that the page fetches later: here at once, so that no test waits for them.
+beforeAll(
+  () =>
+    Promise.all([
+      import('../../app/walls/[code]/second-part'),
+      import('../../app/walls/[code]/views-part'),
+      import('../../app/walls/[code]/result-part'),
+    ]),
+  60_000,
+);
+beforeEach(() => sessionStorage.clear());
+
+function show(first: Partial<SetWork> = {}) {
+  const handed: HandedWork[] = [];
+  const page = (over: Partial<SetWork>) => (
+    <Practice
+      code={CODE}
+      label="A wall"
+      setWork={{
+        keptAs: 'attempt-1',
+        openingsUp: 2,
+        rows: null,
+        onHandIn: (work) => handed.push(work),
+        ...over,
+      }}
+    />
+  );
+  const view = render(page(first));
+  return { handed, user: userEvent.setup(), again: (over: Partial<SetWork>) => view.rerender(page(over)) };
+}
+
+async function handInAsSound(user: ReturnType<typeof userEvent.setup>) {
+  await user.click(screen.getByRole('button', { name: 'This wall is sound' }));
+  await user.click(await screen.findByRole('button', { name: 'Hand in: the wall is sound' }));
+}
+
+test('work is handed out whole, and no result shows until it is given', async () => {
+  const { handed, user, again } = show();
+  await user.click(screen.getByRole('radio', { name: 'Behind a unit' }));
+  await user.click(await screen.findByRole('button', { name: 'Lift it' }));
+  expect(screen.getAllByText(/You may lift 1 more of 2\./)[0]?.tagName).toBe('SPAN');
+  await handInAsSound(user);
+  expect(handed.map(({ spentMs, ...work }) => work)).toEqual([
+    { marks: [], saysSound: true, opened: [expect.stringMatching(/^A\d+\.\d+$/)], readings: [] },
+  ]);
+  expect(handed[0]?.spentMs).toBeGreaterThanOrEqual(0);
+  expect(screen.getByRole('heading', { name: 'Handed in' })).toHaveFocus();
+  expect(screen.queryByText(/of 100/)).toBeNull();
+  again({ rows: ROWS });
+  expect((await screen.findByText('50')).parentElement?.textContent).toBe('50 of 100');
+  expect(screen.queryByRole('link', { name: 'Try the same family again' })).toBeNull();
+});
+
+test('a hand-in that did not arrive can be handed in again', async () => {
+  const { handed, user, again } = show();
+  await handInAsSound(user);
+  again({ problem: 'The network is away. Your work is kept.' });
+  expect(screen.getByRole('alert').textContent).toContain('The network is away.');
+  await user.click(screen.getByRole('button', { name: 'Hand in again' }));
+  expect(handed).toHaveLength(2);
+});
+
+test('each attempt keeps its own work', async () => {
+  const { user } = show();
+  await handInAsSound(user);
+  expect(Object.keys(sessionStorage).filter((key) => key.startsWith('wall-work:'))).toEqual([
+    'wall-work:attempt-1',
+  ]);
+});
