@@ -63,7 +63,10 @@ export function viewOf(key: string, unit: string, wall: Wall): View {
 }
 
 /** The view in which a fault shows best. */
-export function viewKeyFor({ check, parts }: Finding, wall: Wall): string {
+export function viewKeyFor(
+  { check, parts, region }: Pick<Finding, 'check' | 'parts' | 'region'>,
+  wall: Wall,
+): string {
   const cut = cutsOf(wall).find(({ support }) => parts.includes(support));
   switch (check) {
     case 'missing-back-mortar':
@@ -79,6 +82,8 @@ export function viewKeyFor({ check, parts }: Finding, wall: Wall): string {
     case 'weak-angle':
     case 'no-lintel':
       return cut ? `cut:${cut.support}` : 'front';
+    case 'no-bearing-return':
+      return `below:${region.panel}`;
     case 'proud-unit':
     case 'twisted-unit':
     case 'bulge-or-hollow':

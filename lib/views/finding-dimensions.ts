@@ -23,7 +23,7 @@ const AWAY = 16;
 
 /**
  * Dimension lines where the measuring was done, with number and measure; where a measure has no two ends on the face (how far a unit
- * stands out, a share), words with a line to the place. Nothing where the view does not show that face.
+ * stands out, a share), words with a line to the place; so too where the view shows not the face but the part. Else nothing.
  */
 export function findingDimensions(
   wall: Wall,
@@ -36,8 +36,15 @@ export function findingDimensions(
   const labels: Label[] = [];
   for (const each of dimensions) {
     const frame = drawing.frames.find(({ panel }) => panel === each.region.panel);
-    if (frame === undefined) continue;
     const text = `${each.number}: ${measureText(each, system)}`;
+    if (frame === undefined) {
+      const spot = drawing.spots.find(({ part }) => each.parts.includes(part));
+      if (spot === undefined) continue;
+      const note = noteAt(spot, drawing.box, text, mmPerPx);
+      shapes.push(...note.shapes);
+      labels.push(note.label);
+      continue;
+    }
     const spans = spansOf(wall, each);
     const [first] = spans;
     for (const span of spans) {
@@ -45,7 +52,7 @@ export function findingDimensions(
       if (span.side) labels.push(endLabel(span, span.side, frame, mmPerPx, system));
     }
     if (first === undefined || first.side) {
-      const note = noteAt(each.region, frame, drawing.box, text, mmPerPx);
+      const note = noteAt(boxOn(frame, each.region), drawing.box, text, mmPerPx);
       shapes.push(...note.shapes);
       labels.push(note.label);
     } else {
@@ -65,6 +72,11 @@ export function measureText({ check, measured, unit }: FindingDimension, system:
 
 function onSheet({ x, y, scale }: Frame, [px, py]: Point): Point {
   return [x + scale * px, y + scale * py];
+}
+
+function boxOn(frame: Frame, { x, y, width, height }: Box): Box {
+  const [left, low] = onSheet(frame, [x, y]);
+  return { x: left, y: low, width: width * frame.scale, height: height * frame.scale };
 }
 
 function spanShapes(span: Span, frame: Frame, mmPerPx: number): readonly Shape[] {
@@ -125,14 +137,13 @@ function endLabel(
 
 /** Words over the upper edge of a place, inside the sheet, with a line to its middle. */
 function noteAt(
-  region: Box,
-  frame: Frame,
+  place: Box,
   sheet: Box,
   text: string,
   mmPerPx: number,
 ): { readonly shapes: readonly Shape[]; readonly label: Label } {
-  const [x, y] = onSheet(frame, [region.x + region.width / 2, region.y + region.height / 2]);
-  const top = y + (region.height * frame.scale) / 2;
+  const x = place.x + place.width / 2;
+  const top = place.y + place.height;
   const high = Math.min(sheet.y + sheet.height - AWAY * mmPerPx, top + 2 * AWAY * mmPerPx);
   const foot: Point = [x, Math.min(top, high)];
   return {

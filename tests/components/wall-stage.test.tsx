@@ -2,7 +2,7 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import { viewChoices, viewOf } from '../../app/walls/view-choices';
+import { viewChoices, viewKeyFor, viewOf } from '../../app/walls/view-choices';
 import { WallStage } from '../../components/practice/wall-stage';
 import { AllViews } from '../../components/wall/all-views';
 import { handWall, handWindow } from '../lib/views-hand-wall';
@@ -182,5 +182,20 @@ describe('as a list', () => {
     await asList();
     expect(screen.queryByRole('button', { name: /stretcher/ })).not.toBeInTheDocument();
     expect(screen.getByText(/^course 1, unit 1, stretcher/)).toBeInTheDocument();
+  });
+});
+
+describe('the look in which a fault shows best', () => {
+  test.each([
+    ['thick-joint', ['A1.1/2'], 'front'],
+    ['proud-unit', ['A3.2'], 'side-light'],
+    ['no-bearing-return', ['A-ledge', 'A1.2'], 'below:A'],
+    ['short-lintel-bearing', ['A-lintel1', 'A-window1'], 'cut:A-lintel1'],
+    ['thin-tie', ['A-tie2.1'], 'before-cover'],
+    ['ring-buttered-back', ['A2.2'], 'behind'],
+  ] as const)('%s: %s', (check, parts, key) => {
+    const region = { panel: 'A', x: 0, y: 0, width: 620, height: 280 };
+    expect(viewKeyFor({ check, parts, region }, WINDOW)).toBe(key);
+    expect(viewChoices(handWindow()).map(({ value }) => value)).toContain(key);
   });
 });

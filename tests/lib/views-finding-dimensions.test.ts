@@ -129,7 +129,15 @@ describe('words', () => {
   });
 });
 
-test('nothing is drawn where the view does not show that face', () => {
+test('where a view shows the part but not its face, words stand over the part', () => {
+  const drawing = drawingOf(handWall(), { kind: 'behind', unit: 'A3.2' }, 'mm');
+  const of = dimension('missing-back-mortar', ['A3.1', 'A3.2'], { measured: 62, unit: '%' });
+  const { labels } = findingDimensions(handWall(), drawing, [of], 0.5, 'mm');
+  // The unit is 200 × 60 on its sheet; the words 32 px over it, which is 16 mm.
+  expect(labels.map(({ text, at }) => [text, ...at])).toEqual([['1: 62 %', 100, 76]]);
+});
+
+test('nothing is drawn where the view shows neither that face nor that part', () => {
   const drawing = drawingOf(handWall(), { kind: 'behind', unit: 'A1.1' }, 'mm');
   const drawn = findingDimensions(handWall(), drawing, [dimension('proud-unit', ['A3.2'])], 1, 'mm');
   expect(drawn).toEqual({ shapes: [], labels: [] });
