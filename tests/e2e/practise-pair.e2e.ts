@@ -74,7 +74,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
       await lookAt(page, 'pair-3-told', look);
       await page.getByRole('link', { name: 'Another pair like it' }).click();
       await page.waitForURL(`**/practise/pair/${codeOf(faultyBrief(seedAfter(brief)))}`);
-      await page.getByRole('heading', { name: 'What differs?' }).waitFor();
+      await page.getByRole('heading', { name: 'What differs?', exact: true }).waitFor();
       expect(mattering(problems)).toEqual([]);
       await close();
     },

@@ -15,6 +15,13 @@ afterAll(async () => {
 
 const ROUND = 7;
 const ADDRESS = `/practise/quick?rules=canada&round=${ROUND}`;
+const WAYS = [
+  ['Guided wall', '/practise/guided'],
+  ['Pair', '/practise/pair'],
+  ['Quick look', '/practise/quick'],
+  ['Full wall', '/walls'],
+  ['Build your own', '/practise/build'],
+] as const;
 const SOUND = 'Sound';
 const WRONG = 'Something is wrong';
 /** Two of the answers are given wrongly on purpose: these places of the round. */
@@ -39,9 +46,9 @@ test.each(LOOKS)('the ways to practise are told and led to, at $width px', async
   await page.getByRole('link', { name: 'Practise', exact: true }).click();
   await page.getByRole('heading', { name: 'Ways to practise' }).waitFor();
   await lookAt(page, 'practise-ways', look);
-  for (const way of ['Guided wall', 'Pair', 'Quick look', 'Full wall', 'Build your own']) {
+  for (const [way, address] of WAYS) {
     await page.getByRole('main').getByRole('link', { name: way, exact: true }).click();
-    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.waitForURL((url) => url.pathname === address);
     await page.goBack();
     await page.getByRole('heading', { name: 'Ways to practise' }).waitFor();
   }
