@@ -14,8 +14,8 @@ export function readingText(value: number, unit: string, system: LengthSystem): 
   return Math.abs(mm) < CALIPER_BELOW ? (mm / inches(1)).toFixed(3) : inchText(mm);
 }
 
-/** 1250 mm -> "49 3/16": inches alone, as they are typed. */
-function inchText(mm: Mm): string {
+/** 1250 mm -> "49 3/16": inches alone, as they are typed. Not for lengths below zero. */
+export function inchText(mm: Mm): string {
   const whole = Math.floor(mm / inches(1));
   const rest = formatInches(mm - inches(whole)).replace(/ in$/, '');
   if (rest === '1') return String(whole + 1);

@@ -24,7 +24,8 @@ export function NumberField(props: {
         <input
           id={id}
           value={text}
-          inputMode="decimal"
+          // Some phones' keys for decimals have no space and no slash: 2 3/4 could not be typed.
+          inputMode={question.unit === 'in' ? 'text' : 'decimal'}
           autoComplete="off"
           readOnly={locked}
           aria-describedby={problem === null ? `${id}-unit` : `${id}-unit ${id}-problem`}

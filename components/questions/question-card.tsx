@@ -103,13 +103,13 @@ function answerOf(
   chosen: readonly string[],
   order: readonly string[],
 ): Answer | undefined {
-  if (question.kind === 'number') return parseNumber(text);
+  if (question.kind === 'number') return parseNumber(text, question.unit);
   if (question.kind === 'order') return order;
   if (chosen.length === 0) return undefined;
   return question.kind === 'pick' ? chosen : chosen[0];
 }
 
 function missingWords({ kind }: Question): string {
-  if (kind === 'number') return 'Type a number, such as 12.5 or 2 3/4.';
+  if (kind === 'number') return 'Type a number, such as 1200, 12.5 or 2 3/4, with no comma for thousands.';
   return kind === 'pick' ? 'Pick at least one.' : 'Choose one of the answers.';
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
+import { inchText } from '../practice/reading-text';
 import { NumberField } from './number-field';
 
 /** A length in mm, shown and typed in the reader's system. Inches go by sixteenths. */
@@ -32,9 +33,15 @@ export function LengthField(props: {
       least={sixteenth(least, Math.ceil)}
       most={sixteenth(most, Math.floor)}
       step={1 / 16}
+      written={writtenInches}
       onChange={(inch) => onChange(inches(inch))}
     />
   );
+}
+
+/** 39.375 -> "39 3/8", as a tape is read. */
+function writtenInches(inch: number): string {
+  return inch < 0 ? `−${inchText(inches(-inch))}` : inchText(inches(inch));
 }
 
 function sixteenth(mm: Mm, round: (value: number) => number): number {

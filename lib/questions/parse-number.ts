@@ -1,13 +1,60 @@
-/** "67.8", "67,8", "2 3/4", "3/4": a number as typed, with a unit behind it or without. Undefined when it is none. */
-export function parseNumber(text: string): number | undefined {
-  const bare = text
+import { inches } from '../units';
+
+/** Fractions that phones offer as one character. */
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+const INCH_WORDS = /\s*(in|inch|inches|"|″)\.?$/i;
+const UNIT_WORDS = /\s*(mm|in|inches|"|″|%|m²|J|kN|m\/s)\.?$/i;
+const FEET = /^(.+?)\s*(?:ft|feet|'|′)\.?(?:\s*(.+))?$/i;
+/** One and a bit, or a thousand and more? Nobody can tell. */
+const UNCLEAR = /^-?[1-9]\d{0,2}(,\d{3})+$/;
+
+/**
+ * "67.8", "67,8", ".5", "2 3/4", "2½": a number as typed. With a `unit` it may carry that unit and no other, but a length asked in mm
+ * or in may be typed in mm, in, or ft and in: it comes back in the unit. Undefined when it is none, or "1,219".
+ */
+export function parseNumber(text: string, unit = ''): number | undefined {
+  const typed = text
     .trim()
-    .replace(/\s*(mm|in|inches|"|″|%|m²|J|kN|m\/s)\.?$/i, '')
-    .replace(',', '.');
-  if (/^-?\d+(\.\d+)?$/.test(bare)) return Number(bare);
-  const parts = /^(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(bare);
+    .replace(/[−–]/, '-')
+    .replace(/[¼½¾⅛⅜⅝⅞]/, (sign) => ` ${FRACTIONS[sign]}`)
+    .trim();
+  if (unit === 'mm' || unit === 'in') {
+    const mm = parseLength(typed, unit);
+    return mm === undefined || unit === 'mm' ? mm : mm / inches(1);
+  }
+  if (unit === '') return parseBare(typed.replace(UNIT_WORDS, ''));
+  return parseBare(typed.endsWith(unit) ? typed.slice(0, -unit.length).trim() : typed);
+}
+
+/** In mm; without a unit it is in the one that was asked for. */
+function parseLength(typed: string, unit: 'mm' | 'in'): number | undefined {
+  if (/mm\.?$/i.test(typed)) return parseBare(typed.replace(/\s*mm\.?$/i, ''));
+  const [, feet, rest = '0'] = FEET.exec(typed) ?? [undefined, undefined, typed];
+  const number = parseBare(rest.replace(INCH_WORDS, ''));
+  if (number === undefined) return undefined;
+  if (feet !== undefined) {
+    const whole = parseBare(feet);
+    return whole === undefined ? undefined : inches(number, whole);
+  }
+  return unit === 'in' || INCH_WORDS.test(typed) ? inches(number) : number;
+}
+
+function parseBare(text: string): number | undefined {
+  if (UNCLEAR.test(text)) return undefined;
+  const plain = text.replace(',', '.');
+  if (/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return Number(plain);
+  const parts = /^(-?)(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(plain);
   if (parts === null) return undefined;
-  const [, whole = '0', top, bottom] = parts;
+  const [, sign, whole = '0', top, bottom] = parts;
   const value = Number(whole) + Number(top) / Number(bottom);
-  return Number.isFinite(value) ? value : undefined;
+  if (!Number.isFinite(value)) return undefined;
+  return sign === '-' ? -value : value;
 }

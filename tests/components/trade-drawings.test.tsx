@@ -192,9 +192,45 @@ describe('fields', () => {
     render(<Corner />);
     const before = answer();
     type(['Length of the wall', '99999']);
-    expect(screen.getByText('From 500 to 20000 mm.')).toBeInTheDocument();
-    expect(screen.getByRole('spinbutton', { name: 'Length of the wall' })).toBeInvalid();
+    const box = screen.getByRole('spinbutton', { name: 'Length of the wall' });
+    expect(box).toBeInvalid();
+    expect(box).toHaveAccessibleDescription('Type a number from 500 to 20000 mm. Until then it is 8000.');
     expect(answer()).toBe(before);
+  });
+
+  test.each(['', 'abc', '-5', '1e12', '1/0', '1,500', '99999'])(
+    '%j stays in the box when it is left',
+    (typed) => {
+      render(<Corner />);
+      const box = screen.getByRole('spinbutton', { name: 'Length of the wall' });
+      const before = answer();
+      type(['Length of the wall', typed]);
+      fireEvent.blur(box);
+      expect(box).toHaveValue(typed);
+      expect(box).toBeInvalid();
+      expect(answer()).toBe(before);
+    },
+  );
+
+  // Read as 15 and 34 they would be in range: a wrong answer that looks right.
+  test.each([
+    ['1,5', '29.42 J'],
+    ['3/4', '14.71 J'],
+    ['1½', '29.42 J'],
+  ])('%s kg from 2 m: mass × 9.80665 × 2 = %s', (typed, energy) => {
+    render(<FallingBrick />);
+    type(['Mass of the unit', typed]);
+    expect(answer()).toContain(energy);
+  });
+
+  test('the arrow keys step a box and stop at its ends', async () => {
+    render(<FallingBrick />);
+    const box = screen.getByRole('spinbutton', { name: 'Mass of the unit' });
+    await userEvent.type(box, '{ArrowUp}');
+    expect(box).toHaveValue('2');
+    await userEvent.clear(box);
+    await userEvent.type(box, '0.2{ArrowDown}');
+    expect(box).toHaveValue('0.2');
   });
 
   test('in inches: 3 5/8 in of depth may hang over 1 3/16 in, a third', async () => {
@@ -204,7 +240,10 @@ describe('fields', () => {
       screen.getByRole('combobox', { name: 'Judged by' }),
       'United States (IRC 2021)',
     );
-    type(['Depth of the unit', '3.625'], ['Past the edge of the ledge', '1.1875']);
+    type(['Depth of the unit', '3 5/8'], ['Past the edge of the ledge', '1.1875']);
+    const box = screen.getByRole('spinbutton', { name: 'Past the edge of the ledge' });
+    fireEvent.blur(box);
+    expect(box).toHaveValue('1 3/16');
     expect(verdict('Overhang, by share of the depth')).toContain(
       'within the limit. 1 3/16 in, at most 1 3/16 in.',
     );

@@ -170,6 +170,35 @@ test.each([
   ['ten', undefined],
   ['1/0', undefined],
   ['1.2.3', undefined],
+  ['.5', 0.5],
+  ['5.', 5],
+  ['2½', 2.5],
+  ['−3/4', -0.75],
+  ['0,125', 0.125],
+  ['1,219', undefined],
+  ['12,500 mm', undefined],
+  ['1e3', undefined],
 ])('%j is read as %j', (text, value) => {
   expect(parseNumber(text)).toBe(value);
+});
+
+// By hand: 25.4 mm an inch, 12 inches a foot.
+test.each([
+  ['2 1/2 in', 'mm', 63.5],
+  ['10"', 'mm', 254],
+  ["1' 6 1/2", 'in', 18.5],
+  ['6 ft', 'in', 72],
+  ['6 ft 3 in', 'mm', 1905],
+  ['127 mm', 'in', 5],
+  ['7', 'mm', 7],
+  ['7', 'in', 7],
+  ['30 ties', 'ties', 30],
+  ['95%', '%', 95],
+  ['5 mm', '%', undefined],
+  ['3 J', 'mm', undefined],
+  ['ft', 'in', undefined],
+  ['', 'mm', undefined],
+])('%j, asked in %s, is read as %j', (text, unit, value) => {
+  const read = parseNumber(text, unit);
+  expect(read === undefined ? undefined : Number(read.toFixed(9))).toBe(value);
 });
