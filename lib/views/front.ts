@@ -1,35 +1,14 @@
 import type { LengthSystem, Mm } from '../units';
-import { mirrored } from '../wall/mirror';
 import type { Panel, Wall } from '../wall/model';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
 import { heightDimension, lengthDimension } from './dimension';
 import { faceSpots } from './face-spots';
-import {
-  flashingEdges,
-  frontGround,
-  GROUND_HIGH,
-  gableBoards,
-  LEDGE_HIGH,
-  ridgeHeight,
-} from './front-ground';
-import { frontJoints } from './front-joints';
-import { frontOpening } from './front-openings';
-import { frontShadows } from './front-shadows';
-import { frontTones } from './front-tones';
-import { onFaces, unitFaces } from './front-units';
+import { GROUND_HIGH, LEDGE_HIGH, ridgeHeight } from './front-ground';
+import { panelShapes, shadowsOf } from './front-panel';
+import { unitFaces } from './front-units';
 import { TEXT_SHARE } from './label-nodes';
-import { blurOf, DAYLIGHT, type Light, type Looking, lightOf, UP_CLOSE } from './looking';
-import {
-  type Box,
-  type Drawing,
-  type Frame,
-  flipped,
-  type Label,
-  lines,
-  moved,
-  rect,
-  type Shape,
-} from './shape';
+import { blurOf, type Looking, lightOf, UP_CLOSE } from './looking';
+import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from './shape';
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
 const BESIDE: Mm = 130;
@@ -131,55 +110,6 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: L
     // Ties lie behind the veneer: nothing of them is seen from here.
     spots: faceSpots(wall, frames, (kind) => kind !== 'tie'),
   };
-}
-
-/** Shadows of each panel, in order. Light from the right: the shadows of the mirrored wall, mirrored back. */
-function shadowsOf(wall: Wall, surveys: readonly PanelSurvey[], light: Light): readonly (readonly Shape[])[] {
-  if (light.right >= 0) return surveys.map((survey) => frontShadows(survey, light));
-  const others = new Map(surveyOf(mirrored(wall)).panels.map((survey) => [survey.panel.id, survey]));
-  return surveys.map(({ panel }) => {
-    const other = others.get(panel.id);
-    if (other === undefined) return [];
-    return frontShadows(other, { ...light, right: 0 - light.right }).map((shape) =>
-      flipped(shape, panel.length),
-    );
-  });
-}
-
-interface PanelLook {
-  readonly top: Mm;
-  /** How far sky and ground run past its ends. */
-  readonly left: Mm;
-  readonly right: Mm;
-  readonly light: Light;
-  readonly shadows: readonly Shape[];
-}
-
-/** What of a panel lies under its units, and what over them. */
-function panelShapes(
-  wall: Wall,
-  survey: PanelSurvey,
-  { top, left, right, light, shadows }: PanelLook,
-): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
-  const gable = gableBoards(wall, survey.panel, top);
-  const under = [
-    ...gable.behind,
-    ...frontGround(wall, survey.panel, left, right),
-    // The dark of the frame shows through where no bed closes the head.
-    ...survey.openings.map(({ x, y, width, height }) =>
-      rect({ x, y, width, height: height + wall.gauge / 2 }, '#2a231d'),
-    ),
-    ...frontJoints(wall, survey, light),
-    ...flashingEdges(wall, survey.panel),
-  ];
-  const over = [
-    ...onFaces(wall, survey),
-    ...(light === DAYLIGHT ? [] : frontTones(survey, light)),
-    ...shadows,
-    ...survey.openings.flatMap((opening) => frontOpening(wall, opening, light)),
-    ...gable.boards,
-  ];
-  return { under, over };
 }
 
 function framesOf(surveys: readonly PanelSurvey[]): readonly Frame[] {
