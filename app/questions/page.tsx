@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import Link from 'next/link';
+import { TopicLink } from '../../components/questions/topic-link';
 import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topics';
 
 export const metadata: Metadata = {
@@ -15,9 +15,7 @@ export default function QuestionsPage() {
       <ul>
         {QUESTION_TOPICS.map((topic) => (
           <li key={topic}>
-            <Link href={`/questions/${topic}`} prefetch={false}>
-              {QUESTION_TOPIC_TITLES[topic]}
-            </Link>
+            <TopicLink topic={topic}>{QUESTION_TOPIC_TITLES[topic]}</TopicLink>
           </li>
         ))}
       </ul>

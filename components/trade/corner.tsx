@@ -2,15 +2,14 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { cornerOf, offAtEnd, squareDiagonal } from '../../lib/trade/corner-square';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { Sheet } from './sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -36,11 +35,11 @@ const WORKING: readonly Working[] = [
 
 /** A corner set out by 3-4-5, and what a wrong diagonal does at the end of the wall. */
 export function Corner() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [size, setSize] = useState<(typeof SIZES)[number][0]>('3000');
   const [error, setError] = useState<Mm>(10);
   const [length, setLength] = useState<Mm>(8000);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const along = Number(size);
   const across = (along * 4) / 3;
   const diagonal = squareDiagonal(along, across) + error;

@@ -5,11 +5,11 @@ import { fallEnergy, impactSpeed } from '../../lib/trade/falling';
 import { isBraced, keepOutOf } from '../../lib/trade/keep-out';
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
 import { NumberField } from './number-field';
+import { useLengthsHere } from './rules-here';
 import { Sheet } from './sheet';
 import styles from './trade.module.css';
 
@@ -32,7 +32,7 @@ const WORKING: readonly Working[] = [
 
 /** A unit that falls: energy and speed, beside energies that others measured or test with. */
 export function FallingBrick() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [mass, setMass] = useState(1.9);
   const [height, setHeight] = useState<Mm>(2000);
   const energy = fallEnergy(mass, height);

@@ -12,13 +12,13 @@ import {
   nearestGauge,
 } from '../../lib/trade/coursing';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
 import { RodSheet } from './rod-sheet';
 import { RodStrips } from './rod-strips';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import styles from './trade.module.css';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -38,13 +38,13 @@ const WORKING: readonly Working[] = [
 
 /** A rod for a height: how many courses, which joint, and what a small error comes to. */
 export function GaugeRod() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [height, setHeight] = useState<Mm>(3300);
   const [unit, setUnit] = useState<Mm>(76);
   const [joint, setJoint] = useState<Mm>(10);
   const [off, setOff] = useState<Mm>(0.5);
   const [isPrinted, setPrinted] = useState(false);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const gauge = nearestGauge(height, unit, joint);
   const length = (mm: Mm) => formatLength(mm, system);
   const drift = driftAfter(gauge.courses, off);

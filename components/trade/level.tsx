@@ -2,17 +2,16 @@
 
 import { useState } from 'react';
 import { slopeVerdict } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { bubbleMove, reversalOf, steppedError, tiltOf } from '../../lib/trade/spirit-level';
 import { formatLength, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
 import { LevelSheet } from './level-sheet';
 import { NumberField } from './number-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { VerdictItem } from './verdict-item';
 
 /** A carpenter's vial is curved to about this. Second-hand; only for the drawing. */
@@ -46,7 +45,7 @@ const WORKING: readonly Working[] = [
 
 /** A level on a bed: what it shows, what it shows turned, and which of the two is its own fault. */
 export function Level() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [slope, setSlope] = useState(1);
   const [error, setError] = useState(1);
   const [isTurned, setTurned] = useState(false);
@@ -55,7 +54,7 @@ export function Level() {
   const [above, setAbove] = useState<Mm>(50);
   const [below, setBelow] = useState<Mm>(54);
   const [high, setHigh] = useState<Mm>(2400);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const first = slope + error;
   const second = slope - error;
   const found = reversalOf(first, second);

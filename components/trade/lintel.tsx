@@ -2,12 +2,10 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { spanToDeflection } from '../../lib/trade/lintel-bending';
 import type { Angle } from '../../lib/trade/steel-angle';
 import { formatLength, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -16,6 +14,7 @@ import { bendingOf, LINTEL_WORKING, type LoadWay } from './lintel-load';
 import { LintelSheet } from './lintel-sheet';
 import { LintelTable } from './lintel-table';
 import { NumberField } from './number-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { isWithin, VerdictItem } from './verdict-item';
 
 const ANGLES: readonly (readonly [name: string, angle: Angle])[] = [
@@ -34,14 +33,14 @@ const WAYS = [
 
 /** An opening: which angles the table of a rule set gives; and, apart from it, what a load does to one angle. */
 export function Lintel() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [clear, setClear] = useState<Mm>(1800);
   const [depth, setDepth] = useState<Mm>(90);
   const [storeys, setStoreys] = useState(0);
   const [high, setHigh] = useState<Mm>(2400);
   const [way, setWay] = useState<LoadWay>('triangle');
   const [chosen, setChosen] = useState('L89 × 89 × 6.4');
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const bearing = limitOf(rules, 'lintel-bearing');
   const least = bearing ? boundAt(bearing, { span: clear, depth }) : 0;
   const [end, setEnd] = useState<Mm>(100);

@@ -15,6 +15,7 @@ import { formatNumber } from './format-number';
 import { MortarSheet } from './mortar-sheet';
 import { MORTAR_WORKING } from './mortar-working';
 import { NumberField } from './number-field';
+import { useRulesHere } from './rules-here';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** Share of air in the mortar. A round figure of ours, stated in the working. */
@@ -33,7 +34,7 @@ export function MortarBox() {
   const [minutes, setMinutes] = useState(60);
   const [wind, setWind] = useState(10);
   const [humidity, setHumidity] = useState(50);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const share = bulking / 100;
   const damp = isDry === 'dry' ? dampSandFor(sand, share) : sand;
   const mix: MortarMix = { cement, lime, sand: damp };

@@ -7,12 +7,12 @@ import { limitOf } from '../../lib/limits/limits';
 import { type Back, dabsOn, type Heap, ridgesOn, ringOn } from '../../lib/trade/mortar-heaps';
 import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread';
 import { formatLength } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
 import { NumberField } from './number-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { Sheet } from './sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -45,12 +45,12 @@ const WORKING: readonly Working[] = [
 
 /** Dabs, ridges or a ring on a back of 200 × 100 mm, pressed to a thickness: what they cover. */
 export function MortarSpread() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [way, setWay] = useState<Way>('dabs');
   const [count, setCount] = useState(5);
   const [size, setSize] = useState(20);
   const [thickness, setThickness] = useState(10);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const heaps = useMemo(() => heapsOf(way, count, size), [way, count, size]);
   const spread = useMemo(() => spreadOf(BACK, heaps, thickness), [heaps, thickness]);
   const contact = `${formatNumber(spread.contact, 0)} %`;

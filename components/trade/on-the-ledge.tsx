@@ -7,12 +7,12 @@ import { limitOf } from '../../lib/limits/limits';
 import { bearingPressure } from '../../lib/trade/lintel-bending';
 import { overhangMarksOf, peakStressRatio, pressedLengthOf, standingOf } from '../../lib/trade/overhang';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LedgeSheet } from './ledge-sheet';
 import { LengthField } from './length-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** Brick veneer of about 90 mm, N/mm² of face: 40 lb/ft² (1.915 kPa), the usual figure of American tables. */
@@ -39,11 +39,11 @@ const WORKING: readonly Working[] = [
 
 /** A unit pushed over its support. Ties, which hold a real veneer back, are left out. */
 export function OnTheLedge() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [depth, setDepth] = useState<Mm>(90);
   const [pushed, setPushed] = useState<Mm>(20);
   const [high, setHigh] = useState<Mm>(2400);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const overhang = Math.min(pushed, depth - 1);
   const length = (mm: Mm) => formatLength(mm, system);
   const stands = standingOf(depth, overhang);

@@ -6,11 +6,11 @@ import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { type Arrangement, arrangementsOf, type Bond, leastLapTurned } from '../../lib/trade/set-out';
 import { formatLength, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField } from './choice-field';
 import { CourseSheet } from './course-sheet';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { LengthField } from './length-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import styles from './trade.module.css';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -42,14 +42,14 @@ const WORKING: readonly Working[] = [
 
 /** A row of units between free ends: the ways to fill it, best first. */
 export function SetOutCourse() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [wall, setWall] = useState<Mm>(3000);
   const [unit, setUnit] = useState<Mm>(215);
   const [joint, setJoint] = useState<Mm>(10);
   const [depth, setDepth] = useState<Mm>(102.5);
   const [bond, setBond] = useState<Bond>('half');
   const [chosen, setChosen] = useState<string | null>(null);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const ways = arrangementsOf({ wall, unit, joint, bond });
   const isGood = (way: Arrangement) => judged(way, rules, depth).every(({ passes }) => passes);
   const shown = ways.find((way) => keyOf(way) === chosen) ?? ways.find(isGood) ?? ways[0];

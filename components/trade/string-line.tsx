@@ -2,7 +2,6 @@
 
 import { useState } from 'react';
 import { departureBound } from '../../lib/limits/departure-bound';
-import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import {
   catenarySag,
@@ -15,12 +14,12 @@ import {
   windOnLine,
 } from '../../lib/trade/string-line';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
 import { NumberField } from './number-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { DimensionLine, Sheet } from './sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -50,13 +49,13 @@ const WORKING: readonly Working[] = [
 
 /** A line between two leads: sag, wind, and what a row of units laid to it does. */
 export function StringLine() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [length, setLength] = useState<Mm>(20_000);
   const [pull, setPull] = useState(100);
   const [mass, setMass] = useState<number>(USUAL_LINE_MASS);
   const [wind, setWind] = useState(0);
   const [hasSupport, setSupport] = useState(false);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const weight = lineWeight(mass);
   const bays = hasSupport ? 2 : 1;
   const sag = sagInBays(weight, length, pull, bays);

@@ -7,11 +7,11 @@ import { limitOf, ruleSetTitle } from '../../lib/limits/limits';
 import { areaEach, tieDensity } from '../../lib/trade/tie-field';
 import { firstTieBeside, type Region, tieMapOf } from '../../lib/trade/tie-map';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
 import { ChoiceField, RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { TieSheet } from './tie-sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
@@ -36,12 +36,12 @@ const WORKING: readonly Working[] = [
 
 /** Ties on studs: rows, the wall each holds, and what each rule set says of the pair of spacings. */
 export function TieMap() {
-  const system = useLengthSystem('mm');
+  const system = useLengthsHere();
   const [stud, setStud] = useState<Mm>(400);
   const [every, setEvery] = useState<'1' | '2'>('1');
   const [up, setUp] = useState<Mm>(600);
   const [hasOpening, setOpening] = useState(true);
-  const [rules, setRules] = useState<RuleSetId>('canada');
+  const [rules, setRules] = useRulesHere();
   const across = stud * Number(every);
   const map = useMemo(() => mapOf(across, up, hasOpening), [across, up, hasOpening]);
   const most = Math.max(...map.ties.map(({ area }) => area));

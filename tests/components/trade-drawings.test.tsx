@@ -223,6 +223,14 @@ describe('fields', () => {
     expect(answer()).toContain(energy);
   });
 
+  test('a drawing judges by the rules the reader chose, in their lengths', () => {
+    localStorage.setItem('rules', 'united-states');
+    render(<OnTheLedge />);
+    expect(screen.getByRole('combobox', { name: 'Judged by' })).toHaveValue('united-states');
+    // 90 mm are 3 9/16 in.
+    expect(screen.getByRole('spinbutton', { name: 'Depth of the unit' })).toHaveValue('3 9/16');
+  });
+
   test('the arrow keys step a box and stop at its ends', async () => {
     render(<FallingBrick />);
     const box = screen.getByRole('spinbutton', { name: 'Mass of the unit' });
