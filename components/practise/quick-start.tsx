@@ -9,10 +9,12 @@ const OPTIONS = LOOKING_TIMES.map((time) => ({
 /** Before a round: how long each wall is to be seen. */
 export function QuickStart(props: {
   readonly time: LookingTime;
+  /** Walls already answered before a reload. */
+  readonly begun: number;
   readonly onTime: (time: LookingTime) => void;
   readonly onStart: () => void;
 }) {
-  const { time, onTime, onStart } = props;
+  const { time, begun, onTime, onStart } = props;
   return (
     <section aria-labelledby="start-heading">
       <h2 id="start-heading">Before you start</h2>
@@ -28,7 +30,7 @@ export function QuickStart(props: {
       />
       <p>
         <button type="button" className="button" onClick={onStart}>
-          Show the first wall
+          {begun === 0 ? 'Show the first wall' : `Go on with wall ${begun + 1}`}
         </button>
       </p>
     </section>

@@ -9,6 +9,8 @@ export interface QuickWall {
 }
 
 export interface QuickRound {
+  /** Name of the rule set its walls were judged by: another one asks for other walls. */
+  readonly rules: string;
   readonly round: number;
   readonly time: LookingTime;
   readonly walls: readonly QuickWall[];
@@ -53,21 +55,28 @@ export function parseRecord(text: string | null): KeptRecord {
 
 /** Adds a round. One looked through before on this device is not counted again: its walls are known. */
 export function withRound(rounds: QuickRecord, added: QuickRound): QuickRecord {
-  return isCounted(rounds, added.round) ? rounds : [...rounds, added];
+  return isCounted(rounds, added) ? rounds : [...rounds, added];
 }
 
-export function isCounted(rounds: QuickRecord, round: number): boolean {
-  return rounds.some((each) => each.round === round);
+export function isCounted(rounds: QuickRecord, asked: Pick<QuickRound, 'rules' | 'round'>): boolean {
+  return rounds.some(({ rules, round }) => rules === asked.rules && round === asked.round);
 }
 
 function parseRound(loose: unknown): QuickRound | null {
   if (!isRecord(loose) || !Array.isArray(loose.walls)) return null;
-  const { round } = loose;
+  const { rules, round } = loose;
   const time = LOOKING_TIMES.find((each) => each === loose.time);
-  if (typeof round !== 'number' || !Number.isInteger(round) || round < 0 || round > MOST_ROUND) return null;
+  if (
+    typeof rules !== 'string' ||
+    typeof round !== 'number' ||
+    !Number.isInteger(round) ||
+    round < 0 ||
+    round > MOST_ROUND
+  )
+    return null;
   if (time === undefined || loose.walls.length !== WALLS_A_ROUND) return null;
   const walls = loose.walls.flatMap((wall: unknown) => parseWall(wall) ?? []);
-  return walls.length === WALLS_A_ROUND ? { round, time, walls } : null;
+  return walls.length === WALLS_A_ROUND ? { rules, round, time, walls } : null;
 }
 
 function parseWall(loose: unknown): QuickWall | null {

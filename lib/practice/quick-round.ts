@@ -42,8 +42,13 @@ export interface QuickState {
   readonly answers: readonly boolean[];
 }
 
+/** What a reload in the middle of a round must not lose. */
+export type BegunRound = Pick<QuickState, 'time' | 'answers'>;
+
 export type QuickAction =
   | { readonly kind: 'choose time'; readonly time: LookingTime }
+  /** Goes back to a round that was broken off. */
+  | { readonly kind: 'take up'; readonly begun: BegunRound }
   | { readonly kind: 'start' }
   | { readonly kind: 'pass'; readonly ms: number }
   | { readonly kind: 'pause'; readonly paused: boolean }
@@ -56,6 +61,8 @@ export function quickReducer(state: QuickState, action: QuickAction): QuickState
   switch (action.kind) {
     case 'choose time':
       return state.phase === 'ready' ? { ...state, time: action.time } : state;
+    case 'take up':
+      return state.phase === 'ready' ? { ...state, ...action.begun } : state;
     case 'start':
       return state.phase === 'ready' ? { ...state, phase: 'looking', left: full(state.time) } : state;
     case 'pass': {

@@ -16,7 +16,14 @@ function many(count: number, faulty: boolean, saidFaulty: boolean) {
 
 test('the time is chosen before the start, and there is a way without a clock', async () => {
   const heard: unknown[] = [];
-  render(<QuickStart time={30} onTime={(time) => heard.push(time)} onStart={() => heard.push('start')} />);
+  render(
+    <QuickStart
+      time={30}
+      begun={0}
+      onTime={(time) => heard.push(time)}
+      onStart={() => heard.push('start')}
+    />,
+  );
   expect(screen.getByRole('radio', { name: '30 seconds' })).toBeChecked();
   await userEvent.click(screen.getByRole('radio', { name: 'No clock' }));
   await userEvent.click(screen.getByRole('radio', { name: '10 seconds' }));

@@ -66,6 +66,8 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
       await lookAt(page, 'pair-2-naming', look);
       await page.getByRole('button', { name: 'Mark it' }).click();
       await page.getByRole('list', { name: 'Your marks' }).getByText(name).waitFor();
+      await page.reload();
+      await page.getByRole('list', { name: 'Your marks' }).getByText(name).waitFor();
       await page.getByRole('button', { name: 'I am done: measure both walls' }).click();
 
       await page.getByRole('heading', { name: `Right: wall ${pair.spoiledIs} is the spoiled one` }).waitFor();

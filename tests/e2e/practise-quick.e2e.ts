@@ -136,6 +136,17 @@ test('a round is gone through by the keyboard alone', async () => {
   await close();
 });
 
+test('a reload in the middle of a round goes on where it was', async () => {
+  const { page, close } = await visit(browser, ADDRESS, { width: 390, colours: 'light' });
+  await page.getByRole('radio', { name: 'No clock' }).check();
+  await page.getByRole('button', { name: 'Show the first wall' }).click();
+  for (const _ of [1, 2, 3]) await page.getByRole('button', { name: SOUND, exact: true }).click();
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on with wall 4' }).click();
+  await page.getByText('Wall 4 of 10').waitFor();
+  await close();
+});
+
 test('a record of a later version is said to be one, and left as it is', async () => {
   const { page, close } = await visit(browser, ADDRESS, { width: 390, colours: 'dark' });
   const later = '{"version":99,"rounds":[]}';

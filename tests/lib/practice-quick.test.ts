@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { formatBegun, parseBegun } from '../../lib/practice/begun-round';
 import {
   formatRecord,
   isCounted,
@@ -82,7 +83,30 @@ describe('a round', () => {
   });
 });
 
+describe('a round broken off', () => {
+  const begun = { time: 20, answers: [true, false, true] } as const;
+
+  test('is read as it was written, and goes on where it was', () => {
+    expect(parseBegun(formatBegun(begun))).toEqual(begun);
+    const state = quickReducer(quickReducer(QUICK_START, { kind: 'take up', begun }), { kind: 'start' });
+    expect(state).toMatchObject({ phase: 'looking', left: 20_000, answers: begun.answers });
+  });
+
+  test.each([
+    ['nothing kept', null],
+    ['not begun', formatBegun({ time: 20, answers: [] })],
+    ['over', formatBegun({ time: 20, answers: PLACES.map(() => true) })],
+    ['another time', '{"version":1,"time":15,"answers":[true]}'],
+    ['later version', '{"version":2,"time":20,"answers":[true]}'],
+    ['other answers', '{"version":1,"time":20,"answers":[1]}'],
+    ['no text of ours', '{'],
+  ])('is not taken up: %s', (_, text) => {
+    expect(parseBegun(text)).toBe(null);
+  });
+});
+
 const ROUND: QuickRound = {
+  rules: 'canada',
   round: 7,
   time: null,
   walls: PLACES.map((place) => ({ code: `3K7-Q2WF-9T${place}`, faulty: place < 5, saidFaulty: place < 6 })),
@@ -112,7 +136,8 @@ describe('the record on the device', () => {
   test('counts a round once', () => {
     const again = { ...ROUND, time: 10 } as const;
     expect(withRound([ROUND], again)).toEqual([ROUND]);
-    expect(isCounted([ROUND], 7)).toBe(true);
+    expect(isCounted([ROUND], { rules: 'canada', round: 7 })).toBe(true);
+    expect(isCounted([ROUND], { rules: 'ontario', round: 7 })).toBe(false);
     expect(withRound([ROUND], { ...ROUND, round: 8 })).toHaveLength(2);
   });
 

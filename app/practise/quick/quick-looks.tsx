@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Caution } from '../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { KeptRounds } from '../../../components/practise/kept-rounds';
@@ -14,11 +14,11 @@ import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { layWall } from '../../../lib/generate/generate';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
-import { QUICK_START, quickReducer } from '../../../lib/practice/quick-round';
 import { standingOf } from '../../../lib/practice/standing';
 import { quickBrief } from './quick-walls';
 import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
+import { useQuickRound } from './use-quick-round';
 
 /** A round of quick looks: the walls are laid in the browser one by one, the key is worked out when all are answered. */
 export function QuickLooks({
@@ -30,7 +30,7 @@ export function QuickLooks({
   readonly round: number;
   readonly next: string;
 }) {
-  const [state, dispatch] = useReducer(quickReducer, QUICK_START);
+  const [state, dispatch] = useQuickRound(`quick-round:${rules} ${round}`);
   const [rows, setRows] = useState<readonly QuickRow[] | null>(null);
   const [failed, setFailed] = useState(false);
   const kept = useKeptRounds();
@@ -52,12 +52,12 @@ export function QuickLooks({
     import('./quick-key').then(
       ({ quickRows }) => {
         const found = quickRows(rules, round, answers);
-        setIsRepeat(wasCounted(round));
+        setIsRepeat(wasCounted({ rules, round }));
         setRows(found);
         const walls = [...found]
           .sort((a, b) => a.number - b.number)
           .map(({ code, faulty, saidFaulty }) => ({ code, faulty, saidFaulty }));
-        add({ round, time: state.time, walls });
+        add({ rules, round, time: state.time, walls });
       },
       () => setFailed(true),
     );
@@ -80,6 +80,7 @@ export function QuickLooks({
       {phase === 'ready' && (
         <QuickStart
           time={state.time}
+          begun={place}
           onTime={(time) => dispatch({ kind: 'choose time', time })}
           onStart={() => dispatch({ kind: 'start' })}
         />

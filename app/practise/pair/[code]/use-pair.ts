@@ -1,12 +1,14 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
+import { keepText, readKept } from '../../../../components/practice/kept-text';
 import type { PairRows } from '../../../../components/practise/pair-rows';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { openWallOf } from '../../../walls/open-wall';
 import { pairOf } from '../../faulty-brief';
 import { pickedPart } from '../../picked-part';
 import type { PairMark } from '../pair-key';
+import { formatPair, parsePair } from './kept-pair';
 
 /** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
 export function usePair(code: string) {
@@ -23,6 +25,23 @@ export function usePair(code: string) {
   const [failed, setFailed] = useState(false);
   const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
   const pointed = side === null ? null : openOf(side);
+  const [ready, setReady] = useState(false);
+  const keptAs = `pair-work:${code}`;
+
+  useEffect(() => {
+    const { sound, spoiled } = opened;
+    const partsOn = (number: 1 | 2) => (number === pair.spoiledIs ? spoiled : sound).parts;
+    const work = parsePair(readKept(keptAs), (number, id) => partsOn(number).has(id));
+    if (work) {
+      setSide(work.side);
+      setMarks(work.marks);
+    }
+    setReady(true);
+  }, [keptAs, opened, pair]);
+
+  useEffect(() => {
+    if (ready && side !== null) keepText(keptAs, formatPair({ side, marks }));
+  }, [ready, keptAs, side, marks]);
 
   const tell = () => {
     if (side === null) return;
