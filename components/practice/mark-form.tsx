@@ -44,11 +44,20 @@ export function MarkForm(props: {
   const [said, setSaid] = useState<Said>(() => saidBefore(before, faults, system));
   const [more, setMore] = useState(said.reading !== '' || said.kind !== null || said.act !== null);
   const [taken, setTaken] = useState<typeof attached>(null);
+  const [typedIn, setTypedIn] = useState(system);
   const id = useId();
   const fault = faults.find((each) => each.id === faultId);
   const places = fault ? placesFor(fault, picked) : [];
   const place = places.find((each) => each.id === placeId) ?? places[0];
 
+  // What was typed in one system of lengths is told in the other.
+  if (typedIn !== system) {
+    setTypedIn(system);
+    const value = fault && parseReading(said.reading, fault.asks.unit, typedIn);
+    if (fault && value !== undefined) {
+      setSaid({ ...said, reading: readingText(value, fault.asks.unit, system) });
+    }
+  }
   // A reading handed over waits for a fault that is read in its unit.
   if (attached !== null && attached !== taken && fault) {
     const { value, unit } = attached.reading;
