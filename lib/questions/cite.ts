@@ -25,7 +25,7 @@ export function citeLimit(limit: Limit, rules: RuleSetId): string {
   const edition = title.includes(limit.edition) ? '' : `, ${limit.edition}`;
   const silent =
     limit.rules === rules ? '' : ` ${ruleSetTitle(rules)} is silent here, so good practice is used.`;
-  return `${title}${edition}: ${limit.clause}. Kind: ${limit.kind}.${SURE[limit.howSure]}${silent}`;
+  return `${title}${edition}: ${limit.clause.replace(/\.$/, '')}. Kind: ${limit.kind}.${SURE[limit.howSure]}${silent}`;
 }
 
 /** For an answer worked out by a formula alone. */

@@ -91,7 +91,8 @@ export function orderDraft(ask: Ask, told: Told & { steps: readonly Choice[]; co
   };
 }
 
-function distinct(choices: readonly Choice[], taken: readonly string[]): readonly Choice[] {
+/** Each text once, and none that is taken. */
+export function distinct(choices: readonly Choice[], taken: readonly string[]): readonly Choice[] {
   const seen = new Set(taken);
   return choices.filter(({ text }) => !seen.has(text) && seen.add(text));
 }

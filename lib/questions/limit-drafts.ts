@@ -2,9 +2,10 @@ import { type At, boundAt } from '../limits/bound';
 import type { Limit, LimitKind } from '../limits/limit';
 import { limitOf, limitsOf, ruleSetTitle } from '../limits/limits';
 import { citeLimit, governingLimit, otherBounds } from './cite';
-import { type Choice, chooseDraft, pickDraft } from './drafts';
+import { type Choice, chooseDraft, distinct, pickDraft } from './drafts';
 import type { Ask, Draft } from './family';
 import { formatValue, roundLength } from './measure';
+import { nearFigures } from './near-figures';
 import { someOf } from './shuffle';
 import { LIMITS_OF_TOPIC, type QuestionTopic } from './topics';
 
@@ -18,7 +19,7 @@ const KINDS: Readonly<Record<LimitKind, string>> = {
 
 const END = { 'at most': 'at most', 'at least': 'at least', is: 'just' } as const;
 
-/** Which figure the rule set in use asks for. Wrong ones are other rule sets' figures, then multiples. */
+/** Which figure the rule set in use asks for. Wrong ones are other rule sets' figures, then figures near it. */
 export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft {
   const limit = governingLimit(ask.rules, id);
   const value = boundAt(limit, at);
@@ -27,19 +28,15 @@ export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft
     text: shown(other.value),
     why: `That is the wrong rule set: ${shown(other.value)} is the figure of ${ruleSetTitle(other.rules)}.`,
   }));
-  // A share of a whole cannot be above all of it.
-  const factors = limit.unit === '%' ? [0.5, 0.75, 0.85, 0.6] : [0.5, 2, 1.5, 0.75];
-  const multiples: Choice[] = factors.map((factor) => {
-    const other = limit.unit === 'mm' ? roundLength(value * factor, ask.system) : Math.round(value * factor);
-    return {
-      text: shown(other),
-      why: `${shown(other)} is ${other < value ? 'less' : 'more'} than the figure in the source.`,
-    };
-  });
+  const near: Choice[] = nearFigures(value, limit.unit, ask.system).map((other) => ({
+    text: shown(other),
+    why: `${shown(other)} is ${other < value ? 'less' : 'more'} than the figure in the source.`,
+  }));
+  const wrong = [...someOf(others, 2, ask.chance), ...someOf(near, near.length, ask.chance)];
   return chooseDraft(ask, {
     prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. ${limit.quantity}${where}: what is the limit?`,
     right: { text: shown(value), why: 'That is the figure of the rules in use.' },
-    wrong: [...someOf(others, 2, ask.chance), ...multiples].slice(0, 3),
+    wrong: distinct(wrong, [shown(value)]).slice(0, 3),
     explanation: `${limit.quantity}${where}: ${END[limit.end]} ${shown(value)}. A value exactly at the limit passes.`,
     source: citeLimit(limit, ask.rules),
   });

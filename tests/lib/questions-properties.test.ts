@@ -118,6 +118,28 @@ describe('no answer is given away by its form', () => {
     expect(stuck).toEqual([]);
   });
 
+  test('the limit itself is not the only round figure, and neither always the greatest nor always the least', () => {
+    const told = asked.flatMap((questions) => {
+      const limits = questions.filter(({ prompt }) => prompt.endsWith('what is the limit?'));
+      const shown = limits.flatMap((question) => {
+        if (question.kind !== 'choose') return [];
+        const figures = question.options.map(({ text }) => Number.parseFloat(text));
+        const right = figures[question.options.findIndex(({ id }) => id === question.answer)] ?? 0;
+        return [{ right, others: figures.filter((figure) => figure !== right) }];
+      });
+      if (shown.length === 0) return [];
+      const family = limits[0]?.family;
+      const alone = shown.filter(
+        ({ right, others }) => right >= 15 && right % 5 === 0 && others.every((other) => other % 5 !== 0),
+      );
+      const isExtreme = [Math.max, Math.min].some((extreme) =>
+        shown.every(({ right, others }) => right === extreme(right, ...others)),
+      );
+      return alone.length > 0 || isExtreme ? [`${family}: ${alone.length} alone, ${isExtreme}`] : [];
+    });
+    expect(told).toEqual([]);
+  });
+
   test('right alternatives are about as long as wrong ones', () => {
     const uneven = asked.flatMap((questions) => {
       const lengths = { right: [0, 0], wrong: [0, 0] };

@@ -161,12 +161,7 @@ export const SUPPORT: readonly Family[] = [
   ),
   familyOf(TOPIC, 'share-limit', (ask) => {
     const depth = pickLength(ask, [75, 90, 102]);
-    return whichLimit(
-      ask,
-      'overhang-share',
-      { depth },
-      `, as a third or other share of ${formatLength(depth, ask.system)}`,
-    );
+    return whichLimit(ask, 'overhang-share', { depth }, `, unit ${formatLength(depth, ask.system)} deep`);
   }),
   familyOf(TOPIC, 'supported-passes', (ask) => {
     const total = ask.chance.whole(4, 9);
