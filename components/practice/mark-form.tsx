@@ -118,7 +118,7 @@ export function MarkForm(props: {
           onToggle={setMore}
         />
       )}
-      <div className={styles.finish} data-chosen={fault !== undefined}>
+      <div className={styles.finish} data-at-thumb={fault !== undefined && !more}>
         {fault && place && places.length === 1 && (
           <p className={styles.where}>
             <strong>{fault.name}</strong> on <strong>{place.name}</strong>
