@@ -25,10 +25,11 @@ export function inchText(mm: Mm): string {
 
 /** What was typed, in the unit of the fault's measure. Undefined when it is no number. */
 export function parseReading(text: string, unit: string, system: LengthSystem): number | undefined {
-  const typed = parseNumber(text);
-  if (typed === undefined) return undefined;
   const inchesEach = inchesEachOf(unit, system);
-  return inchesEach === null ? typed : inches(typed) / inchesEach;
+  if (inchesEach === null) return parseNumber(text, unit === 'mm' ? 'mm' : '');
+  // "9.5 mm" in a box of inches is 9.5 mm.
+  const typed = parseNumber(text, 'in');
+  return typed === undefined ? undefined : inches(typed) / inchesEach;
 }
 
 /** The unit behind the box. */

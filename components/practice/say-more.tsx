@@ -10,7 +10,7 @@ import { formatMeasure } from '../result/format-measure';
 import { ACT_WORDS, KIND_WORDS } from './answer-words';
 import type { NotedReading } from './notebook';
 import type { FaultChoice } from './part-facts';
-import { readingText, readingUnit } from './reading-text';
+import { parseReading, readingText, readingUnit } from './reading-text';
 import styles from './say-more.module.css';
 
 /** What may be said of a mark beyond place, name and certainty. All of it can be left out. */
@@ -119,7 +119,9 @@ export function SayMore(props: {
 /** Behind the folded line: what has been said, or what can be. */
 function givenWords({ reading, kind, act }: Said, unit: string, system: LengthSystem): string {
   const present = PRESENT_OPTIONS.find(({ value }) => value === reading)?.label.toLowerCase();
-  const amount = unit === 'there or not' ? present : reading && `${reading} ${readingUnit(unit, system)}`;
+  const value = parseReading(reading, unit, system);
+  const read = value === undefined ? reading : formatMeasure(value, unit, system);
+  const amount = unit === 'there or not' ? present : read;
   const given = [amount, kind, act].filter((each) => each);
   return given.length > 0 ? given.join(' · ') : '(if you like): how much, which requirement, what to do';
 }

@@ -23,7 +23,11 @@ test.each([
   ['12.7 mm', 'mm', 'mm', 12.7],
   ['1 1/2', 'mm', 'inches', 38.1],
   ['0.03', 'mm', 'inches', 0.762],
+  ['9.5 mm', 'mm', 'inches', 9.5],
+  ['1 in', 'mm', 'mm', 25.4],
+  ['4 ft 2 in', 'mm', 'inches', 1270],
   ['70', '%', 'inches', 70],
+  ['70 %', '%', 'mm', 70],
   ['a lot', 'mm', 'mm', undefined],
   ['', 'mm', 'mm', undefined],
 ] as const)('“%s” typed for %s in %s is %s', (text, unit, system, value) => {

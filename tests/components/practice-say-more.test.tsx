@@ -31,7 +31,7 @@ test('more can be said: how much, by which requirement, and what to do', async (
   await user.type(screen.getByRole('textbox', { name: /How much/ }), '9,5');
   await user.click(screen.getByRole('radio', { name: /^Good practice/ }));
   await user.click(screen.getByRole('radio', { name: 'Put it right now' }));
-  expect(screen.getByText('9,5 mm · good practice · put right now').tagName).toBe('SPAN');
+  expect(screen.getByText('9.5 mm · good practice · put right now').tagName).toBe('SPAN');
   await user.click(screen.getByRole('button', { name: 'Mark it' }));
   expect(marks).toEqual([
     {
