@@ -37,7 +37,7 @@ export function LiftedBar(props: {
     <div className={styles.bar}>
       <p className={styles.now}>
         <span role="status">
-          {isOpen ? 'Lifted' : 'Not lifted'}: <strong>{name}</strong>. {leftWords(left, most)}
+          {isOpen ? 'Lifted' : 'Not lifted'}: <strong>{name}</strong>.{onLift && ` ${leftWords(left, most)}`}
         </span>
         {!isOpen && left > 0 && onLift && (
           <button type="button" className={styles.lift} onClick={onLift}>

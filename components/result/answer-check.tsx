@@ -28,19 +28,22 @@ const SIGNS: Readonly<Record<Verdict, string>> = {
   'not given': 'Not given',
 };
 
+/** Given under another name, or in another unit: it speaks of something else. */
+const UNMARKED = 'Not marked';
+
 /** What the reader said of a fault beside what is so: reading, requirement, act. Also where nothing was said: then it tells. */
 export function AnswerCheck({ row, system }: { readonly row: FindingRow; readonly system: LengthSystem }) {
   const { finding, answer, verdicts, rightAct } = row;
   return (
     <dl className={styles.answers}>
-      <Line term="Your reading" verdict={verdicts.measured}>
+      <Line term="Your reading" verdict={verdicts.measured} given={answer.reading !== undefined}>
         {readingWords(row, system)}
       </Line>
-      <Line term="Which requirement" verdict={verdicts.judged}>
-        {answer.kind !== undefined && verdicts.judged === 'wrong' && `You said ${KIND_NAMES[answer.kind]}. `}
+      <Line term="Which requirement" verdict={verdicts.judged} given={answer.kind !== undefined}>
+        {verdicts.judged === 'wrong' && answer.kind !== undefined && `You said ${KIND_NAMES[answer.kind]}. `}
         It is {KIND_NAMES[finding.kind]}.
       </Line>
-      <Line term="What to do" verdict={verdicts.acted}>
+      <Line term="What to do" verdict={verdicts.acted} given={answer.act !== undefined}>
         {answer.act !== undefined && verdicts.acted === 'wrong' && `You said: ${answer.act}. `}
         {ACT_REASONS[rightAct]}
       </Line>
@@ -51,14 +54,16 @@ export function AnswerCheck({ row, system }: { readonly row: FindingRow; readonl
 function Line(props: {
   readonly term: string;
   readonly verdict: Verdict;
+  readonly given: boolean;
   readonly children: React.ReactNode;
 }) {
+  const { term, verdict, given, children } = props;
   return (
-    <div data-verdict={props.verdict}>
+    <div data-verdict={verdict}>
       <dt>
-        {props.term} <span>{SIGNS[props.verdict]}</span>
+        {term} <span>{verdict === 'not given' && given ? UNMARKED : SIGNS[verdict]}</span>
       </dt>
-      <dd>{props.children}</dd>
+      <dd>{children}</dd>
     </div>
   );
 }

@@ -86,6 +86,11 @@ test('what was said of a fault stands beside what is so', () => {
   expect(said).toContain('What to do ✓ RightMake safe and call a competent person.');
 });
 
+test('a reading under another name is shown, and not marked', () => {
+  show({ ...NOTHING, findings: [{ ...TWISTED, answer: { reading: 70 } }], marked: 1 });
+  expect(screen.getAllByRole('listitem')[0]?.textContent).toContain('Your reading Not markedYou read 70 mm');
+});
+
 test('what the notebook says of the place stands there too, though the fault was missed', () => {
   const reading: Reading = {
     instrument: 'tape',
