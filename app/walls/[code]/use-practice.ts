@@ -12,17 +12,13 @@ import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
 import { viewKeyFor } from '../view-choices';
+import { loadMarker, loadResult, loadSecond, loadViews } from './later-parts';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
 import { usePart } from './use-part';
 import { useResult } from './use-result';
 import { useStirred } from './use-stirred';
-
-const loadSecond = () => import('./second-part').then(({ SECOND_PART }) => SECOND_PART);
-const loadMarker = () => import('./marker-part').then(({ MARKER_PART }) => MARKER_PART);
-const loadViews = () => import('./views-part').then(({ VIEWS_PART }) => VIEWS_PART);
-const loadResult = () => import('./result-part').then(({ RESULT_PART }) => RESULT_PART);
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
