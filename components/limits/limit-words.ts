@@ -16,6 +16,7 @@ export const TOPIC_WORDS: Readonly<Record<LimitTopic, string>> = {
   'height and thickness': 'Height and thickness',
   weather: 'Cold and hot days',
   'judging the face': 'Judging the finished face',
+  'keeping people away': 'Keeping people away from a wall being built',
 };
 
 export const TOPIC_ORDER = Object.keys(TOPIC_WORDS) as readonly LimitTopic[];

@@ -1,8 +1,10 @@
 'use client';
 
 import { useState } from 'react';
+import { isBraced, KEEP_OUT, keepOutOf } from '../../lib/limits/keep-out';
+import { sourceOf } from '../../lib/limits/limits';
 import { fallEnergy, impactSpeed } from '../../lib/trade/falling';
-import { isBraced, keepOutOf } from '../../lib/trade/keep-out';
+
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { DrawingFrame, type Working } from './drawing-frame';
@@ -26,7 +28,7 @@ const WORKING: readonly Working[] = [
     what: 'Keep-out zone',
     formula:
       'Height of the wall + 4 ft (1219 mm), along the whole wall, on the side without scaffold. Braced above 8 ft (2438 mm).',
-    source: 'US OSHA, 29 CFR 1926.706, for walls being built; second-hand. Your place may ask more.',
+    source: `${sourceOf(KEEP_OUT).title}, ${KEEP_OUT.clause}; second-hand. Your place may ask more.`,
   },
 ];
 

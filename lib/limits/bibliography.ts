@@ -1,69 +1,11 @@
+import { CODES, source } from './bibliography-codes';
 import type { Source } from './limit';
 
-const TWO_COPIES = 'Read in two machine copies of the code, made by different people; they agree.';
 const SUMMARY = 'Read in a public copy of the summary only.';
-
-function source(key: string, title: string, publisher: string, read: string): Source {
-  return { key, title, publisher, read };
-}
 
 /** Where the limits are from, and how each was read. Nothing here was read in a bought, sealed copy: look limits up before you build. */
 export const SOURCES: readonly Source[] = [
-  source(
-    'nbc-2020',
-    'National Building Code of Canada 2020, Division B, Section 9.20 (in the National Building Code, 2023 Alberta Edition)',
-    'National Research Council of Canada',
-    TWO_COPIES,
-  ),
-  source(
-    'obc-2024',
-    'Ontario Building Code 2024, Division B, Section 9.20',
-    'Government of Ontario',
-    'Read in one machine copy of the code; much of it also in the code of 2012, and the bearing and mortar rules on a second site.',
-  ),
-  source(
-    'csa-a371',
-    'Workmanship and mortar joints: a page on CSA A371-14, Masonry construction for buildings',
-    'Canada Masonry Design Centre',
-    'The standard was not read: a trade body gives the figure. The same figure stands in a New Zealand guide.',
-  ),
-  source('csa-a370', 'CSA A370-14, Connectors for masonry', 'CSA Group', 'Not read.'),
-  source(
-    'irc-2021',
-    'International Residential Code 2021, Sections R606 and R703',
-    'International Code Council',
-    'Read in copies that states adopted, four editions (2015 to 2024) side by side.',
-  ),
-  source(
-    'irc-2024',
-    'International Residential Code 2024, Section R703',
-    'International Code Council',
-    'Read in a copy for federal buildings.',
-  ),
-  source(
-    'ibc-2021',
-    'International Building Code 2021, Chapter 14',
-    'International Code Council',
-    'Read in copies that states adopted.',
-  ),
-  source(
-    'astm-c270',
-    'ASTM C270, Mortar for unit masonry (property table)',
-    'ASTM International',
-    'Not read itself: the table is printed in a trade magazine of October 2000. Its proportion table stands in the IRC.',
-  ),
-  source(
-    'tms-602',
-    'TMS 602, Specification for masonry structures, site tolerances',
-    'The Masonry Society',
-    'Not read itself: summed up by an association of mason contractors and by a trade magazine.',
-  ),
-  source(
-    'tms-402',
-    'TMS 402, Building code requirements for masonry structures, veneer chapters',
-    'The Masonry Society',
-    'Not read itself: told in trade articles, or from memory where a row says so.',
-  ),
+  ...CODES,
   source(
     'bia-28b',
     'Technical Note 28B, Brick veneer with steel studs, December 2005',
@@ -117,6 +59,18 @@ export const SOURCES: readonly Source[] = [
     'Articles on mortar coverage under tile',
     'Tile trade magazines',
     'Read. The advice on bare places is of one author, from a masonry institute.',
+  ),
+  source(
+    'thin-brick-articles',
+    'Ensuring the quality of thin brick veneer installations',
+    'The Construction Specifier',
+    'Read. It says that it follows ANSI A108.5.',
+  ),
+  source(
+    'bre-cracks',
+    'Assessing cracks in houses, after BRE Digest 251',
+    'Building Research Establishment',
+    'Not the digest itself: its bands of width are told by its publisher and on another page.',
   ),
   source('round-openings', 'Bricking around openings', 'Masonry Construction magazine', 'Read.'),
   source(

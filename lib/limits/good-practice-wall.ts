@@ -112,6 +112,18 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
   ...under(
     {
       ...PRACTICE,
+      topic: 'movement',
+      source: 'bre-cracks',
+      edition: 'Bands of BRE Digest 251',
+      clause: 'bands 0 to 2',
+      howSure: 'second-hand',
+      note: 'Up to here the bands call a crack a matter of looks. That an engineer sees what is wider is common practice. One that grows or steps out goes to an engineer however fine it is.',
+    },
+    atMost('crack-width', 'Crack that does not grow and has no step: width', 5),
+  ),
+  ...under(
+    {
+      ...PRACTICE,
       topic: 'judging the face',
       kind: 'looks',
       source: 'saskatchewan-2014',

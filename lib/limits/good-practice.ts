@@ -77,7 +77,18 @@ const BACKS: readonly Limit[] = [
     },
     atLeast('back-contact', 'Back of an adhered unit, in contact with mortar', 95, '%'),
     atLeast('back-contact-dry', 'Back of a tile in a dry room, in contact with mortar', 80, '%'),
-    atLeast('back-contact-sample', 'Units lifted to judge contact', 3, 'times'),
+    atLeast('back-contact-sample', 'Units lifted to judge contact', 3, 'units'),
+  ),
+  ...under(
+    {
+      ...PRACTICE,
+      topic: 'back mortar',
+      source: 'thin-brick-articles',
+      edition: 'The Construction Specifier',
+      clause: 'parts 2 and 5',
+      note: 'If one of the three fails, three more are lifted. If one of those fails, all are laid again.',
+    },
+    atMost('back-contact-lot', 'Thin units set for every sample of three that is lifted', 150, 'units'),
   ),
   ...under(
     {

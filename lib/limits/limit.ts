@@ -22,7 +22,8 @@ export type LimitTopic =
   | 'weather'
   | 'height and thickness'
   | 'movement'
-  | 'judging the face';
+  | 'judging the face'
+  | 'keeping people away';
 
 /** A point of a stepped limit: it holds up to and including `upTo` (the last step has `upTo: Infinity`, printed as null). */
 export interface Step {
@@ -148,6 +149,7 @@ export interface Limit {
     | 'days'
     /** Times something: which, the quantity says. */
     | 'times'
+    | 'units'
     | 'per m²'
     | 'kg/m²'
     | 'g/m²'

@@ -127,4 +127,21 @@ export const UNITED_STATES_WALL: readonly Limit[] = [
       note: 'The code prints 245 mm beside 10 in: a slip. The inches are right.',
     }),
   ),
+  ...under(
+    {
+      ...IRC,
+      topic: 'keeping people away',
+      source: 'osha-1926-706',
+      edition: '29 CFR 1926.706',
+      clause: '(a), (b)',
+      howSure: 'second-hand',
+      note: 'Law on building sites, for walls being built: only those who build it may go there. It says nothing of an old wall that is loose.',
+    },
+    atLeast(
+      'keep-out-beside',
+      'Wall being built: people kept away along it, beyond its own height',
+      inches(0, 4),
+    ),
+    atMost('unbraced-height', 'Wall being built without bracing, height', inches(0, 8)),
+  ),
 ];

@@ -44,6 +44,6 @@ export const LIMITS_OF_TOPIC: Readonly<Record<QuestionTopic, readonly LimitTopic
   ties: ['ties'],
   mortar: ['mortar', 'weather'],
   water: ['water'],
-  cracks: ['judging the face', 'movement'],
+  cracks: ['judging the face', 'movement', 'keeping people away'],
   'hold-points': ['ties', 'support', 'openings', 'water'],
 };

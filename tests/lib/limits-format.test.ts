@@ -28,6 +28,7 @@ describe('formatAmount', () => {
     [95, '%', '95 %'],
     [150, 'minutes', '150 minutes'],
     [0.25, 'times', '0.25 times'],
+    [3, 'units', '3 units'],
     [1, 'there or not', 'there'],
   ])('%d %s: %s', (value, unit, text) => {
     expect(formatAmount(value, unit, 'mm')).toBe(text);

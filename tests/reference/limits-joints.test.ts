@@ -122,6 +122,11 @@ describe('how much of a back must be in contact', () => {
     expect(value('good-practice', 'back-contact-sample')).toBe(3);
   });
 
+  // The Construction Specifier, parts 2 and 5: three of every 150.
+  test('a sample for every 150 thin units', () => {
+    expect(value('good-practice', 'back-contact-lot')).toBe(150);
+  });
+
   test('a bare place of 2 in²', () => {
     expect(value('good-practice', 'back-void')).toBe(1290);
   });

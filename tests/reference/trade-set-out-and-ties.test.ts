@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isBraced, keepOutOf } from '../../lib/trade/keep-out';
+import { isBraced, keepOutOf } from '../../lib/limits/keep-out';
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { arrangementsOf, leastLapTurned } from '../../lib/trade/set-out';
 import { firstTieBeside, tieMapOf } from '../../lib/trade/tie-map';

@@ -1,10 +1,10 @@
+import { KEEP_OUT, keepOutOf } from '../../limits/keep-out';
 import { dropForEnergy, fallEnergy, impactSpeed } from '../../trade/falling';
-import { keepOutOf } from '../../trade/keep-out';
 import { formatLength } from '../../units';
-import { COMMON_PRACTICE, citeFormula } from '../cite';
+import { COMMON_PRACTICE, citeFormula, citeLimit } from '../cite';
 import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
-import { limitKind, whichLimit } from '../limit-drafts';
+import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, pickLength } from '../measure';
 
 const TOPIC = 'cracks';
@@ -100,7 +100,7 @@ export const CRACKS: readonly Family[] = [
         { value: height / 2 + (answer - height), why: 'The whole height counts: a wall falls flat.' },
       ],
       explanation: `${formatLength(height, ask.system)} and 4 ft make ${formatLength(answer, ask.system)}. This rule is for walls while they are built. An old loose wall may need more: a competent person says.`,
-      source: '29 CFR 1926.706 (United States, masonry under construction). Read second-hand.',
+      source: citeLimit(KEEP_OUT, KEEP_OUT.rules),
     });
   }),
 
@@ -190,6 +190,7 @@ export const CRACKS: readonly Family[] = [
     });
   }),
 
+  familyOf(TOPIC, 'crack-widths', (ask) => whichPass(ask, 'crack-width')),
   familyOf(TOPIC, 'distance-limit', (ask) => whichLimit(ask, 'viewing-distance')),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

@@ -1,4 +1,4 @@
-import { ruleSetTitle } from '../../limits/limits';
+import { boundAt } from '../../limits/bound';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
@@ -122,20 +122,27 @@ export const HOLD_POINTS: readonly Family[] = [
     }),
   ),
   familyOf(TOPIC, 'lifted-units', ({ chance, rules }) => {
-    const limit = governingLimit(rules, 'back-contact-sample');
-    const walls = chance.whole(2, 12);
+    const sample = boundAt(governingLimit(rules, 'back-contact-sample'), {});
+    const lot = governingLimit(rules, 'back-contact-lot');
+    const size = boundAt(lot, {});
+    const lots = chance.whole(2, 12);
+    const units = lots * size - chance.whole(0, 9) * 10;
     return numberDraft({
-      prompt: `Rules in use: ${ruleSetTitle(rules)}. To judge the contact of one wall, at least 3 units are lifted. How many for ${walls} walls?`,
+      prompt: `Of every ${size} thin units set, or a part of so many, ${sample} are lifted. A wall has ${units} units. How many are lifted at least?`,
       unit: 'units',
-      answer: 3 * walls,
+      answer: sample * lots,
       tolerance: 0.4,
       mistakes: [
-        { value: 3, why: 'That is for one wall.' },
-        { value: walls, why: 'That is one a wall. One unit may be luck.' },
-        { value: 2 * walls, why: 'Two a wall are too few.' },
+        { value: lots, why: `That is how many lots of ${size} there are. Of each, ${sample} are lifted.` },
+        { value: sample, why: 'That is for the first lot only.' },
+        { value: sample * (lots - 1), why: 'You left out the last lot. It counts though it is not full.' },
+        {
+          value: Math.round(units / sample),
+          why: `${sample} of every ${size} are lifted, not one in ${sample}.`,
+        },
       ],
-      explanation: `Three for each wall: 3 × ${walls} = ${3 * walls}. One unit alone may be luck.`,
-      source: citeLimit(limit, rules),
+      explanation: `${units} ÷ ${size}, rounded up, is ${lots} lots. ${sample} × ${lots} = ${sample * lots}. One unit alone may be luck.`,
+      source: citeLimit(lot, rules),
     });
   }),
   familyOf(TOPIC, 'rows-to-photograph', ({ chance }) => {
