@@ -1,6 +1,6 @@
-import { render, screen } from '@testing-library/react';
+import { configure, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { beforeAll, beforeEach, expect, test } from 'vitest';
+import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { Practice } from '../../app/walls/[code]/practice';
 import type { HandedWork, SetWork } from '../../app/walls/[code]/set-work';
 import type { ResultRows } from '../../components/result/result-rows';
@@ -20,6 +20,9 @@ const ROWS: ResultRows = {
   marked: 0,
 };
 
+// A whole wall of units takes its time in a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
+configure({ asyncUtilTimeout: 20_000 });
 // The parts that the page fetches later: here at once, so that no test waits for them.
 beforeAll(
   () =>
