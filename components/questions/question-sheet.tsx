@@ -3,6 +3,11 @@ import { SmallDrawing } from './question-drawing';
 import styles from './questions.module.css';
 import { rightWords } from './right-words';
 
+const HINTS: Readonly<Partial<Record<Question['kind'], string>>> = {
+  pick: 'Tick all that apply.',
+  order: 'Number them: 1 comes first.',
+};
+
 /** All the questions on paper, answers at the end. For print, and where scripts are off. */
 export function QuestionSheet({ questions }: { readonly questions: readonly Question[] }) {
   return (
@@ -10,14 +15,16 @@ export function QuestionSheet({ questions }: { readonly questions: readonly Ques
       <ol>
         {questions.map((question) => (
           <li key={question.family}>
-            <p>{question.prompt}</p>
+            <p>
+              {question.prompt} {HINTS[question.kind]}
+            </p>
             {question.kind === 'number' ? (
               <p>____________ {question.unit === 'times' ? '' : question.unit}</p>
             ) : (
               <ul>
                 {question.options.map(({ id, text, drawing }) => (
                   <li key={id}>
-                    <span aria-hidden="true">☐ </span>
+                    <span aria-hidden="true">{question.kind === 'order' ? '____ ' : '☐ '}</span>
                     {drawing !== undefined && <SmallDrawing drawing={drawing} />}
                     {text}
                   </li>
@@ -27,7 +34,7 @@ export function QuestionSheet({ questions }: { readonly questions: readonly Ques
           </li>
         ))}
       </ol>
-      <h2>Answers</h2>
+      <h2 className={styles.answers}>Answers</h2>
       <ol>
         {questions.map((question) => (
           <li key={question.family}>

@@ -2,9 +2,10 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
+import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { cornerOf, offAtEnd, squareDiagonal } from '../../lib/trade/corner-square';
-import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -13,12 +14,22 @@ import { useLengthsHere, useRulesHere } from './rules-here';
 import { Sheet } from './sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
-const SIZES = [
-  ['300', '300, 400, 500 mm'],
-  ['600', '600, 800, 1000 mm'],
-  ['900', '900, 1200, 1500 mm'],
-  ['3000', '3, 4, 5 m'],
-] as const;
+/** The side of three parts, and all three as they are measured, in each system. */
+const SIZES = {
+  mm: [
+    [300, '300, 400, 500 mm'],
+    [600, '600, 800, 1000 mm'],
+    [900, '900, 1200, 1500 mm'],
+    [3000, '3, 4, 5 m'],
+  ],
+  inches: [
+    [inches(12), '12, 16, 20 in'],
+    [inches(0, 3), '3, 4, 5 ft'],
+    [inches(0, 6), '6, 8, 10 ft'],
+    [inches(0, 9), '9, 12, 15 ft'],
+  ],
+} as const;
+const GREATEST = 3;
 
 const WORKING: readonly Working[] = [
   {
@@ -36,11 +47,11 @@ const WORKING: readonly Working[] = [
 /** A corner set out by 3-4-5, and what a wrong diagonal does at the end of the wall. */
 export function Corner() {
   const system = useLengthsHere();
-  const [size, setSize] = useState<(typeof SIZES)[number][0]>('3000');
+  const [size, setSize] = useState<number>(GREATEST);
   const [error, setError] = useState<Mm>(10);
   const [length, setLength] = useState<Mm>(8000);
   const [rules, setRules] = useRulesHere();
-  const along = Number(size);
+  const along = SIZES[system][size]?.[0] ?? SIZES[system][GREATEST][0];
   const across = (along * 4) / 3;
   const diagonal = squareDiagonal(along, across) + error;
   const corner = cornerOf(along, across, diagonal);
@@ -57,7 +68,12 @@ export function Corner() {
       note="Seen from above. The turn is drawn up to 15 times too large. Dashed: the square line."
       controls={
         <>
-          <ChoiceField label="Sides measured" value={size} choices={SIZES} onChange={setSize} />
+          <ChoiceField
+            label="Sides measured"
+            value={String(size)}
+            choices={SIZES[system].map(([, sides], index) => [String(index), sides] as const)}
+            onChange={(index) => setSize(Number(index))}
+          />
           <LengthField
             label="Diagonal too long by"
             {...{ system, value: error, least: -50, most: 50, step: 1, onChange: setError }}
@@ -74,7 +90,7 @@ export function Corner() {
         error === 0
           ? 'The corner is square.'
           : `The corner is ${formatNumber(corner.angle, 2)} degrees, ${way}. At the end of ${show(length)} the wall is ${show(Math.abs(end))} off the square line.`,
-        ...(along < 3000
+        ...(size < GREATEST
           ? ['Measure larger triangles: the same slip of the tape then turns the wall less.']
           : []),
       ]}
@@ -85,7 +101,7 @@ export function Corner() {
             limit={limit}
             what="Off square"
             passes={isWithin(limit, Math.abs(corner.offSquare), bound)}
-            text={`${formatNumber(Math.abs(corner.offSquare), 2)} mm in a metre, at most ${formatNumber(bound, 2)}.`}
+            text={`${formatAmount(Math.abs(corner.offSquare), limit.unit, system)}, at most ${formatAmount(bound, limit.unit, system)}.`}
           />
         )
       }

@@ -42,6 +42,9 @@ export function DrawingFrame(props: {
           ))}
         </output>
       </div>
+      <p className={styles.unscripted}>
+        With script you can change the numbers here. Without it the drawing stands as you see it.
+      </p>
       <div className={styles.controls}>
         {system !== undefined && <LengthChoice system={system} />}
         {controls}

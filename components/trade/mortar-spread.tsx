@@ -2,11 +2,12 @@
 
 import { useId, useMemo, useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
+import { formatAmount } from '../../lib/limits/format-amount';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { type Back, dabsOn, type Heap, ridgesOn, ringOn } from '../../lib/trade/mortar-heaps';
 import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread';
-import { formatLength } from '../../lib/units';
+import { formatLength, type LengthSystem } from '../../lib/units';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -98,9 +99,9 @@ export function MortarSpread() {
           ? 'The unit does not touch the mortar: it stands lower than the joint.'
           : `${contact} of the back is in contact. ${out} % of the mortar left over the edges.`,
         `Mortar put on: ${formatNumber(spread.volume / CUBIC_MM_PER_CUBIC_CM, 0)} cm³. A full joint needs ${formatNumber((BACK.length * BACK.height * thickness) / CUBIC_MM_PER_CUBIC_CM, 0)} cm³.`,
-        `Largest bare place: ${formatNumber(spread.largestBare, 0)} mm².${spread.isShutIn ? ' A bare place is shut in: its air, and later water, cannot get out.' : ''}`,
+        `Largest bare place: ${formatAmount(spread.largestBare, 'mm²', system)}.${spread.isShutIn ? ' A bare place is shut in: its air, and later water, cannot get out.' : ''}`,
       ]}
-      verdicts={<Verdicts spread={spread} rules={rules} />}
+      verdicts={<Verdicts {...{ spread, rules, system }} />}
       working={WORKING}
       caution={[
         'A unit with little mortar on its back can come off the wall. Never pull at one to find out.',
@@ -117,7 +118,12 @@ function heapsOf(way: Way, count: number, size: number): readonly Heap[] {
   return way === 'dabs' ? dabsOn(BACK, count, 2, size) : ridgesOn(BACK, count, BEAD, size);
 }
 
-function Verdicts({ spread, rules }: { readonly spread: Spread; readonly rules: RuleSetId }) {
+function Verdicts(props: {
+  readonly spread: Spread;
+  readonly rules: RuleSetId;
+  readonly system: LengthSystem;
+}) {
+  const { spread, rules, system } = props;
   const contact = limitOf(rules, 'back-contact');
   const bare = limitOf(rules, 'back-void');
   return (
@@ -135,7 +141,7 @@ function Verdicts({ spread, rules }: { readonly spread: Spread; readonly rules: 
           limit={bare}
           what="Largest bare place"
           passes={isWithin(bare, spread.largestBare, boundAt(bare, {}))}
-          text={`${formatNumber(spread.largestBare, 0)} mm², at most ${boundAt(bare, {})} mm².`}
+          text={`${formatAmount(spread.largestBare, bare.unit, system)}, at most ${formatAmount(boundAt(bare, {}), bare.unit, system)}.`}
         />
       )}
     </>

@@ -6,7 +6,7 @@ import { type Bound, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
 import { limitOf, ruleSetTitle } from '../../lib/limits/limits';
 import { areaEach, tieDensity } from '../../lib/trade/tie-field';
 import { firstTieBeside, type Region, tieMapOf } from '../../lib/trade/tie-map';
-import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, type LengthSystem, type Mm, squareFeet } from '../../lib/units';
 import { ChoiceField, RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -45,7 +45,10 @@ export function TieMap() {
   const across = stud * Number(every);
   const map = useMemo(() => mapOf(across, up, hasOpening), [across, up, hasOpening]);
   const most = Math.max(...map.ties.map(({ area }) => area));
-  const area = (mm2: number) => `${formatNumber(mm2 / SQUARE_MM_PER_SQUARE_M, 2)} m²`;
+  const area = (mm2: number) =>
+    system === 'mm'
+      ? `${formatNumber(mm2 / SQUARE_MM_PER_SQUARE_M, 2)} m²`
+      : `${formatNumber(mm2 / squareFeet(1), 2)} sq ft`;
   const bound = limitOf(rules, 'tie-spacing')?.bound;
   function takeBothGreatest(): void {
     const greatest = bound && greatestOf(bound);

@@ -2,6 +2,7 @@ import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
 import { QuestionSet } from '../../components/questions/question-set';
+import { QuestionSheet } from '../../components/questions/question-sheet';
 import type { Question } from '../../lib/questions/question';
 
 const ASKED = { topic: 'ties', rules: 'canada', source: 'A made-up source' } as const;
@@ -148,4 +149,13 @@ test('a set leads on with the keyboard at the next question, and ends with what 
   expect(screen.getByRole('heading', { name: '1 of 2 right' })).toBeInTheDocument();
   expect(screen.getByRole('listitem')).toHaveTextContent('How long?');
   expect(screen.getByRole('link', { name: 'Other numbers' })).toHaveAttribute('href', '/again');
+});
+
+test('on paper it says how to answer each kind, and the answers come last', () => {
+  render(<QuestionSheet questions={[PICK, ORDER, CHOOSE]} />);
+  expect(screen.getByText('Which ones? Tick all that apply.')).toBeInTheDocument();
+  expect(screen.getByText('In which order? Number them: 1 comes first.')).toBeInTheDocument();
+  expect(screen.getByText('Which?')).toBeInTheDocument();
+  const headings = screen.getAllByRole('heading').map(({ textContent }) => textContent);
+  expect(headings).toEqual(['Answers']);
 });

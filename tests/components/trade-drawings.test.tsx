@@ -231,6 +231,17 @@ describe('fields', () => {
     expect(screen.getByRole('spinbutton', { name: 'Depth of the unit' })).toHaveValue('3 9/16');
   });
 
+  test('in inches a corner is measured by sides in feet, and a tie holds square feet', async () => {
+    localStorage.setItem('lengths', 'inches');
+    const { unmount } = render(<Corner />);
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Sides measured' }), '3, 4, 5 ft');
+    expect(answer()).toContain('The diagonal of a square corner is 5 ft 0 in.');
+    unmount();
+    render(<TieMap />);
+    // 400 × 600 mm: 0.24 m² × 10.764.
+    expect(answer()).toContain('In the field each tie holds 2.58 sq ft.');
+  });
+
   test('the arrow keys step a box and stop at its ends', async () => {
     render(<FallingBrick />);
     const box = screen.getByRole('spinbutton', { name: 'Mass of the unit' });
