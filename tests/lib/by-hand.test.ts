@@ -18,7 +18,7 @@ const BASES: readonly Base[] = RULE_SETS.flatMap((rules) => [
 function sightsAt(wall: Wall, rules: RuleSetId, checks: readonly CheckId[], at: string): readonly Sight[] {
   const sights: Sight[] = [];
   seeAll(surveyOf(wall), rules, (check, sight) => {
-    if (checks.includes(check) && (sight.at === at || sight.place().parts[0] === at)) sights.push(sight);
+    if (checks.includes(check) && sight.at === at) sights.push(sight);
   });
   return sights;
 }
@@ -32,24 +32,21 @@ describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
     expect(() => refuseUnstandable(wall)).not.toThrow();
   });
 
-  test.each(sliders)(
-    '$id: what is set is what is measured, within an eighth',
-    (slider) => {
-      const { fitted, checks, id } = slider;
-      for (const share of [0.3, 0.7, 1]) {
-        const value = Math.max(
-          fitted.least ?? fitted.step,
-          Math.round((fitted.most * share) / fitted.step) * fitted.step,
-        );
-        if (value === fitted.sound || fitted.refuse?.(value)) continue;
-        const spoiled = spoilByHand(wall, sliders, { [id]: value });
-        expect(() => refuseUnstandable(spoiled), `${id} ${value}`).not.toThrow();
-        const measured = sightsAt(spoiled, rules, checks, fitted.at).map((sight) => sight.measured);
-        const nearest = Math.min(...measured.map((each) => Math.abs(each - value)));
-        expect(nearest, `${id} ${value}: ${measured.join(', ')}`).toBeLessThanOrEqual(0.125);
-      }
-    },
-  );
+  test.each(sliders)('$id: what is set is what is measured, within an eighth', (slider) => {
+    const { fitted, checks, id } = slider;
+    for (const share of [0.3, 0.7, 1]) {
+      const value = Math.max(
+        fitted.least ?? fitted.step,
+        Math.round((fitted.most * share) / fitted.step) * fitted.step,
+      );
+      if (value === fitted.sound || fitted.refuse?.(value)) continue;
+      const spoiled = spoilByHand(wall, sliders, { [id]: value });
+      expect(() => refuseUnstandable(spoiled), `${id} ${value}`).not.toThrow();
+      const measured = sightsAt(spoiled, rules, checks, fitted.at).map((sight) => sight.measured);
+      const nearest = Math.min(...measured.map((each) => Math.abs(each - value)));
+      expect(nearest, `${id} ${value}: ${measured.join(', ')}`).toBeLessThanOrEqual(0.125);
+    }
+  });
 
   test.each(sliders)('$id: twice the limit is found, and nothing that is not about it', (slider) => {
     const { fitted, checks, id } = slider;

@@ -2,7 +2,8 @@ import type { BuildVerdict, Compared } from '../../../components/practise/build-
 import type { ExplainedFinding } from '../../../components/practise/explained-finding';
 import { type Slider, spoilByHand } from '../../../lib/generate/by-hand/spoil-by-hand';
 import { CHECK_LIST } from '../../../lib/inspect/check-list';
-import { inspect } from '../../../lib/inspect/inspect';
+import type { CheckId } from '../../../lib/inspect/finding';
+import { inspect, seeAll } from '../../../lib/inspect/inspect';
 import { marginOf, passes, type Sight } from '../../../lib/inspect/sight';
 import { RULE_SETS, type RuleSetId } from '../../../lib/limits/limit';
 import { ruleSetTitle, sourceOf } from '../../../lib/limits/limits';
@@ -19,14 +20,20 @@ export interface BuildMeasures {
 }
 
 export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSetId): BuildMeasures {
-  const survey = surveyOf(wall);
   const nameOf = partNames(wall);
+  const sights: (readonly [CheckId, Sight])[] = [];
+  seeAll(surveyOf(wall), rules, (check, sight) => sights.push([check, sight]));
   return {
     findings: inspect(wall, rules).map((finding, index) =>
       explainedFinding(finding, index + 1, rules, nameOf),
     ),
     verdicts: Object.fromEntries(
-      sliders.map((slider) => [slider.id, sightsOf(slider, survey, rules).map(verdictOf)]),
+      sliders.map(({ id, checks, fitted }) => [
+        id,
+        sights
+          .filter(([check, { at }]) => at === fitted.at && checks.includes(check))
+          .map(([, sight]) => verdictOf(sight)),
+      ]),
     ),
   };
 }
@@ -59,7 +66,7 @@ function sightsOf({ checks, fitted }: Slider, survey: Survey, rules: RuleSetId):
   for (const { id, measure } of CHECK_LIST) {
     if (!checks.includes(id)) continue;
     measure(survey, rules, (sight) => {
-      if (sight.at === fitted.at || sight.place().parts[0] === fitted.at) sights.push(sight);
+      if (sight.at === fitted.at) sights.push(sight);
     });
   }
   return sights;
