@@ -1,3 +1,4 @@
+import type { FaultChoice } from '../../../../components/practice/part-facts';
 import type { ExplainedFinding } from '../../../../components/practise/explained-finding';
 import type { Brief } from '../../../../lib/generate/brief';
 import { TOPIC_FAULTS } from '../../../../lib/generate/topics';
@@ -7,11 +8,14 @@ import { inspect } from '../../../../lib/inspect/inspect';
 import { namesFor } from '../../../../lib/practice/guided-steps';
 import type { Wall } from '../../../../lib/wall/model';
 import { grade } from '../../../grading';
+import { FAULT_CHOICES } from '../../../walls/fault-choices';
 import { explainedFinding } from '../../explained';
 import { partNames } from '../../part-names-of';
 
 /** What a guided wall shows of its key. */
 export interface GuidedRow extends ExplainedFinding {
+  /** The fault as it is marked: on what sort of part. */
+  readonly choice: FaultChoice | undefined;
   readonly whereToLook: string;
   /** Names to choose from, the right one among them. */
   readonly names: readonly { readonly id: CheckId; readonly name: string }[];
@@ -26,6 +30,7 @@ export function guidedRows(wall: Wall, { rules, topic, seed }: Brief): readonly 
     return {
       ...explainedFinding(finding, index + 1, rules, nameOf),
       whereToLook,
+      choice: FAULT_CHOICES.find(({ id }) => id === finding.check),
       names: names.map((id) => ({ id, name: CATALOGUE[id].name })),
     };
   });

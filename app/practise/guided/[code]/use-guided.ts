@@ -3,7 +3,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { placesFor } from '../../../../components/practice/part-facts';
 import type { Brief } from '../../../../lib/generate/brief';
-import { FAULT_CHOICES } from '../../../walls/fault-choices';
 import type { OpenWall } from '../../../walls/open-wall';
 import { pickedPart } from '../../picked-part';
 import type { GuidedRow } from './guided-key';
@@ -31,7 +30,7 @@ export function useGuided(open: OpenWall, brief: Brief, step: 1 | 2) {
   useEffect(fetchKey, [fetchKey]);
 
   const pick = (id: string) => {
-    const fault = FAULT_CHOICES.find((each) => each.id === rows?.[active - 1]?.finding.check);
+    const fault = rows?.[active - 1]?.choice;
     const picked = pickedPart(open, id);
     if (!picked || !fault) return;
     const at = placesFor(fault, picked)[0]?.id ?? id;

@@ -3,7 +3,6 @@
 import { ChoiceBar } from '../../../../components/forms/choice-bar';
 import { NameFault } from '../../../../components/practise/name-fault';
 import styles from '../../../../components/practise/pair.module.css';
-import { FAULT_CHOICES, faultName } from '../../../walls/fault-choices';
 import type { usePair } from './use-pair';
 
 const SIDES = [
@@ -20,7 +19,8 @@ export function PairAsk({
   /** The unit lifted in this look, which can then be picked. */
   readonly lifted: string | null;
 }) {
-  const { side, pickedPart, picked, marks, pointed, failed } = pair;
+  const { side, pickedPart, picked, marks, pointed, faults, failed } = pair;
+  const faultName = (fault: string) => faults?.find(({ id }) => id === fault)?.name ?? fault;
   return (
     <section aria-labelledby="ask-heading" className={styles.asked}>
       <h2 id="ask-heading">What differs?</h2>
@@ -44,7 +44,10 @@ export function PairAsk({
           )}
         </p>
       )}
-      {pickedPart && <NameFault key={picked} picked={pickedPart} faults={FAULT_CHOICES} onMark={pair.mark} />}
+      {pickedPart && faults && (
+        <NameFault key={picked} picked={pickedPart} faults={faults} onMark={pair.mark} />
+      )}
+      {pickedPart && !faults && !failed && <p role="status">One moment …</p>}
       {marks.length > 0 && (
         <ol className={styles.marks} aria-label="Your marks">
           {marks.map(({ part, fault }, index) => (
@@ -70,7 +73,14 @@ export function PairAsk({
           </button>
         </p>
       )}
-      {failed && <p role="alert">Part of this page did not arrive. Your marks are kept. Try once more.</p>}
+      {failed && (
+        <p role="alert">
+          Part of this page did not arrive. Your marks are kept.{' '}
+          <button type="button" className="button button-plain" onClick={pair.fetchNames}>
+            Fetch it again
+          </button>
+        </p>
+      )}
     </section>
   );
 }

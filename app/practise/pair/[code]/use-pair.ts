@@ -1,7 +1,8 @@
 'use client';
 
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { keepText, readKept } from '../../../../components/practice/kept-text';
+import type { FaultChoice } from '../../../../components/practice/part-facts';
 import type { PairRows } from '../../../../components/practise/pair-rows';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { openWallOf } from '../../../walls/open-wall';
@@ -23,6 +24,7 @@ export function usePair(code: string) {
   const [marks, setMarks] = useState<readonly PairMark[]>([]);
   const [rows, setRows] = useState<PairRows | null>(null);
   const [failed, setFailed] = useState(false);
+  const [faults, setFaults] = useState<readonly FaultChoice[] | null>(null);
   const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
   const pointed = side === null ? null : openOf(side);
   const [ready, setReady] = useState(false);
@@ -43,6 +45,17 @@ export function usePair(code: string) {
     if (ready && side !== null) keepText(keptAs, formatPair({ side, marks }));
   }, [ready, keptAs, side, marks]);
 
+  const isPointed = side !== null;
+  const fetchNames = useCallback(() => {
+    setFailed(false);
+    import('../../../walls/fault-choices').then(
+      ({ FAULT_CHOICES }) => setFaults(FAULT_CHOICES),
+      () => setFailed(true),
+    );
+  }, []);
+  useEffect(() => {
+    if (isPointed) fetchNames();
+  }, [isPointed, fetchNames]);
   const tell = () => {
     if (side === null) return;
     setFailed(false);
@@ -63,6 +76,8 @@ export function usePair(code: string) {
     marks,
     rows,
     failed,
+    faults,
+    fetchNames,
     openOf,
     pointed,
     pickedPart: pointed === null || picked === null ? null : pickedPart(pointed, picked),
