@@ -87,7 +87,7 @@ describe('the wall command', { timeout: 60_000 }, () => {
     writeFileSync(file, '{"marks":[]}');
     const { status, stdout } = wall('--topic', 'joints', '--marks', file);
     expect(status).toBe(0);
-    expect(Object.keys(JSON.parse(stdout))).toEqual(['score', 'capped', 'findings', 'marks']);
+    expect(Object.keys(JSON.parse(stdout))).toEqual(['score', 'capped', 'findings', 'marks', 'parts']);
   });
 
   test('inspects the wall of a file, and refuses one that cannot stand', () => {
