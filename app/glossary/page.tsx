@@ -12,6 +12,10 @@ export const metadata: Metadata = {
     'What the words of masonry mean, with pictures, and what they are called in North America and in Britain.',
 };
 
+const FIRST_OF_LETTER = GLOSSARY.filter(
+  ({ american }, index) => american.charAt(0) !== GLOSSARY[index - 1]?.american.charAt(0),
+);
+
 export default function GlossaryPage() {
   return (
     <div className="column">
@@ -19,6 +23,15 @@ export default function GlossaryPage() {
       <p>
         The first name is the one used in North America. Where Britain says it in another way, that follows.
       </p>
+      <nav aria-label="Words by first letter">
+        <ul className={styles.letters}>
+          {FIRST_OF_LETTER.map(({ id, american }) => (
+            <li key={id}>
+              <a href={`#${id}`}>{american.charAt(0).toUpperCase()}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
       <div className={styles.terms}>
         {GLOSSARY.map(({ id, american, british, means, picture }) => {
           const svg = drawTerm(id);

@@ -1,7 +1,9 @@
 import {
+  around,
   box,
   CHALK,
   filled,
+  joint,
   label,
   MORTAR,
   path,
@@ -11,20 +13,6 @@ import {
   smallWall,
   unit,
 } from './strokes';
-
-function around(course: number, place: number): string {
-  const at = placeInWall(course, place);
-  return ringed(at.x - 6, at.y - 6, at.width + 12, at.height + 12);
-}
-
-/** Two units and the joint between them, cut through; `face` is the line of the mortar's face. */
-function joint(face: string): string {
-  return [
-    unit(140, 30, 240, 96, 0),
-    unit(140, 176, 240, 96, 1),
-    filled(`M140 126 L380 126 ${face} L380 176 L140 176 Z`, MORTAR),
-  ].join('');
-}
 
 const FREE_END = box(470, 0, 130, 292, '#dfe6e8');
 

@@ -69,6 +69,21 @@ export function smallWall(courses = 5): string {
   return box(0, top, SHEET.width, 300 - top, MORTAR) + units + box(0, 292, SHEET.width, 8, '#8d7a63');
 }
 
+/** A ring round one unit of the small wall. */
+export function around(course: number, place: number): string {
+  const at = placeInWall(course, place);
+  return ringed(at.x - 6, at.y - 6, at.width + 12, at.height + 12);
+}
+
+/** Two units and the joint between them, cut through; `face` is the line of the mortar's face. */
+export function joint(face: string): string {
+  return [
+    unit(140, 30, 240, 96, 0),
+    unit(140, 176, 240, 96, 1),
+    filled(`M140 126 L380 126 ${face} L380 176 L140 176 Z`, MORTAR),
+  ].join('');
+}
+
 /** A column of units seen cut through, from `bottom` upward. */
 export function column(x: number, bottom: number, courses: number, width = 56): string {
   return Array.from({ length: courses }, (_, course) => {
