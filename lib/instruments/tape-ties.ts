@@ -4,6 +4,9 @@ import { type TieEdge, tieEdgesOf, tieGapsOf, tiesAtEdge } from '../wall/tie-fie
 import type { Reading } from './reading';
 import type { ReadMm } from './tape';
 
+/** A tape is held to the jamb of any opening, whether it needs ties or not. */
+const ANY_OPENING: Mm = 0;
+
 /** Ties on the edge's own stud are within this of the nearest one, mm. */
 const ONE_LINE: Mm = 60;
 
@@ -52,13 +55,13 @@ export function panelTieReadings(panel: PanelSurvey, mm: ReadMm): readonly Readi
 
 /** Of an opening: the nearest tie to each jamb, and the widest gap up it. */
 export function jambTieReadings(opening: string, panel: PanelSurvey, mm: ReadMm): readonly Reading[] {
-  return tieEdgesOf(panel)
+  return tieEdgesOf(panel, ANY_OPENING)
     .filter(({ part }) => part === opening)
     .flatMap((edge) => edgeReadings(edge, edge.side === -1 ? ' left jamb' : ' right jamb', panel, mm));
 }
 
 export function edgeTieReadings(id: string, panel: PanelSurvey, mm: ReadMm): readonly Reading[] {
-  return tieEdgesOf(panel)
+  return tieEdgesOf(panel, ANY_OPENING)
     .filter(({ part }) => part === id)
     .flatMap((edge) => edgeReadings(edge, ' this end', panel, mm));
 }

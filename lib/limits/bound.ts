@@ -207,3 +207,9 @@ export function governingOverhang(
 export function overhangBound(rules: RuleSetId, depth: Mm): Mm {
   return governingOverhang(rules, depth)?.bound ?? Number.POSITIVE_INFINITY;
 }
+
+/** Openings up to this size either way need no ties at their jambs, mm; none where no rule set says so. */
+export function smallOpening(rules: RuleSetId): Mm {
+  const limit = limitOf(rules, 'tie-opening');
+  return limit === undefined ? 0 : boundAt(limit, {});
+}

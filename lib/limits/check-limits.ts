@@ -35,6 +35,7 @@ export const CHECK_LIMITS: readonly LimitId[] = [
   'tie-spacing',
   'tie-edge-distance',
   'tie-edge-spacing',
+  'tie-opening',
   'tie-embedment',
   'tie-thickness',
   'tie-width',

@@ -42,6 +42,7 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
     { ...FROM_IRC, topic: 'ties', clause: 'R703.8.4.1.1' },
     atMost('tie-edge-distance', 'Ties at openings and free ends, distance from the edge', inches(12)),
     atMost('tie-edge-spacing', 'Ties at openings and free ends, spacing up the edge', inches(36)),
+    atMost('tie-opening', 'Opening that needs no ties round it, either way', inches(16)),
   ),
   ...under(
     { ...FROM_IRC, topic: 'ties', clause: 'R703.8.4' },

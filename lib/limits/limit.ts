@@ -121,6 +121,7 @@ export type LimitId =
   | 'tie-spacing'
   | 'tie-edge-distance'
   | 'tie-edge-spacing'
+  | 'tie-opening'
   | 'tie-embedment'
   | 'tie-thickness'
   | 'tie-width'

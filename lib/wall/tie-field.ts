@@ -29,15 +29,12 @@ interface Column {
   readonly ties: readonly Tie[];
 }
 
-/** Openings up to this size either way need no ties at their jambs: 16 in (IRC R703.8.4.1.1). */
-const SMALL_OPENING: Mm = 406;
-
-/** Jambs of openings over 406 mm either way, and free ends of the panel over their upright part. */
-export function tieEdgesOf(survey: PanelSurvey): readonly TieEdge[] {
+/** Jambs of openings larger than `small` either way, and free ends of the panel over their upright part. */
+export function tieEdgesOf(survey: PanelSurvey, small: Mm): readonly TieEdge[] {
   const { panel } = survey;
   const edges: TieEdge[] = [];
   for (const opening of survey.openings) {
-    if (opening.width <= SMALL_OPENING && opening.height <= SMALL_OPENING) continue;
+    if (opening.width <= small && opening.height <= small) continue;
     const span = { part: opening.id, fromY: opening.y, toY: opening.y + opening.height };
     edges.push({ ...span, x: opening.x, side: -1 }, { ...span, x: opening.x + opening.width, side: 1 });
   }

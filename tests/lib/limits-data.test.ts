@@ -38,6 +38,7 @@ const ASKED: Readonly<Record<LimitId, readonly string[]>> = {
   'tie-spacing': ['canada', 'ontario', 'united-states', 'united-kingdom', 'good-practice'],
   'tie-edge-distance': ['united-states', 'united-kingdom', 'good-practice'],
   'tie-edge-spacing': ['united-states', 'united-kingdom', 'good-practice'],
+  'tie-opening': ['united-states', 'good-practice'],
   'tie-embedment': ['united-states', 'united-kingdom', 'good-practice'],
   'tie-thickness': ['canada', 'ontario', 'united-states', 'good-practice'],
   'tie-width': ['canada', 'ontario', 'united-states', 'good-practice'],

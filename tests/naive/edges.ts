@@ -1,8 +1,8 @@
+import type { RuleSetId } from '../../lib/limits/limit';
 import type { Panel, Wall } from '../../lib/wall/model';
+import { numberOf } from './bounds';
 import { courseOf } from './geometry';
-
-/** An opening no wider and no higher than this, mm, has no edges of its own (IRC R703.8.4.1.1: 16 in). */
-const SMALL_OPENING = 406;
+import { isOver } from './naive-finding';
 
 /** An upright edge of a panel that must be tied, y from–to; `away` is the distance outward from the edge, negative beyond it. */
 export interface Edge {
@@ -13,11 +13,12 @@ export interface Edge {
 }
 
 /** Both jambs of every opening that is not small, then the free ends. */
-export function edgesOf(wall: Wall, panel: Panel): Edge[] {
+export function edgesOf(wall: Wall, rules: RuleSetId, panel: Panel): Edge[] {
+  const small = numberOf(rules, 'tie-opening') ?? 0;
   const edges: Edge[] = [];
   for (const opening of wall.openings) {
     if (opening.panel !== panel.id) continue;
-    if (opening.width <= SMALL_OPENING && opening.height <= SMALL_OPENING) continue;
+    if (!isOver(opening.width, small) && !isOver(opening.height, small)) continue;
     const span = { part: opening.id, from: opening.y, to: opening.y + opening.height };
     edges.push({ ...span, away: (x) => opening.x - x });
     edges.push({ ...span, away: (x) => x - (opening.x + opening.width) });

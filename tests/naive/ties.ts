@@ -10,7 +10,7 @@ export function measureTies(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   if (wall.masonry !== 'anchored') return findings;
   for (const panel of wall.panels) {
     findings.push(...spacing(wall, rules, panel));
-    for (const edge of edgesOf(wall, panel)) findings.push(...atEdge(wall, rules, panel, edge));
+    for (const edge of edgesOf(wall, rules, panel)) findings.push(...atEdge(wall, rules, panel, edge));
   }
   return findings;
 }
@@ -93,7 +93,7 @@ function isLeftOut(wall: Wall, rules: RuleSetId, panel: Panel, x: number, from: 
   const reach = numberOf(rules, 'tie-edge-distance');
   return (
     inOpening ||
-    edgesOf(wall, panel).some((edge) => {
+    edgesOf(wall, rules, panel).some((edge) => {
       const away = edge.away(x);
       const near = reach !== undefined && away >= 0 && !isOver(away, reach);
       // Only an edge that is itself a finding keeps its gaps to itself.

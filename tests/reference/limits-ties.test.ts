@@ -150,6 +150,7 @@ describe('single ties', () => {
     ['IRC R703.8.4.1.1: 12 in', 'united-states', 'tie-edge-distance', 304.8],
     ['IRC R703.8.4.1.1: 3 ft', 'united-states', 'tie-edge-spacing', 914.4],
     ['IRC R703.8.4.1.1: 16 in', 'united-states', 'tie-opening', 406.4],
+    ['IRC R703.8.4.1.1, borrowed: 16 in', 'good-practice', 'tie-opening', 406.4],
     ['IRC Table R703.8.4(1): 2 1/2 in', 'united-states', 'tie-nail-length', 63.5],
     ['IRC Table R703.8.4(1): 4 5/8 in', 'united-states', 'backing-to-veneer', 117.475],
     ['NHBC 2020 6.1.18', 'united-kingdom', 'tie-embedment', 50],

@@ -1,4 +1,4 @@
-import { boundAt } from '../../limits/bound';
+import { boundAt, smallOpening } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { surveyOf } from '../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
@@ -13,7 +13,7 @@ export const spoilTiesTooFarApart: SpoilWall = ({ wall, rules, severity, chance,
   );
   if (reach === undefined || surveys.length === 0) throw new NoRoom('no tie field left');
   const survey = chance.pick(surveys);
-  const edges = tieEdgesOf(survey);
+  const edges = tieEdgesOf(survey, smallOpening(rules));
   const away = boundAt(reach, {});
   const field = survey.ties.filter(
     (tie) =>

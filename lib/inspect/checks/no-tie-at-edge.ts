@@ -1,4 +1,4 @@
-import { boundAt } from '../../limits/bound';
+import { boundAt, smallOpening } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { type TieEdge, tieEdgesOf, tiesAtEdge } from '../../wall/tie-field';
 import type { Region } from '../finding';
@@ -12,8 +12,9 @@ export const noTieAtEdge: Check = {
     const spacing = limitOf(rules, 'tie-edge-spacing');
     if (distance === undefined || spacing === undefined || wall.masonry !== 'anchored') return;
     const reach = boundAt(distance, {});
+    const small = smallOpening(rules);
     for (const survey of panels) {
-      for (const edge of tieEdgesOf(survey)) {
+      for (const edge of tieEdgesOf(survey, small)) {
         const { serving, measured } = tiesAtEdge(survey, edge, reach);
         const limit = serving.length === 0 ? distance : spacing;
         see({

@@ -1,4 +1,4 @@
-import { boundAt, spacingVerdict } from '../../limits/bound';
+import { boundAt, smallOpening, spacingVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { type TieGap, tieEdgesOf, tieGapsOf, tiesAtEdge } from '../../wall/tie-field';
 import type { Region } from '../finding';
@@ -14,10 +14,11 @@ export const tiesTooFarApart: Check = {
     const upEdge = limitOf(rules, 'tie-edge-spacing');
     const reach = distance ? boundAt(distance, {}) : 0;
     const mostUpEdge = upEdge ? boundAt(upEdge, {}) : 0;
+    const small = smallOpening(rules);
     if (limit === undefined || wall.masonry !== 'anchored') return;
     for (const survey of panels) {
       const { panel } = survey;
-      const bare = tieEdgesOf(survey).filter((edge) => {
+      const bare = tieEdgesOf(survey, small).filter((edge) => {
         const { serving, measured } = tiesAtEdge(survey, edge, reach);
         return serving.length === 0 ? measured > reach : measured > mostUpEdge;
       });
