@@ -20,7 +20,7 @@ const WIDTH = 1200;
 
 /** Numbers of rings, and the lettering of sections, have to be read on a phone: px where the drawing is 1200 px wide. */
 const NUMBER_SIZE = 34;
-const LETTERING = 1.9;
+const LETTERING = 2.8;
 
 /** The drawing of a lesson picture, as an SVG file. */
 export function drawPicture(picture: LessonPicture): string {
@@ -41,7 +41,9 @@ export function drawPicture(picture: LessonPicture): string {
       : null;
   const shown = place === null ? drawing.box : around(place, drawing.box);
   const numbers = rings.map((ring) => numberOf(ring, drawing, shown)).join('');
-  return framed(svg, shown).replace('</svg>', `${numbers}</svg>`);
+  // A row of ties has a label each: they would lie over one another.
+  const lettered = picture.view === 'front' ? largerLettering(svg) : svg;
+  return framed(lettered, shown).replace('</svg>', `${numbers}</svg>`);
 }
 
 function framed(svg: string, shown: Box): string {
