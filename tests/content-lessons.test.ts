@@ -18,6 +18,7 @@ import {
 import { LessonText } from '../app/lessons/lesson-text';
 import { type Lesson, parseLesson } from '../app/lessons/parse-lesson';
 import { LimitAnswer } from '../components/lesson/limit-answer';
+import { DRAWINGS } from '../components/trade/drawings';
 import { inspect } from '../lib/inspect/inspect';
 import { RULE_SETS } from '../lib/limits/limit';
 import { limitOf } from '../lib/limits/limits';
@@ -51,6 +52,11 @@ test('the twelve lessons stand in the order of the plan', () => {
     'cracks-and-loose-units',
     'hold-points',
   ]);
+});
+
+test('every drawing that computes is in a lesson', () => {
+  const all = SLUGS.map(textOf).join('');
+  expect(DRAWINGS.filter(({ name }) => !all.includes(`<Drawing name="${name}" />`))).toEqual([]);
 });
 
 test('two lessons cannot have one place', () => {
