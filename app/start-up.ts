@@ -1,0 +1,19 @@
+import { MigrationError } from '../lib/store/migrate';
+import { log } from './log';
+import { SettingsError, settings } from './settings';
+import { closeStore, store } from './store';
+
+/** Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot. */
+export async function startUp(): Promise<void> {
+  try {
+    const { databaseUrl } = settings();
+    const { kind } = await store();
+    log.info({ database: kind, from: databaseUrl === null ? 'the data directory' : 'DATABASE_URL' }, 'ready');
+  } catch (error) {
+    const known = error instanceof SettingsError || error instanceof MigrationError;
+    process.stderr.write(`\n${known ? error.message : `The database cannot be opened: ${String(error)}`}\n`);
+    process.exit(1);
+  }
+  // Next answers what is under way before it ends; the file is closed after that, as the very last thing.
+  process.once('beforeExit', () => void closeStore());
+}
