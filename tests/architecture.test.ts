@@ -64,6 +64,7 @@ const PACKAGES: Readonly<Record<string, RegExp>> = {
   app: /^(?!vitest|@testing-library|fast-check|playwright)/,
   components: /^(react|react-dom|next)(\/|$)/,
   wall: /^(zod|@noble\/hashes)(\/|$)/,
+  classes: /^@noble\/hashes(\/|$)/,
   store: /^(zod|kysely|pg|better-sqlite3|node:(crypto|fs|path))(\/|$)/,
   generate: /^(pure-rand|@noble\/hashes)(\/|$)/,
   marking: /^(munkres|pure-rand)(\/|$)/,
