@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Store } from './database';
 import { guardAppendOnly } from './migrations/append-only';
 import { makeFirstTables } from './migrations/first-tables';
+import { indexScores } from './migrations/mark-book';
 
 interface Migration {
   readonly name: string;
@@ -12,6 +13,7 @@ interface Migration {
 const MIGRATIONS: readonly Migration[] = [
   { name: 'first tables', run: makeFirstTables },
   { name: 'append only', run: guardAppendOnly },
+  { name: 'scores by the page', run: indexScores },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;
