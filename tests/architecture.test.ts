@@ -56,6 +56,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'house',
     'store',
     'components',
+    // For the version that the health page tells.
+    'package.json',
   ],
 };
 

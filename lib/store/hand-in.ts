@@ -1,3 +1,4 @@
+import { minutesFor, type SetWorkSpec } from '../classes/set-work';
 import { appendAudit } from './audit';
 import type { Store } from './database';
 import { type Receipt, receiptOf, sha256Of } from './receipt';
@@ -150,15 +151,20 @@ async function keepResult(db: Store['db'], { attempt, at }: HandIn, graded: Grad
     .execute();
 }
 
-/** The server's clock decides; a hand-in exactly at the end of the grace is in time. */
+/** The server's clock decides; a hand-in exactly at the end of the grace is in time. A time limit is grace added too. */
 async function isLate(db: Store['db'], attempt: string, at: number): Promise<boolean> {
   const work = await db
     .selectFrom('attempt')
     .innerJoin('set_work', 'set_work.id', 'attempt.set_work_id')
-    .select(['due_at', 'grace_ms'])
+    .innerJoin('learner', 'learner.id', 'attempt.learner_id')
+    .select(['due_at', 'grace_ms', 'spec', 'started_at', 'time_factor'])
     .where('attempt.id', '=', attempt)
     .executeTakeFirst();
-  return work !== undefined && work.due_at !== null && at > work.due_at + work.grace_ms;
+  if (work === undefined) return false;
+  const { minutes } = JSON.parse(work.spec) as Partial<SetWorkSpec>;
+  const allowed = minutesFor({ minutes: minutes ?? null }, work.time_factor);
+  const ends = [work.due_at, allowed === null ? null : work.started_at + allowed * 60_000];
+  return ends.some((end) => end !== null && at > end + work.grace_ms);
 }
 
 /** The receipt when this hand-in is here already, null when its attempt is open. @throws HandInError for all else. */

@@ -15,6 +15,7 @@ export class StoreProblem extends Error {
 const SQLITE_NUMBERS: Readonly<Record<number, string>> = {
   5: 'SQLITE_BUSY',
   6: 'SQLITE_LOCKED',
+  7: 'SQLITE_NOMEM',
   8: 'SQLITE_READONLY',
   10: 'SQLITE_IOERR',
   11: 'SQLITE_CORRUPT',
@@ -28,9 +29,9 @@ const SQLITE_NUMBERS: Readonly<Record<number, string>> = {
 const TROUBLES: readonly (readonly [RegExp, StoreTrouble])[] = [
   [/^(SQLITE_FULL|53100|ENOSPC|EDQUOT)/, 'full'],
   [/^(SQLITE_READONLY|SQLITE_CANTOPEN|25006|EROFS|EACCES|EPERM)/, 'read-only'],
-  [/^(SQLITE_BUSY|SQLITE_LOCKED|40001|40P01|55P03|57014|53300|53200)/, 'busy'],
+  [/^(SQLITE_BUSY|SQLITE_LOCKED|SQLITE_NOMEM|40|53|55P03|57014)/, 'busy'],
   [/^(SQLITE_CORRUPT|SQLITE_NOTADB|XX00)/, 'damaged'],
-  [/^(SQLITE_IOERR|57P|08|58|3D000|28|ECONN|ENOTFOUND|EAI_AGAIN|ETIMEDOUT|EPIPE)/, 'unreachable'],
+  [/^(SQLITE_IOERR|57P|08|58|3D000|28|ECONN|EHOST|ENOTFOUND|EAI_AGAIN|ETIMEDOUT|EPIPE)/, 'unreachable'],
 ];
 
 /** The driver's own code of an error, in one spelling for both SQLite drivers; undefined for what is not from a driver. */
@@ -40,7 +41,7 @@ export function driverCodeOf(error: unknown): string | undefined {
   if (typeof errcode === 'number') return SQLITE_NUMBERS[errcode % 256] ?? `SQLITE_${errcode}`;
   if (typeof code === 'string') return code;
   // The pool of PostgreSQL connections has no codes of its own.
-  return /Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error/.test(
+  return /Connection terminated|timeout exceeded when trying to connect|Query read timeout|Client has encountered a connection error/.test(
     error.message,
   )
     ? 'ECONNRESET'
