@@ -37,18 +37,17 @@ export const ACCESS = {
   '/join/[code]': 'anyone',
   '/my-data': 'learner',
   '/desk/people': 'owner',
+  '/desk/groups/[group]/instructors': 'lead',
   'POST /api/people/set-up': 'anyone',
   'POST /api/people/sign-in': 'anyone',
   'POST /api/people/sign-out': 'anyone',
-  'GET /api/people/who': 'anyone',
   'POST /api/people/invite': 'owner',
   'POST /api/people/reset-link': 'owner',
   'POST /api/people/new-password': 'anyone',
   'POST /api/people/end-sessions': 'owner',
   'POST /api/people/co-instructor': 'lead',
   'POST /api/people/reset-pin': 'instructor',
-  'POST /api/join/choose': 'anyone',
-  'POST /api/join/sign-in': 'anyone',
+  'POST /api/join/enter': 'anyone',
   'GET /api/join/my-data': 'learner',
   'POST /api/join/delete-my-data': 'learner',
 
@@ -72,6 +71,16 @@ export const ACCESS = {
   '/desk/work/[work]/walls/[place]': 'instructor',
   '/desk/work/[work]/show': 'instructor',
   '/desk/learners/[learner]': 'instructor',
+  'GET /api/book/marks/[work]/[place]': 'instructor',
+  'POST /api/book/override': 'instructor',
+  'POST /api/book/comment': 'instructor',
+  'POST /api/book/release': 'instructor',
+  'POST /api/book/mark-again': 'instructor',
+  'POST /api/book/calendar-link': 'instructor',
+  'GET /api/export/[group]/[file]': 'instructor',
+  'GET /api/export/schema/mark-book-1.json': 'anyone',
+  // The token is the secret: a calendar program cannot sign in.
+  'GET /api/calendar/[token]': 'anyone',
 } as const satisfies Readonly<Record<string, Rule>>;
 
 export type Route = keyof typeof ACCESS;

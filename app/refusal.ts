@@ -4,7 +4,7 @@ import type * as z from 'zod';
 export class Refusal extends Error {
   override name = 'Refusal';
   constructor(
-    readonly status: 400 | 401 | 403 | 404 | 409 | 413 | 415 | 422 | 429 | 503,
+    readonly status: 400 | 401 | 403 | 404 | 409 | 410 | 413 | 415 | 422 | 429 | 503,
     readonly problem: string,
     readonly fields: Readonly<Record<string, string>> = {},
     /** After how many seconds to come back. */
