@@ -21,7 +21,7 @@ export async function runChecks({ browser }) {
   const lint = await one('lint and format', () =>
     runTool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', '--max-diagnostics=100', '.']),
   );
-  const tests = await vitest('tests without a browser', ['node', 'dom'], {});
+  const tests = await vitest('tests without a browser', ['node', 'dom', 'store'], {});
   const build = await one('build', ensureBuilt);
   const pages = browser ? await browserTests(build.failed === 0) : emptyTally();
 
