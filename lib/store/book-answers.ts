@@ -5,7 +5,7 @@ import { parseStoredResults, wallAnswerOf } from './stored-results';
 /** Whose answers. `latest` keeps to the hand-ins made last: a big group has more than a page can read. */
 export type Whose = { readonly latest?: number } & (
   | { readonly work: string }
-  | { readonly learner: string }
+  | { readonly learners: readonly string[] }
   | { readonly group: string }
 );
 
@@ -32,7 +32,7 @@ export async function attemptAnswers(db: Store['db'], whose: Whose): Promise<rea
     .orderBy('a.handed_in_at', 'desc')
     .orderBy('a.id');
   if ('work' in whose) query = query.where('a.set_work_id', '=', whose.work);
-  if ('learner' in whose) query = query.where('a.learner_id', '=', whose.learner);
+  if ('learners' in whose) query = query.where('a.learner_id', 'in', whose.learners);
   if ('group' in whose) query = query.where('l.group_id', '=', whose.group);
   if (whose.latest !== undefined) query = query.limit(whose.latest);
   const attempts = await query.execute();

@@ -12,7 +12,7 @@ export interface BookWork {
   readonly releasedAt: number | null;
 }
 
-/** The latest hand-in of a learner for a work. */
+/** One hand-in of a learner. */
 export interface BookCell {
   readonly attempt: string;
   /** Which try, from 1. */
@@ -30,7 +30,7 @@ export interface BookCell {
 export interface BookRow {
   readonly learner: string;
   readonly name: string;
-  /** By work; a work with nothing handed in has none. */
+  /** By work, the latest hand-in; a work with nothing handed in has none. */
   readonly cells: ReadonlyMap<string, BookCell>;
 }
 
@@ -65,6 +65,12 @@ export function bookWorkOf(
     dueAt: row.due_at,
     releasedAt: row.released_at,
   };
+}
+
+/** The group's name; empty when there is no such group. */
+export async function groupName(db: Store['db'], group: string): Promise<string> {
+  const row = await db.selectFrom('learning_group').select('name').where('id', '=', group).executeTakeFirst();
+  return row?.name ?? '';
 }
 
 /** How many learners the group has, those removed left out. */
@@ -105,11 +111,11 @@ export async function bookRows(
 }
 
 /** All rows of a group's mark book, a few hundred in memory at a time. */
-export async function* allBookRows(db: Store['db'], group: string): AsyncGenerator<BookRow> {
+export async function* allBookRows(db: Store['db'], group: string): AsyncGenerator<readonly BookRow[]> {
   let from: From = { offset: 0 };
   for (;;) {
     const rows: readonly BookRow[] = await bookRows(db, group, from, STREAM_PAGE);
-    yield* rows;
+    if (rows.length > 0) yield rows;
     const last = rows[rows.length - 1];
     if (last === undefined || rows.length < STREAM_PAGE) return;
     from = { afterName: last.name };
@@ -120,6 +126,20 @@ async function cellsOf(
   db: Store['db'],
   learners: readonly string[],
 ): Promise<ReadonlyMap<string, ReadonlyMap<string, BookCell>>> {
+  const byLearner = new Map<string, Map<string, BookCell>>();
+  // In the order of the tries: the last one stays.
+  for (const { learner, work, ...cell } of await handInsOf(db, learners)) {
+    const cells = byLearner.get(learner) ?? new Map<string, BookCell>();
+    byLearner.set(learner, cells.set(work, cell));
+  }
+  return byLearner;
+}
+
+/** All hand-ins of some learners, in the order of the tries. */
+export async function handInsOf(
+  db: Store['db'],
+  learners: readonly string[],
+): Promise<readonly (BookCell & { readonly learner: string; readonly work: string })[]> {
   const attempts = await db
     .selectFrom('attempt as a')
     .leftJoin('result_version as r', (join) =>
@@ -158,21 +178,16 @@ async function cellsOf(
     .orderBy('o.id')
     .execute();
   const overridden = new Map(overrides.map(({ attempt_id, score }) => [attempt_id, score]));
-  const byLearner = new Map<string, Map<string, BookCell>>();
-  // In the order of the tries: the last one stays.
-  for (const row of attempts) {
-    const cells = byLearner.get(row.learner_id) ?? new Map<string, BookCell>();
-    byLearner.set(row.learner_id, cells);
-    cells.set(row.set_work_id, {
-      attempt: row.id,
-      number: row.number,
-      state: row.state,
-      late: row.late === 1,
-      handedInAt: row.handed_in_at,
-      score: overridden.get(row.id) ?? row.score,
-      overridden: overridden.has(row.id),
-      version: row.version ?? 0,
-    });
-  }
-  return byLearner;
+  return attempts.map((row) => ({
+    learner: row.learner_id,
+    work: row.set_work_id,
+    attempt: row.id,
+    number: row.number,
+    state: row.state,
+    late: row.late === 1,
+    handedInAt: row.handed_in_at,
+    score: overridden.get(row.id) ?? row.score,
+    overridden: overridden.has(row.id),
+    version: row.version ?? 0,
+  }));
 }
