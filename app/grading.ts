@@ -2,9 +2,20 @@ import { CATALOGUE } from '../lib/inspect/catalogue';
 import { type Explanation, explainMark } from '../lib/inspect/explain';
 import { CHECKS, type CheckId, type Finding } from '../lib/inspect/finding';
 import { inspect } from '../lib/inspect/inspect';
-import type { RuleSetId } from '../lib/limits/limit';
+import { toleranceOf } from '../lib/instruments/tolerance';
+import type { LimitKind, RuleSetId } from '../lib/limits/limit';
+import { ACTS, type Act, rightActOf } from '../lib/marking/act';
+import {
+  type Answer,
+  type AnswerVerdicts,
+  countFiveMarks,
+  type FiveMarks,
+  judgeAnswer,
+  LIMIT_KINDS,
+  MISSED,
+} from '../lib/marking/five-marks';
 import type { PlacedMark, Sure } from '../lib/marking/mark';
-import { matchMarks } from '../lib/marking/match';
+import { type MatchResult, matchMarks } from '../lib/marking/match';
 import { scoreWall } from '../lib/marking/wall-score';
 import type { Wall } from '../lib/wall/model';
 import { type Part, partsOf } from '../lib/wall/parts';
@@ -14,6 +25,10 @@ export interface RawMark {
   readonly part: string;
   readonly fault: string;
   readonly sure?: number;
+  /** In the unit of the fault's measure: mm, %, minutes, mm per m … */
+  readonly reading?: number;
+  readonly kind?: LimitKind;
+  readonly act?: Act;
 }
 
 export interface FindingResult {
@@ -21,12 +36,20 @@ export interface FindingResult {
   readonly outcome: 'found' | 'wrong name' | 'missed';
   /** Index of the mark that found it. */
   readonly mark: number | null;
+  /** What else was said of it, from its marks together, and how that stands. */
+  readonly answer: Answer;
+  readonly verdicts: AnswerVerdicts;
+  /** How near a reading has to come, in the finding's unit. */
+  readonly within: number;
+  readonly rightAct: Act;
 }
 
 export interface MarkResult {
   readonly mark: PlacedMark;
-  readonly outcome: 'found' | 'wrong name' | 'repeat' | 'false';
-  /** Only for a false mark. */
+  readonly answer: Answer;
+  /** 'left': a look-alike, and the reader said to leave it. It costs nothing, once for each look-alike. */
+  readonly outcome: 'found' | 'wrong name' | 'repeat' | 'false' | 'left';
+  /** Only for a mark that is false or left. */
   readonly explanation: Explanation | null;
 }
 
@@ -37,6 +60,7 @@ export interface Result {
   readonly capped: string | null;
   readonly findings: readonly FindingResult[];
   readonly marks: readonly MarkResult[];
+  readonly parts: FiveMarks;
 }
 
 /** A hand-in that cannot be marked: the message says which mark and why. Nothing is marked. */
@@ -52,31 +76,101 @@ const MOST_NAMES_A_PART = 2;
 
 /** Marks a hand-in against the key of a wall. @throws GradingError for an unknown part or fault, or too many marks. */
 export function grade(wall: Wall, rules: RuleSetId, rawMarks: readonly RawMark[]): Result {
-  const marks = placeMarks(wall, rawMarks);
+  const placed = placeMarks(wall, rawMarks);
+  const answers = rawMarks.map(readAnswer);
   const findings = inspect(wall, rules);
-  const match = matchMarks(findings, marks, SLACK);
-  const { score, reason } = scoreWall(findings, match);
+  const match = matchMarks(findings, placed, SLACK);
+  const marks = markResults(wall, rules, placed, answers, match);
+  const left = marks.filter(({ outcome }) => outcome === 'left').length;
+  const { score, reason } = scoreWall(findings, { ...match, falseMarks: match.falseMarks - left });
+  const results = findings.map((finding, index) => findingResult(finding, index, placed, answers, match));
   return {
     score,
     capped: reason,
-    findings: findings.map((finding, index) => {
-      const result = match.findings[index];
-      const found = result?.outcome === 'found';
-      return {
-        finding,
-        outcome: found ? (result.rightName ? 'found' : 'wrong name') : 'missed',
-        mark: result?.mark ?? null,
-      };
-    }),
-    marks: marks.map((mark, index) => {
-      const outcome = match.marks[index]?.outcome ?? 'false';
-      const explains = outcome === 'false' && isCheck(mark.fault);
-      return {
-        mark,
-        outcome,
-        explanation: explains ? explainMark(wall, rules, mark.part, mark.fault as CheckId) : null,
-      };
-    }),
+    findings: results,
+    marks,
+    parts: countFiveMarks(
+      results.map(({ verdicts }) => verdicts),
+      left,
+    ),
+  };
+}
+
+function findingResult(
+  finding: Finding,
+  index: number,
+  placed: readonly PlacedMark[],
+  answers: readonly Answer[],
+  match: MatchResult,
+): FindingResult {
+  const { hazard, reach } = CATALOGUE[finding.check];
+  const rightAct = rightActOf(hazard, reach);
+  const { within } = toleranceOf(finding.check, finding.unit);
+  const result = match.findings[index];
+  const shared = { finding, within, rightAct, mark: result?.mark ?? null };
+  if (result?.outcome !== 'found') return { ...shared, outcome: 'missed', answer: {}, verdicts: MISSED };
+  const answer = answerTo(finding, index, placed, answers, match);
+  return {
+    ...shared,
+    outcome: result.rightName ? 'found' : 'wrong name',
+    answer,
+    verdicts: judgeAnswer(finding, result.rightName, answer, within, rightAct),
+  };
+}
+
+/** What all marks of one finding say of it: those that name it first, and of these the first that says anything. */
+function answerTo(
+  finding: Finding,
+  index: number,
+  placed: readonly PlacedMark[],
+  answers: readonly Answer[],
+  match: MatchResult,
+): Answer {
+  const mine = [...placed.keys()].filter((mark) => match.marks[mark]?.finding === index);
+  const naming = mine.filter((mark) => placed[mark]?.fault === finding.check);
+  // What is said first stands: a later one does not put it right.
+  return Object.assign({}, ...[...naming, ...mine].reverse().map((mark) => answers[mark]));
+}
+
+function markResults(
+  wall: Wall,
+  rules: RuleSetId,
+  placed: readonly PlacedMark[],
+  answers: readonly Answer[],
+  match: MatchResult,
+): readonly MarkResult[] {
+  // Each look-alike once: else a wall of rough units could be covered with marks that cost nothing.
+  const leftAlone = new Set<string>();
+  return placed.map((mark, index) => {
+    const outcome = match.marks[index]?.outcome ?? 'false';
+    const answer = answers[index] ?? {};
+    if (outcome !== 'false' || !isCheck(mark.fault)) return { mark, answer, outcome, explanation: null };
+    const explanation = explainMark(wall, rules, mark.part, mark.fault);
+    const { lookAlike } = explanation;
+    const isLeft = answer.act === 'leave' && lookAlike !== null && !leftAlone.has(lookAlike);
+    if (isLeft) leftAlone.add(lookAlike);
+    return { mark, answer, outcome: isLeft ? 'left' : 'false', explanation };
+  });
+}
+
+/** A reading farther off than this is a slip of the finger. */
+const MOST_READ = 1_000_000;
+
+function readAnswer({ reading, kind, act }: RawMark, index: number): Answer {
+  const where = `marks.${index}`;
+  if (reading !== undefined && !(Math.abs(reading) <= MOST_READ)) {
+    throw new GradingError(`${where}.reading: ${shortened(reading)} is not a number up to ${MOST_READ}`);
+  }
+  if (kind !== undefined && !LIMIT_KINDS.includes(kind)) {
+    throw new GradingError(`${where}.kind: "${shortened(kind)}" is not one of ${LIMIT_KINDS.join(', ')}`);
+  }
+  if (act !== undefined && !ACTS.includes(act)) {
+    throw new GradingError(`${where}.act: "${shortened(act)}" is not one of ${ACTS.join(', ')}`);
+  }
+  return {
+    ...(reading === undefined ? {} : { reading }),
+    ...(kind === undefined ? {} : { kind }),
+    ...(act === undefined ? {} : { act }),
   };
 }
 

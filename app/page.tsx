@@ -61,8 +61,8 @@ export default function StartPage() {
         <section aria-labelledby="apprentice">
           <h2 id="apprentice">You are learning the trade</h2>
           <p>
-            Read a <Link href="/lessons">lesson</Link>, or start with one topic. The first walls have one
-            fault at most, and it is easy to see.
+            Read a <Link href="/lessons">lesson</Link>, choose a <Link href="/practise">way to practise</Link>
+            , or start with one topic. The first walls have one fault at most, and it is easy to see.
           </p>
           <ul className={styles.topics}>
             {TOPICS.map((topic) => (

@@ -7,6 +7,7 @@ import { usePathname } from 'next/navigation';
 const PLACES = [
   { href: '/lessons', label: 'Lessons' },
   { href: '/walls', label: 'Walls' },
+  { href: '/practise', label: 'Practise' },
   { href: '/limits', label: 'Limits' },
   { href: '/safety', label: 'Safety' },
 ] as const;

@@ -17,7 +17,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   // Names of the checks, so that a topic can say which faults it asks for. Nothing that runs: the key stays independent.
   generate: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
   inspect: ROOMS_BELOW_WALL,
-  instruments: ROOMS_BELOW_WALL,
+  // Names of the checks, to say how near a reading has to come.
+  instruments: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
   views: ROOMS_BELOW_WALL,
   questions: ['trade', 'limits'],
   marking: ['limits', 'inspect/finding'],

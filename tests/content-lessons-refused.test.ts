@@ -51,6 +51,7 @@ describe('refused with file and line', () => {
     ['a component', '<Bogus />', 'there is no component <Bogus>'],
     ['an element of HTML', '<div>x</div>', 'there is no component <div>'],
     ['a limit', '<Limit id="tie-with" />', 'there is no limit "tie-with"'],
+    ['a rule set', '<Limit id="tie-width" rules="mars" />', 'there is no rule set "mars"'],
     ['a fault', '<Fault id="ghost" />', 'there is no fault "ghost"'],
     ['a source', '<Source id="my-uncle" />', 'there is no source "my-uncle"'],
     ['a term', 'A <Term id="tye">tie</Term>.', 'there is no term "tye"'],

@@ -20,7 +20,7 @@ export default function GlossaryPage() {
         The first name is the one used in North America. Where Britain says it in another way, that follows.
       </p>
       <div className={styles.terms}>
-        {GLOSSARY.map(({ id, american, british, means }) => {
+        {GLOSSARY.map(({ id, american, british, means, picture }) => {
           const svg = drawTerm(id);
           return (
             <section key={id} id={id} className={styles.entry}>
@@ -35,7 +35,11 @@ export default function GlossaryPage() {
                 // biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize
                 <img
                   src={`/lessons/pictures/${termFile(id)}`}
-                  alt={`Drawing of a wall with a ${american} ringed`}
+                  alt={
+                    picture === undefined
+                      ? `Sketch: ${american}`
+                      : `Drawing of a wall with a ${american} ringed`
+                  }
                   loading="lazy"
                   {...sizeOf(svg)}
                 />

@@ -7,6 +7,7 @@ import { svgBox } from '../../lib/views/svg-nodes';
 import type { WallKind } from '../../lib/wall/model';
 import { partsOf } from '../../lib/wall/parts';
 import { entryOf } from './glossary';
+import { sketchOf } from './sketches/sketches';
 
 const KINDS: Readonly<Record<'plain' | 'window' | 'corner' | 'gable', WallKind>> = {
   plain: 'plain-panel',
@@ -29,10 +30,12 @@ export function termOfFile(file: string): string {
   return /^term\.([a-z-]+)\.svg$/.exec(file)?.[1] ?? '';
 }
 
-/** The thing a word means, ringed on a sound wall; undefined for a word without a picture. */
+/** The thing a word means: ringed on a sound wall, else sketched. Undefined for what is no word of ours. */
 export function drawTerm(id: string): string | undefined {
-  const picture = entryOf(id)?.picture;
-  if (picture === undefined) return undefined;
+  const entry = entryOf(id);
+  if (entry === undefined) return undefined;
+  const { picture } = entry;
+  if (picture === undefined) return sketchOf(id, entry.american);
   const plan = planWith(KINDS[picture.of], 'anchored', 'canada', [], SEED);
   const wall = layPlan({ ...plan, lookAlikes: [], mortarTone: 0 });
   const fitting = [...partsOf(wall).values()].filter(({ kind }) => kind === picture.part);

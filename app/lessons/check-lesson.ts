@@ -2,6 +2,7 @@ import { DRAWINGS } from '../../components/trade/drawings';
 import { TOPICS } from '../../lib/generate/topics';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
+import { RULE_SETS } from '../../lib/limits/limit';
 import { ALL_LIMITS } from '../../lib/limits/limits';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
 import { isTerm } from '../glossary/glossary';
@@ -39,7 +40,11 @@ type Said = Readonly<Record<string, string>>;
 
 /** What is wrong with a component as it is used, or undefined. */
 const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> = {
-  Limit: ({ id = '' }) => unknown('limit', id, (known) => ALL_LIMITS.some((limit) => limit.id === known)),
+  Limit: ({ id = '', rules }) =>
+    unknown('limit', id, (known) => ALL_LIMITS.some((limit) => limit.id === known)) ??
+    (rules === undefined
+      ? undefined
+      : unknown('rule set', rules, (known) => RULE_SETS.some((set) => set === known))),
   Source: ({ id = '' }) => unknown('source', id, (known) => SOURCES.some(({ key }) => key === known)),
   Term: ({ id = '' }) => unknown('term', id, isTerm),
   Fault: ({ id = '' }) => unknown('fault', id, (known) => CHECKS.some((check) => check === known)),

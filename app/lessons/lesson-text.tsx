@@ -3,7 +3,9 @@ import type { ReactNode } from 'react';
 import { DrawingSlot } from '../../components/lesson/drawing-slot';
 import { LessonCaution, SourceLink, TermLink } from '../../components/lesson/lesson-words';
 import { LimitAnswer } from '../../components/lesson/limit-answer';
-import { PractiseLink, QuestionsLink } from '../../components/lesson/practise-link';
+import { PractiseLink } from '../../components/lesson/practise-link';
+import { QuestionsSlot } from '../../components/lesson/questions-slot';
+import { DRAWINGS } from '../../components/trade/drawings';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
@@ -25,12 +27,13 @@ const COMPONENTS = {
     const check = CHECKS.find((each) => each === id);
     return <strong>{check === undefined ? id : CATALOGUE[check].name}</strong>;
   },
-  Drawing: DrawingSlot,
-  Questions: (props: { readonly topic: string; readonly children: ReactNode }) => (
-    <p>
-      <QuestionsLink topic={props.topic}>{props.children}</QuestionsLink>
-    </p>
-  ),
+  Drawing: ({ name }: { readonly name: string }) => {
+    const drawing = DRAWINGS.find((each) => each.name === name);
+    return drawing === undefined ? null : (
+      <DrawingSlot name={drawing.name} title={drawing.title} summary={drawing.summary} />
+    );
+  },
+  Questions: QuestionsSlot,
   Practise: (props: { readonly topic: string; readonly kind?: string; readonly children: ReactNode }) => (
     <p>
       <PractiseLink

@@ -18,8 +18,6 @@ export interface OpenWall {
   readonly unitFrom: (unit: string, by: number) => string;
   /** The unit nearest above (`by` 1) or below (-1) it; itself where there is no such course. */
   readonly courseFrom: (unit: string, by: number) => string;
-  /** What a lifted unit's back shows, in words; null on walls whose units are not stuck on. */
-  readonly backOf: (unit: string) => string | null;
 }
 
 export function openWall(brief: Brief): OpenWall {
@@ -45,10 +43,6 @@ export function openWall(brief: Brief): OpenWall {
       if (!from) return id;
       const next = units.filter((each) => each.panel === from.panel && each.course === from.course + by);
       return nearestTo(next, from.x + from.length / 2) ?? id;
-    },
-    backOf: (id) => {
-      const back = survey.panels.flatMap(({ placed }) => placed).find(({ unit }) => unit.id === id)?.back;
-      return back ? `Back covered: ${Math.round((back.covered / back.area) * 100)} %` : null;
     },
   };
 }

@@ -1,39 +1,63 @@
 import type { LastLook } from '../../components/practice/review';
 import type { Finding } from '../../lib/inspect/finding';
-import { cutsOf, type View, viewsOf } from '../../lib/views/view';
+import { cutsOf, undersidesOf, type View, viewsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 
-/** A view as the reader chooses it. */
+/** A view as the reader chooses it: first the look, then the place, where a look has several. */
 export interface ViewChoice {
   readonly value: string;
+  readonly look: string;
+  /** The place within the look. */
   readonly label: string;
 }
 
-/** The views of a wall by key: 'front', 'before-cover', 'cut:A-ledge', 'behind' (of the unit picked). */
+/**
+ * The views of a wall in the order a competent person takes them, by key: 'afar', 'front', 'side-light', 'side:A', 'cut:A-ledge',
+ * 'above:A', 'below:A', 'behind' (of the unit picked), 'before-cover'. The first three are the front, from another distance or in
+ * another light. The mixing tickets stand under the wall.
+ */
 export function viewChoices(wall: Wall): readonly ViewChoice[] {
   const kinds = viewsOf(wall);
   const several = wall.panels.length > 1;
+  const named = (title: string) => (several ? title : title.replace(/, wall .*$/, ''));
+  const panels = wall.panels.map(({ id }) => id);
   return [
-    { value: 'front', label: 'Front' },
+    { value: 'afar', look: 'From afar', label: '' },
+    { value: 'front', look: 'Up close', label: '' },
+    { value: 'side-light', look: 'Side light', label: '' },
+    ...panels.map((id) => ({
+      value: `side:${id}`,
+      look: 'From the side',
+      label: several ? `Wall ${id}` : 'Whole height',
+    })),
     ...cutsOf(wall).map(({ title, support }) => ({
       value: `cut:${support}`,
-      label: cutLabel(title, several),
+      look: 'From the side',
+      label: named(title),
     })),
-    ...(kinds.includes('before-cover') ? [{ value: 'before-cover', label: 'Before cover' }] : []),
-    ...(kinds.includes('behind') ? [{ value: 'behind', label: 'Behind a unit' }] : []),
+    ...panels.map((id) => ({ value: `above:${id}`, look: 'From above', label: `Wall ${id}` })),
+    ...undersidesOf(wall).map(({ at, title }) => ({
+      value: `below:${at}`,
+      look: 'From below',
+      label: named(title),
+    })),
+    ...(kinds.includes('behind') ? [{ value: 'behind', look: 'Behind a unit', label: '' }] : []),
+    ...(kinds.includes('before-cover') ? [{ value: 'before-cover', look: 'Before cover', label: '' }] : []),
   ];
 }
 
-/** 'Over window, wall A' -> 'Cut over window': the panel is named only where there are several. */
-function cutLabel(title: string, several: boolean): string {
-  const name = several ? title.replace(', wall ', ' ') : title.replace(/, wall .*$/, '');
-  return `Cut: ${name.toLowerCase().replace(/ ([a-z])$/, (panel) => panel.toUpperCase())}`;
-}
-
+/** The view of a key; a cut and a course are in the middle until the reader moves them. */
 export function viewOf(key: string, unit: string, wall: Wall): View {
+  const [kind, place = ''] = key.split(':');
   const cut = cutsOf(wall).find(({ support }) => key === `cut:${support}`);
   if (cut) return { kind: 'section', at: cut.at, support: cut.support };
-  if (key === 'behind') return { kind: 'behind', unit };
+  if (kind === 'behind') return { kind: 'behind', unit };
+  if (kind === 'below') return { kind: 'below', at: place };
+  const panel = wall.panels.find(({ id }) => id === place);
+  if (panel && kind === 'side') return { kind: 'side-section', panel: panel.id, x: panel.length / 2 };
+  if (panel && kind === 'above') {
+    return { kind: 'above', panel: panel.id, course: Math.ceil(panel.courses / 2) };
+  }
   return key === 'before-cover' ? { kind: 'before-cover' } : { kind: 'front' };
 }
 

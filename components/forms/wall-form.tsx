@@ -18,15 +18,18 @@ export interface WallFormField {
 
 /** Asks for a new wall. Works without script; what was typed stays in place when something is wrong. */
 export function WallForm(props: {
+  /** The page the form leads to, and what its button says. */
+  readonly action: string;
+  readonly send: string;
   readonly fields: readonly WallFormField[];
   readonly typed: Readonly<Record<string, string>>;
   readonly problems: readonly FieldProblem[];
   readonly mostSeed: number;
 }) {
-  const { fields, typed, problems, mostSeed } = props;
+  const { action, send, fields, typed, problems, mostSeed } = props;
   const problemOf = (field: string) => problems.find((each) => each.field === field)?.problem ?? null;
   return (
-    <form method="get" action="/walls" className={styles.wall}>
+    <form method="get" action={action} className={styles.wall}>
       {fields.map(({ name, label, choices }) => (
         <p key={name} className={styles.field}>
           <label htmlFor={name}>{label}</label>
@@ -57,7 +60,7 @@ export function WallForm(props: {
       </p>
       <p className={styles.send}>
         <button type="submit" className="button">
-          Lay the wall
+          {send}
         </button>
       </p>
     </form>

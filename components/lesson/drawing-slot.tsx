@@ -3,18 +3,21 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import { DrawingByName } from '../trade/drawing-by-name';
-import { DRAWINGS, type DrawingName } from '../trade/drawings';
+import type { DrawingName } from '../trade/drawings';
 import styles from './lesson.module.css';
 
 /** A drawing that computes, fetched when the reader opens it. Without script the text says what it is; the lesson stands without it. */
-export function DrawingSlot({ name }: { readonly name: DrawingName }) {
+export function DrawingSlot(props: {
+  readonly name: DrawingName;
+  readonly title: string;
+  readonly summary: string;
+}) {
+  const { name, title, summary } = props;
   const [isOpen, setOpen] = useState(false);
-  const drawing = DRAWINGS.find((each) => each.name === name);
-  if (drawing === undefined) return null;
   return (
     <div className={styles.slot}>
       <p>
-        <strong>Try it: {drawing.title}.</strong> {drawing.summary}
+        <strong>Try it: {title}.</strong> {summary}
       </p>
       {isOpen ? (
         <DrawingByName name={name} />

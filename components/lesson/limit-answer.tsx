@@ -14,18 +14,18 @@ interface Alike {
 
 /**
  * One limit, by every rule set. The style sheet shows only the one in use where a script can set it (html[data-rules]); without
- * script all of them stand side by side.
+ * script all of them stand side by side. `rules`: shown by that rule set alone, whichever is in use (for a comparison in the text).
  */
-export function LimitAnswer({ id }: { readonly id: string }) {
-  const rows = alike(id);
+export function LimitAnswer({ id, rules }: { readonly id: string; readonly rules?: string }) {
+  const rows = alike(id).filter(({ sets }) => rules === undefined || sets.some((set) => set === rules));
   const named = ALL_LIMITS.find((limit) => limit.id === id);
   return (
     <div className={styles.limit}>
       <p className={styles.quantity}>{named === undefined ? id : keepTogether(named.quantity)}</p>
       <dl className={styles.rows}>
         {rows.map(({ sets, limit }) => (
-          <div key={sets[0]} className={styles.row} data-for={sets.join(' ')}>
-            <dt>{sets.map(ruleSetTitle).join('; ')}</dt>
+          <div key={sets[0]} className={styles.row} data-for={rules ? RULE_SETS.join(' ') : sets.join(' ')}>
+            <dt>{(rules ? sets.filter((set) => set === rules) : sets).map(ruleSetTitle).join('; ')}</dt>
             <dd>
               {limit === undefined ? 'No figure in this rule set.' : <Asked limit={limit} sets={sets} />}
             </dd>

@@ -1,12 +1,19 @@
 import { CHECKS } from '../../lib/inspect/finding';
+import { INSTRUMENTS } from '../../lib/instruments/instrument';
+import { READING_UNITS } from '../../lib/instruments/reading';
+import { ACTS } from '../../lib/marking/act';
+import { LIMIT_KINDS } from '../../lib/marking/five-marks';
+import type { NotedReading } from './notebook';
 import type { Mark, Phase, Work } from './practice-state';
 
-const VERSION = 1;
+/** 1 had marks only, without openings-up and notebook: still read. */
+const VERSION = 2;
+const READ_VERSIONS: readonly unknown[] = [1, VERSION];
 const PHASES: readonly Phase[] = ['looking', 'review', 'handed in'];
 
 /** The work on a wall as text for the browser to keep. */
-export function formatWork({ marks, saysSound, phase }: Work): string {
-  return JSON.stringify({ version: VERSION, marks, saysSound, phase });
+export function formatWork({ marks, saysSound, phase, opened, readings }: Work): string {
+  return JSON.stringify({ version: VERSION, marks, saysSound, phase, opened, readings });
 }
 
 /** Reads kept work back. Null for anything that is not work on a wall with these parts: it is then left alone. */
@@ -18,19 +25,57 @@ export function parseWork(text: string | null, isPart: (id: string) => boolean):
   } catch {
     return null;
   }
-  if (!isRecord(loose) || loose.version !== VERSION || !Array.isArray(loose.marks)) return null;
-  const marks = loose.marks.flatMap((mark: unknown) => parseMark(mark, isPart) ?? []);
+  if (!isRecord(loose) || !READ_VERSIONS.includes(loose.version)) return null;
+  const marks = allOf(loose.marks, (mark) => parseMark(mark, isPart));
+  const opened = allOf(loose.opened ?? [], (unit) =>
+    typeof unit === 'string' && isPart(unit) ? unit : null,
+  );
+  const readings = allOf(loose.readings ?? [], (reading) => parseReading(reading, isPart));
   const phase = PHASES.find((each) => each === loose.phase);
-  if (marks.length !== loose.marks.length || phase === undefined) return null;
-  return { marks, saysSound: loose.saysSound === true && marks.length === 0, phase };
+  if (marks === null || opened === null || readings === null || phase === undefined) return null;
+  return { marks, saysSound: loose.saysSound === true && marks.length === 0, phase, opened, readings };
+}
+
+/** Every entry read; null when one cannot be. */
+function allOf<T>(loose: unknown, parse: (entry: unknown) => T | null): readonly T[] | null {
+  if (!Array.isArray(loose)) return null;
+  const read = loose.flatMap((entry: unknown) => parse(entry) ?? []);
+  return read.length === loose.length ? read : null;
 }
 
 function parseMark(loose: unknown, isPart: (id: string) => boolean): Mark | null {
   if (!isRecord(loose) || typeof loose.part !== 'string' || !isPart(loose.part)) return null;
   const fault = CHECKS.find((check) => check === loose.fault);
-  const { sure } = loose;
+  const { sure, reading } = loose;
   if (fault === undefined || (sure !== 1 && sure !== 2 && sure !== 3)) return null;
-  return { part: loose.part, fault, sure };
+  const kind = LIMIT_KINDS.find((each) => each === loose.kind);
+  const act = ACTS.find((each) => each === loose.act);
+  if (kind !== loose.kind || act !== loose.act) return null;
+  if (reading !== undefined && !Number.isFinite(reading)) return null;
+  return {
+    part: loose.part,
+    fault,
+    sure,
+    ...(typeof reading === 'number' ? { reading } : {}),
+    ...(kind ? { kind } : {}),
+    ...(act ? { act } : {}),
+  };
+}
+
+function parseReading(loose: unknown, isPart: (id: string) => boolean): NotedReading | null {
+  if (!isRecord(loose)) return null;
+  const { part, what, value, words, error } = loose;
+  const instrument = INSTRUMENTS.find((each) => each === loose.instrument);
+  const unit = READING_UNITS.find((each) => each === loose.unit);
+  if (instrument === undefined || unit === undefined) return null;
+  if (typeof part !== 'string' || !isPart(part) || typeof what !== 'string') return null;
+  if (typeof error !== 'number' || (value !== null && typeof value !== 'number')) return null;
+  if (words !== null && typeof words !== 'string') return null;
+  return {
+    ...{ instrument, part, what, value, unit, words, error },
+    fine: loose.fine === true,
+    turned: loose.turned === true,
+  };
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -11,8 +11,6 @@ export interface Step {
 export interface LiftedUnit {
   readonly unit: string;
   readonly name: string;
-  /** How much of the back is covered, in words; null where there is nothing to read. */
-  readonly back: string | null;
 }
 
 const STEPS: readonly (Step & { readonly label: string })[] = [
@@ -22,26 +20,31 @@ const STEPS: readonly (Step & { readonly label: string })[] = [
   { along: 'wall', by: -1, label: '↓ Course down' },
 ];
 
-/** Older ones are forgotten: a short record is read, a long one is not. */
-const MOST_SHOWN = 8;
-
-/** In the view behind a unit: which one is lifted, what its back shows, and the way to others. */
+/** In the view behind a unit: which one it is, whether it is lifted, how many may still be, and the way to others. */
 export function LiftedBar(props: {
   readonly name: string;
-  readonly back: string | null;
+  readonly isOpen: boolean;
+  readonly left: number;
+  readonly most: number;
+  /** Absent once the work is handed in. */
+  readonly onLift: (() => void) | undefined;
   readonly onStep: (step: Step) => void;
   /** Opens the card of the unit lifted; absent after hand-in. */
   readonly onRead: (() => void) | undefined;
 }) {
-  const { name, back, onStep, onRead } = props;
+  const { name, isOpen, left, most, onLift, onStep, onRead } = props;
   return (
     <div className={styles.bar}>
       <p className={styles.now}>
         <span role="status">
-          Lifted: <strong>{name}</strong>
-          {back && `. ${back}`}
+          {isOpen ? 'Lifted' : 'Not lifted'}: <strong>{name}</strong>. {leftWords(left, most)}
         </span>
-        {onRead && (
+        {!isOpen && left > 0 && onLift && (
+          <button type="button" className={styles.lift} onClick={onLift}>
+            Lift it
+          </button>
+        )}
+        {isOpen && onRead && (
           <button type="button" onClick={onRead}>
             Read or mark it
           </button>
@@ -58,24 +61,28 @@ export function LiftedBar(props: {
   );
 }
 
-/** The units lifted before the one lifted now, each with what its back showed. */
+/** "You may lift 7 more of 12." The count is said wherever one can be spent. */
+export function leftWords(left: number, most: number): string {
+  if (left === 0) return `You have lifted all ${most} that you may.`;
+  return left === most ? `You may lift ${most} units.` : `You may lift ${left} more of ${most}.`;
+}
+
+/** The units lifted so far, the latest first: each can be looked at again. */
 export function LiftedRecord(props: {
-  /** The latest first: the one lifted now leads and is left out. */
   readonly record: readonly LiftedUnit[];
-  readonly onLift: (unit: string) => void;
+  readonly onLook: (unit: string) => void;
 }) {
-  const before = props.record.slice(1);
-  if (before.length === 0) return null;
+  const { record } = props;
+  if (record.length === 0) return null;
   return (
-    <details className={styles.record} open>
-      <summary>Lifted before ({before.length})</summary>
+    <details className={styles.record}>
+      <summary>Lifted so far ({record.length})</summary>
       <ul>
-        {before.slice(0, MOST_SHOWN).map(({ unit, name, back }) => (
+        {record.map(({ unit, name }) => (
           <li key={unit}>
-            <button type="button" onClick={() => props.onLift(unit)}>
+            <button type="button" onClick={() => props.onLook(unit)}>
               {name}
             </button>
-            {back && <span> {back}</span>}
           </li>
         ))}
       </ul>

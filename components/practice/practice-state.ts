@@ -1,8 +1,10 @@
 import type { CheckId } from '../../lib/inspect/finding';
+import type { Answer } from '../../lib/marking/five-marks';
 import type { Sure } from '../../lib/marking/mark';
+import type { NotedReading } from './notebook';
 
 /** One mark of the learner. Its number on the wall is its place in the list. */
-export interface Mark {
+export interface Mark extends Answer {
   readonly part: string;
   readonly fault: CheckId;
   readonly sure: Sure;
@@ -16,6 +18,10 @@ export interface Work {
   /** The learner says that nothing is wrong. Never together with marks. */
   readonly saysSound: boolean;
   readonly phase: Phase;
+  /** Units lifted, in the order they were. A real wall is opened sparingly: there is a limit. */
+  readonly opened: readonly string[];
+  /** The notebook, the latest last. */
+  readonly readings: readonly NotedReading[];
 }
 
 export interface PracticeState extends Work {
@@ -33,9 +39,20 @@ export type PracticeAction =
   | { readonly kind: 'back to the wall' }
   | { readonly kind: 'hand in' }
   | { readonly kind: 'start again' }
+  /** `most`: how many units may be lifted. */
+  | { readonly kind: 'open up'; readonly unit: string; readonly most: number }
+  | { readonly kind: 'note'; readonly reading: NotedReading }
+  | { readonly kind: 'forget'; readonly index: number }
   | { readonly kind: 'take up'; readonly work: Work };
 
-export const FRESH: PracticeState = { marks: [], saysSound: false, phase: 'looking', past: [] };
+export const FRESH: PracticeState = {
+  marks: [],
+  saysSound: false,
+  phase: 'looking',
+  opened: [],
+  readings: [],
+  past: [],
+};
 
 /** After hand-in nothing changes but a fresh start. Handing in works only from the review, and only with an answer. */
 export function practiceReducer(state: PracticeState, action: PracticeAction): PracticeState {
@@ -67,6 +84,14 @@ export function practiceReducer(state: PracticeState, action: PracticeAction): P
       return { ...state, phase: 'looking', saysSound: false };
     case 'hand in':
       return canHandIn(state) ? { ...state, phase: 'handed in' } : state;
+    case 'open up':
+      return state.opened.includes(action.unit) || state.opened.length >= action.most
+        ? state
+        : { ...state, opened: [...state.opened, action.unit] };
+    case 'note':
+      return { ...state, readings: [...state.readings, action.reading] };
+    case 'forget':
+      return { ...state, readings: state.readings.filter((_, index) => index !== action.index) };
     default: {
       const unknown: never = action;
       return unknown;

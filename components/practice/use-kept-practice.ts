@@ -1,17 +1,18 @@
 'use client';
 
 import { type Dispatch, useEffect, useReducer, useState } from 'react';
+import { keepText, readKept } from './kept-text';
 import { formatWork, parseWork } from './kept-work';
 import { FRESH, type PracticeAction, type PracticeState, practiceReducer } from './practice-state';
 
-/** The work on one wall, kept in this tab: a reload or a way back loses nothing. `ready` once the kept work has been taken up. */
+/** The work on one wall, kept in this tab under a name. `ready` once the kept work has been taken up. */
 export function useKeptPractice(
-  code: string,
+  keptAs: string,
   isPart: (id: string) => boolean,
 ): readonly [PracticeState, Dispatch<PracticeAction>, ready: boolean] {
   const [state, dispatch] = useReducer(practiceReducer, FRESH);
   const [ready, setReady] = useState(false);
-  const key = `wall-work:${code}`;
+  const key = `wall-work:${keptAs}`;
 
   useEffect(() => {
     const work = parseWork(readKept(key), isPart);
@@ -20,24 +21,8 @@ export function useKeptPractice(
   }, [key, isPart]);
 
   useEffect(() => {
-    if (ready) keep(key, formatWork(state));
+    if (ready) keepText(key, formatWork(state));
   }, [ready, key, state]);
 
   return [state, dispatch, ready];
-}
-
-function readKept(key: string): string | null {
-  try {
-    return sessionStorage.getItem(key);
-  } catch {
-    return null; // Storage is forbidden here: the work lasts as long as the page.
-  }
-}
-
-function keep(key: string, text: string): void {
-  try {
-    sessionStorage.setItem(key, text);
-  } catch {
-    // As above.
-  }
 }

@@ -2,10 +2,14 @@
 
 import { type ReactNode, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
+import type { FindingDimension } from '../../lib/views/finding-dimensions';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../forms/choice-bar';
+import { CourseControl, CutControl, DistanceControl, SunControl } from '../wall/look-controls';
+import { type Looks, useLooks } from '../wall/use-looks';
 import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
+import { WallList } from '../wall/wall-list';
 import styles from './wall-stage.module.css';
 
 type Layer = 'units' | 'joints' | 'fixings';
@@ -16,11 +20,22 @@ const LAYERS: readonly Choice<Layer>[] = [
   { value: 'fixings', label: 'Ties and supports' },
 ];
 
-/** The wall with the views to choose from, and what a tap takes hold of. */
+const FORMS = [
+  { value: 'drawing', label: 'a drawing' },
+  { value: 'list', label: 'a list' },
+] as const;
+
+interface Place {
+  readonly value: string;
+  readonly look: string;
+  readonly label: string;
+}
+
+/** The wall with the looks and places to choose from, and what a tap takes hold of; as a drawing or as a list. */
 export function WallStage(props: {
   readonly wall: Wall;
   readonly label: string;
-  readonly views: readonly Choice<string>[];
+  readonly views: readonly Place[];
   readonly viewKey: string;
   readonly view: View;
   /** What this view cannot show, in a sentence. */
@@ -30,40 +45,105 @@ export function WallStage(props: {
   /** The same, below the drawing. */
   readonly below: ReactNode;
   readonly marks: readonly DrawnMark[];
+  readonly dimensions?: readonly FindingDimension[];
   readonly selected: string | null;
   readonly system: LengthSystem;
   readonly lengths: ReactNode;
   readonly onView: (key: string) => void;
   readonly onPick: ((part: string) => void) | undefined;
 }) {
-  const { wall, label, views, viewKey, view, hint, bar, below, marks, selected, system, lengths } = props;
-  const { onView, onPick } = props;
+  const { wall, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
+  const { lengths, onView, onPick } = props;
   const [layer, setLayer] = useState<Layer>('units');
+  const [form, setForm] = useState<'drawing' | 'list'>('drawing');
+  const looks = useLooks(viewKey, props.view);
+  const shared = { wall, view: looks.view, marks, selected, layer, system, label };
   return (
     <section className={styles.stage} aria-labelledby="stage-heading">
       <h2 id="stage-heading" className="visually-hidden" tabIndex={-1}>
         The wall
       </h2>
-      <ChoiceBar legend="Look at" options={views} value={viewKey} onChoose={onView} />
+      <Places views={views} viewKey={viewKey} onView={onView} />
       {hint && <p className={styles.hint}>{hint}</p>}
       {bar}
+      <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
       <div data-stage className={styles.drawing}>
-        <WallDrawing
-          wall={wall}
-          view={view}
-          marks={marks}
-          selected={selected}
-          layer={layer}
-          system={system}
-          label={label}
-          {...(onPick ? { onPick } : {})}
-        />
+        {form === 'list' ? (
+          <WallList {...shared} onPick={onPick} />
+        ) : (
+          <WallDrawing
+            {...shared}
+            looking={looks.looking}
+            {...(dimensions ? { dimensions } : {})}
+            {...(onPick ? { onPick } : {})}
+          />
+        )}
       </div>
       {below}
       <div className={styles.bars}>
-        {onPick && <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />}
-        {lengths}
+        {(onPick || form === 'list') && (
+          <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />
+        )}
+        <details className={styles.more}>
+          <summary>Lengths and list</summary>
+          <div className={styles.bars}>
+            {lengths}
+            <ChoiceBar legend="Show the wall as" options={FORMS} value={form} onChoose={setForm} />
+          </div>
+        </details>
       </div>
     </section>
   );
+}
+
+/** First how to look, then where, if that look has several places. */
+function Places(props: {
+  readonly views: readonly Place[];
+  readonly viewKey: string;
+  readonly onView: (key: string) => void;
+}) {
+  const { views, viewKey, onView } = props;
+  const look = views.find(({ value }) => value === viewKey)?.look ?? null;
+  const firsts = views.filter(
+    (each, index) => views.findIndex((other) => other.look === each.look) === index,
+  );
+  const places = views.filter((each) => each.look === look);
+  const choose = (wanted: string) => {
+    const first = firsts.find((each) => each.look === wanted);
+    if (first) onView(first.value);
+  };
+  return (
+    <>
+      <ChoiceBar
+        legend="Look"
+        options={firsts.map((each) => ({ value: each.look, label: each.look }))}
+        value={look}
+        onChoose={choose}
+      />
+      {places.length > 1 && <ChoiceBar legend="At" options={places} value={viewKey} onChoose={onView} />}
+    </>
+  );
+}
+
+/** What can be set in the look chosen. */
+function Controls(props: {
+  readonly wall: Wall;
+  readonly viewKey: string;
+  readonly looks: Looks;
+  readonly system: LengthSystem;
+}) {
+  const { wall, viewKey, looks, system } = props;
+  const { view } = looks;
+  if (viewKey === 'afar') {
+    return <DistanceControl distance={looks.distance} system={system} onChange={looks.stand} />;
+  }
+  if (viewKey === 'side-light') return <SunControl sun={looks.sun} onChange={looks.shine} />;
+  const panel = 'panel' in view && wall.panels.find(({ id }) => id === view.panel);
+  if (!panel) return null;
+  const move = (to: number) => looks.move(panel.id, to);
+  if (view.kind === 'side-section') {
+    return <CutControl panel={panel} x={view.x} system={system} onChange={move} />;
+  }
+  if (view.kind !== 'above') return null;
+  return <CourseControl panel={panel} course={view.course} onChange={move} />;
 }

@@ -19,13 +19,13 @@ export function ResultView(props: {
   readonly system: LengthSystem;
   /** Number of the row shown on the wall. */
   readonly shown: number | null;
-  readonly nextHref: string;
+  /** What to do next; null for set work, which is done once. */
+  readonly again: { readonly nextHref: string; readonly onStartAgain: () => void } | null;
   readonly drawingCautions: readonly string[];
   readonly couldFallCautions: readonly string[];
   readonly onShow: (number: number) => void;
-  readonly onStartAgain: () => void;
 }) {
-  const { rows, system, shown, nextHref, onShow, onStartAgain } = props;
+  const { rows, system, shown, again, onShow } = props;
   const couldFall = rows.findings.some(({ finding }) => finding.hazard === 'could fall');
   const moves = !couldFall && rows.findings.some(({ finding }) => MOVEMENT.includes(finding.check));
   return (
@@ -91,14 +91,16 @@ export function ResultView(props: {
           </ul>
         </>
       )}
-      <div className={styles.next}>
-        <Link className="button" href={nextHref} prefetch={false}>
-          Try another like it
-        </Link>
-        <button type="button" className="button button-plain" onClick={onStartAgain}>
-          Lay this wall again
-        </button>
-      </div>
+      {again && (
+        <div className={styles.next}>
+          <Link className="button" href={again.nextHref} prefetch={false}>
+            Try another like it
+          </Link>
+          <button type="button" className="button button-plain" onClick={again.onStartAgain}>
+            Lay this wall again
+          </button>
+        </div>
+      )}
       <details className={styles.rule}>
         <summary>How the score is worked out</summary>
         <p>

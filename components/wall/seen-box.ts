@@ -29,6 +29,20 @@ export function brought(whole: Box, seen: Box, target: Box): Box {
   });
 }
 
+/** A part of the drawing with `target` in its middle: three times as large as that, but at least a fifth of the whole. */
+export function closeUp(whole: Box, target: Box): Box {
+  const share = Math.max(target.width / whole.width, target.height / whole.height) * 3;
+  const scale = Math.min(1, Math.max(0.2, share));
+  const width = whole.width * scale;
+  const height = whole.height * scale;
+  return kept(whole, {
+    x: target.x + target.width / 2 - width / 2,
+    y: target.y + target.height / 2 - height / 2,
+    width,
+    height,
+  });
+}
+
 function nudged(from: number, size: number, start: number, length: number): number {
   const room = Math.min(size * 0.08, Math.max(0, (size - length) / 2));
   if (length > size) return start + length / 2 - size / 2;

@@ -2,7 +2,8 @@
 
 import { type RefObject, useCallback, useEffect, useState } from 'react';
 import type { Box, Point } from '../../lib/views/shape';
-import { brought, panned, zoomed } from './seen-box';
+import { brought, closeUp, panned, zoomed } from './seen-box';
+import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';
 
 export interface Seen {
@@ -15,13 +16,22 @@ export interface Seen {
   readonly pan: (x: number, y: number) => void;
   readonly bring: (target: Box) => void;
   readonly showWhole: () => void;
+  /** Comes close to a place: it fills a good part of what is seen. */
+  readonly closeTo: (target: Box) => void;
 }
 
-/** What part of the drawing is seen, and how large a pixel is. Starts, and starts again for another drawing, with the whole. */
-export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
-  const [seen, setSeen] = useState({ whole, box: whole });
-  if (!sameBox(seen.whole, whole)) setSeen({ whole, box: whole });
-  const box = sameBox(seen.whole, whole) ? seen.box : whole;
+type Places = Readonly<Record<string, { readonly whole: Box; readonly box: Box } | undefined>>;
+
+/**
+ * What part of the drawing is seen, and how large a pixel is. Each sheet starts with the whole, and keeps its place while another
+ * is looked at; views on the same sheet share it.
+ */
+export function useSeenBox(sheet: string, whole: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+  const [places, setPlaces] = useState<Places>({});
+  const own = keptIn(places, sheet, whole);
+  const together = useSeenTogether(whole);
+  const box = together?.box ?? own;
+  const changeAll = together?.change;
   const [screen, setScreen] = useState({ width: 0, height: 0 });
 
   useEffect(() => {
@@ -36,8 +46,11 @@ export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Se
   }, [svg]);
 
   const change = useCallback(
-    (next: (box: Box) => Box) => setSeen((old) => ({ ...old, box: next(old.box) })),
-    [],
+    (next: (box: Box) => Box) =>
+      changeAll
+        ? changeAll(whole, next)
+        : setPlaces((old) => ({ ...old, [sheet]: { whole, box: next(keptIn(old, sheet, whole)) } })),
+    [changeAll, sheet, whole],
   );
   return {
     box,
@@ -47,7 +60,14 @@ export function useSeenBox(whole: Box, svg: RefObject<SVGSVGElement | null>): Se
     pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),
     bring: useCallback((target) => change((old) => brought(whole, old, target)), [change, whole]),
     showWhole: useCallback(() => change(() => whole), [change, whole]),
+    closeTo: useCallback((target) => change(() => closeUp(whole, target)), [change, whole]),
   };
+}
+
+/** What was last seen of a sheet; the whole, if nothing was or if it is another drawing now. */
+function keptIn(places: Places, sheet: string, whole: Box): Box {
+  const kept = places[sheet];
+  return kept && sameBox(kept.whole, whole) ? kept.box : whole;
 }
 
 function sameBox(a: Box, b: Box): boolean {

@@ -4,6 +4,7 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
+  useEffect,
   useId,
   useMemo,
   useRef,
@@ -11,6 +12,8 @@ import {
 } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import { drawingOf } from '../../lib/views/draw-view';
+import type { FindingDimension } from '../../lib/views/finding-dimensions';
+import { type Looking, UP_CLOSE } from '../../lib/views/looking';
 import type { MarkBox } from '../../lib/views/mark-shapes';
 import type { Box } from '../../lib/views/shape';
 import { svgBox } from '../../lib/views/svg-nodes';
@@ -23,6 +26,7 @@ import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
+import { WallDimensions } from './wall-dimensions';
 import styles from './wall-drawing.module.css';
 import { WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
@@ -42,7 +46,13 @@ export interface WallDrawingProps {
   readonly onPick?: (part: string) => void;
   readonly system: LengthSystem;
   readonly label: string;
+  /** Distance and light; up close in daylight if left out. */
+  readonly looking?: Looking;
+  /** What was measured, drawn where it was. */
+  readonly dimensions?: readonly FindingDimension[];
 }
+
+const NONE: readonly FindingDimension[] = [];
 
 /** How far beside a part a click still means it, px. Joints and ties are thin. */
 const SLACK: Readonly<Record<Layer, number>> = { units: 4, joints: 12, fixings: 14 };
@@ -52,18 +62,24 @@ const WORKING = 48;
 const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
-export function WallDrawing({ wall, view, marks, selected, layer, onPick, system, label }: WallDrawingProps) {
+export function WallDrawing(props: WallDrawingProps) {
+  const { wall, view, marks, selected, layer, onPick, system, label } = props;
+  const { looking = UP_CLOSE, dimensions = NONE } = props;
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
   const viewKey = JSON.stringify(view);
   // The key stands for the view: a caller may make a new object each time it draws.
   const shown = useMemo(() => JSON.parse(viewKey) as View, [viewKey]);
-  const drawing = useMemo(() => drawingOf(wall, shown, system), [wall, shown, system]);
+  const { distance, sun } = looking;
+  const drawing = useMemo(
+    () => drawingOf(wall, shown, system, { distance, sun }),
+    [wall, shown, system, distance, sun],
+  );
   const rows = useMemo(
     () => targetRows(wall, shown, drawing, layer, system),
     [wall, shown, drawing, layer, system],
   );
-  const seen = useSeenBox(drawing.box, svg);
+  const seen = useSeenBox(sheetOf(shown), drawing.box, svg);
   const gestures = useGestures(svg, seen);
   const [place, moveTo] = usePlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
@@ -73,6 +89,13 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
     () => drawing.spots.find(({ part }) => part === selected) ?? null,
     [drawing, selected],
   );
+
+  // Where nothing can be picked any more, what is selected is what the reader asked to be shown.
+  const { closeTo } = seen;
+  const showing = onPick === undefined ? selectedBox : null;
+  useEffect(() => {
+    if (showing !== null) closeTo(showing);
+  }, [showing, closeTo]);
 
   const go = (next: Place) => {
     moveTo(next);
@@ -163,6 +186,14 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
           active={active?.part ?? null}
           selected={selected}
         />
+        <WallDimensions
+          wall={wall}
+          drawing={drawing}
+          dimensions={dimensions}
+          mmPerPx={seen.mmPerPx}
+          system={system}
+          prefix={prefix}
+        />
         <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
         {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
         {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
@@ -180,6 +211,21 @@ export function WallDrawing({ wall, view, marks, selected, layer, onPick, system
       />
     </div>
   );
+}
+
+/** Views on one sheet share the place one has come to: the front in any light, a cut wherever it is made. */
+function sheetOf(view: View): string {
+  switch (view.kind) {
+    case 'side-section':
+    case 'above':
+      return `${view.kind} ${view.panel}`;
+    case 'section':
+      return `${view.kind} ${view.support}`;
+    case 'below':
+      return `${view.kind} ${view.at}`;
+    default:
+      return view.kind;
+  }
 }
 
 function focusOn(svg: SVGSVGElement | null, { part }: Target): void {

@@ -1,7 +1,7 @@
 import { memo } from 'react';
+import { hazeFilter, pictureNodes } from '../../lib/views/haze';
 import type { Drawing } from '../../lib/views/shape';
 import { sharedFills } from '../../lib/views/shared-fills';
-import { nodeOf } from '../../lib/views/svg-nodes';
 import type { Wall } from '../../lib/wall/model';
 import { pagePaint, svgElement } from './svg-element';
 
@@ -15,11 +15,10 @@ export const WallPicture = memo(function WallPicture({
   readonly drawing: Drawing;
   readonly prefix: string;
 }) {
-  const paint = pagePaint(prefix);
   return (
     <>
-      <defs>{sharedFills(wall, prefix).map(svgElement)}</defs>
-      <g>{drawing.shapes.map((shape, index) => svgElement(nodeOf(shape, paint), index))}</g>
+      <defs>{[...sharedFills(wall, drawing, prefix), ...hazeFilter(drawing, prefix)].map(svgElement)}</defs>
+      <g>{pictureNodes(drawing, prefix, pagePaint(prefix)).map(svgElement)}</g>
     </>
   );
 });

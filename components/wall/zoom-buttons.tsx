@@ -1,6 +1,6 @@
 import styles from './wall-drawing.module.css';
 
-/** The way without a pinch: nearer, further, and back to the whole wall. */
+/** The way without a pinch: nearer, further, and back to the whole wall. No stops of the keyboard: in the grid plus, minus and 0 do the same. */
 export function ZoomButtons({
   whole,
   onNearer,
@@ -17,13 +17,13 @@ export function ZoomButtons({
 }) {
   return (
     <div className={styles.zoom}>
-      <button type="button" aria-label="Nearer" onClick={onNearer}>
+      <button type="button" tabIndex={-1} aria-label="Nearer" onClick={onNearer}>
         +
       </button>
-      <button type="button" aria-label="Further away" onClick={onFurther} disabled={whole}>
+      <button type="button" tabIndex={-1} aria-label="Further away" onClick={onFurther} disabled={whole}>
         −
       </button>
-      <button type="button" onClick={onWhole} disabled={whole}>
+      <button type="button" tabIndex={-1} onClick={onWhole} disabled={whole}>
         Whole wall
       </button>
       <p role="status" className={styles.said}>

@@ -1,4 +1,4 @@
-import type { CheckId, Hazard } from './finding';
+import type { CheckId, Hazard, Reach } from './finding';
 import type { LookAlikeId } from './look-alikes';
 
 /** What kind of part a fault is marked on. A mark on any part of a panel or course is taken for the whole of it when the fault is that wide. */
@@ -39,5 +39,6 @@ export interface CatalogueRow {
   readonly caughtAt: string;
   readonly mistakenFor: readonly MistakenFor[];
   readonly hazard: Hazard;
+  readonly reach: Reach;
   readonly scope: Scope;
 }

@@ -34,6 +34,9 @@ export type CheckId = (typeof CHECKS)[number];
 
 export type Hazard = 'could fall' | 'lets water in' | 'looks';
 
+/** Whether a fault of this kind shows whole where it is found, or there is likely more of it where nobody sees it. */
+export type Reach = 'in sight' | 'out of sight';
+
 /** A rectangle on the face of a panel, mm. */
 export interface Region {
   readonly panel: string;

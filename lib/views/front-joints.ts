@@ -1,7 +1,9 @@
+import type { Mm } from '../units';
 import { headId, type Unit, type Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import { SLOT } from './colours';
 import { shareOf } from './drawn-chance';
+import { DAYLIGHT, type Light } from './looking';
 import { type Area, type Point, rectRing, type Shape } from './shape';
 import { faceOf } from './unit-outline';
 
@@ -11,10 +13,13 @@ const FLUSH_SHADE = 0.9;
 /** A raked joint lies in its units' shade by this much for each mm of recess. */
 const RAKED_SHADE = 0.5;
 
+/** A joint lies no deeper in shade than this: the unit below stands in the light again, mm. */
+const MOST_SHADE: Mm = 12;
+
 /** The mortar between the units of a panel, its shade under the units, and what is not filled. */
-export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
+export function frontJoints(wall: Wall, survey: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
   const patches = survey.placed.map(mortarAround);
-  const shade = jointShade(survey.panel);
+  const [aside, down] = shadeIn(survey.panel, light);
   const raked = survey.panel.profile === 'raked';
   return [
     { kind: 'area', rings: patches, fill: 'url:mortar' },
@@ -22,14 +27,23 @@ export function frontJoints(wall: Wall, survey: PanelSurvey): readonly Shape[] {
     {
       kind: 'area',
       // A free end shades nothing beside it.
-      rings: survey.placed.map(({ unit, right }) =>
-        shifted(faceOf(unit), right === null ? 0 : shade / 2, -shade),
+      rings: survey.placed.map(({ unit, left, right }) =>
+        shifted(faceOf(unit), (aside < 0 ? left : right) === null ? 0 : aside, -down),
       ),
       fill: '#1a1310',
       opacity: raked ? 0.42 : 0.36,
     },
     ...slots(wall, survey),
   ];
+}
+
+/** How far the shade of the units reaches over the joint, to the right and down, mm. A raked joint is as deep as it is; a tooled one rounds off. */
+function shadeIn(panel: PanelSurvey['panel'], light: Light): readonly [Mm, Mm] {
+  const shade = jointShade(panel);
+  if (light === DAYLIGHT) return [shade / 2, shade];
+  const deep = panel.profile === 'raked' ? panel.recess : shade / DAYLIGHT.down;
+  const aside = Math.min(MOST_SHADE, deep * Math.abs(light.right));
+  return [light.right < 0 ? -aside : aside, Math.min(MOST_SHADE, deep * light.down)];
 }
 
 export function jointShade({ profile, recess }: PanelSurvey['panel']): number {

@@ -1,26 +1,33 @@
 import type { Opening, Support, Wall } from '../wall/model';
 import { darker, lighter } from './colours';
+import { DAYLIGHT, type Light } from './looking';
 import { type Area, type Box, type Point, rect, rectRing, type Shape } from './shape';
 
 const FRAME = '#ece7da';
 const DOORS = ['#2f4d43', '#2c435a', '#6b2f2b', '#3d4148'];
-/** The frame stands back in its reveal: the head and the left jamb shade it by this much, mm. */
-const HEAD_SHADE = 110;
-const JAMB_SHADE = 70;
+/** The frame stands back in its reveal by this much under the head and beside the jamb, mm: so far they shade it. */
+const HEAD_REVEAL = 44;
+const JAMB_REVEAL = 43.75;
 const FRAME_WIDE = 62;
 const SILL_HIGH = 48;
 
 /** An opening with what stands in it, the steel over it if there is any, and the shade of its reveal. */
-export function frontOpening(wall: Wall, opening: Opening): readonly Shape[] {
+export function frontOpening(wall: Wall, opening: Opening, light: Light = DAYLIGHT): readonly Shape[] {
   const { x, y, width, height } = opening;
   const lintel = wall.supports.find((support) => support.opening === opening.id);
   const steel = lintel?.angle?.thickness ?? 0;
   const clear: Box = { x, y, width, height: height - steel };
+  const head = Math.min(clear.height, HEAD_REVEAL * light.down);
+  const jamb = Math.min(width, JAMB_REVEAL * Math.abs(light.right));
+  const fromLeft = light.right >= 0;
   return [
     rect(opening, '#3a322b'),
     ...(opening.kind === 'window' ? windowIn(clear) : doorIn(clear, DOORS[wall.tone.lot % 4] ?? '#2f4d43')),
-    rect({ x, y: y + clear.height - HEAD_SHADE, width, height: HEAD_SHADE }, 'url:head-shade'),
-    rect({ x, y, width: JAMB_SHADE, height: clear.height }, 'url:side-shade'),
+    rect({ x, y: y + clear.height - head, width, height: head }, 'url:head-shade'),
+    rect(
+      { x: fromLeft ? x : x + width - jamb, y, width: jamb, height: clear.height },
+      fromLeft ? 'url:side-shade' : 'url:other-side-shade',
+    ),
     ...(opening.kind === 'window' ? sillOf(opening) : thresholdOf(opening)),
     ...(lintel ? toeOf(lintel, opening) : []),
   ];

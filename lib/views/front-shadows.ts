@@ -1,23 +1,32 @@
 import type { Mm } from '../units';
 import type { Unit } from '../wall/model';
 import { type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
+import { DAYLIGHT, type Light } from './looking';
 import type { Point, Shape } from './shape';
 import { faceDepth, faceOf } from './unit-outline';
 
-/** Light from the upper left, raking: a step of 1 mm throws a shadow this far down and this far to the right, mm. */
-export const SHADOW_DOWN = 2.5;
-export const SHADOW_RIGHT = 1.6;
-/** Smaller steps than this are not worth a shape; the eye does not see them. */
-const LEAST_STEP: Mm = 0.75;
+/** Shadows shorter than this are not worth a shape; the eye does not see them, mm. */
+const LEAST_SHADOW: Mm = 1.875;
 
-/** Shadows that units standing proud throw on what stands behind them, and the light on edges that catch it: in proportion to the step. */
-export function frontShadows({ placed }: PanelSurvey): readonly Shape[] {
+interface Cast {
+  readonly light: Light;
+  readonly leastStep: Mm;
+  readonly dark: (readonly Point[])[];
+  readonly bright: (readonly Point[])[];
+}
+
+/**
+ * Shadows that units standing proud throw on what stands behind them, and the light on edges that catch it: in proportion to the
+ * step. The light comes from the left (`right` is not negative).
+ */
+export function frontShadows({ placed }: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
   const dark: (readonly Point[])[] = [];
   const bright: (readonly Point[])[] = [];
+  const cast: Cast = { light, leastStep: LEAST_SHADOW / Math.max(light.down, light.right), dark, bright };
   for (const each of placed) {
     for (const [index, lower] of each.below.entries())
-      underneath(each, lower, each.below[index + 1] ?? null, dark, bright);
-    if (each.right !== null) beside(each, each.right, dark, bright);
+      underneath(each, lower, each.below[index + 1] ?? null, cast);
+    if (each.right !== null) beside(each, each.right, cast);
   }
   return [
     ...(dark.length > 0 ? [{ kind: 'area', rings: dark, fill: '#170c08', opacity: 0.55 } as const] : []),
@@ -37,8 +46,7 @@ function underneath(
   upper: Placed,
   lower: Placed,
   next: Placed | null,
-  dark: (readonly Point[])[],
-  bright: (readonly Point[])[],
+  { light, leastStep, dark, bright }: Cast,
 ): void {
   const { unit: over } = upper;
   const { unit: under } = lower;
@@ -48,15 +56,21 @@ function underneath(
   const foot = (x: Mm): Mm => undersideAt(over, x);
   const crown = (x: Mm): Mm => undersideAt(under, x) + under.height;
   const [atFrom, atEnd] = [stepAt(over, under, from), stepAt(over, under, end)];
-  if (Math.max(atFrom, atEnd) >= LEAST_STEP) {
-    const to = shadowEnd(upper, lower, next);
-    const ring = shadowUnder([from, foot(from)], [to, foot(to)], Math.max(0, atFrom), Math.max(0, atEnd));
+  if (Math.max(atFrom, atEnd) >= leastStep) {
+    const to = shadowEnd(upper, lower, next, leastStep);
+    const ring = shadowUnder(
+      [from, foot(from)],
+      [to, foot(to)],
+      Math.max(0, atFrom),
+      Math.max(0, atEnd),
+      light,
+    );
     // Where the next unit below stands out as far as this one, the shadow stops at it.
     const beyond = lower.right?.unit;
-    const stops = beyond && end > beyond.x - upper.unit.length && stepAt(over, beyond, beyond.x) < LEAST_STEP;
+    const stops = beyond && end > beyond.x - upper.unit.length && stepAt(over, beyond, beyond.x) < leastStep;
     dark.push(stops ? ring.map(([x, y]): Point => [Math.min(x, beyond.x), y]) : ring);
   }
-  if (Math.min(atFrom, atEnd) <= -LEAST_STEP) {
+  if (Math.min(atFrom, atEnd) <= -leastStep) {
     // The lower unit stands out: its top arris catches the light, half as wide as the step.
     const lit = Math.min(under.x + under.length, upper.right?.unit.x ?? end);
     bright.push([
@@ -69,28 +83,28 @@ function underneath(
 }
 
 /** A shadow runs on over the head joint to the next unit below, and under the one to the next unit above if that throws one too. */
-function shadowEnd({ unit, right }: Placed, lower: Placed, next: Placed | null): Mm {
+function shadowEnd({ unit, right }: Placed, lower: Placed, next: Placed | null, leastStep: Mm): Mm {
   const end = unit.x + unit.length;
   if (next !== null) return Math.min(end, next.unit.x);
   const lowerEnd = lower.unit.x + lower.unit.length;
   const goesOn =
-    right !== null && right.unit.x < lowerEnd && stepAt(right.unit, lower.unit, right.unit.x) >= LEAST_STEP;
+    right !== null && right.unit.x < lowerEnd && stepAt(right.unit, lower.unit, right.unit.x) >= leastStep;
   return Math.min(lowerEnd, goesOn ? right.unit.x : end);
 }
 
 /** Across the head joint between two neighbours. */
-function beside(left: Placed, right: Placed, dark: (readonly Point[])[], bright: (readonly Point[])[]): void {
+function beside(left: Placed, right: Placed, { light, leastStep, dark, bright }: Cast): void {
   const top = faceDepth(left.unit, 1, 1) - faceDepth(right.unit, 0, 1);
   const bottom = faceDepth(left.unit, 1, 0) - faceDepth(right.unit, 0, 0);
   const [, lowRight, highRight] = faceOf(left.unit);
   const [lowLeft, , , highLeft] = faceOf(right.unit);
-  if (Math.max(top, bottom) >= LEAST_STEP) {
-    const ring = shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top));
+  if (Math.max(top, bottom) >= leastStep) {
+    const ring = shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top), light);
     // A unit that stands out over what is below it, too, throws the corner of the shadow down there; else it ends at the bed.
-    const corner = left.below.some(({ unit }) => stepAt(left.unit, unit, lowRight[0]) >= LEAST_STEP);
+    const corner = left.below.some(({ unit }) => stepAt(left.unit, unit, lowRight[0]) >= leastStep);
     dark.push(corner ? ring : ring.map(([x, y]): Point => [x, Math.max(y, lowRight[1])]));
   }
-  if (Math.min(top, bottom) <= -LEAST_STEP) {
+  if (Math.min(top, bottom) <= -leastStep) {
     bright.push([
       lowLeft,
       highLeft,
@@ -101,21 +115,33 @@ function beside(left: Placed, right: Placed, dark: (readonly Point[])[], bright:
 }
 
 /** Shadow below an edge from one point to another, for steps at its two ends. */
-export function shadowUnder(from: Point, to: Point, stepFrom: Mm, stepTo: Mm): readonly Point[] {
+export function shadowUnder(
+  from: Point,
+  to: Point,
+  stepFrom: Mm,
+  stepTo: Mm,
+  { right, down }: Light,
+): readonly Point[] {
   return [
     from,
     to,
-    [to[0] + stepTo * SHADOW_RIGHT, to[1] - stepTo * SHADOW_DOWN],
-    [from[0] + stepFrom * SHADOW_RIGHT, from[1] - stepFrom * SHADOW_DOWN],
+    [to[0] + stepTo * right, to[1] - stepTo * down],
+    [from[0] + stepFrom * right, from[1] - stepFrom * down],
   ];
 }
 
 /** Shadow to the right of an upright edge, for steps at its foot and head. */
-export function shadowBeside(foot: Point, head: Point, stepFoot: Mm, stepHead: Mm): readonly Point[] {
+export function shadowBeside(
+  foot: Point,
+  head: Point,
+  stepFoot: Mm,
+  stepHead: Mm,
+  { right, down }: Light,
+): readonly Point[] {
   return [
     foot,
     head,
-    [head[0] + stepHead * SHADOW_RIGHT, head[1] - stepHead * SHADOW_DOWN],
-    [foot[0] + stepFoot * SHADOW_RIGHT, foot[1] - stepFoot * SHADOW_DOWN],
+    [head[0] + stepHead * right, head[1] - stepHead * down],
+    [foot[0] + stepFoot * right, foot[1] - stepFoot * down],
   ];
 }

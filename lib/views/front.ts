@@ -1,4 +1,5 @@
 import type { LengthSystem, Mm } from '../units';
+import { mirrored } from '../wall/mirror';
 import type { Panel, Wall } from '../wall/model';
 import { type PanelSurvey, surveyOf } from '../wall/survey';
 import { heightDimension, lengthDimension } from './dimension';
@@ -16,7 +17,18 @@ import { frontOpening } from './front-openings';
 import { frontShadows } from './front-shadows';
 import { frontUnits } from './front-units';
 import { TEXT_SHARE } from './label-nodes';
-import { type Box, type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from './shape';
+import { blurOf, type Light, type Looking, lightOf, UP_CLOSE } from './looking';
+import {
+  type Box,
+  type Drawing,
+  type Frame,
+  flipped,
+  type Label,
+  lines,
+  moved,
+  rect,
+  type Shape,
+} from './shape';
 
 /** Sky beside and above a panel, mm, and the margins that hold the dimension lines. */
 const BESIDE: Mm = 130;
@@ -29,16 +41,16 @@ const MARGIN_BELOW: Mm = 260;
 const BETWEEN: Mm = 300;
 
 /** The wall from in front: its panels side by side, a return set off past a corner line. */
-export function frontView(wall: Wall, system: LengthSystem): Drawing {
-  return frontOf(wall, system, true);
+export function frontView(wall: Wall, system: LengthSystem, looking: Looking = UP_CLOSE): Drawing {
+  return frontOf(wall, system, true, looking);
 }
 
 /** The wall from in front without dimensions, titles and margins: a picture that is shown small, on any page. */
 export function frontPicture(wall: Wall): Drawing {
-  return frontOf(wall, 'mm', false);
+  return frontOf(wall, 'mm', false, UP_CLOSE);
 }
 
-function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
+function frontOf(wall: Wall, system: LengthSystem, measured: boolean, looking: Looking): Drawing {
   const surveys = surveyOf(wall).panels;
   const frames = framesOf(surveys);
   const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
@@ -53,14 +65,23 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
   const marginBelow = Math.max(MARGIN_BELOW, 2.3 * text);
   const picture: Box = { x: -beside, y: low, width: end + 2 * beside, height: ridge + above - low };
   const shapes: Shape[] = [rect(picture, '--sky')];
+  const measures: Shape[] = [];
   const labels: Label[] = [];
+  const light = lightOf(looking);
+  const shadows = shadowsOf(wall, surveys, light);
   for (const [index, survey] of surveys.entries()) {
     const { panel } = survey;
     const x = frames[index]?.x ?? 0;
     const left = index === 0 ? beside : BETWEEN / 2;
     const right = index === surveys.length - 1 ? beside : BETWEEN / 2;
     shapes.push(
-      ...panelShapes(wall, survey, tops.get(panel.id) ?? 0, left, right).map((shape) => moved(shape, x, 0)),
+      ...panelShapes(wall, survey, {
+        top: tops.get(panel.id) ?? 0,
+        left,
+        right,
+        light,
+        shadows: shadows[index] ?? [],
+      }).map((shape) => moved(shape, x, 0)),
     );
     const length = lengthDimension(
       x,
@@ -71,7 +92,7 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
       system,
     );
     if (!measured) continue;
-    shapes.push(...length.shapes);
+    measures.push(...length.shapes);
     labels.push({ ...length.label, room: panel.length });
   }
   const height = heightDimension(
@@ -84,7 +105,7 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
   );
   shapes.push(...cornerLines(surveys, frames, low, ridge + above));
   if (measured) {
-    shapes.push(...height.shapes);
+    measures.push(...height.shapes);
     labels.push(height.label, ...returnLabels(surveys, frames, ridge + above / 2, beside));
   }
   return {
@@ -96,15 +117,44 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean): Drawing {
           height: picture.height + marginBelow,
         }
       : picture,
-    shapes,
+    shapes: [...shapes, ...measures],
     labels,
     frames,
+    ...(looking.distance === 'near'
+      ? {}
+      : { haze: { blur: blurOf(looking.distance), shapes: shapes.length } }),
     // Ties lie behind the veneer: nothing of them is seen from here.
     spots: faceSpots(wall, frames, (kind) => kind !== 'tie'),
   };
 }
 
-function panelShapes(wall: Wall, survey: PanelSurvey, top: Mm, left: Mm, right: Mm): readonly Shape[] {
+/** Shadows of each panel, in order. Light from the right: the shadows of the mirrored wall, mirrored back. */
+function shadowsOf(wall: Wall, surveys: readonly PanelSurvey[], light: Light): readonly (readonly Shape[])[] {
+  if (light.right >= 0) return surveys.map((survey) => frontShadows(survey, light));
+  const others = new Map(surveyOf(mirrored(wall)).panels.map((survey) => [survey.panel.id, survey]));
+  return surveys.map(({ panel }) => {
+    const other = others.get(panel.id);
+    if (other === undefined) return [];
+    return frontShadows(other, { ...light, right: 0 - light.right }).map((shape) =>
+      flipped(shape, panel.length),
+    );
+  });
+}
+
+interface PanelLook {
+  readonly top: Mm;
+  /** How far sky and ground run past its ends. */
+  readonly left: Mm;
+  readonly right: Mm;
+  readonly light: Light;
+  readonly shadows: readonly Shape[];
+}
+
+function panelShapes(
+  wall: Wall,
+  survey: PanelSurvey,
+  { top, left, right, light, shadows }: PanelLook,
+): readonly Shape[] {
   const gable = gableBoards(wall, survey.panel, top);
   return [
     ...gable.behind,
@@ -113,11 +163,11 @@ function panelShapes(wall: Wall, survey: PanelSurvey, top: Mm, left: Mm, right: 
     ...survey.openings.map(({ x, y, width, height }) =>
       rect({ x, y, width, height: height + wall.gauge / 2 }, '#2a231d'),
     ),
-    ...frontJoints(wall, survey),
+    ...frontJoints(wall, survey, light),
     ...flashingEdges(wall, survey.panel),
     ...frontUnits(survey),
-    ...frontShadows(survey),
-    ...survey.openings.flatMap((opening) => frontOpening(wall, opening)),
+    ...shadows,
+    ...survey.openings.flatMap((opening) => frontOpening(wall, opening, light)),
     ...gable.boards,
   ];
 }

@@ -3,12 +3,15 @@ import type { Wall } from '../wall/model';
 import { BY_DAY } from './colours';
 import { drawingOf } from './draw-view';
 import { frontPicture } from './front';
+import { hazeFilter, pictureNodes } from './haze';
 import { labelNodes } from './label-nodes';
+import { type Looking, UP_CLOSE } from './looking';
 import { type MarkBox, markShapes } from './mark-shapes';
+import { parseView } from './parse-view';
 import type { Drawing, Paint } from './shape';
 import { sharedFills } from './shared-fills';
 import { nodeOf, type SvgNode, svgBox } from './svg-nodes';
-import { parseView, type View } from './view';
+import type { View } from './view';
 
 /** Width on paper or on a page that text is sized for, px. */
 const WIDTH = 1200;
@@ -16,15 +19,16 @@ const FONT = "'Atkinson Hyperlegible Next', Verdana, sans-serif";
 
 /**
  * A whole SVG file of one view, by day, with every colour in it; `marks` are boxes on a panel's face, drawn where the view shows
- * that face. Lengths in `system`.
+ * that face. Lengths in `system`, seen as `looking` says.
  */
 export function svgOf(
   wall: Wall,
   view: View,
   marks: readonly MarkBox[] = [],
   system: LengthSystem = 'mm',
+  looking: Looking = UP_CLOSE,
 ): string {
-  return fileOf(wall, drawingOf(wall, view, system), marks);
+  return fileOf(wall, drawingOf(wall, view, system, looking), marks);
 }
 
 /** A whole SVG file of the wall from in front by day, with no dimensions: for a page that shows it small. */
@@ -36,9 +40,13 @@ function fileOf(wall: Wall, drawing: Drawing, marks: readonly MarkBox[]): string
   const [x, y, width, height] = svgBox(drawing.box);
   const mmPerPx = width / WIDTH;
   const body: readonly SvgNode[] = [
-    { tag: 'defs', attributes: {}, children: sharedFills(wall, '') },
+    {
+      tag: 'defs',
+      attributes: {},
+      children: [...sharedFills(wall, drawing, ''), ...hazeFilter(drawing, '')],
+    },
     { tag: 'rect', attributes: { x, y, width, height, fill: printedPaint('--paper') } },
-    ...drawing.shapes.map((shape) => nodeOf(shape, printedPaint)),
+    ...pictureNodes(drawing, '', printedPaint),
     ...markShapes(drawing, marks, mmPerPx).map((shape) => nodeOf(shape, printedPaint)),
     ...labelNodes([...drawing.labels], mmPerPx, printedPaint),
   ];

@@ -8,6 +8,7 @@ import { scaleBar } from './scale-bar';
 import {
   cutWall,
   depthDimensions,
+  goesOn,
   length,
   NOTES,
   type Pieces,
@@ -15,7 +16,7 @@ import {
   SHEET_RIGHT,
 } from './section-sheet';
 import { baseSpots, LEDGE_DEEP } from './section-spots';
-import { type Drawing, lines, type Point, rect } from './shape';
+import { type Drawing, lines, type Point, rect, type Shape } from './shape';
 import { baseStrip } from './support-strip';
 
 /** So many courses stand on the ledge in the cut: enough for a first row of ties. */
@@ -58,26 +59,9 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
       height: high + 150 - stripLow + 40,
     },
     shapes: [
-      rect(
-        { x: ledge.front, y: -LEDGE_DEEP, width: 130 - ledge.front, height: LEDGE_DEEP + GROUND },
-        'url:earth',
-      ),
-      lines(
-        [
-          [
-            [ledge.front, GROUND],
-            [130, GROUND],
-          ],
-        ],
-        { paint: '#3c3226', width: 3 },
-      ),
-      rect(
-        { x: SHEET_LEFT + 40, y: -LEDGE_DEEP, width: ledge.back - SHEET_LEFT - 40, height: LEDGE_DEEP },
-        'url:concrete',
-        0.45,
-      ),
-      ...cutSupport(ledge, LEDGE_DEEP),
+      ...cutFoundation(ledge),
       ...body.shapes,
+      ...goesOn(wall, high),
       ...flashing.shapes,
       ...depth.shapes,
       lines(
@@ -127,6 +111,31 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
   };
 }
 
+/** A cut ledge, the foundation behind it and the ground before it. */
+export function cutFoundation(ledge: Support): readonly Shape[] {
+  return [
+    rect(
+      { x: ledge.front, y: -LEDGE_DEEP, width: 130 - ledge.front, height: LEDGE_DEEP + GROUND },
+      'url:earth',
+    ),
+    lines(
+      [
+        [
+          [ledge.front, GROUND],
+          [130, GROUND],
+        ],
+      ],
+      { paint: '#3c3226', width: 3 },
+    ),
+    rect(
+      { x: SHEET_LEFT + 40, y: -LEDGE_DEEP, width: ledge.back - SHEET_LEFT - 40, height: LEDGE_DEEP },
+      'url:concrete',
+      0.45,
+    ),
+    ...cutSupport(ledge, LEDGE_DEEP),
+  ];
+}
+
 /** Where to cut: at the stud nearest the middle of the ledge that no opening stands on. */
 function cutPlace({ panel, openings }: PanelSurvey, { fromX, toX }: Support): Mm {
   const middle = (Math.max(0, fromX) + Math.min(panel.length, toX)) / 2;
@@ -140,7 +149,7 @@ function cutPlace({ panel, openings }: PanelSurvey, { fromX, toX }: Support): Mm
 }
 
 /** The flashing from the sheathing down, under the first course and out over the ledge's edge. */
-function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pieces {
+export function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pieces {
   const laid = wall.flashings.find(
     (each) =>
       each.panel === survey.panel.id &&

@@ -9,6 +9,7 @@ import { scaleBar } from './scale-bar';
 import {
   cutWall,
   depthDimensions,
+  goesOn,
   length,
   NOTES,
   type Pieces,
@@ -68,6 +69,7 @@ export function headSection(
     shapes: [
       ...frameUnder(wall, head, low),
       ...body.shapes,
+      ...goesOn(wall, high),
       ...(lintel === null ? [] : cutSupport(lintel, 0)),
       ...flashing,
       ...(steel?.shapes ?? []),

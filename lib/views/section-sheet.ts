@@ -49,7 +49,6 @@ export function cutWall(
       ...cut.flatMap((placed) => cutBed(survey, placed, x)),
       ...cut.map(({ unit }) => cutUnit(unit, x)),
       ...ties.flatMap((tie) => cutTie(wall, tie)),
-      ...breakLine(face - SHEATHING - STUD_DEEP - 12, 24, high),
       ...notes.flatMap(({ shapes }) => shapes),
     ],
     labels: notes.map(({ label }) => label),
@@ -70,7 +69,12 @@ export function depthDimensions(wall: Wall, top: Mm, system: LengthSystem): Piec
   };
 }
 
-/** A wavy end: the wall goes on. */
+/** The wall goes on past the top of a cut. */
+export function goesOn(wall: Wall, high: Mm): readonly Shape[] {
+  return breakLine(-wall.family.depth - wall.cavity - SHEATHING - STUD_DEEP - 12, 24, high);
+}
+
+/** A wavy end. */
 export function breakLine(from: Mm, to: Mm, y: Mm): readonly Shape[] {
   const middle = (from + to) / 2;
   const points: readonly Point[] = [

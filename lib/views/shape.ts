@@ -80,6 +80,8 @@ export interface Drawing {
   readonly labels: readonly Label[];
   readonly frames: readonly Frame[];
   readonly spots: readonly Spot[];
+  /** Seen from afar: the first `shapes` shapes are blurred by this standard deviation, mm. */
+  readonly haze?: { readonly blur: Mm; readonly shapes: number };
 }
 
 export function rectRing(x: Mm, y: Mm, width: Mm, height: Mm): readonly Point[] {
@@ -112,4 +114,12 @@ export function moved(shape: Shape, x: Mm, y: Mm): Shape {
   return shape.kind === 'dot'
     ? { ...shape, at: move(shape.at) }
     : { ...shape, rings: shape.rings.map((ring) => ring.map(move)) };
+}
+
+/** A shape of a panel of this length, left and right changed over. */
+export function flipped(shape: Shape, length: Mm): Shape {
+  const flip = ([x, y]: Point): Point => [length - x, y];
+  return shape.kind === 'dot'
+    ? { ...shape, at: flip(shape.at) }
+    : { ...shape, rings: shape.rings.map((ring) => ring.map(flip)) };
 }

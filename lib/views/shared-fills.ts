@@ -1,5 +1,6 @@
 import type { Wall } from '../wall/model';
 import { CONCRETE, darker, EARTH, lighter, mortarColour, STEEL, unitColours, WOOD } from './colours';
+import type { Drawing } from './shape';
 import type { SvgNode } from './svg-nodes';
 import {
   CONCRETE_TILE,
@@ -15,8 +16,13 @@ import {
   type Tile,
 } from './texture-tiles';
 
-/** Fills that many parts of a drawing share, as SVG patterns and gradients. `url:name` in a shape means `name` here. */
-export function sharedFills(wall: Wall, prefix: string): readonly SvgNode[] {
+/** Fills that many parts of a drawing share, as SVG patterns and gradients, as far as it uses them. `url:name` in a shape means `name` here. */
+export function sharedFills(wall: Wall, { shapes }: Drawing, prefix: string): readonly SvgNode[] {
+  const used = new Set(shapes.map(({ fill }) => `${prefix}${fill?.replace('url:', '')}`));
+  return allFills(wall, prefix).filter(({ attributes }) => used.has(String(attributes.id)));
+}
+
+function allFills(wall: Wall, prefix: string): readonly SvgNode[] {
   const id = (name: string) => `${prefix}${name}`;
   return [
     ...unitColours(wall).flatMap((colour, shade) => unitGradients(colour, id(`unit${shade}`))),
@@ -47,6 +53,14 @@ export function sharedFills(wall: Wall, prefix: string): readonly SvgNode[] {
     gradient(
       id('side-shade'),
       [0, 0, 1, 0],
+      [
+        ['#120d0a', 0.5, 0],
+        ['#120d0a', 0, 1],
+      ],
+    ),
+    gradient(
+      id('other-side-shade'),
+      [1, 0, 0, 0],
       [
         ['#120d0a', 0.5, 0],
         ['#120d0a', 0, 1],

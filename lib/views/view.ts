@@ -1,3 +1,4 @@
+import type { Mm } from '../units';
 import type { Wall } from '../wall/model';
 
 /**
@@ -7,6 +8,10 @@ import type { Wall } from '../wall/model';
 export type View =
   | { readonly kind: 'front' }
   | { readonly kind: 'section'; readonly at: 'base' | 'lintel'; readonly support?: string }
+  | { readonly kind: 'side-section'; readonly panel: string; readonly x: Mm }
+  | { readonly kind: 'above'; readonly panel: string; readonly course: number }
+  /** From below along the bottom edge of a panel, or up at the head of an opening: `at` is the panel, the lintel, or an opening without one. */
+  | { readonly kind: 'below'; readonly at: string }
   | { readonly kind: 'behind'; readonly unit: string }
   | { readonly kind: 'before-cover' };
 
@@ -20,12 +25,18 @@ export interface Cut {
   readonly title: string;
 }
 
-/** Which views this wall has. Adhered walls hang on their backing: no ties to see before cover, and no section without supports. */
+/**
+ * Which views this wall has, in the order a competent person takes them. Adhered walls hang on their backing: no ties to see before
+ * cover, nothing to see from below, and no section without supports.
+ */
 export function viewsOf(wall: Wall): readonly View['kind'][] {
   const anchored = wall.masonry === 'anchored';
   return [
     'front',
+    'side-section',
     ...(cutsOf(wall).length > 0 ? (['section'] as const) : []),
+    'above',
+    ...(anchored ? (['below'] as const) : []),
     'behind',
     ...(anchored ? (['before-cover'] as const) : []),
   ];
@@ -55,6 +66,26 @@ export function cutsOf(wall: Wall): readonly Cut[] {
   return [...bases, ...heads];
 }
 
+/** A place to look up at from below. */
+export interface Underside {
+  readonly at: string;
+  readonly panel: string;
+  /** "Bottom edge, wall A", "Over window, wall A". */
+  readonly title: string;
+}
+
+/** Every place to look up at: bottom edges first, then heads of openings. */
+export function undersidesOf(wall: Wall): readonly Underside[] {
+  if (wall.masonry === 'adhered') return [];
+  const edges = wall.panels.map(({ id }) => ({ at: id, panel: id, title: `Bottom edge, wall ${id}` }));
+  const heads = wall.openings.map(({ id, kind, panel }) => ({
+    at: wall.supports.find(({ opening }) => opening === id)?.id ?? id,
+    panel,
+    title: `Over ${kind}, wall ${panel}`,
+  }));
+  return [...edges, ...heads];
+}
+
 /** The cut a section view asks for; null when the wall has none such. */
 export function cutOf(
   wall: Wall,
@@ -73,34 +104,4 @@ export function cutOf(
 /** A view that a wall has not, or a name that is no view: the message says what there is. */
 export class ViewError extends Error {
   override name = 'ViewError';
-}
-
-/**
- * Reads `front`, `section` (the first there is), `section:A-lintel1`, `behind` (the first unit) or `behind:A12.5`, `before-cover`.
- * @throws ViewError for any other text, and for what this wall has not.
- */
-export function parseView(wall: Wall, text: string): View {
-  const [kind = '', named] = text.split(':');
-  const known = viewsOf(wall);
-  if (!known.some((each) => each === kind)) {
-    throw new ViewError(`view: "${text}" is not a view of this wall; it has ${known.join(', ')}`);
-  }
-  if (kind === 'section') return parseSection(wall, named);
-  if (kind === 'behind') {
-    const unit = named === undefined ? wall.units[0] : wall.units.find(({ id }) => id === named);
-    if (unit === undefined) throw new ViewError(`view: this wall has no unit "${named}"`);
-    return { kind: 'behind', unit: unit.id };
-  }
-  return kind === 'front' ? { kind: 'front' } : { kind: 'before-cover' };
-}
-
-function parseSection(wall: Wall, named: string | undefined): View {
-  const cuts = cutsOf(wall);
-  const cut = named === undefined ? cuts[0] : cuts.find(({ support }) => support === named);
-  if (cut === undefined) {
-    throw new ViewError(
-      `view: no section at "${named}"; there is ${cuts.map(({ support }) => support).join(', ')}`,
-    );
-  }
-  return { kind: 'section', at: cut.at, support: cut.support };
 }

@@ -30,7 +30,16 @@ test('a wrong code stays in its box, with what is wrong beside it', () => {
 
 test('the form keeps what was typed and says what is wrong at the field', () => {
   const problem = { field: 'seed', problem: 'Not a whole number.' };
-  render(<WallForm fields={FIELDS} typed={{ topic: 'ties', seed: 'x' }} problems={[problem]} mostSeed={9} />);
+  render(
+    <WallForm
+      action="/walls"
+      send="Lay the wall"
+      fields={FIELDS}
+      typed={{ topic: 'ties', seed: 'x' }}
+      problems={[problem]}
+      mostSeed={9}
+    />,
+  );
   expect(screen.getByRole('combobox', { name: 'Topic' })).toHaveValue('ties');
   const number = screen.getByRole('textbox', { name: 'Wall number (leave empty for any)' });
   expect(number).toHaveValue('x');

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { formatWork, parseWork } from '../../components/practice/kept-work';
+import type { NotedReading } from '../../components/practice/notebook';
 import {
   FRESH,
   type Mark,
   type PracticeAction,
   type PracticeState,
   practiceReducer,
+  type Work,
 } from '../../components/practice/practice-state';
 
 const TWIST: Mark = { part: 'A3.2', fault: 'twisted-unit', sure: 3 };
@@ -57,18 +59,80 @@ describe('handing in', () => {
   });
 });
 
+const READING: NotedReading = {
+  instrument: 'tape',
+  part: 'A3.2',
+  what: 'Length',
+  value: 190.5,
+  unit: 'mm',
+  words: null,
+  error: 1,
+  fine: false,
+  turned: false,
+};
+
+describe('openings-up', () => {
+  const lift = (unit: string): PracticeAction => ({ kind: 'open up', unit, most: 2 });
+
+  test('are spent one a unit, never twice on the same, and not beyond the number allowed', () => {
+    const state = stateAfter(lift('A3.1'), lift('A3.1'), lift('A5.1'), lift('A7.1'));
+    expect(state.opened).toEqual(['A3.1', 'A5.1']);
+  });
+
+  test('are not given back by undo, but by laying the wall again', () => {
+    const state = stateAfter(lift('A3.1'), { kind: 'undo' });
+    expect(state.opened).toEqual(['A3.1']);
+    expect(practiceReducer(state, { kind: 'start again' }).opened).toEqual([]);
+  });
+});
+
+test('readings go into the notebook in order, and can be taken out', () => {
+  const other = { ...READING, part: 'A4.1' };
+  const noted = stateAfter({ kind: 'note', reading: READING }, { kind: 'note', reading: other });
+  expect(noted.readings).toEqual([READING, other]);
+  expect(practiceReducer(noted, { kind: 'forget', index: 0 }).readings).toEqual([other]);
+});
+
 describe('kept work', () => {
   const isPart = (id: string) => id.startsWith('A3');
-  const work = { marks: [TWIST, THICK], saysSound: false, phase: 'review' } as const;
+  const work: Work = {
+    marks: [{ ...TWIST, reading: 6.5, kind: 'good practice', act: 'put right now' }, THICK],
+    saysSound: false,
+    phase: 'review',
+    opened: ['A3.1', 'A3.7'],
+    readings: [READING],
+  };
 
   test('comes back as it was', () => {
     expect(parseWork(formatWork(work), isPart)).toEqual(work);
   });
 
+  test('of version 1, without openings-up and notebook, is still read', () => {
+    const old =
+      '{"version":1,"marks":[{"part":"A3.2","fault":"twisted-unit","sure":3}],"saysSound":false,"phase":"looking"}';
+    expect(parseWork(old, isPart)).toEqual({
+      marks: [TWIST],
+      saysSound: false,
+      phase: 'looking',
+      opened: [],
+      readings: [],
+    });
+  });
+
   test.each([
     ['nothing', null],
     ['no JSON', '{'],
-    ['another version', '{"version":2,"marks":[],"saysSound":false,"phase":"looking"}'],
+    ['another version', '{"version":3,"marks":[],"saysSound":false,"phase":"looking"}'],
+    ['an opening-up elsewhere', '{"version":2,"marks":[],"opened":["B1.1"],"phase":"looking"}'],
+    ['a reading that is none', '{"version":2,"marks":[],"readings":[{"part":"A3.1"}],"phase":"looking"}'],
+    [
+      'an act nobody knows',
+      '{"version":2,"marks":[{"part":"A3.1","fault":"thin-tie","sure":1,"act":"run"}],"phase":"looking"}',
+    ],
+    [
+      'a reading in words',
+      '{"version":2,"marks":[{"part":"A3.1","fault":"thin-tie","sure":1,"reading":"big"}],"phase":"looking"}',
+    ],
     ['an unknown phase', '{"version":1,"marks":[],"saysSound":false,"phase":"done"}'],
     [
       'a part of another wall',

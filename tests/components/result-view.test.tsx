@@ -73,11 +73,10 @@ function show(rows: ResultRows, system: LengthSystem = 'mm'): string[] {
       rows={rows}
       system={system}
       shown={null}
-      nextHref="/walls/next"
+      again={{ nextHref: '/walls/next', onStartAgain: () => heard.push('again') }}
       drawingCautions={['A drawing.']}
       couldFallCautions={['Keep away.']}
       onShow={(number) => heard.push(`show ${number}`)}
-      onStartAgain={() => heard.push('again')}
     />,
   );
   return heard;

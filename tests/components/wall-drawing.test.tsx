@@ -69,8 +69,9 @@ describe('by keyboard', () => {
     expect(tabStops()).toHaveLength(1);
     await user.keyboard('{End}{PageUp}');
     expect(cell('course 4, unit 4, bat')).toHaveFocus();
+    // The zoom buttons are for the pointer: in the grid plus, minus and 0 do the same.
     await user.tab();
-    expect(screen.getByRole('button', { name: 'Nearer' })).toHaveFocus();
+    expect(document.body).toHaveFocus();
   });
 
   test('Enter and Space pick the part, with Shift its course', async () => {

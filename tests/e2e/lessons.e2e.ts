@@ -61,6 +61,10 @@ describe.each(SLUGS)('%s', (slug) => {
       return loaded.map(({ naturalWidth }) => naturalWidth);
     });
     expect(Math.min(...drawn)).toBeGreaterThan(0);
+    // A lesson of five to eight minutes is a handful of sheets: more or fewer, and something did not print.
+    const pages = (await page.pdf({ format: 'A4' })).toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
+    expect(pages.length).toBeGreaterThanOrEqual(4);
+    expect(pages.length).toBeLessThanOrEqual(12);
     await context.close();
   });
 });
@@ -118,5 +122,14 @@ test('a word leads to its entry, and the header to the lessons', async () => {
   await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Lessons' }).click();
   await page.waitForURL('**/lessons');
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Lessons');
+  await close();
+});
+
+test('a lesson asks its questions in its own page, by the rules in use', async () => {
+  const { page, problems, close } = await visit(browser, '/lessons/ties', { width: 390, colours: 'light' });
+  await page.getByRole('button', { name: 'Answer a few questions' }).click();
+  await page.getByRole('heading', { name: 'Question 1 of 3' }).waitFor();
+  expect(problems).toEqual([]);
+  expect(await accessibilityProblems(page)).toEqual([]);
   await close();
 });

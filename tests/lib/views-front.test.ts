@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { frontView } from '../../lib/views/front';
 import { slotRing } from '../../lib/views/front-joints';
 import { frontShadows, shadowBeside, shadowUnder } from '../../lib/views/front-shadows';
+import { DAYLIGHT } from '../../lib/views/looking';
 import { sectionView } from '../../lib/views/section';
 import type { Drawing, Point } from '../../lib/views/shape';
 import { outlineOf } from '../../lib/views/unit-outline';
@@ -103,7 +104,7 @@ describe('open head joints', () => {
 
 describe('shadows', () => {
   test('a step of 4 mm throws 10 mm down and 6.4 mm right', () => {
-    expect(shadowUnder([0, 0], [100, 0], 4, 4)).toEqual([
+    expect(shadowUnder([0, 0], [100, 0], 4, 4, DAYLIGHT)).toEqual([
       [0, 0],
       [100, 0],
       [106.4, -10],
@@ -111,12 +112,12 @@ describe('shadows', () => {
     ]);
   });
   test('a twist throws a wedge: nothing at the left, 15 mm at the right for 6 mm', () => {
-    const [, , atRight, atLeft] = shadowUnder([0, 0], [200, 0], 0, 6);
+    const [, , atRight, atLeft] = shadowUnder([0, 0], [200, 0], 0, 6, DAYLIGHT);
     expect(atLeft).toEqual([0, 0]);
     expect(atRight?.[1]).toBe(-15);
   });
   test('beside a proud end', () => {
-    expect(shadowBeside([0, 0], [0, 60], 5, 5)).toEqual([
+    expect(shadowBeside([0, 0], [0, 60], 5, 5, DAYLIGHT)).toEqual([
       [0, 0],
       [0, 60],
       [8, 47.5],

@@ -1,18 +1,28 @@
 import { describe, expect, test } from 'vitest';
 import { badgePlace } from '../../lib/views/mark-shapes';
+import { parseView } from '../../lib/views/parse-view';
 import { printSvg, svgOf } from '../../lib/views/print-svg';
 import { pathText, svgBox } from '../../lib/views/svg-nodes';
-import { cutsOf, parseView, viewsOf } from '../../lib/views/view';
+import { cutsOf, undersidesOf, viewsOf } from '../../lib/views/view';
 import { handWall, handWindow } from './views-hand-wall';
 
 const adhered = handWall({ masonry: 'adhered', supports: [], ties: [], cavity: 0 });
 
 describe('which views there are', () => {
   test('anchored', () => {
-    expect(viewsOf(handWall())).toEqual(['front', 'section', 'behind', 'before-cover']);
+    expect(viewsOf(handWall())).toEqual([
+      'front',
+      'side-section',
+      'section',
+      'above',
+      'below',
+      'behind',
+      'before-cover',
+    ]);
   });
   test('adhered: nothing carries it and nothing ties it', () => {
-    expect(viewsOf(adhered)).toEqual(['front', 'behind']);
+    expect(viewsOf(adhered)).toEqual(['front', 'side-section', 'above', 'behind']);
+    expect(undersidesOf(adhered)).toEqual([]);
   });
   test('cuts: bases, then heads', () => {
     expect(cutsOf(handWindow()).map(({ title, support }) => `${title}: ${support}`)).toEqual([
@@ -22,11 +32,24 @@ describe('which views there are', () => {
   });
 });
 
+test('places to look up at: bottom edges, then heads of openings, with their lintel if there is one', () => {
+  const wall = handWindow();
+  const places = (of: typeof wall) => undersidesOf(of).map(({ title, at }) => `${title}: ${at}`);
+  expect(places(wall)).toEqual(['Bottom edge, wall A: A', 'Over window, wall A: A-lintel1']);
+  expect(places({ ...wall, supports: wall.supports.slice(0, 1) })[1]).toBe('Over window, wall A: A-window1');
+});
+
 describe('a view named in a text', () => {
   test.each([
     ['front', { kind: 'front' }],
     ['section', { kind: 'section', at: 'base', support: 'A-ledge' }],
     ['section:A-lintel1', { kind: 'section', at: 'lintel', support: 'A-lintel1' }],
+    ['side-section', { kind: 'side-section', panel: 'A', x: 310 }],
+    ['side-section:A,120.5', { kind: 'side-section', panel: 'A', x: 120.5 }],
+    ['above', { kind: 'above', panel: 'A', course: 1 }],
+    ['above:A,4', { kind: 'above', panel: 'A', course: 4 }],
+    ['below', { kind: 'below', at: 'A' }],
+    ['below:A-lintel1', { kind: 'below', at: 'A-lintel1' }],
     ['behind', { kind: 'behind', unit: 'A1.1' }],
     ['behind:A3.2', { kind: 'behind', unit: 'A3.2' }],
     ['before-cover', { kind: 'before-cover' }],
@@ -35,15 +58,25 @@ describe('a view named in a text', () => {
   });
 
   test.each([
-    ['sideways', 'view: "sideways" is not a view of this wall; it has front, section, behind, before-cover'],
+    [
+      'sideways',
+      'view: "sideways" is not a view of this wall; it has front, side-section, section, above, below, behind, before-cover',
+    ],
     ['section:A9', 'view: no section at "A9"; there is A-ledge, A-lintel1'],
     ['behind:A9.9', 'view: this wall has no unit "A9.9"'],
+    ['side-section:B,10', 'view: no wall "B"; there is A'],
+    ['side-section:A,621', 'view: wall A goes from 0 to 620 mm, 621 is not on it'],
+    ['side-section:A,left', 'view: "left" is no number'],
+    ['side-section:A,', 'view: "" is no number'],
+    ['above:A,5', 'view: wall A has courses 1 to 4, no 5'],
+    ['above:A,1.5', 'view: wall A has courses 1 to 4, no 1.5'],
+    ['below:A-door1', 'view: nothing to look up at at "A-door1"; there is A, A-lintel1'],
   ])('%s is refused', (text, message) => {
     expect(() => parseView(handWindow(), text)).toThrow(message);
   });
 
   test('an adhered wall has no section', () => {
-    expect(() => printSvg(adhered, 'section')).toThrow('it has front, behind');
+    expect(() => printSvg(adhered, 'section')).toThrow('it has front, side-section, above, behind');
   });
 });
 

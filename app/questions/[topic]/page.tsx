@@ -4,13 +4,11 @@ import { notFound, redirect } from 'next/navigation';
 import { Caution } from '../../../components/forms/caution';
 import { QuestionSet } from '../../../components/questions/question-set';
 import { QuestionSheet } from '../../../components/questions/question-sheet';
-import { chanceOf } from '../../../lib/generate/chance';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
-import { questionSet } from '../../../lib/questions/question-families';
 import { QUESTION_TOPIC_TITLES } from '../../../lib/questions/topics';
-import type { LengthSystem } from '../../../lib/units';
+import { askSet } from '../ask-set';
 import { formatAddress, MOST_SEED, parseRules, parseSeed, parseTopic } from '../set-address';
 import styles from './page.module.css';
 
@@ -36,10 +34,8 @@ export default async function TopicQuestionsPage({ params, searchParams }: Props
   if (rules === undefined || seed === undefined) {
     redirect(formatAddress({ topic, rules: rules ?? 'canada', seed: seed ?? randomInt(MOST_SEED + 1) }));
   }
-  const ask = (system: LengthSystem) =>
-    questionSet(topic, { rules, system }, COUNT, (stream) => chanceOf(seed, stream));
   const usual = rules === 'united-states' ? 'inches' : 'mm';
-  const questions = { mm: ask('mm'), inches: ask('inches') };
+  const questions = askSet({ topic, rules, seed }, COUNT);
   const again = formatAddress({ topic, rules, seed: (seed + 1) % (MOST_SEED + 1) });
   return (
     <div className="column">

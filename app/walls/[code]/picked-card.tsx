@@ -1,18 +1,19 @@
 'use client';
 
 import { useMemo } from 'react';
+import { leftWords } from '../../../components/practice/lifted-bar';
 import { MarkForm } from '../../../components/practice/mark-form';
 import { PartCard } from '../../../components/practice/part-card';
 import type { PickedPart } from '../../../components/practice/part-facts';
 import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import type { LengthSystem } from '../../../lib/units';
-import { viewsOf } from '../../../lib/views/view';
 import { MOST_MARKS } from '../../grading';
 import { FAULT_CHOICES } from '../fault-choices';
 import { nearbyParts } from '../nearby-parts';
 import type { OpenWall } from '../open-wall';
 import { readingsOf } from '../part-readings';
+import type { useLifting } from './use-lifting';
 
 const MOST_NAMES_A_PART = 2;
 
@@ -20,7 +21,9 @@ const MOST_NAMES_A_PART = 2;
 export function PickedCard(props: {
   readonly open: OpenWall;
   readonly part: string;
-  readonly lifted: boolean;
+  readonly lifting: ReturnType<typeof useLifting>;
+  /** The view behind a unit is chosen. */
+  readonly looksBehind: boolean;
   /** Index of the mark being changed. */
   readonly changing: number | null;
   readonly marks: readonly Mark[];
@@ -30,22 +33,17 @@ export function PickedCard(props: {
   readonly onClose: () => void;
   readonly onMark: (mark: Mark) => void;
 }) {
-  const { open, part: id, lifted, changing, marks, system, onPick, onLift, onClose, onMark } = props;
+  const { open, part: id, lifting, looksBehind, changing, marks, system } = props;
+  const { onPick, onLift, onClose, onMark } = props;
+  const lifted = lifting.isOpen && lifting.unit === id;
   const picked = useMemo(() => pickedPart(open, id, lifted), [open, id, lifted]);
   if (!picked) return null;
-  const canLift = picked.kind === 'unit' && viewsOf(open.wall).includes('behind') && !lifted;
   return (
     <PartCard
       picked={picked}
       system={system}
       title={changing === null ? undefined : `Change mark ${changing + 1}:`}
-      tools={
-        canLift && (
-          <button type="button" onClick={onLift}>
-            Lift it and look behind
-          </button>
-        )
-      }
+      tools={picked.kind === 'unit' && !(lifted && looksBehind) && <Lift {...{ lifting, lifted, onLift }} />}
       onPick={onPick}
       onClose={onClose}
     >
@@ -62,6 +60,24 @@ export function PickedCard(props: {
         }}
       />
     </PartCard>
+  );
+}
+
+function Lift(props: {
+  readonly lifting: ReturnType<typeof useLifting>;
+  readonly lifted: boolean;
+  readonly onLift: () => void;
+}) {
+  const { lifting, lifted, onLift } = props;
+  const words = leftWords(lifting.left, lifting.most);
+  if (!lifted && lifting.left === 0) return <p>{words}</p>;
+  return (
+    <>
+      <button type="button" onClick={onLift}>
+        {lifted ? 'Look behind it again' : 'Lift it and look behind'}
+      </button>{' '}
+      {!lifted && words}
+    </>
   );
 }
 

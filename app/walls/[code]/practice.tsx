@@ -1,28 +1,28 @@
 'use client';
 
 import { LengthChoice } from '../../../components/forms/length-choice';
-import { Bench } from '../../../components/practice/bench';
 import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
 import { MixingTickets } from '../../../components/practice/mixing-tickets';
-import { Review } from '../../../components/practice/review';
 import { WallStage } from '../../../components/practice/wall-stage';
-import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { nextCode } from '../open-wall';
-import { lastLooks, viewChoices, viewOf } from '../view-choices';
+import { viewChoices, viewOf } from '../view-choices';
 import styles from './practice.module.css';
+import type { SetWork } from './set-work';
+import { Side } from './side';
 import { usePractice } from './use-practice';
 import { usePrinting } from './use-printing';
-import type { Fetched } from './use-second-part';
 
-const LIFT_HINT =
-  'The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”.';
-
-/** The practice on one wall: laid, inspected and marked in the browser. */
-export function Practice({ code, label }: { readonly code: string; readonly label: string }) {
-  const practice = usePractice(code);
+/** The practice on one wall, laid in the browser. Inspected and marked there too, unless it is set work. */
+export function Practice(props: {
+  readonly code: string;
+  readonly label: string;
+  readonly setWork?: SetWork;
+}) {
+  const { code, label, setWork = null } = props;
+  const practice = usePractice(code, setWork);
   const { open, isLooking, system, lifting, said } = practice;
   const printing = usePrinting();
   const viewKey = printing ? 'front' : practice.viewKey;
+  const behind = viewKey === 'behind';
   // On paper before hand-in: the wall as everyone gets it, without what this reader thinks of it.
   const bare = printing && practice.work.phase !== 'handed in';
   const picked = bare ? null : practice.picked;
@@ -39,25 +39,28 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
           label={label}
           views={viewChoices(open.wall)}
           viewKey={viewKey}
-          view={viewOf(viewKey, lifting.lifted, open.wall)}
+          view={viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall)}
           hint={
-            isLooking && !printing && viewKey === 'front' && open.wall.masonry === 'adhered'
-              ? LIFT_HINT
+            isLooking && viewKey === 'front' && !printing && open.wall.masonry === 'adhered'
+              ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${lifting.most}.`
               : null
           }
           bar={
-            viewKey === 'behind' && (
+            behind && (
               <LiftedBar
-                name={open.nameOf(lifting.lifted)}
-                back={lifting.record[0]?.back ?? null}
+                name={lifting.name}
+                isOpen={practice.seesBehind}
+                left={lifting.left}
+                most={lifting.most}
+                onLift={isLooking ? () => practice.lift(lifting.unit) : undefined}
                 onStep={practice.step}
-                onRead={isLooking ? () => practice.pick(lifting.lifted) : undefined}
+                onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
               />
             )
           }
-          below={viewKey === 'behind' && <LiftedRecord record={lifting.record} onLift={practice.lift} />}
+          below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
           marks={bare ? [] : practice.drawn}
-          selected={picked}
+          selected={behind && !practice.seesBehind ? lifting.unit : picked}
           system={system}
           lengths={<LengthChoice system={system} />}
           onView={practice.view}
@@ -72,102 +75,11 @@ export function Practice({ code, label }: { readonly code: string; readonly labe
         />
       </div>
       <div className={styles.bench}>
-        <Side practice={practice} />
+        <Side practice={practice} setWork={setWork} />
       </div>
       <p className={styles.said} role="status">
         {said}
       </p>
     </div>
-  );
-}
-
-/** Beside the wall: the bench, then the last look, then the result. */
-function Side({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { brief, open, work, picked, changing, named, system, result, second } = practice;
-  if (result?.problem) {
-    return (
-      <p role="alert">
-        {result.problem}{' '}
-        <button type="button" className="button button-plain" onClick={practice.startAgain}>
-          Lay this wall again
-        </button>
-      </p>
-    );
-  }
-  if (work.phase === 'handed in' && !second.part) return <Awaited second={second} />;
-  if (result?.rows && second.part) {
-    const { ResultView } = second.part;
-    return (
-      <ResultView
-        rows={result.rows}
-        system={system}
-        shown={practice.shown}
-        nextHref={`/walls/${nextCode(brief)}`}
-        drawingCautions={DRAWING_CAUTIONS}
-        couldFallCautions={COULD_FALL_CAUTIONS}
-        onShow={practice.show}
-        onStartAgain={practice.startAgain}
-      />
-    );
-  }
-  if (work.phase === 'review') {
-    return (
-      <Review
-        marks={named}
-        saysSound={work.saysSound}
-        looks={lastLooks(open.wall)}
-        cautions={DRAWING_CAUTIONS}
-        onChange={practice.change}
-        onRemove={practice.remove}
-        onLook={practice.look}
-        onBack={() => practice.look('front')}
-        onSaySound={practice.saySound}
-        onHandIn={practice.handIn}
-      />
-    );
-  }
-  const PickedCard = second.part?.PickedCard;
-  return (
-    <Bench
-      marks={named}
-      canUndo={work.past.length > 0}
-      cautions={DRAWING_CAUTIONS}
-      onChange={practice.change}
-      onRemove={practice.remove}
-      onUndo={practice.undo}
-      onSaySound={practice.saySound}
-      onReview={practice.review}
-    >
-      {picked !== null && !PickedCard && <Awaited second={second} />}
-      {picked !== null && PickedCard && (
-        <PickedCard
-          key={`${picked} ${changing ?? 'new'}`}
-          open={open}
-          part={picked}
-          lifted={practice.viewKey === 'behind' && practice.lifting.lifted === picked}
-          changing={changing}
-          marks={work.marks}
-          system={system}
-          onPick={practice.pick}
-          onLift={practice.liftHere}
-          onClose={practice.close}
-          onMark={practice.mark}
-        />
-      )}
-    </Bench>
-  );
-}
-
-/** In place of what is still being fetched. */
-function Awaited({ second }: { readonly second: Fetched }) {
-  return (
-    <p role="status">
-      {second.failed ? 'Part of this page did not arrive. Your marks are kept. ' : 'One moment …'}
-      {second.failed && (
-        <button type="button" className="button button-plain" onClick={second.fetchAgain}>
-          Fetch it again
-        </button>
-      )}
-    </p>
   );
 }

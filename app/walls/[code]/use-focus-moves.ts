@@ -24,10 +24,12 @@ export function useFocusMoves() {
 
   useEffect(() => {
     const place = next.current;
-    next.current = null;
     if (place === null) return;
-    if (place === 'wall') focusOn(leftFrom.current, true);
-    else focusOn(room.current?.querySelector(WHERE[place]) ?? null, place === 'card');
+    const there = place === 'wall' ? leftFrom.current : room.current?.querySelector(WHERE[place]);
+    // What shows the card or the result may still be on its way.
+    if (!there) return;
+    next.current = null;
+    focusOn(there, place === 'wall' || place === 'card');
     // The card lies over the lower part of a narrow screen: the wall has to move up from under it.
     if (place === 'card' && window.matchMedia(NARROW).matches) toTop(room.current);
   });
@@ -44,7 +46,7 @@ export function useFocusMoves() {
         next.current = 'card';
       },
       backToWall: () => {
-        next.current = 'wall';
+        next.current = leftFrom.current ? 'wall' : 'stage';
       },
       scrollToWall: () => {
         if (window.matchMedia(NARROW).matches) toTop(room.current);
@@ -54,7 +56,7 @@ export function useFocusMoves() {
   );
 }
 
-function focusOn(element: Element | null, preventScroll: boolean): void {
+function focusOn(element: Element, preventScroll: boolean): void {
   if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll });
 }
 

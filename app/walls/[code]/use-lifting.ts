@@ -4,21 +4,22 @@ import { useState } from 'react';
 import type { Step } from '../../../components/practice/lifted-bar';
 import type { OpenWall } from '../open-wall';
 
-/** The unit that is lifted, and the units lifted so far with what their backs showed, the latest first. */
-export function useLifting({ firstUnit, unitFrom, courseFrom, backOf, nameOf }: OpenWall) {
-  const [lifted, setLifted] = useState(firstUnit);
-  const [seen, setSeen] = useState<readonly string[]>([]);
-  const lift = (unit: string) => {
-    setLifted(unit);
-    setSeen((before) => [unit, ...before.filter((each) => each !== unit)]);
-  };
+/** The unit to lift, or that is lifted; and what is open, against how many may be. */
+export function useLifting(
+  { firstUnit, unitFrom, courseFrom, nameOf }: OpenWall,
+  opened: readonly string[],
+  most: number,
+) {
+  const [unit, aim] = useState(firstUnit);
   return {
-    lifted,
+    unit,
+    name: nameOf(unit),
+    isOpen: opened.includes(unit),
     /** Takes a unit as the one to lift, without lifting it. */
-    aim: setLifted,
-    lift,
-    forget: () => setSeen([]),
-    step: ({ along, by }: Step) => lift(along === 'course' ? unitFrom(lifted, by) : courseFrom(lifted, by)),
-    record: seen.map((unit) => ({ unit, name: nameOf(unit), back: backOf(unit) })),
+    aim,
+    step: ({ along, by }: Step) => aim(along === 'course' ? unitFrom(unit, by) : courseFrom(unit, by)),
+    most,
+    left: Math.max(0, most - opened.length),
+    record: [...opened].reverse().map((each) => ({ unit: each, name: nameOf(each) })),
   };
 }

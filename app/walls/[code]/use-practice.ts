@@ -2,68 +2,80 @@
 
 import { useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
-import type { Step } from '../../../components/practice/lifted-bar';
+import { leftWords, type Step } from '../../../components/practice/lifted-bar';
+import type { NotedReading } from '../../../components/practice/notebook';
 import type { Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
+import { useTimeSpent } from '../../../components/practice/use-time-spent';
 import { parseCode } from '../../../lib/generate/wall-code';
 import { drawnMarks, drawnResult } from '../drawn-marks';
 import { openWall } from '../open-wall';
+import { openingsUpOf } from '../openings-up';
 import { viewKeyFor } from '../view-choices';
+import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
+import { usePart } from './use-part';
 import { useResult } from './use-result';
-import { useSecondPart } from './use-second-part';
+
+const loadSecond = () => import('./second-part').then(({ SECOND_PART }) => SECOND_PART);
+const loadMarker = () => import('./marker-part').then(({ MARKER_PART }) => MARKER_PART);
+const loadResult = () => import('./result-part').then(({ RESULT_PART }) => RESULT_PART);
 
 /** Everything a practice page knows and can do: the wall of a code, the work on it, what is looked at, and each step of the reader. */
-export function usePractice(code: string) {
+export function usePractice(code: string, setWork: SetWork | null) {
   const brief = useMemo(() => parseCode(code), [code]);
   const open = useMemo(() => openWall(brief), [brief]);
   const { wall, parts, nameOf } = open;
   const isPart = useCallback((id: string) => parts.has(id), [parts]);
-  const [work, dispatch, ready] = useKeptPractice(code, isPart);
+  const keptAs = setWork?.keptAs ?? code;
+  const [work, dispatch, ready] = useKeptPractice(keptAs, isPart);
+  const timeSpent = useTimeSpent(keptAs);
   const system = useLengthSystem(brief.rules === 'united-states' ? 'inches' : 'mm');
   const [picked, setPicked] = useState<string | null>(null);
   const [changing, setChanging] = useState<number | null>(null);
   const [viewKey, setViewKey] = useState('front');
-  const lifting = useLifting(open);
+  const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
   const [ticketsOpen, setTicketsOpen] = useState(brief.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const focus = useFocusMoves();
-  const second = useSecondPart();
+  const isLooking = work.phase === 'looking';
+  const second = usePart(loadSecond, true);
+  const marker = usePart(loadMarker, !setWork && !isLooking);
+  const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
   const faultName = second.part?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
-  const result = useResult(work, open, brief.rules, second.part);
-  const rows = result?.rows ?? null;
-  const isLooking = work.phase === 'looking';
+  const marked = useResult(work, open, brief.rules, marker.part);
+  const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null) => {
     setPicked(part);
     setChanging(change);
-    if (part !== null && parts.get(part)?.kind === 'unit') {
-      if (viewKey === 'behind') lifting.lift(part);
-      else lifting.aim(part);
-    }
+    if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
   const pick = (part: string) => {
-    take(part);
-    focus.toCard();
+    // A unit to lift is pointed out in the view from in front: its card would lie over it.
+    const isAim = viewKey === 'behind' && !lifting.isOpen && parts.get(part)?.kind === 'unit';
+    take(isAim ? null : part);
+    if (isAim) lifting.aim(part);
+    else focus.toCard();
   };
   const close = () => {
     take(null);
     focus.backToWall();
   };
-  const view = (key: string) => {
-    setViewKey(key);
-    if (key === 'behind') lift(lifting.lifted);
-  };
-  // No card opens by itself: on a phone it would lie over the back that is to be seen.
   const lift = (unit: string) => {
-    lifting.lift(unit);
+    // No card opens by itself: on a phone it would lie over the back that is to be seen.
     take(null);
+    lifting.aim(unit);
+    setViewKey('behind');
+    if (work.opened.includes(unit)) return;
+    dispatch({ kind: 'open up', unit, most: lifting.most });
+    setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
   };
   const liftHere = () => {
-    view('behind');
+    lift(lifting.unit);
     focus.to('stage');
   };
   const step = (to: Step) => {
@@ -97,6 +109,8 @@ export function usePractice(code: string) {
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
   };
+  const note = (reading: NotedReading) => dispatch({ kind: 'note', reading });
+  const forget = (index: number) => dispatch({ kind: 'forget', index });
   const saySound = () => {
     take(null);
     dispatch({ kind: 'say sound' });
@@ -110,11 +124,13 @@ export function usePractice(code: string) {
   const look = (key: string) => {
     dispatch({ kind: 'back to the wall' });
     if (key === 'tickets') setTicketsOpen(true);
-    else view(key);
+    else setViewKey(key);
     focus.to(key === 'tickets' ? 'tickets' : 'stage');
   };
   const handIn = () => {
     dispatch({ kind: 'hand in' });
+    const { marks, saysSound, opened, readings } = work;
+    setWork?.onHandIn({ marks, saysSound, opened, readings, spentMs: timeSpent() });
     setSaid('Handed in.');
     focus.to('result');
   };
@@ -125,15 +141,12 @@ export function usePractice(code: string) {
     setShown(number);
     take(part);
     if (part !== null && parts.get(part)?.kind === 'batch') setTicketsOpen(true);
-    const key = row ? viewKeyFor(row.finding, wall) : 'front';
-    setViewKey(key);
-    if (key === 'behind' && part !== null) lifting.lift(part);
+    setViewKey(row ? viewKeyFor(row.finding, wall) : 'front');
     setSaid(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
   const startAgain = () => {
     dispatch({ kind: 'start again' });
-    lifting.forget();
     take(null);
     setShown(null);
     setViewKey('front');
@@ -141,24 +154,15 @@ export function usePractice(code: string) {
     focus.to('stage');
   };
 
+  // With the result given out, the whole wall lies open.
+  const seesBehind = lifting.isOpen || rows !== null;
   return {
-    ...{
-      brief,
-      open,
-      work,
-      ready,
-      system,
-      picked,
-      changing,
-      viewKey,
-      lifting,
-      ticketsOpen,
-      shown,
-      said,
-      result,
-    },
+    ...{ brief, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind, ticketsOpen },
+    ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,
+    resultPart,
+    marker,
     isLooking,
     drawn: rows ? drawnResult(rows, parts) : drawnMarks(work.marks, parts),
     named: work.marks.map((each) => ({
@@ -166,24 +170,8 @@ export function usePractice(code: string) {
       faultName: faultName(each.fault),
       partName: nameOf(each.part),
     })),
-    ...{
-      pick,
-      close,
-      view,
-      step,
-      lift,
-      liftHere,
-      mark,
-      change,
-      remove,
-      undo,
-      saySound,
-      review,
-      look,
-      handIn,
-      show,
-      startAgain,
-    },
+    ...{ pick, close, view: setViewKey, step, lift, liftHere, mark, change, remove, undo, note, forget },
+    ...{ saySound, review, look, handIn, show, startAgain },
     openTickets: setTicketsOpen,
   };
 }

@@ -5,14 +5,14 @@ import type { Work } from '../../../components/practice/practice-state';
 import type { ResultRows } from '../../../components/result/result-rows';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { OpenWall } from '../open-wall';
-import type { SecondPart } from './second-part';
+import type { MarkerPart } from './marker-part';
 
 /** The result once the work is handed in and what marks it is here, or the sentence that says why it cannot be marked; null before. */
 export function useResult(
   { phase, marks }: Work,
   { wall, parts }: OpenWall,
   rules: RuleSetId,
-  marker: SecondPart | null,
+  marker: MarkerPart | null,
 ): { readonly rows: ResultRows | null; readonly problem: string | null } | null {
   return useMemo(() => {
     if (phase !== 'handed in' || marker === null) return null;

@@ -25,6 +25,7 @@ export const BACK_MORTAR_ROWS = {
     caughtAt: 'When a fresh unit is lifted as a check',
     mistakenFor: ['ring-buttered-back'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'unit',
   },
   'ring-buttered-back': {
@@ -48,6 +49,7 @@ export const BACK_MORTAR_ROWS = {
     caughtAt: 'When a fresh unit is lifted as a check',
     mistakenFor: ['missing-back-mortar'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'unit',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

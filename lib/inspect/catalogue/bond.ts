@@ -17,6 +17,7 @@ export const BOND_ROWS = {
     caughtAt: 'When the first course is set out dry',
     mistakenFor: ['closers-at-reveal'],
     hazard: 'lets water in',
+    reach: 'in sight',
     scope: 'unit',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

@@ -15,6 +15,7 @@ export const JOINT_ROWS = {
     caughtAt: 'Before the next course is laid',
     mistakenFor: ['course-off-level', 'handmade-size-range'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'joint',
   },
   'thick-joint': {
@@ -31,6 +32,7 @@ export const JOINT_ROWS = {
     caughtAt: 'With a joint gauge, before each lift of scaffold goes up',
     mistakenFor: ['thick-first-bed', 'gauge-drift', 'handmade-size-range'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'joint',
   },
   'thin-joint': {
@@ -47,6 +49,7 @@ export const JOINT_ROWS = {
     caughtAt: 'When the first course is set out dry, then at each course',
     mistakenFor: ['gauge-drift', 'handmade-size-range'],
     hazard: 'lets water in',
+    reach: 'in sight',
     scope: 'joint',
   },
   'open-head': {
@@ -71,6 +74,7 @@ export const JOINT_ROWS = {
     caughtAt: 'As each course is laid; in depth, when a unit is lifted',
     mistakenFor: ['weep-openings'],
     hazard: 'lets water in',
+    reach: 'out of sight',
     scope: 'joint',
   },
   'raked-thin-veneer': {
@@ -91,6 +95,7 @@ export const JOINT_ROWS = {
     caughtAt: 'When the first joints are tooled',
     mistakenFor: ['raked-on-thick-veneer'],
     hazard: 'lets water in',
+    reach: 'in sight',
     scope: 'panel',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

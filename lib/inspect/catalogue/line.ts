@@ -16,6 +16,7 @@ export const LINE_ROWS = {
     caughtAt: 'At the first course, then at every corner lead',
     mistakenFor: ['tapering-bed', 'gauge-drift'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'course',
   },
   'gauge-drift': {
@@ -40,6 +41,7 @@ export const LINE_ROWS = {
     caughtAt: 'With the rod at every few courses, before the next lift',
     mistakenFor: ['course-off-level', 'thick-joint', 'thin-joint'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'panel',
   },
   'perpend-drift': {
@@ -62,6 +64,7 @@ export const LINE_ROWS = {
     caughtAt: 'When bricks are set out dry, then with a plumb line each lift',
     mistakenFor: ['handmade-size-range'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'joint',
   },
   'bulge-or-hollow': {
@@ -78,6 +81,7 @@ export const LINE_ROWS = {
     caughtAt: 'Before each lift of scaffold goes up',
     mistakenFor: ['out-of-plumb', 'textured-units'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'panel',
   },
   'out-of-plumb': {
@@ -93,6 +97,7 @@ export const LINE_ROWS = {
     caughtAt: 'At every corner lead, and before each lift of scaffold goes up',
     mistakenFor: ['bulge-or-hollow', 'corner-not-square'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'panel',
   },
   'twisted-unit': {
@@ -107,6 +112,7 @@ export const LINE_ROWS = {
     caughtAt: 'As each unit is laid to the line',
     mistakenFor: ['proud-unit', 'textured-units'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'unit',
   },
   'proud-unit': {
@@ -130,6 +136,7 @@ export const LINE_ROWS = {
     caughtAt: 'As each unit is laid to the line',
     mistakenFor: ['twisted-unit', 'projecting-pattern', 'textured-units'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'unit',
   },
   'corner-not-square': {
@@ -151,6 +158,7 @@ export const LINE_ROWS = {
     caughtAt: 'At the first course, before a second one hides the lines',
     mistakenFor: ['out-of-plumb'],
     hazard: 'looks',
+    reach: 'in sight',
     scope: 'corner',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

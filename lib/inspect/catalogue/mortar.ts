@@ -23,6 +23,7 @@ export const MORTAR_ROWS = {
     caughtAt: 'When the ticket is read, before the batch is spread',
     mistakenFor: ['hot-day-mortar', 'lean-mortar'],
     hazard: 'lets water in',
+    reach: 'out of sight',
     scope: 'batch',
   },
   'lean-mortar': {
@@ -46,6 +47,7 @@ export const MORTAR_ROWS = {
     caughtAt: 'At the mixer, when the measures are counted',
     mistakenFor: ['stale-mortar', 'efflorescence'],
     hazard: 'lets water in',
+    reach: 'out of sight',
     scope: 'batch',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

@@ -22,6 +22,7 @@ export const SUPPORT_ROWS = {
     caughtAt: 'When ledge and lintels are ready, before the first course',
     mistakenFor: ['overhang-within-a-third'],
     hazard: 'could fall',
+    reach: 'in sight',
     scope: 'support',
   },
   'no-bearing-return': {
@@ -46,6 +47,7 @@ export const SUPPORT_ROWS = {
     caughtAt: 'When ledges and angles are ready, before the first course',
     mistakenFor: ['overhang-too-far', 'hidden-angle'],
     hazard: 'could fall',
+    reach: 'in sight',
     scope: 'support',
   },
   'short-lintel-bearing': {
@@ -67,6 +69,7 @@ export const SUPPORT_ROWS = {
     caughtAt: 'When the lintel is set, before brick goes over it',
     mistakenFor: ['weak-angle', 'hairline-cracks'],
     hazard: 'could fall',
+    reach: 'in sight',
     scope: 'support',
   },
   'no-lintel': {
@@ -89,6 +92,7 @@ export const SUPPORT_ROWS = {
     caughtAt: 'Before the first course over the opening',
     mistakenFor: ['hidden-angle', 'weak-angle'],
     hazard: 'could fall',
+    reach: 'in sight',
     scope: 'opening',
   },
   'weak-angle': {
@@ -111,6 +115,7 @@ export const SUPPORT_ROWS = {
     caughtAt: 'When the lintel is set, before brick goes over it',
     mistakenFor: ['hidden-angle', 'short-lintel-bearing'],
     hazard: 'could fall',
+    reach: 'in sight',
     scope: 'support',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

@@ -23,6 +23,7 @@ export const TIE_ROWS = {
     caughtAt: 'At every row of ties, with a photo before the brick covers it',
     mistakenFor: ['no-tie-at-edge'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'panel',
   },
   'no-tie-at-edge': {
@@ -43,6 +44,7 @@ export const TIE_ROWS = {
     caughtAt: 'At every row of ties, with a photo before the brick covers it',
     mistakenFor: ['ties-too-far-apart'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'edge',
   },
   'shallow-tie': {
@@ -63,6 +65,7 @@ export const TIE_ROWS = {
     caughtAt: 'At every row of ties, before the next course',
     mistakenFor: ['thin-tie'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'tie',
   },
   'thin-tie': {
@@ -77,6 +80,7 @@ export const TIE_ROWS = {
     caughtAt: 'When the box is opened, then at every row of ties',
     mistakenFor: ['shallow-tie'],
     hazard: 'could fall',
+    reach: 'out of sight',
     scope: 'tie',
   },
 } satisfies Partial<Record<CheckId, CatalogueRow>>;

@@ -12,7 +12,7 @@ export async function generateStaticParams() {
   const lessons = await readLessons();
   const files = [
     ...lessons.flatMap(({ pictures }) => pictures.map(fileOf)),
-    ...GLOSSARY.flatMap((entry) => (entry.picture === undefined ? [] : [termFile(entry.id)])),
+    ...GLOSSARY.map(({ id }) => termFile(id)),
   ];
   return [...new Set(files)].map((picture) => ({ picture }));
 }

@@ -1,0 +1,28 @@
+import type { ExplainedFinding } from '../../components/practise/explained-finding';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
+import type { Finding } from '../../lib/inspect/finding';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { ruleSetTitle } from '../../lib/limits/limits';
+
+/** A finding with the words a reader needs: its name, its place, whose figure it breaks and why that matters. */
+export function explainedFinding(
+  finding: Finding,
+  number: number,
+  rules: RuleSetId,
+  nameOf: (part: string) => string,
+): ExplainedFinding {
+  const { name, looksLike, measuredBy, whyItMatters, putsRight } = CATALOGUE[finding.check];
+  const { rules: from, title, clause, howSure } = finding.source;
+  const stands = from === rules ? '' : ' (the rule set in use says nothing on this)';
+  return {
+    number,
+    finding,
+    name,
+    place: finding.parts[0] === undefined ? '' : nameOf(finding.parts[0]),
+    looksLike,
+    measuredBy,
+    whyItMatters,
+    putsRight,
+    source: `${[...new Set([ruleSetTitle(from), title, clause])].filter((each) => each !== '').join(' · ')}${stands} · ${howSure}`,
+  };
+}

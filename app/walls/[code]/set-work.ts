@@ -1,0 +1,28 @@
+import type { NotedReading } from '../../../components/practice/notebook';
+import type { Mark } from '../../../components/practice/practice-state';
+import type { ResultRows } from '../../../components/result/result-rows';
+
+/** All that a reader hands in. */
+export interface HandedWork {
+  readonly marks: readonly Mark[];
+  readonly saysSound: boolean;
+  /** Units lifted, in the order they were. */
+  readonly opened: readonly string[];
+  /** The notebook. */
+  readonly readings: readonly NotedReading[];
+  /** Time the page was in sight, ms. */
+  readonly spentMs: number;
+}
+
+/** A wall set as work: marked elsewhere, with no key in the browser. */
+export interface SetWork {
+  /** Name under which the work is kept in this tab: one for each attempt. */
+  readonly keptAs: string;
+  /** How many units may be lifted; null for the wall's own number. */
+  readonly openingsUp: number | null;
+  readonly onHandIn: (work: HandedWork) => void;
+  /** Why the last hand-in did not arrive, in a sentence: it can then be handed in again. */
+  readonly problem?: string | null;
+  /** The result, once it is given out. */
+  readonly rows: ResultRows | null;
+}

@@ -1,0 +1,59 @@
+'use client';
+
+import dynamic from 'next/dynamic';
+import { type ReactNode, useState } from 'react';
+import type { QuestionsBySystem } from '../questions/question-set';
+import styles from './lesson.module.css';
+import { QuestionsLink } from './practise-link';
+import { USUAL_RULES, useRulesInUse } from './rules-in-use';
+
+const QuestionSet = dynamic(() => import('../questions/question-set').then((module) => module.QuestionSet));
+
+const MOST_SEED = 999_999;
+
+/** A few questions inside a lesson, fetched when the reader asks for them; the link leads to a longer set on a page of its own. */
+export function QuestionsSlot({ topic, children }: { readonly topic: string; readonly children: ReactNode }) {
+  const inUse = useRulesInUse();
+  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  const [asked, setAsked] = useState<{ readonly set: QuestionsBySystem; readonly seed: number } | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  const ask = async () => {
+    setProblem(null);
+    const seed = Math.floor(Math.random() * (MOST_SEED + 1));
+    try {
+      const answer = await fetch(`/questions/${topic}/set?rules=${rules}&seed=${seed}`);
+      if (!answer.ok) throw new Error(String(answer.status));
+      setAsked({ set: (await answer.json()) as QuestionsBySystem, seed });
+    } catch {
+      setProblem('The questions did not arrive. Nothing is lost: try again.');
+    }
+  };
+
+  return (
+    <div className={styles.slot}>
+      {asked === null ? (
+        <p className={styles.scripted}>
+          <button type="button" className="button" onClick={ask}>
+            {children}
+          </button>
+        </p>
+      ) : (
+        <QuestionSet
+          key={asked.seed}
+          questions={asked.set}
+          usual={rules === 'united-states' ? 'inches' : 'mm'}
+        />
+      )}
+      <p role="alert">{problem}</p>
+      <p>
+        {asked !== null && (
+          <button type="button" className="button button-plain" onClick={ask}>
+            Other numbers
+          </button>
+        )}{' '}
+        <QuestionsLink topic={topic}>More questions, on a page of their own</QuestionsLink>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,81 @@
+import type { Finding } from '../../lib/inspect/finding';
+import type { LengthSystem } from '../../lib/units';
+import { formatMeasure } from '../result/format-measure';
+import { HazardSign } from '../result/signs';
+import { MeasureStrip } from './measure-strip';
+import styles from './practise.module.css';
+
+/** A finding with all that is to be said of it. */
+export interface ExplainedFinding {
+  readonly number: number;
+  readonly finding: Finding;
+  readonly name: string;
+  readonly place: string;
+  readonly looksLike: string;
+  readonly measuredBy: string;
+  readonly whyItMatters: string;
+  readonly putsRight: string;
+  /** Whose limit it is, with edition, clause and how sure. */
+  readonly source: string;
+}
+
+/** Name, place and measure of a finding in one line: "Unit proud, course 5, unit 3: 12 mm, limit 4 mm". */
+export function findingLine({ name, place, finding }: ExplainedFinding, system: LengthSystem): string {
+  const { measured, limit, unit } = finding;
+  const figures =
+    unit === 'there or not'
+      ? 'must be there'
+      : `${formatMeasure(measured, unit, system)}, limit ${formatMeasure(limit, unit, system)}`;
+  return `${name}. ${place}: ${figures}`;
+}
+
+/** A finding told in full: measured against its limit to scale, whose limit, why it matters, what puts it right. */
+export function ExplainedItem(props: {
+  readonly row: ExplainedFinding;
+  readonly system: LengthSystem;
+  readonly onShow?: () => void;
+}) {
+  const { row, system, onShow } = props;
+  const { measured, limit, unit, hazard } = row.finding;
+  return (
+    <>
+      <h3 className={styles.findingName}>
+        <span className={styles.number}>{row.number}</span> {row.name} <HazardSign hazard={hazard} />
+      </h3>
+      <p className={styles.place}>
+        {row.place}
+        {onShow && (
+          <>
+            {' '}
+            <button
+              type="button"
+              className={styles.small}
+              aria-label={`Show it on the wall: ${row.number}, ${row.name}`}
+              onClick={onShow}
+            >
+              Show it on the wall
+            </button>
+          </>
+        )}
+      </p>
+      <MeasureStrip
+        measured={measured}
+        limit={limit}
+        unit={unit}
+        end={measured > limit ? 'at most' : 'at least'}
+        system={system}
+      />
+      <p className={styles.source}>{row.source}</p>
+      <dl className={styles.told}>
+        <dt>What you see</dt>
+        <dd>{row.looksLike}</dd>
+        <dt>How it is measured</dt>
+        <dd>{row.measuredBy}</dd>
+        <dt>Why it matters</dt>
+        <dd>{row.whyItMatters}</dd>
+        <dt>What puts it right</dt>
+        <dd>{row.putsRight}</dd>
+      </dl>
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+import type { Wall } from '../../lib/wall/model';
+import type { ExplainedFinding } from './explained-finding';
+
+/** One wall of a round that is over, with its key. */
+export interface QuickRow {
+  /** Its place in the round, from 1. */
+  readonly number: number;
+  readonly code: string;
+  readonly wall: Wall;
+  readonly faulty: boolean;
+  readonly saidFaulty: boolean;
+  readonly findings: readonly ExplainedFinding[];
+}

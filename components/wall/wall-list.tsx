@@ -1,0 +1,116 @@
+'use client';
+
+import { useId, useMemo, useState } from 'react';
+import type { LengthSystem } from '../../lib/units';
+import { drawingOf } from '../../lib/views/draw-view';
+import { unitMeasures } from '../../lib/views/part-measures';
+import { type Layer, type TargetRow, targetRows } from '../../lib/views/targets';
+import type { View } from '../../lib/views/view';
+import type { Wall } from '../../lib/wall/model';
+import type { DrawnMark } from './wall-drawing';
+import styles from './wall-list.module.css';
+
+/** The same parts as the drawing of a view, row by row: each with what a rule laid on it reads, each a button. */
+export function WallList(props: {
+  readonly wall: Wall;
+  readonly view: View;
+  readonly marks: readonly DrawnMark[];
+  readonly selected: string | null;
+  readonly layer: Layer;
+  readonly system: LengthSystem;
+  readonly label: string;
+  /** Left out after hand-in: then the list is read only. */
+  readonly onPick: ((part: string) => void) | undefined;
+}) {
+  const { wall, view, marks, selected, layer, system, label, onPick } = props;
+  const viewKey = JSON.stringify(view);
+  const rows = useMemo(() => {
+    const shown = JSON.parse(viewKey) as View;
+    return targetRows(wall, shown, drawingOf(wall, shown, system), layer, system);
+  }, [wall, viewKey, layer, system]);
+  const measures = useMemo(() => unitMeasures(wall, system), [wall, system]);
+  const [wanted, setWanted] = useState<string | null>(null);
+  const id = useId();
+  const at = Math.max(0, rowIndex(rows, wanted, selected));
+  const row = rows[at];
+  const go = (index: number) => setWanted(rows[index]?.key ?? null);
+  if (row === undefined) return <p>Nothing to list here.</p>;
+  return (
+    <section className={styles.list} aria-label={`${label}, as a list`}>
+      <div className={styles.rows}>
+        <label htmlFor={id}>Row</label>
+        <button type="button" aria-label="Row below" disabled={at === 0} onClick={() => go(at - 1)}>
+          −
+        </button>
+        <select id={id} value={row.key} onChange={(event) => setWanted(event.target.value)}>
+          {rows.map((each) => (
+            <option key={each.key} value={each.key}>
+              {rowTitle(each)}
+            </option>
+          ))}
+        </select>
+        <button
+          type="button"
+          aria-label="Row above"
+          disabled={at === rows.length - 1}
+          onClick={() => go(at + 1)}
+        >
+          +
+        </button>
+      </div>
+      <ol className={styles.parts}>
+        {row.targets.map(({ part, name }) => {
+          const marked = marks.filter((mark) => mark.part === part).map(({ number }) => number);
+          const text = [name, measures.get(part), marked.length > 0 ? `mark ${marked.join(', ')}` : null]
+            .filter(Boolean)
+            .join(' · ');
+          return (
+            <li key={part}>
+              {onPick ? (
+                <button
+                  type="button"
+                  data-part={part}
+                  aria-pressed={part === selected}
+                  onClick={() => onPick(part)}
+                >
+                  {text}
+                </button>
+              ) : (
+                <p data-part={part} aria-current={part === selected}>
+                  {text}
+                </p>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}
+
+/** The row asked for; else the one with what is selected; −1 where there is neither. */
+function rowIndex(rows: readonly TargetRow[], wanted: string | null, selected: string | null): number {
+  const asked = rows.findIndex(({ key }) => key === wanted);
+  if (asked >= 0) return asked;
+  return rows.findIndex(({ targets }) => targets.some(({ part }) => part === selected));
+}
+
+/** 'unit 3' -> 'Course 3: 12 units'. */
+function rowTitle({ key, targets }: TargetRow): string {
+  const [kind = '', course] = key.split(' ');
+  const count = targets.length;
+  const things = count === 1 ? NAMES[kind]?.[0] : NAMES[kind]?.[1];
+  const what = `${count} ${things ?? kind}`;
+  return course === undefined || kind === 'support' ? what : `Course ${course}: ${what}`;
+}
+
+const NAMES: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  unit: ['unit', 'units'],
+  bed: ['bed joint', 'bed joints'],
+  head: ['head joint', 'head joints'],
+  tie: ['tie over it', 'ties over it'],
+  support: ['support', 'supports'],
+  opening: ['opening', 'openings'],
+  edge: ['free end', 'free ends'],
+  corner: ['corner', 'corners'],
+};

@@ -1,0 +1,41 @@
+import type { PartKind } from '../wall/parts';
+import type { ReadingUnit } from './reading';
+
+export const INSTRUMENTS = [
+  'tape',
+  'joint-gauge',
+  'spirit-level',
+  'plumb-line',
+  'mason-line',
+  'straightedge',
+  'square',
+  'gauge-rod',
+  'mirror',
+  'probe',
+  'tie-finder',
+  'tap',
+  'scratch',
+  'thermometer',
+] as const;
+export type InstrumentId = (typeof INSTRUMENTS)[number];
+
+/** An instrument: what it reads and how well. `resolution` and `error` are of its first quantity, in `unit`; 0 where it speaks in words. */
+export interface Instrument {
+  readonly id: InstrumentId;
+  readonly name: string;
+  /** What it tells, in one sentence. */
+  readonly reads: string;
+  /** The smallest step it shows. */
+  readonly resolution: number;
+  /** How far a reading may be from the truth, either way. */
+  readonly error: number;
+  readonly unit: ReadingUnit;
+  /** Where the error is from. Nobody fails by it: it only says how near a reading has to come. */
+  readonly source: 'common practice' | 'our proposal' | 'read off the object';
+  /** How it lies when it is used badly. */
+  readonly lies: string;
+  /** Parts it can be held to. */
+  readonly on: readonly PartKind[];
+  /** It also reads between two parts: first the one, then the other. */
+  readonly between: readonly PartKind[];
+}

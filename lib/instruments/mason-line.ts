@@ -1,0 +1,86 @@
+import { lineWeight, parabolaSag, USUAL_LINE_MASS } from '../trade/string-line';
+import { inches, type Mm } from '../units';
+import { facePlaneOf, padsOf } from '../wall/face-plane';
+import type { Placed } from '../wall/survey';
+import { undersideAt } from '../wall/survey';
+import { INSTRUMENT } from './instrument-list';
+import type { Place } from './read';
+import { type Hold, readOff, worked } from './read-off';
+import type { Reading } from './reading';
+
+const { resolution, error } = INSTRUMENT['mason-line'];
+
+/** A firm hand pull, N: 50 to 100 is usual (an assumption of the arithmetic, see lib/trade/string-line). */
+const PULL = 100;
+/** Lengths over which published limits ask for the level of a course: 10 ft and 20 ft. */
+const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
+  { run: inches(0, 10), name: '10 ft' },
+  { run: inches(0, 20), name: '20 ft' },
+];
+
+/** How far a line between two blocks so far apart hangs down in the middle, mm. */
+export function lineSag(length: Mm): Mm {
+  return parabolaSag(lineWeight(USUAL_LINE_MASS), length, PULL);
+}
+
+/**
+ * Of a course: its drop from end to end against blocks set to one datum, and how far its middle lies under the line (which itself sags: the dip
+ * looks less by so much). Of a panel: how far the worst pad of units stands off the plane of the face; sideways a line does not sag.
+ */
+export function readMasonLine({ part, panel }: Place, hold: Hold): readonly Reading[] {
+  if (part.kind === 'panel') return bowReadings(panel, hold);
+  const course = panel.courses[(part.course ?? 0) - 1] ?? [];
+  const first = course[0]?.unit;
+  const last = course[course.length - 1]?.unit;
+  if (first === undefined || last === undefined) return [];
+  const end = last.x + last.length;
+  const run = end - first.x;
+  const right = last.y - last.fall;
+  const drop = first.y - right;
+  const words = drop === 0 ? 'level' : drop > 0 ? 'right end low' : 'right end high';
+  const whole = readOff(hold, 'Drop, end to end', {
+    value: Math.abs(drop),
+    unit: 'mm',
+    resolution,
+    error,
+    words,
+  });
+  const shorter = RUNS.filter((each) => each.run < run).map((each) =>
+    worked(hold, `That is, in ${each.name}`, {
+      value: ((whole.value ?? 0) * each.run) / run,
+      unit: 'mm',
+      resolution,
+      error,
+    }),
+  );
+  return [whole, ...shorter, ...dipReadings(course, first.x + run / 2, (first.y + right) / 2, run, hold)];
+}
+
+function dipReadings(course: readonly Placed[], x: Mm, chord: Mm, run: Mm, hold: Hold): readonly Reading[] {
+  const middle = course.find(({ unit }) => unit.x <= x && unit.x + unit.length >= x)?.unit;
+  if (middle === undefined) return [];
+  const sag = lineSag(run);
+  const dip = chord - sag - undersideAt(middle, x);
+  const words = `${dip < 0 ? 'above the line' : 'under the line'}; the line itself sags ${Math.round(sag * 10) / 10} mm`;
+  return [
+    readOff(hold, 'Middle, against the line', { value: Math.abs(dip), unit: 'mm', resolution, error, words }),
+  ];
+}
+
+function bowReadings(panel: Place['panel'], hold: Hold): readonly Reading[] {
+  const plane = facePlaneOf(panel.placed);
+  if (plane === null) return [];
+  let worst = 0;
+  for (const { off } of padsOf(panel, plane))
+    if (off !== null && Math.abs(off) > Math.abs(worst)) worst = off;
+  const words = worst === 0 ? 'flat' : worst > 0 ? 'it bows out' : 'it lies hollow';
+  return [
+    readOff(hold, 'Farthest off the plane of the face', {
+      value: Math.abs(worst),
+      unit: 'mm',
+      resolution,
+      error,
+      words,
+    }),
+  ];
+}

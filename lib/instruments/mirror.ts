@@ -1,0 +1,42 @@
+import type { Support } from '../wall/model';
+import type { Placed } from '../wall/survey';
+import { unitAt } from './held-to';
+import type { Place } from './read';
+import { type Hold, said, worked } from './read-off';
+import type { Reading } from './reading';
+
+const THERE = { unit: 'there or not', resolution: 1, error: 0 } as const;
+
+/** Looks up from below: is there a lintel over the opening, and what does a unit or a course stand on? */
+export function readMirror({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+  if (part.kind === 'opening') {
+    const opening = panel.openings.find(({ id }) => id === part.id);
+    if (opening === undefined) return [];
+    const head = opening.y + opening.height;
+    const over = panel.supports.filter(
+      ({ kind, y, fromX, toX }) =>
+        kind === 'lintel' &&
+        Math.abs(y - head) < survey.wall.gauge / 2 &&
+        Math.min(toX, opening.x + opening.width) > Math.max(fromX, opening.x),
+    );
+    const bears = over.find(({ material }) => material !== 'wood');
+    const words = bears ? wordsOf(bears) : over.length > 0 ? 'wood only' : 'no lintel to be seen';
+    return [worked(hold, 'Lintel over the opening', { ...THERE, value: bears ? 1 : 0, words })];
+  }
+  if (part.kind === 'support') {
+    const support = panel.supports.find(({ id }) => id === part.id);
+    return support ? [said(hold, 'Made of', wordsOf(support))] : [];
+  }
+  const placed = unitAt(part, panel);
+  return placed ? [said(hold, 'Stands on', under(placed))] : [];
+}
+
+function under({ support, below }: Placed): string {
+  if (support !== null) return wordsOf(support);
+  return below.length > 0 ? 'the course below' : 'nothing to be seen';
+}
+
+function wordsOf({ kind, material, angle }: Support): string {
+  if (angle !== undefined) return 'a steel angle';
+  return `${material} ${kind}`;
+}

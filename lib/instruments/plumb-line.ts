@@ -1,0 +1,59 @@
+import { inches, type Mm } from '../units';
+import { facePlaneOf } from '../wall/face-plane';
+import { perpendChainsOf } from '../wall/perpend-chains';
+import { heightOf, unitAt } from './held-to';
+import { INSTRUMENT } from './instrument-list';
+import type { Place } from './read';
+import { type Hold, readOff, worked } from './read-off';
+import type { Reading } from './reading';
+
+const { resolution, error } = INSTRUMENT['plumb-line'];
+
+/** Heights over which published limits ask for a lean: 2.5 m, 10 ft and 20 ft. */
+const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
+  { run: 2500, name: '2.5 m' },
+  { run: inches(0, 10), name: '10 ft' },
+  { run: inches(0, 20), name: '20 ft' },
+];
+
+/** Of a panel: how far the best plane of its face leans over its height. Of a head joint: how far its line of head joints wanders up the wall. */
+export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+  if (part.kind === 'head') {
+    const left = unitAt(part, panel);
+    const chain = perpendChainsOf(panel, survey.wall.bond === 'running' ? 2 : 3).find(({ lefts }) =>
+      lefts.some((each) => each === left),
+    );
+    if (chain === undefined) return [];
+    const words = `over ${chain.lefts.length} joints`;
+    return [
+      readOff(hold, 'This line of head joints wanders', {
+        value: chain.drift,
+        unit: 'mm',
+        resolution,
+        error,
+        words,
+      }),
+    ];
+  }
+  const plane = facePlaneOf(panel.placed);
+  if (plane === null) return [];
+  const height = heightOf(panel);
+  const words = plane.up === 0 ? 'plumb' : plane.up > 0 ? 'top leans out' : 'top leans back';
+  const whole = readOff(hold, 'Lean over the whole height', {
+    value: Math.abs(plane.up) * height,
+    unit: 'mm',
+    resolution,
+    error,
+    words,
+  });
+  const shorter = RUNS.filter(({ run }) => run < height).map(({ run, name }) =>
+    worked(hold, `That is, in ${name}`, {
+      value: ((whole.value ?? 0) * run) / height,
+      unit: 'mm',
+      resolution,
+      error,
+      words,
+    }),
+  );
+  return [whole, ...shorter];
+}

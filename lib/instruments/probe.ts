@@ -1,0 +1,18 @@
+import { INSTRUMENT } from './instrument-list';
+import type { Place } from './read';
+import { type Hold, readOff } from './read-off';
+import type { Reading } from './reading';
+
+const { resolution, error } = INSTRUMENT.probe;
+/** The scale on a probe, for the depth of a raked joint, mm. */
+const SCALE = { resolution: 0.5, error: 1 } as const;
+
+/** Of a head joint: the share of it that is full, tried over its height. Of every joint, and of the panel for all of them: how far the mortar lies back. */
+export function readProbe({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+  const back = readOff(hold, 'Mortar lies back', { value: panel.panel.recess, unit: 'mm', ...SCALE });
+  if (part.kind !== 'head') return [back];
+  const filled = survey.wall.heads.find(({ joint }) => joint === part.id)?.filled ?? 100;
+  const reading = readOff(hold, 'Filled with mortar', { value: filled, unit: '%', resolution, error });
+  // A joint cannot be fuller than full, nor emptier than empty.
+  return [{ ...reading, value: Math.min(100, Math.max(0, reading.value ?? 0)) }, back];
+}

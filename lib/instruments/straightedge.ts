@@ -1,0 +1,64 @@
+import type { Placed } from '../wall/survey';
+import { unitAt } from './held-to';
+import { INSTRUMENT } from './instrument-list';
+import type { Place } from './read';
+import { type Hold, readOff } from './read-off';
+import type { Reading } from './reading';
+
+const { resolution, error } = INSTRUMENT.straightedge;
+/** Feeler leaves come in steps of 0.05 mm (common practice): a strap is the pack of leaves that lies flush with it. */
+const LEAF = 0.05;
+
+/** Of a unit: one end of its face against the other, and its face against the middle one of its neighbours' faces. Of a tie: its thickness. */
+export function readStraightedge({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+  if (part.kind === 'tie') {
+    const tie = panel.ties.find(({ id }) => id === part.id);
+    if (tie === undefined) return [];
+    return [
+      readOff(hold, 'Thickness of the strap', {
+        value: tie.thickness,
+        unit: 'mm',
+        resolution: LEAF,
+        error: LEAF,
+        fine: true,
+      }),
+    ];
+  }
+  const placed = unitAt(part, panel);
+  if (placed === null) return [];
+  const { twist, id } = placed.unit;
+  const mm = (what: string, value: number, words: string) =>
+    readOff(hold, what, { value: Math.abs(value), unit: 'mm', resolution, error, words });
+  const faces = neighbourFaces(placed);
+  const off = placed.proud - medianOf(faces);
+  const drawn = survey.wall.projections.some(({ units }) => units.includes(id));
+  return [
+    mm(
+      'One end against the other',
+      twist,
+      twist === 0 ? 'flat' : twist > 0 ? 'right end proud' : 'left end proud',
+    ),
+    ...(faces.length >= 3
+      ? [
+          mm(
+            drawn
+              ? 'Face against its neighbours, past what the drawing wants'
+              : 'Face against its neighbours',
+            off,
+            off === 0 ? 'flush' : off > 0 ? 'proud' : 'set back',
+          ),
+        ]
+      : []),
+  ];
+}
+
+function neighbourFaces({ left, right, below, above }: Placed): readonly number[] {
+  return [...(left ? [left] : []), ...(right ? [right] : []), ...below, ...above].map(({ proud }) => proud);
+}
+
+function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
+}

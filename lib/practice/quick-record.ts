@@ -1,0 +1,90 @@
+import { LOOKING_TIMES, type LookingTime, MOST_ROUND, WALLS_A_ROUND } from './quick-round';
+
+export const QUICK_RECORD_VERSION = 1;
+
+export interface QuickWall {
+  readonly code: string;
+  readonly faulty: boolean;
+  readonly saidFaulty: boolean;
+}
+
+export interface QuickRound {
+  readonly round: number;
+  readonly time: LookingTime;
+  readonly walls: readonly QuickWall[];
+}
+
+/** All rounds looked through on one device, the oldest first. */
+export type QuickRecord = readonly QuickRound[];
+
+/** What is kept on the device. What cannot be read is said to be so, and never written over. */
+export type KeptRecord =
+  | { readonly kind: 'read'; readonly rounds: QuickRecord }
+  | { readonly kind: 'unknown'; readonly why: string };
+
+export function formatRecord(rounds: QuickRecord): string {
+  return JSON.stringify({ version: QUICK_RECORD_VERSION, rounds });
+}
+
+/** Reads a kept record of any version. `null` (nothing kept) reads as no rounds. */
+export function parseRecord(text: string | null): KeptRecord {
+  if (text === null) return { kind: 'read', rounds: [] };
+  let loose: unknown;
+  try {
+    loose = JSON.parse(text);
+  } catch {
+    return unknown('it is not in a form this page can read');
+  }
+  if (!isRecord(loose)) return unknown('it is not a record of quick looks');
+  if (loose.version !== QUICK_RECORD_VERSION) {
+    return unknown(
+      `it says version ${shown(loose.version)}, and this page reads version ${QUICK_RECORD_VERSION}`,
+    );
+  }
+  if (!Array.isArray(loose.rounds)) return unknown('rounds: missing');
+  const rounds: QuickRound[] = [];
+  for (const [index, each] of loose.rounds.entries()) {
+    const read = parseRound(each);
+    if (read === null) return unknown(`rounds.${index}: is not a round of ${WALLS_A_ROUND} walls`);
+    rounds.push(read);
+  }
+  return { kind: 'read', rounds };
+}
+
+/** Adds a round. One looked through before on this device is not counted again: its walls are known. */
+export function withRound(rounds: QuickRecord, added: QuickRound): QuickRecord {
+  return isCounted(rounds, added.round) ? rounds : [...rounds, added];
+}
+
+export function isCounted(rounds: QuickRecord, round: number): boolean {
+  return rounds.some((each) => each.round === round);
+}
+
+function parseRound(loose: unknown): QuickRound | null {
+  if (!isRecord(loose) || !Array.isArray(loose.walls)) return null;
+  const { round } = loose;
+  const time = LOOKING_TIMES.find((each) => each === loose.time);
+  if (typeof round !== 'number' || !Number.isInteger(round) || round < 0 || round > MOST_ROUND) return null;
+  if (time === undefined || loose.walls.length !== WALLS_A_ROUND) return null;
+  const walls = loose.walls.flatMap((wall: unknown) => parseWall(wall) ?? []);
+  return walls.length === WALLS_A_ROUND ? { round, time, walls } : null;
+}
+
+function parseWall(loose: unknown): QuickWall | null {
+  if (!isRecord(loose)) return null;
+  const { code, faulty, saidFaulty } = loose;
+  if (typeof code !== 'string' || typeof faulty !== 'boolean' || typeof saidFaulty !== 'boolean') return null;
+  return { code, faulty, saidFaulty };
+}
+
+function unknown(why: string): KeptRecord {
+  return { kind: 'unknown', why };
+}
+
+function shown(value: unknown): string {
+  return String(value).slice(0, 20);
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
+}

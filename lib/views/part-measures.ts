@@ -1,0 +1,38 @@
+import { formatLength, type LengthSystem, type Mm } from '../units';
+import type { Wall } from '../wall/model';
+import { type Placed, surveyOf } from '../wall/survey';
+import { faceDepth } from './unit-outline';
+
+/**
+ * What the drawing of a unit shows, as a rule laid on it would read it, for a list: size, where its two ends stand against the face
+ * line, and what is on its face. Measures to the whole millimetre; never whether they are right.
+ */
+export function unitMeasures(wall: Wall, system: LengthSystem): ReadonlyMap<string, string> {
+  const placed = surveyOf(wall).panels.flatMap((survey) => survey.placed);
+  return new Map(placed.map((each) => [each.unit.id, measuresOf(each, system)]));
+}
+
+function measuresOf({ unit }: Placed, system: LengthSystem): string {
+  const size = `${length(unit.length, system)} × ${length(unit.height, system)}`;
+  const left = offLine(faceDepth(unit, 0, 0.5), system);
+  const right = offLine(faceDepth(unit, 1, 0.5), system);
+  const face = left === right ? `face ${left}` : `face: left end ${left}, right end ${right}`;
+  const level = Math.round(unit.fall) === 0 ? '' : `, ${fallText(unit.fall, system)}`;
+  const seen =
+    unit.condition === 'hairline' ? ', thin crack' : unit.condition === 'bloom' ? ', white bloom' : '';
+  return `${size}, ${face}${level}${seen}`;
+}
+
+function fallText(fall: Mm, system: LengthSystem): string {
+  return `${fall > 0 ? 'right' : 'left'} end ${length(Math.abs(fall), system)} lower`;
+}
+
+function offLine(set: Mm, system: LengthSystem): string {
+  const whole = Math.round(set);
+  if (whole === 0) return 'on the line';
+  return `${length(Math.abs(set), system)} ${whole > 0 ? 'out from the line' : 'back from the line'}`;
+}
+
+function length(mm: Mm, system: LengthSystem): string {
+  return formatLength(system === 'mm' ? Math.round(mm) : mm, system);
+}

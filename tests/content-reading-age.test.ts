@@ -1,0 +1,72 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fleschKincaid } from 'flesch-kincaid';
+import { syllable } from 'syllable';
+import { describe, expect, test } from 'vitest';
+import { GLOSSARY } from '../app/glossary/glossary';
+import { CATALOGUE } from '../lib/inspect/catalogue';
+
+/**
+ * School grade by the formula of Flesch and Kincaid (Navy report 8-75, 1975), as the package `flesch-kincaid` has it. A goal for
+ * a general reader is grade 8 or lower, and no sentence over 25 words on the average page of public guidance.
+ */
+const GOAL = 8;
+/** Words a sentence may have before a reader on a ladder loses it; ours to choose. */
+const LONGEST = 36;
+
+const wordsOf = (text: string) => text.match(/[\p{L}’'-]+/gu) ?? [];
+const sentencesOf = (text: string) => text.split(/(?<=[.!?])\s+|\n+/).filter((part) => /\p{L}/u.test(part));
+
+function gradeOf(text: string): number {
+  const words = wordsOf(text);
+  const syllables = words.reduce((sum, word) => sum + syllable(word), 0);
+  return fleschKincaid({ sentence: sentencesOf(text).length, word: words.length, syllable: syllables });
+}
+
+/** What a reader reads of MDX: no front matter, no headings (they have no full stop), no markup. */
+function proseOf(mdx: string): string {
+  return mdx
+    .replace(/^---[\s\S]*?\n---/, '')
+    .replace(/^#+ .*$/gm, '')
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/[*_`]/g, '');
+}
+
+const LESSONS = readdirSync('content/lessons').map((file): [string, string] => [
+  `lesson ${file.replace('.mdx', '')}`,
+  proseOf(readFileSync(`content/lessons/${file}`, 'utf8')),
+]);
+const TEXTS: readonly (readonly [string, string])[] = [
+  ...LESSONS,
+  ['safety page', proseOf(readFileSync('content/safety.mdx', 'utf8'))],
+  ['glossary', GLOSSARY.map(({ means }) => means).join('\n')],
+  [
+    'fault catalogue',
+    Object.values(CATALOGUE)
+      .flatMap(({ looksLike, measuredBy, whyItMatters, putsRight }) => [
+        looksLike,
+        measuredBy,
+        whyItMatters,
+        putsRight,
+      ])
+      .join('\n'),
+  ],
+];
+
+// Worked by hand from the printed formula: 0.39 × 10 + 11.8 × 1.5 − 15.59 = 6.01.
+test('the formula is the published one', () => {
+  expect(fleschKincaid({ sentence: 10, word: 100, syllable: 150 })).toBeCloseTo(6.01, 6);
+});
+
+describe('reading age', () => {
+  test.each(TEXTS)('%s reads at the goal or below', (name, text) => {
+    const grade = gradeOf(text);
+    process.stdout.write(`reading grade ${grade.toFixed(1).padStart(5)}  ${name}\n`);
+    expect(wordsOf(text).length).toBeGreaterThan(100);
+    expect(grade).toBeLessThanOrEqual(GOAL);
+  });
+
+  test.each(TEXTS)('%s has no sentence that goes on for ever', (_, text) => {
+    expect(sentencesOf(text).filter((sentence) => wordsOf(sentence).length > LONGEST)).toEqual([]);
+  });
+});
