@@ -3,6 +3,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { headingFont, textFont } from './fonts';
 import './globals.css';
+import { FooterSignOut } from './footer-sign-out';
 import { SiteNav } from './site-nav';
 import { THEME_SCRIPT } from './theme';
 import { ThemeChoice } from './theme-choice';
@@ -54,6 +55,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
           <p>
             <ThemeChoice />
           </p>
+          <FooterSignOut />
         </footer>
       </body>
     </html>

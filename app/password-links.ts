@@ -1,20 +1,22 @@
+import type { QrPath } from '../components/desk/qr-code';
 import { staffById } from '../lib/store/staff';
 import { accounts } from './accounts';
 import { siteAddress } from './address';
 import { hashOf, makeToken } from './codes';
 import { hashSecret } from './passwords';
+import { qrPath } from './qr-path';
 import { store } from './store';
 
-const HOUR_MS = 60 * 60_000;
+const DAY_MS = 24 * 60 * 60_000;
 /** How long a link works: an invitation is handed over on paper, a reset is asked for at the door. */
-export const LINK_MS = { invitation: 7 * 24 * HOUR_MS, reset: 24 * HOUR_MS } as const;
+export const LINK_MS = { invitation: 7 * DAY_MS, reset: DAY_MS } as const;
 
-/** An address at which its holder may choose this person's password, once. */
+/** A link with which its holder may choose this person's password, once. */
 export async function makePasswordLink(
   headers: Headers,
   userId: string,
   kind: keyof typeof LINK_MS,
-): Promise<string> {
+): Promise<{ readonly link: string; readonly days: number; readonly qr: QrPath }> {
   const token = makeToken();
   const { internalAdapter } = await (await accounts()).$context;
   await internalAdapter.createVerificationValue({
@@ -22,7 +24,8 @@ export async function makePasswordLink(
     value: userId,
     expiresAt: new Date(Date.now() + LINK_MS[kind]),
   });
-  return `${siteAddress(headers)}/reset/${token}`;
+  const link = `${siteAddress(headers)}/reset/${token}`;
+  return { link, days: LINK_MS[kind] / DAY_MS, qr: qrPath(link) };
 }
 
 export interface LinkHolder {

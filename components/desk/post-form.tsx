@@ -1,8 +1,9 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, type SyntheticEvent, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, type SyntheticEvent, useId, useState } from 'react';
 import { FormContext } from './form-problems';
+import { FormSummary } from './form-summary';
 import styles from './post-form.module.css';
 import { type Answer, fieldsOf, sendJson } from './send-fields';
 
@@ -11,7 +12,7 @@ const NO_PROBLEMS: Readonly<Record<string, string>> = {};
 /**
  * A form whose fields (fields.tsx) go to `action` as JSON. On a refusal it says at its top what is wrong, with a link to each field,
  * and keeps all that was typed. When it is done it goes to the address the answer names as `go`, else to `then`; 'reload' shows this
- * page afresh, with `done` as the news.
+ * page afresh, with `done` as the news; 'stay' leaves the page as it is.
  */
 export function PostForm(props: {
   readonly action: string;
@@ -30,21 +31,12 @@ export function PostForm(props: {
   const { action, then, send, children, also, done = 'Done.', plain = false, name, onAnswer } = props;
   const id = useId();
   const router = useRouter();
-  const [refused, setRefused] = useState<Extract<Answer, { ok: false }>>();
+  const [refused, setRefused] = useState<{
+    readonly answer: Extract<Answer, { ok: false }>;
+    readonly time: number;
+  }>();
   const [sending, setSending] = useState(false);
   const [news, setNews] = useState('');
-  const summary = useRef<HTMLDivElement>(null);
-
-  // After React has drawn it: focus on the summary makes a screen reader read it.
-  useEffect(() => {
-    if (!refused) return undefined;
-    summary.current?.focus();
-    const title = document.title;
-    if (!title.startsWith('Error: ')) document.title = `Error: ${title}`;
-    return () => {
-      document.title = title.replace(/^Error: /, '');
-    };
-  }, [refused]);
 
   const submit = async (event: SyntheticEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -54,14 +46,14 @@ export function PostForm(props: {
     setNews('');
     const answer = await sendJson(action, { ...fieldsOf(form), ...also });
     if (!answer.ok) {
-      setRefused(answer);
+      setRefused({ answer, time: (refused?.time ?? 0) + 1 });
       setSending(false);
       return;
     }
     setRefused(undefined);
-    const address = answer.go ?? then;
     onAnswer?.(answer);
-    if (address !== 'reload') {
+    const address = answer.go ?? then;
+    if (address !== 'reload' && address !== 'stay') {
       // A whole new page: who is signed in may have changed, and the header shows it. The button stays shut meanwhile.
       window.location.assign(address);
       return;
@@ -69,17 +61,15 @@ export function PostForm(props: {
     form.reset();
     setNews(done);
     setSending(false);
-    router.refresh();
+    if (address === 'reload') router.refresh();
   };
 
   return (
-    <FormContext value={{ id, problems: refused?.fields ?? NO_PROBLEMS }}>
+    <FormContext value={{ id, problems: refused?.answer.fields ?? NO_PROBLEMS }}>
       <form onSubmit={submit} method="post" noValidate className={styles.form} aria-label={name}>
+        {/* A new one for each refusal: the same words said again are news too. */}
         {refused && (
-          <div ref={summary} className={styles.summary} role="alert" tabIndex={-1}>
-            <h2>There is a problem</h2>
-            <ProblemList id={id} refused={refused} />
-          </div>
+          <FormSummary key={refused.time} problem={refused.answer.problem} fields={refused.answer.fields} />
         )}
         {children}
         <p className={styles.send}>
@@ -92,33 +82,5 @@ export function PostForm(props: {
         </p>
       </form>
     </FormContext>
-  );
-}
-
-function ProblemList({
-  id,
-  refused,
-}: {
-  readonly id: string;
-  readonly refused: Extract<Answer, { ok: false }>;
-}) {
-  const fields = Object.entries(refused.fields);
-  if (fields.length === 0) return <p>{refused.problem}</p>;
-  return (
-    <ul>
-      {fields.map(([field, problem]) => (
-        <li key={field}>
-          <a
-            href={`#${id}-${field}`}
-            onClick={(event) => {
-              event.preventDefault();
-              document.getElementById(`${id}-${field}`)?.focus();
-            }}
-          >
-            {problem}
-          </a>
-        </li>
-      ))}
-    </ul>
   );
 }

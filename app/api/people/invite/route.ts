@@ -11,10 +11,5 @@ const fields = z.strictObject({ name: personName, email: emailAddress });
 export const POST = guarded('POST /api/people/invite', async ({ request: { headers }, person, body, at }) => {
   const { name, email } = parseFields(fields, body);
   const userId = await makeStaff({ name, email, role: 'instructor', by: person.userId, at });
-  return Response.json({
-    ok: true,
-    name,
-    days: 7,
-    link: await makePasswordLink(headers, userId, 'invitation'),
-  });
+  return Response.json({ ok: true, name, ...(await makePasswordLink(headers, userId, 'invitation')) });
 });

@@ -17,6 +17,6 @@ export const POST = guarded(
         detail: {},
       }),
     );
-    return Response.json({ ok: true, name, days: 1, link: await makePasswordLink(headers, userId, 'reset') });
+    return Response.json({ ok: true, name, ...(await makePasswordLink(headers, userId, 'reset')) });
   },
 );
