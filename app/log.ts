@@ -8,8 +8,8 @@ const SECRET_FIELDS = [
   'token',
   'cookie',
   'authorization',
-  'code',
-  'key',
+  'joinCode',
+  'startCode',
   'email',
   'name',
 ];

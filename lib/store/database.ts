@@ -52,8 +52,9 @@ function openServer(databaseUrl: string): Store {
         type === BIGINT && format !== 'binary' ? Number : pg.types.getTypeParser(type, format as 'text'),
     },
   });
-  // A connection that breaks while idle is replaced at the next query; unheard it would end the process.
+  // A connection that breaks is replaced at the next query; unheard it would end the process, idle or between two queries.
   pool.on('error', () => undefined);
+  pool.on('connect', (client) => client.on('error', () => undefined));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   return { db, kind: 'postgres', close: () => db.destroy() };
 }

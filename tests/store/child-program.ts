@@ -19,6 +19,14 @@ switch (task) {
       await store.db.transaction().execute((trx) => appendAudit(trx, entry));
     }
     break;
+  case 'same-hand-in': {
+    const [attempt = '', learner = '', key = ''] = args;
+    const receipts = await Promise.all(
+      Array.from({ length: 10 }, () => recordHandIn(store, sampleHandIn({ attempt, learner }, { key }))),
+    );
+    tell(JSON.stringify(receipts));
+    break;
+  }
   case 'hand-in':
     await Promise.all([1, 2, 3].map(() => handInForEver(store, args[0] ?? '', args[1] ?? '')));
     break;

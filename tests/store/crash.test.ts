@@ -8,8 +8,8 @@ import { startChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { sampleAttempt, sampleHandIn } from './sample-attempt';
 
-const ROUNDS = 22;
-const CHILDREN = 3;
+const ROUNDS = 16;
+const CHILDREN = 4;
 /** After this many hand-ins a child is killed: a different number each time, so that the kill falls anywhere. */
 const acknowledgedBeforeKill = (kill: number) => 1 + ((kill * 7) % 23);
 

@@ -1,10 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { parseBrief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
-import { codeOf, parseCode } from '../../lib/generate/wall-code';
 import type { Store } from '../../lib/store/database';
 import type { Graded, HandedWall, HandIn } from '../../lib/store/hand-in';
-import { fingerprintOf } from '../../lib/wall/print';
 
 /** When the tests play: 25 November 2026, 12:00 UTC. */
 export const NOON = 1_795_608_000_000;
@@ -25,13 +21,12 @@ export interface SampleAttempt {
 export const DUE = NOON + 3_600_000;
 export const GRACE_MS = 60_000;
 
-/** Two real walls: seeds 1 and 2 of a plain panel. */
-export const SAMPLE_WALLS: readonly SampleWall[] = [1, 2].map((seed) => {
-  const code = codeOf(
-    parseBrief({ topic: 'mixed', kind: 'plain-panel', difficulty: 2, rules: 'canada', seed }),
-  );
-  return { place: seed, code, fingerprint: fingerprintOf(layWall(parseCode(code))) };
-});
+/** Two walls by name only: what is kept of a hand-in does not depend on how its walls look. */
+export const SAMPLE_WALLS: readonly SampleWall[] = [1, 2].map((place) => ({
+  place,
+  code: `WALL-${place}`,
+  fingerprint: `00000000000000a${place}`,
+}));
 
 export const HALF: Graded = { engine: '1', results: [{ score: 0 }, { score: 1 }], score: 0.5 };
 
@@ -68,6 +63,7 @@ export async function sampleGroup({ db }: Store): Promise<Pick<SampleAttempt, 'g
 export async function sampleAttempt(
   store: Store,
   place?: Pick<SampleAttempt, 'group' | 'work'>,
+  walls = SAMPLE_WALLS,
 ): Promise<SampleAttempt> {
   const { group, work } = place ?? (await sampleGroup(store));
   const learner = randomUUID();
@@ -83,7 +79,7 @@ export async function sampleAttempt(
       removed_at: null,
     })
     .execute();
-  return { group, work, learner, attempt: await openAttempt(store, work, learner, 1) };
+  return { group, work, learner, attempt: await openAttempt(store, work, learner, 1, walls) };
 }
 
 export async function openAttempt(
@@ -91,6 +87,7 @@ export async function openAttempt(
   work: string,
   learner: string,
   number: number,
+  walls = SAMPLE_WALLS,
 ): Promise<string> {
   const id = randomUUID();
   await store.db.transaction().execute(async (trx) => {
@@ -112,7 +109,7 @@ export async function openAttempt(
     await trx
       .insertInto('attempt_wall')
       .values(
-        SAMPLE_WALLS.map((wall) => ({
+        walls.map((wall) => ({
           ...wall,
           attempt_id: id,
           marks: '[]',
@@ -128,8 +125,8 @@ export async function openAttempt(
 }
 
 /** What a device sends: one mark on each wall. */
-export function sampleAnswers(): readonly HandedWall[] {
-  return SAMPLE_WALLS.map(({ place, fingerprint }) => ({
+export function sampleAnswers(walls = SAMPLE_WALLS): readonly HandedWall[] {
+  return walls.map(({ place, fingerprint }) => ({
     place,
     fingerprint,
     marks: [{ part: 'A1.1', fault: 'proud-unit', sure: 2 }],

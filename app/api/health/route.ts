@@ -6,8 +6,5 @@ import { guarded } from '../../access';
 export const GET = guarded('GET /api/health', async ({ store }) => {
   const done = await migrationsDone(store.db);
   const ok = done === SCHEMA_NUMBER;
-  return Response.json(
-    { ok, database: store.kind, migrations: done, version },
-    { status: ok ? 200 : 503 },
-  );
+  return Response.json({ ok, database: store.kind, migrations: done, version }, { status: ok ? 200 : 503 });
 });
