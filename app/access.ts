@@ -22,8 +22,11 @@ export interface Call<P extends Person = Person> {
   readonly at: number;
 }
 
+type Params = Readonly<Record<string, string | string[] | undefined>>;
+
 interface Context {
-  readonly params: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+  // Next gives none at run time to a route without square brackets, though its types say otherwise.
+  readonly params: Promise<Params | undefined>;
 }
 
 /**
@@ -96,7 +99,7 @@ function signInFirst(): Refusal {
 }
 
 /** As Next hands them over a part may be encoded still. */
-function textsOf(params: Readonly<Record<string, string | string[] | undefined>>): Record<string, string> {
+function textsOf(params: Params = {}): Record<string, string> {
   return Object.fromEntries(
     Object.entries(params).flatMap(([name, value]) =>
       typeof value === 'string' ? [[name, decoded(value)]] : [],
