@@ -60,6 +60,16 @@ export const ACCESS = {
   '/my-work': 'learner',
   '/my-work/[work]': 'learner',
   '/my-work/[work]/[place]': 'learner',
+  'POST /api/groups': 'instructor',
+  'POST /api/groups/roster': 'instructor',
+  'POST /api/groups/time': 'instructor',
+  'POST /api/groups/take-off': 'instructor',
+  'POST /api/groups/close': 'lead',
+  'POST /api/work': 'instructor',
+  'POST /api/work/edit': 'instructor',
+  'POST /api/work/set': 'instructor',
+  'POST /api/work/close': 'instructor',
+  'POST /api/attempts': 'learner',
 
   // Handing in.
   'POST /api/hand-in': 'learner',

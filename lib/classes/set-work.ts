@@ -13,7 +13,7 @@ export interface SetWorkSpec {
   readonly rules: Brief['rules'];
   /** True: everyone gets the same walls. False: a wall each, matched. */
   readonly sameForAll: boolean;
-  /** Units a learner may lift or places they may open on each wall; null: as many as they like. */
+  /** Units a learner may lift off each wall; null: as many as the wall itself allows. */
   readonly openingsUp: number | null;
   /** Minutes from opening the work, before a learner's own time factor; null (the default): no time limit. */
   readonly minutes: number | null;
