@@ -67,12 +67,6 @@ export function bookWorkOf(
   };
 }
 
-/** The group's name; empty when there is no such group. */
-export async function groupName(db: Store['db'], group: string): Promise<string> {
-  const row = await db.selectFrom('learning_group').select('name').where('id', '=', group).executeTakeFirst();
-  return row?.name ?? '';
-}
-
 /** How many learners the group has, those removed left out. */
 export async function countLearners(db: Store['db'], group: string): Promise<number> {
   const { count } = await db

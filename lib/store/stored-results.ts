@@ -31,7 +31,8 @@ const finding = z.object({
 });
 const mark = z.object({
   mark: z.object({ part: z.string(), fault: z.string(), sure }),
-  outcome: z.enum(['found', 'wrong name', 'repeat', 'false']),
+  // Only 'false' counts here; whatever else a marking may say is no false mark.
+  outcome: z.string(),
 });
 const result = z.object({
   score: z.number().min(0).max(1),
@@ -70,14 +71,18 @@ export function wallAnswerOf(at: AnsweredAt, { score, findings, marks, parts }: 
       };
     }),
     falseMarks: marks.flatMap(({ mark, outcome }) => (outcome === 'false' ? mark : [])),
-    steps: { ...stepsSeen(findings), ...(parts ?? {}) } as Partial<Record<Step, Tally>>,
+    steps: asked({ ...stepsSeen(findings), ...(parts ?? {}) }),
   };
+}
+
+/** Without the steps that nobody was asked for. */
+function asked(steps: Partial<Record<Step, Tally>>): Partial<Record<Step, Tally>> {
+  return Object.fromEntries(Object.entries(steps).filter(([, { of }]) => of > 0));
 }
 
 /** Found and named can be counted even where a marking did not tally them: of the faults, and of the faults found. */
 function stepsSeen(findings: StoredResult['findings']): Partial<Record<Step, Tally>> {
-  if (findings.length === 0) return {};
   const found = findings.filter(({ outcome }) => outcome !== 'missed').length;
   const named = findings.filter(({ outcome }) => outcome === 'found').length;
-  return { found: { got: found, of: findings.length }, named: { got: named, of: findings.length } };
+  return { found: { got: found, of: findings.length }, named: { got: named, of: found } };
 }

@@ -1,4 +1,5 @@
-import { groupName, worksOf } from '../../../../../lib/store/mark-book';
+import { groupName } from '../../../../../lib/store/book-heads';
+import { worksOf } from '../../../../../lib/store/mark-book';
 import { guarded } from '../../../../access';
 import { Refusal } from '../../../../refusal';
 import { longCsv, wideCsv } from '../../book-csv';

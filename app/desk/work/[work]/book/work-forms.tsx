@@ -1,0 +1,55 @@
+import { SelectField, TextField } from '../../../../../components/desk/fields';
+import { PostForm } from '../../../../../components/desk/post-form';
+import { RULE_SETS } from '../../../../../lib/limits/limit';
+import { ruleSetTitle } from '../../../../../lib/limits/limits';
+import styles from '../../../mark-book.module.css';
+
+/** Lets learners see their results, once. */
+export function ReleaseForm({ work, released }: { readonly work: string; readonly released: boolean }) {
+  return (
+    <>
+      {released && <p>Learners see their results. Marks handed in later show when you release again.</p>}
+      <PostForm
+        action="/api/book/release"
+        then="reload"
+        also={{ work }}
+        send={released ? 'Release what came in since' : 'Release results to learners'}
+        done="Released."
+        plain={released}
+        name="Release results"
+      />
+    </>
+  );
+}
+
+/** Marks everything again, after a key or a rule has changed. */
+export function MarkAgainForm({ work }: { readonly work: string }) {
+  return (
+    <details className={styles.record}>
+      <summary>Mark this work again</summary>
+      <p className={styles.text}>
+        Do this when a limit or the key was put right. Every old result stays beside the new one, with your
+        name and your reason. A wall is laid so that nothing on it is near a limit of its own rule set. By
+        another rule set some places may be too near to call: look at them before you release.
+      </p>
+      <PostForm
+        action="/api/book/mark-again"
+        then="reload"
+        also={{ work }}
+        send="Mark again"
+        done="Marked again."
+        name="Mark again"
+      >
+        <SelectField
+          name="rules"
+          label="Judge by"
+          choices={[
+            { value: 'own', label: 'The rule set each wall was laid for' },
+            ...RULE_SETS.map((rules) => ({ value: rules, label: ruleSetTitle(rules) })),
+          ]}
+        />
+        <TextField name="reason" label="Why" help="The learner and the next instructor will read it." />
+      </PostForm>
+    </details>
+  );
+}
