@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { headingFont, textFont } from './fonts';
 import './globals.css';
 import { FooterSignOut } from './footer-sign-out';
+import { OwnPlace } from './own-place';
 import { SiteNav } from './site-nav';
 import { THEME_SCRIPT } from './theme';
 import { ThemeChoice } from './theme-choice';
@@ -39,6 +40,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             Read the Wall
           </Link>
           <SiteNav />
+          <OwnPlace />
         </header>
         <main id="main" tabIndex={-1}>
           {children}

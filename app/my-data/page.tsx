@@ -1,7 +1,6 @@
 import type { Metadata } from 'next';
 import { TickField } from '../../components/desk/fields';
 import { PostForm } from '../../components/desk/post-form';
-import { SignOut } from '../../components/desk/sign-out';
 import { learnerData } from '../../lib/store/learner-data';
 import { requirePage } from '../access';
 
@@ -50,8 +49,9 @@ export default async function MyDataPage() {
       </PostForm>
 
       <h2>Leave this device</h2>
-      <p>Do others use this device too? Sign out when you are done.</p>
-      <SignOut />
+      <p>
+        Do others use this device too? Sign out when you are done: the button is at the foot of every page.
+      </p>
     </div>
   );
 }

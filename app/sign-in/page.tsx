@@ -3,7 +3,6 @@ import { headers } from 'next/headers';
 import Link from 'next/link';
 import { TextField } from '../../components/desk/fields';
 import { PostForm } from '../../components/desk/post-form';
-import { SignOut } from '../../components/desk/sign-out';
 import { whoIs } from '../people';
 
 export const metadata: Metadata = { title: 'Sign in' };
@@ -39,18 +38,13 @@ export default async function SignInPage({ searchParams }: Props) {
           </p>
         </>
       ) : (
-        <>
-          <p>
-            You are signed in as <strong>{person.name}</strong>.{' '}
-            {person.kind === 'learner' ? (
-              <Link href="/my-work">Go to your work</Link>
-            ) : (
-              <Link href="/desk">Go to your desk</Link>
-            )}
-            .
-          </p>
-          <SignOut />
-        </>
+        <p>
+          You are signed in as <strong>{person.name}</strong>.{' '}
+          <Link href={person.kind === 'learner' ? '/my-work' : '/desk'}>
+            {person.kind === 'learner' ? 'Go to your work' : 'Go to your desk'}
+          </Link>
+          , or sign out at the foot of this page.
+        </p>
       )}
     </div>
   );
