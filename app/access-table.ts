@@ -21,12 +21,15 @@ export const ACCESS = {
   '/limits': 'anyone',
   '/limits/[rules]': 'anyone',
   '/questions': 'anyone',
+  '/practise': 'anyone',
+  '/practise/quick': 'anyone',
   '/questions/[topic]': 'anyone',
   '/safety': 'anyone',
   '/sources': 'anyone',
   '/walls': 'anyone',
   '/walls/[code]': 'anyone',
   'GET /lessons/pictures/[picture]': 'anyone',
+  'GET /questions/[topic]/set': 'anyone',
   'GET /sound-wall.svg': 'anyone',
 
   // People. What 'anyone' opens here is guarded by a secret of its own: the start code, a password, a link, a PIN.
