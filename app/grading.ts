@@ -69,7 +69,7 @@ export class GradingError extends Error {
 }
 
 /** How far beside a fault's box a mark still means it, mm: about a joint and a half. */
-const SLACK = 16;
+export const SLACK = 16;
 export const MOST_MARKS = 200;
 /** More names than this on one part is guessing. */
 const MOST_NAMES_A_PART = 2;

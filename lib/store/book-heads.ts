@@ -51,3 +51,19 @@ export async function learnerNames(
   ).execute();
   return new Map(rows.map(({ id, name }) => [id, name]));
 }
+
+export interface LearnerHead {
+  readonly name: string;
+  readonly group: string;
+  readonly groupName: string;
+}
+
+/** A learner and their group. @throws when there is none: the caller has been let in. */
+export async function learnerHead(db: Store['db'], learner: string): Promise<LearnerHead> {
+  return db
+    .selectFrom('learner as l')
+    .innerJoin('learning_group as g', 'g.id', 'l.group_id')
+    .select(['l.name', 'g.id as group', 'g.name as groupName'])
+    .where('l.id', '=', learner)
+    .executeTakeFirstOrThrow();
+}

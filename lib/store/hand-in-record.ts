@@ -172,3 +172,16 @@ export async function handInsOnWall(
     saysSound: row.says_sound === 1,
   }));
 }
+
+/** A code given out for a place of a work, before anybody has handed it in. */
+export async function codeAtPlace(db: Store['db'], work: string, place: number): Promise<string | undefined> {
+  const row = await db
+    .selectFrom('attempt_wall as w')
+    .innerJoin('attempt as a', 'a.id', 'w.attempt_id')
+    .select('w.code')
+    .where('a.set_work_id', '=', work)
+    .where('w.place', '=', place)
+    .limit(1)
+    .executeTakeFirst();
+  return row?.code;
+}

@@ -1,0 +1,80 @@
+import { AreaField, TextField } from '../../../../components/desk/fields';
+import { PostForm } from '../../../../components/desk/post-form';
+import type { HandInRecord } from '../../../../lib/store/hand-in-record';
+import { momentText, percentText } from '../../book-numbers';
+import styles from '../../mark-book.module.css';
+
+/** One hand-in with everything that was ever said of it, and the forms to add to it. */
+export function HandInCard({ record, title }: { readonly record: HandInRecord; readonly title: string }) {
+  const { attempt, number, late, handedInAt, state, markings, ownMarks, comments } = record;
+  const shown = ownMarks[ownMarks.length - 1] ?? markings[markings.length - 1];
+  return (
+    <section className={styles.record} aria-label={`${title}, try ${number}`}>
+      <h3>
+        {title}
+        {number > 1 && `, try ${number}`}: {shown ? `${percentText(shown.score)} %` : 'not marked'}
+      </h3>
+      <p>
+        {handedInAt !== null && `Handed in ${momentText(handedInAt)}`}
+        {late && ', late'}.{' '}
+        {state === 'released' ? 'The learner sees the result.' : 'The learner does not see the result yet.'}{' '}
+        <a href={`/desk/work/${record.work}/book`}>All marks of this work</a>
+      </p>
+      {(markings.length > 1 || ownMarks.length > 0) && (
+        <ul aria-label="Marks, the oldest first">
+          {markings.map(({ version, score, reason, by, at, engine }) => (
+            <li key={version}>
+              <span className={version < markings.length || ownMarks.length > 0 ? styles.struck : undefined}>
+                {percentText(score)} %
+              </span>{' '}
+              marked {momentText(at)} by {by} (engine {engine}): {reason}
+            </li>
+          ))}
+          {ownMarks.map(({ score, reason, by, at }, index) => (
+            <li key={at}>
+              <span className={index < ownMarks.length - 1 ? styles.struck : undefined}>
+                {percentText(score)} %
+              </span>{' '}
+              set {momentText(at)} by {by}: {reason}
+            </li>
+          ))}
+        </ul>
+      )}
+      {comments.length > 0 && (
+        <ul aria-label="Comments">
+          {comments.map(({ id, text, by, at }) => (
+            <li key={id}>
+              {by}, {momentText(at)}: {text}
+            </li>
+          ))}
+        </ul>
+      )}
+      <details>
+        <summary>Set another mark, or comment</summary>
+        <PostForm
+          action="/api/book/override"
+          then="reload"
+          also={{ attempt }}
+          send="Set this mark"
+          done="The mark is set."
+          plain
+          name={`Mark for ${title}`}
+        >
+          <TextField name="score" label="Mark, percent" help="From 0 to 100. The marking stays beside it." />
+          <TextField name="reason" label="Why" help="The learner and the next instructor will read it." />
+        </PostForm>
+        <PostForm
+          action="/api/book/comment"
+          then="reload"
+          also={{ attempt }}
+          send="Add the comment"
+          done="The comment is added."
+          plain
+          name={`Comment on ${title}`}
+        >
+          <AreaField name="text" label="Comment for the learner" rows={3} />
+        </PostForm>
+      </details>
+    </section>
+  );
+}
