@@ -65,7 +65,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** What each room may take from outside. The top folder's own setting files and the tests may use all that is installed. */
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   app: /^(?!vitest|@testing-library|fast-check|playwright)/,
-  components: /^(react|react-dom|next)(\/|$)/,
+  components: /^(react|react-dom|next|idb)(\/|$)/,
   wall: /^(zod|@noble\/hashes)(\/|$)/,
   classes: /^@noble\/hashes(\/|$)/,
   store: /^(zod|kysely|pg|better-sqlite3|node:(crypto|fs|path))(\/|$)/,

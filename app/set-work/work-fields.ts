@@ -18,26 +18,25 @@ const choice = <T extends string>(from: readonly [T, ...T[]] | readonly T[], err
   z.enum(from as [T, ...T[]], { error });
 const someOf = <T extends string>(from: readonly T[], error: string) =>
   z.array(choice(from, error), { error }).min(1, error).max(from.length, error);
+const isWhole = (text: string, least: number, most: number) =>
+  /^\d{1,6}$/.test(text) && Number(text) >= least && Number(text) <= most;
 const whole = (least: number, most: number, what: string) => {
   const error = `${what}: write a whole number from ${least} to ${most}.`;
   return z
     .string({ error })
     .trim()
-    .regex(/^\d{1,6}$/, error)
-    .transform(Number)
-    .refine((value) => value >= least && value <= most, error);
+    .refine((text) => isWhole(text, least, most), error)
+    .transform(Number);
 };
 /** Empty: null. */
-const wholeOrNone = (least: number, most: number, what: string) =>
-  z
-    .string()
+const wholeOrNone = (least: number, most: number, what: string) => {
+  const error = `${what}: leave it empty, or write a whole number from ${least} to ${most}.`;
+  return z
+    .string({ error })
     .trim()
-    .transform((text) => (text === '' ? null : text))
-    .pipe(
-      z.union([z.null(), whole(least, most, what)], {
-        error: `${what}: leave it empty, or write a whole number from ${least} to ${most}.`,
-      }),
-    );
+    .refine((text) => text === '' || isWhole(text, least, most), error)
+    .transform((text) => (text === '' ? null : Number(text)));
+};
 const text = (most: number, error: string) =>
   z.string({ error }).trim().min(1, error).max(most, `${error} At most ${most} letters.`);
 
