@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { betterAuth } from 'better-auth';
 import type { Store } from '../lib/store/database';
 import { PEER_HEADER } from './address';
@@ -58,7 +59,8 @@ function makeAccounts({ db, kind }: Store) {
     },
     session: { expiresIn: SESSION_SECONDS, updateAge: DAY_SECONDS },
     advanced: {
-      database: { generateId: 'uuid' },
+      // Made here: with 'uuid' the library leaves it to PostgreSQL, and our tables do not.
+      database: { generateId: () => randomUUID() },
       // Its own prefix for https is the weaker __Secure-: ours is in the name.
       useSecureCookies: false,
       cookies: { session_token: { name: cookieName(DESK_COOKIE) } },
