@@ -32,9 +32,9 @@ export function FaultTable({
         <>
           <Head>Fault</Head>
           <Head>Found</Head>
-          <Head>
+          <th scope="col" className={styles.drawn}>
             <span className="visually-hidden">The share found, drawn</span>
-          </Head>
+          </th>
           <Head>Found and named</Head>
           <Head>Called instead</Head>
           <Head>Marked where it was not</Head>
@@ -68,7 +68,7 @@ function FaultRow({
     <tr>
       <th scope="row">{faultName(fault)}</th>
       <td>{hit ? shareText(found, met, hit) : 'not met'}</td>
-      <td>{hit && <SharePlot limits={hit} />}</td>
+      <td className={styles.drawn}>{hit && <SharePlot limits={hit} />}</td>
       <td>{nameRight ? `${named} of ${met}, ${percentText(nameRight.share)} %` : '–'}</td>
       <td>{takenFor.map(([name, count]) => `${faultName(name)} (${count})`).join(', ') || '–'}</td>
       <td>{falseAlarm ? shareText(wallsFalse, wallsWithout, falseAlarm) : '–'}</td>

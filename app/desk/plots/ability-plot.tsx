@@ -17,7 +17,7 @@ export function AbilityPlot({
   readonly label: string;
 }) {
   return (
-    <svg className={styles.scale} viewBox={`0 0 ${WIDTH} 92`} role="img" aria-label={label}>
+    <svg className={styles.scale} viewBox={`0 0 ${WIDTH} 106`} role="img" aria-label={label}>
       {others.map((other, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: dots have no name, and two may lie on one spot
         <circle key={index} className={styles.others} cx={along(other)} cy={18} r={4} />
@@ -39,10 +39,10 @@ export function AbilityPlot({
           </text>
         </g>
       ))}
-      <text x={10} y={90}>
+      <text x={10} y={100}>
         harder for them
       </text>
-      <text x={WIDTH - 10} y={90} textAnchor="end">
+      <text x={WIDTH - 10} y={100} textAnchor="end">
         easier for them
       </text>
     </svg>

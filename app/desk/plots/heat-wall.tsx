@@ -10,8 +10,8 @@ import type { Wall } from '../../../lib/wall/model';
 import { partsOf } from '../../../lib/wall/parts';
 import styles from './plots.module.css';
 
-/** Width the numbers are sized for, px. */
-const WIDTH = 760;
+/** Width the numbers are sized for, px: between a phone and a desk. */
+const WIDTH = 560;
 /** Palest and darkest, so that one mark is seen and the bricks still show through many. */
 const PALEST = 0.15;
 const DARKEST = 0.7;
@@ -58,6 +58,10 @@ export function HeatWall({
           mmPerPx={mmPerPx}
         />
       ))}
+      {/* Numbers last: a ring may run through the corner where one stands. */}
+      {boxes.map((box) => (
+        <HeatBadge key={box.heat.part} {...box} drawing={drawing} mmPerPx={mmPerPx} />
+      ))}
     </svg>
   );
 }
@@ -67,20 +71,19 @@ export function letterOf(index: number): string {
   return String.fromCharCode(65 + (index % 26));
 }
 
-function HeatBox(props: {
+interface HeatProps {
   readonly heat: Heat;
   readonly mark: MarkBox;
   /** A mark on a whole panel: its outline only, or it would dye all others. */
   readonly wide: boolean;
   readonly drawing: Drawing;
   readonly mmPerPx: number;
-}) {
-  const { heat, mark, wide, drawing, mmPerPx } = props;
+}
+
+function HeatBox({ heat, mark, wide, drawing, mmPerPx }: HeatProps) {
   const box = markOnSheet(drawing, mark, mmPerPx);
   if (box === null) return null;
   const place = placeOf(box);
-  const [left, top] = badgePlace(drawing.box, [box.x, box.y + box.height], mmPerPx);
-  const radius = 12 * mmPerPx;
   return (
     <g>
       <rect {...place} className={styles.heatHalo} strokeWidth={5 * mmPerPx} />
@@ -90,6 +93,17 @@ function HeatBox(props: {
         fillOpacity={wide ? 0 : PALEST + (DARKEST - PALEST) * heat.share}
         strokeWidth={2 * mmPerPx}
       />
+    </g>
+  );
+}
+
+function HeatBadge({ heat, mark, drawing, mmPerPx }: HeatProps) {
+  const box = markOnSheet(drawing, mark, mmPerPx);
+  if (box === null) return null;
+  const [left, top] = badgePlace(drawing.box, [box.x, box.y + box.height], mmPerPx);
+  const radius = 12 * mmPerPx;
+  return (
+    <g>
       <circle
         className={styles.plate}
         cx={tenth(left)}

@@ -36,7 +36,7 @@ export function fewLearnersWords(learners: number): string | null {
 /** What to say about the make-up of a set; null when it is long enough for marks that count. */
 export function setLengthWords(walls: number, faults: number, sound: number): string | null {
   if (faults >= GRADED_SET.faults && sound >= GRADED_SET.sound) return null;
-  const what = `This set has ${walls} walls, ${faults} faults and ${sound} sound walls.`;
+  const what = `This set has ${counted(walls, 'wall')}, ${counted(faults, 'fault')} and ${counted(sound, 'sound wall')}.`;
   const forMarks = `For marks that count, ask for ${GRADED_SET.faults} faults and ${GRADED_SET.sound} sound walls, over several sets if need be.`;
   const isPractice =
     walls >= PRACTICE_SET.walls && faults >= PRACTICE_SET.faults && sound >= PRACTICE_SET.sound;
@@ -52,4 +52,8 @@ export function itemFlag({ p, discrimination }: TestFigures['items'][number]): I
   if (discrimination !== null && discrimination < 0) return 'check the key';
   if (p < HARDEST) return 'nearly all miss it';
   return p > EASIEST ? 'nearly all see it' : null;
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

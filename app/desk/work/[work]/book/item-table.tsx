@@ -16,7 +16,8 @@ import { Head, SheetTable } from '../../../sheet-table';
 const WANTED = 0.8;
 
 const FLAG_WORDS: Readonly<Record<ItemFlag, string>> = {
-  'check the key': 'Those who did well elsewhere missed it. Look at the wall and its key.',
+  'check the key':
+    'Below zero: those who did well elsewhere missed it. It may be chance. Look at the wall and its key once.',
   'nearly all miss it': 'Nearly all miss it. Teach it, or make it plainer.',
   'nearly all see it': 'Nearly all see it. Good for learning, no use for telling learners apart.',
 };
