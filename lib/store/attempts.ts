@@ -229,3 +229,13 @@ export async function commentsOf({ db }: Store, attempt: string): Promise<readon
     .execute();
   return rows.map(({ text }) => text);
 }
+
+/** Percent of the time others get. */
+export async function timeFactorOf({ db }: Store, learner: string): Promise<number> {
+  const row = await db
+    .selectFrom('learner')
+    .select('time_factor')
+    .where('id', '=', learner)
+    .executeTakeFirstOrThrow();
+  return row.time_factor;
+}

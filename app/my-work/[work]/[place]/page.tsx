@@ -1,0 +1,17 @@
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { WorkPage } from '../../work-page';
+
+export const metadata: Metadata = { title: 'A wall of set work' };
+
+interface Params {
+  readonly work: string;
+  readonly place: string;
+}
+
+/** One wall of a set work. The page is that of the work, opened at the wall: it goes on without a network. */
+export default async function SetWallPage({ params }: { readonly params: Promise<Params> }) {
+  const { place } = await params;
+  if (!/^[1-9]\d?$/.test(place)) notFound();
+  return <WorkPage params={params} place={Number(place)} />;
+}
