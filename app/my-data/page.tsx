@@ -8,7 +8,9 @@ export const metadata: Metadata = { title: 'My data' };
 
 export default async function MyDataPage() {
   const { person, store } = await requirePage('/my-data');
-  const data = await learnerData(store.db, person.learnerId, (at) => new Date(at).toISOString());
+  const data = await learnerData(store.db, person.learnerId, Date.now(), (time) =>
+    new Date(time).toISOString(),
+  );
   return (
     <div className="column">
       <h1>My data</h1>

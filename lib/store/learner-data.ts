@@ -1,4 +1,6 @@
+import { isShown } from '../classes/release';
 import type { Store } from './database';
+import type { AttemptTable, SetWorkTable } from './schema';
 
 /** Writes a time, which is kept in milliseconds, as an ISO text. */
 type TimeText = (at: number) => string;
@@ -26,7 +28,7 @@ export async function learnerData(db: Store['db'], learnerId: string, isoOf: Tim
     .selectFrom('attempt')
     .innerJoin('set_work', 'set_work.id', 'attempt.set_work_id')
     .selectAll('attempt')
-    .select('set_work.title')
+    .select(['set_work.title', 'release', 'due_at', 'grace_ms', 'released_at'])
     .where('learner_id', '=', learnerId)
     .orderBy('started_at')
     .execute();
@@ -47,10 +49,20 @@ export async function learnerData(db: Store['db'], learnerId: string, isoOf: Tim
         late: attempt.late === 1,
         walls: await wallsOf(db, attempt.id),
         // Before that they would give away the key.
-        ...(attempt.state === 'released' ? await judgementsOf(db, attempt.id, isoOf) : {}),
+        ...(mayBeSeen(attempt, at) ? await judgementsOf(db, attempt.id, isoOf) : {}),
       })),
     ),
   };
+}
+
+/** As on the learner's own pages. */
+function mayBeSeen(
+  attempt: Pick<AttemptTable, 'state'> &
+    Pick<SetWorkTable, 'release' | 'due_at' | 'grace_ms' | 'released_at'>,
+  at: number,
+): boolean {
+  const { state, release, due_at: dueAt, grace_ms: graceMs, released_at: releasedAt } = attempt;
+  return state !== 'open' && isShown({ release, dueAt, graceMs, releasedAt }, at);
 }
 
 async function wallsOf(db: Store['db'], attemptId: string) {

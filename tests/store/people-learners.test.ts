@@ -194,11 +194,13 @@ describe.each(KINDS)('learners, on %s', (kind) => {
         made_at: NOON,
       })
       .execute();
+    await site.store.db.updateTable('attempt').set({ state: 'marked', handed_in_at: NOON }).execute();
     const before = await joan.get('/api/join/my-data');
     expect(before.headers.get('content-disposition')).toBe('attachment; filename="my-data.json"');
     expect(before.body).toMatchObject({ name: 'Joan', group: 'Tuesday', joined: '2026-11-25T12:00:00.000Z' });
     expect(JSON.stringify(before.body)).not.toMatch(/gauge-drift|argon2id|score/);
-    await site.store.db.updateTable('attempt').set({ state: 'released', handed_in_at: NOON }).execute();
+    await site.store.db.updateTable('attempt').set({ state: 'released' }).execute();
+    await site.store.db.updateTable('set_work').set({ released_at: NOON }).execute();
     const after = await joan.get('/api/join/my-data');
     expect(JSON.stringify(after.body)).toContain('gauge-drift');
   });
