@@ -21,5 +21,6 @@ export function calendarText({ name, dates }: GroupCalendar): string {
       summary: `Due: ${title}`,
     });
   }
-  return calendar.toString();
+  // The writer leaves the last line open; by RFC 5545 every line ends.
+  return `${calendar.toString()}\r\n`;
 }
