@@ -17,7 +17,12 @@ export interface LearnerData {
 }
 
 /** All that is kept about a learner, but for the hashes of PIN and sessions, which are of no use to anybody. */
-export async function learnerData(db: Store['db'], learnerId: string, isoOf: TimeText): Promise<LearnerData> {
+export async function learnerData(
+  db: Store['db'],
+  learnerId: string,
+  at: number,
+  isoOf: TimeText,
+): Promise<LearnerData> {
   const learner = await db
     .selectFrom('learner')
     .innerJoin('learning_group', 'learning_group.id', 'learner.group_id')
