@@ -25,7 +25,7 @@ export interface PeopleSite {
 
 type Handler = (request: Request, context: { params: Promise<Record<string, string>> }) => Promise<Response>;
 
-const ROUTES = import.meta.glob<Record<string, Handler>>('../../app/api/{people,join}/**/route.ts');
+const ROUTES = import.meta.glob<Record<string, Handler>>('../../app/api/{people,join,book}/**/route.ts');
 
 /** The site's own handlers for people, with an empty database of their own. */
 export async function openPeople(kind: Kind, publicAddress = ''): Promise<PeopleSite> {

@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
 import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
+import { RULE_SETS } from '../../../../../lib/limits/limit';
+import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book-heads';
 import { requirePage } from '../../../../access';
@@ -70,7 +72,10 @@ export default async function WorkBookPage({
           <ItemTable answers={answers} sameForAll={head.sameForAll} />
         </>
       )}
-      <MarkAgainForm work={work} />
+      <MarkAgainForm
+        work={work}
+        ruleSets={RULE_SETS.map((rules) => ({ value: rules, label: ruleSetTitle(rules) }))}
+      />
     </div>
   );
 }

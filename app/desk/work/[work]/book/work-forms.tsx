@@ -1,7 +1,8 @@
-import { SelectField, TextField } from '../../../../../components/desk/fields';
+'use client';
+
+import { useState } from 'react';
+import { type Choice, SelectField, TextField } from '../../../../../components/desk/fields';
 import { PostForm } from '../../../../../components/desk/post-form';
-import { RULE_SETS } from '../../../../../lib/limits/limit';
-import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import styles from '../../../mark-book.module.css';
 
 /** Lets learners see their results, once. */
@@ -22,8 +23,15 @@ export function ReleaseForm({ work, released }: { readonly work: string; readonl
   );
 }
 
-/** Marks everything again, after a key or a rule has changed. */
-export function MarkAgainForm({ work }: { readonly work: string }) {
+/** Marks everything again, after a key or a rule has changed, and says what came of it. */
+export function MarkAgainForm({
+  work,
+  ruleSets,
+}: {
+  readonly work: string;
+  readonly ruleSets: readonly Choice[];
+}) {
+  const [news, setNews] = useState<string>();
   return (
     <details className={styles.record}>
       <summary>Mark this work again</summary>
@@ -38,18 +46,25 @@ export function MarkAgainForm({ work }: { readonly work: string }) {
         also={{ work }}
         send="Mark again"
         done="Marked again."
+        onAnswer={(answer) => setNews(countWords(answer))}
         name="Mark again"
       >
         <SelectField
           name="rules"
           label="Judge by"
-          choices={[
-            { value: 'own', label: 'The rule set each wall was laid for' },
-            ...RULE_SETS.map((rules) => ({ value: rules, label: ruleSetTitle(rules) })),
-          ]}
+          choices={[{ value: 'own', label: 'The rule set each wall was laid for' }, ...ruleSets]}
         />
         <TextField name="reason" label="Why" help="The learner and the next instructor will read it." />
       </PostForm>
+      {news && <p>{news}</p>}
     </details>
   );
+}
+
+function countWords({ changed, same, notLaid }: Readonly<Record<string, unknown>>): string {
+  const left =
+    notLaid === 0
+      ? ''
+      : ` ${notLaid} could not be marked: their walls come out otherwise now. Their old result stands.`;
+  return `${changed} changed, ${same} came out the same.${left}`;
 }
