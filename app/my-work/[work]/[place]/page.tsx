@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
+import { requirePage } from '../../../access';
 import { WorkPage } from '../../work-page';
 
 export const metadata: Metadata = { title: 'A wall of set work' };
@@ -11,7 +12,8 @@ interface Params {
 
 /** One wall of a set work. The page is that of the work, opened at the wall: it goes on without a network. */
 export default async function SetWallPage({ params }: { readonly params: Promise<Params> }) {
-  const { place } = await params;
+  const asked = await requirePage('/my-work/[work]/[place]', params);
+  const { place = '' } = asked.params;
   if (!/^[1-9]\d?$/.test(place)) notFound();
-  return <WorkPage params={params} place={Number(place)} />;
+  return <WorkPage {...asked} place={Number(place)} />;
 }
