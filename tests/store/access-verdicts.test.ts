@@ -1,88 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Person } from '../../app/people';
-import { namedIn, type Verdict, verdictOn } from '../../app/verdict';
+import { namedIn, verdictOn } from '../../app/verdict';
 import type { NamedRecords } from '../../lib/store/belonging';
+import { expectedOutcome, NAMED, type NamedName, ROLES, type RoleName, RULES } from '../access-matrix';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON, type SampleAttempt, sampleAttempt } from './sample-attempt';
-
-type RoleName =
-  | 'nobody'
-  | 'owner'
-  | 'lead'
-  | 'co-instructor'
-  | 'other instructor'
-  | 'learner'
-  | 'class-mate'
-  | 'learner of another group';
-
-const ROLES: readonly RoleName[] = [
-  'nobody',
-  'owner',
-  'lead',
-  'co-instructor',
-  'other instructor',
-  'learner',
-  'class-mate',
-  'learner of another group',
-];
-
-/** p passes, s has to sign in, – is told that there is no such thing. One sign a role, in the order of ROLES. */
-const SIGNS: Readonly<Record<string, Verdict>> = { p: 'pass', s: 'sign in', '–': 'not theirs' };
-
-const RULES = ['anyone', 'owner', 'instructor', 'lead', 'learner'] as const;
-
-/** Worked out by hand from the rules as they stand above ACCESS. */
-const EXPECTED: Readonly<Record<string, Readonly<Record<(typeof RULES)[number], string>>>> = {
-  nothing: {
-    anyone: 'pppppppp',
-    owner: 'sp––––––',
-    instructor: 'spppp–––',
-    lead: 'spppp–––',
-    learner: 's––––ppp',
-  },
-  'their group': {
-    anyone: 'pppppppp',
-    owner: 'sp––––––',
-    instructor: 'sppp––––',
-    lead: 'spp–––––',
-    learner: 's––––pp–',
-  },
-  'their set work': {
-    anyone: 'pppppppp',
-    owner: 'sp––––––',
-    instructor: 'sppp––––',
-    lead: 'spp–––––',
-    learner: 's––––pp–',
-  },
-  'their learner': {
-    anyone: 'pppppppp',
-    owner: 'sp––––––',
-    instructor: 'sppp––––',
-    lead: 'spp–––––',
-    learner: 's––––p––',
-  },
-  'their attempt': {
-    anyone: 'pppppppp',
-    owner: 'sp––––––',
-    instructor: 'sppp––––',
-    lead: 'spp–––––',
-    learner: 's––––p––',
-  },
-  'their group, and an attempt of another': {
-    anyone: 'pppppppp',
-    owner: 's–––––––',
-    instructor: 's–––––––',
-    lead: 's–––––––',
-    learner: 's–––––––',
-  },
-  'a group that is not there': {
-    anyone: 'pppppppp',
-    owner: 's–––––––',
-    instructor: 's–––––––',
-    lead: 's–––––––',
-    learner: 's–––––––',
-  },
-};
 
 describe.each(KINDS)('who passes which rule, on %s', (kind) => {
   test('the whole matrix', async () => {
@@ -123,7 +45,7 @@ describe.each(KINDS)('who passes which rule, on %s', (kind) => {
       'class-mate': learnerOf(mate),
       'learner of another group': learnerOf(other),
     };
-    const named: Readonly<Record<string, NamedRecords>> = {
+    const named: Readonly<Record<NamedName, NamedRecords>> = {
       nothing: {},
       'their group': { group: own.group },
       'their set work': { work: own.work },
@@ -132,12 +54,17 @@ describe.each(KINDS)('who passes which rule, on %s', (kind) => {
       'their group, and an attempt of another': { group: own.group, attempt: other.attempt },
       'a group that is not there': { group: '00000000-0000-4000-8000-000000000000' },
     };
-    for (const [records, byRule] of Object.entries(EXPECTED)) {
+    for (const records of NAMED) {
       for (const rule of RULES) {
-        const found = [];
-        for (const role of ROLES)
-          found.push(await verdictOn(store.db, rule, people[role], named[records] ?? {}));
-        expect([records, rule, found]).toEqual([records, rule, [...byRule[rule]].map((sign) => SIGNS[sign])]);
+        for (const role of ROLES) {
+          const found = await verdictOn(store.db, rule, people[role], named[records]);
+          expect([records, rule, role, found]).toEqual([
+            records,
+            rule,
+            role,
+            expectedOutcome(records, rule, role),
+          ]);
+        }
       }
     }
   });
