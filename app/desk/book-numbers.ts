@@ -20,21 +20,6 @@ export function signedText(value: number, digits: number): string {
   return value.toFixed(digits).replace('-', '−');
 }
 
-const MOMENT = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-  hour: '2-digit',
-  minute: '2-digit',
-  timeZone: 'UTC',
-});
-
-/** The server cannot know the reader's clock, so the zone is said. */
-export function momentText(ms: number): string {
-  return `${MOMENT.format(ms)} UTC`;
-}
-
 export function times(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }

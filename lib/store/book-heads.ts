@@ -31,7 +31,18 @@ export async function workHead(db: Store['db'], work: string): Promise<WorkHead>
   const row = await db
     .selectFrom('set_work as w')
     .innerJoin('learning_group as g', 'g.id', 'w.group_id')
-    .select(['w.id', 'w.title', 'w.state', 'w.spec', 'w.due_at', 'w.released_at', 'g.id as group', 'g.name'])
+    .select([
+      'w.id',
+      'w.title',
+      'w.state',
+      'w.spec',
+      'w.due_at',
+      'w.grace_ms',
+      'w.release',
+      'w.released_at',
+      'g.id as group',
+      'g.name',
+    ])
     .where('w.id', '=', work)
     .executeTakeFirstOrThrow();
   return { ...bookWorkOf(row), group: row.group, groupName: row.name };

@@ -9,6 +9,8 @@ export interface BookWork {
   readonly walls: number;
   readonly sameForAll: boolean;
   readonly dueAt: number | null;
+  readonly graceMs: number;
+  readonly release: SetWorkTable['release'];
   readonly releasedAt: number | null;
 }
 
@@ -40,10 +42,10 @@ export type From = { readonly offset: number } | { readonly afterName: string };
 const STREAM_PAGE = 200;
 
 /** The set works of a group that learners can see or could, the oldest first. */
-export async function worksOf(db: Store['db'], group: string): Promise<readonly BookWork[]> {
+export async function bookWorks(db: Store['db'], group: string): Promise<readonly BookWork[]> {
   const rows = await db
     .selectFrom('set_work')
-    .select(['id', 'title', 'state', 'spec', 'due_at', 'released_at'])
+    .select(['id', 'title', 'state', 'spec', 'due_at', 'grace_ms', 'release', 'released_at'])
     .where('group_id', '=', group)
     .where('state', '!=', 'draft')
     .orderBy('created_at')
@@ -53,7 +55,9 @@ export async function worksOf(db: Store['db'], group: string): Promise<readonly 
 }
 
 export function bookWorkOf(
-  row: Pick<SetWorkTable, 'title' | 'state' | 'spec' | 'due_at' | 'released_at'> & { readonly id: string },
+  row: Pick<SetWorkTable, 'title' | 'state' | 'spec' | 'due_at' | 'grace_ms' | 'release' | 'released_at'> & {
+    readonly id: string;
+  },
 ): BookWork {
   const { walls, sameForAll } = JSON.parse(row.spec) as SetWorkSpec;
   return {
@@ -63,6 +67,8 @@ export function bookWorkOf(
     walls,
     sameForAll,
     dueAt: row.due_at,
+    graceMs: row.grace_ms,
+    release: row.release,
     releasedAt: row.released_at,
   };
 }

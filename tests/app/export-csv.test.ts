@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { csvOf, longCsv, wideCsv } from '../../app/api/export/book-csv';
 import { streamOf } from '../../app/api/export/stream-of';
-import { bookRows, worksOf } from '../../lib/store/mark-book';
+import { bookRows, bookWorks } from '../../lib/store/mark-book';
 import { emptyDatabase, readyStore } from '../store/databases';
 import { AWKWARD, addLearner, sampleBook, wholeOf } from './export-samples';
 
@@ -19,7 +19,7 @@ async function openBook() {
 describe('one row a learner', () => {
   test('the marks of the mark book, NA where nothing was handed in or marked', async () => {
     const { store, group } = await openBook();
-    const works = await worksOf(store.db, group);
+    const works = await bookWorks(store.db, group);
     const rows = rowsOf(await wholeOf(wideCsv(store.db, group, works)));
     const book = await bookRows(store.db, group, { offset: 0 }, 50);
     expect(rows.map(({ learner }) => learner)).toEqual([
@@ -39,7 +39,7 @@ describe('one row a learner', () => {
   // RFC 4180: records end with CRLF; fields with commas, quotes or line ends stand in quotes, quotes doubled.
   test('is CSV by RFC 4180, marked as UTF-8', async () => {
     const { store, group } = await openBook();
-    const csv = await wholeOf(wideCsv(store.db, group, await worksOf(store.db, group)));
+    const csv = await wholeOf(wideCsv(store.db, group, await bookWorks(store.db, group)));
     expect(csv.startsWith('\uFEFFlearner_ref,learner,Joints,"Line, level"\r\n')).toBe(true);
     expect(csv.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
     expect(csv.endsWith('\r\n')).toBe(true);
@@ -49,7 +49,7 @@ describe('one row a learner', () => {
 describe('one row a hand-in', () => {
   test('every hand-in, with what was found; what was not asked is NA and not 0', async () => {
     const { store, group } = await openBook();
-    const rows = rowsOf(await wholeOf(longCsv(store.db, group, await worksOf(store.db, group))));
+    const rows = rowsOf(await wholeOf(longCsv(store.db, group, await bookWorks(store.db, group))));
     expect(rows.map(({ learner, work, state }) => [learner, work, state])).toEqual([
       ['Amal Brook', 'Joints', 'marked'],
       ['Amal Brook', 'Line, level', 'marked'],
@@ -95,7 +95,7 @@ describe('no cell runs as a formula', () => {
     const { store, group } = await openBook();
     for (const [i, name] of AWKWARD.entries()) await addLearner(store, group, name, 100 + i);
     await store.db.updateTable('set_work').set({ title: '=HYPERLINK("http://example.org")' }).execute();
-    const csv = await wholeOf(wideCsv(store.db, group, await worksOf(store.db, group)));
+    const csv = await wholeOf(wideCsv(store.db, group, await bookWorks(store.db, group)));
     const cells = (parse(csv, { bom: true, record_delimiter: '\r\n' }) as string[][]).flat();
     expect(cells.filter((cell) => /^[=+\-@\t\r\0]/.test(cell))).toEqual([]);
     expect(cells.length).toBe(4 * (1 + 4 + AWKWARD.length));

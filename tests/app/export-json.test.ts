@@ -2,7 +2,7 @@ import { Ajv2020 } from 'ajv/dist/2020';
 import { describe, expect, test } from 'vitest';
 import { bookJson } from '../../app/api/export/book-json';
 import { BOOK_SCHEMA, BOOK_SCHEMA_PATH, type Book } from '../../app/api/export/book-schema';
-import { worksOf } from '../../lib/store/mark-book';
+import { bookWorks } from '../../lib/store/mark-book';
 import { emptyDatabase, readyStore } from '../store/databases';
 import { sampleBook, wholeOf } from './export-samples';
 
@@ -11,7 +11,7 @@ const validate = new Ajv2020({ strict: true, allErrors: true }).compile(BOOK_SCH
 async function exportedBook(): Promise<Book> {
   const store = await readyStore(await emptyDatabase('sqlite'));
   const { group } = await sampleBook(store);
-  const works = await worksOf(store.db, group);
+  const works = await bookWorks(store.db, group);
   const text = await wholeOf(
     bookJson(store.db, { id: group, name: 'Tuesday; "evening"' }, works, Date.UTC(2026, 10, 25)),
   );

@@ -5,7 +5,7 @@ import { addComment, addMarking, BookError, overrideMark, releaseWork } from '..
 import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
-import { allBookRows, bookRows, countLearners, worksOf } from '../../lib/store/mark-book';
+import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { INVENTED_LEARNERS, type InventedWork, inventedId, inventGroup, MONDAY } from './invented-group';
 import { openAttempt, sampleAttempt } from './sample-attempt';
@@ -39,7 +39,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
     expect(second.map(({ learner }) => learner)).toEqual([learners[2]]);
     const cell = first[0]?.cells.get(works[0] ?? '');
     expect(cell).toMatchObject({ number: 1, state: 'marked', late: false, overridden: false, version: 1 });
-    expect(await worksOf(store.db, group)).toMatchObject([{ title: 'Joints', walls: 2, sameForAll: true }]);
+    expect(await bookWorks(store.db, group)).toMatchObject([{ title: 'Joints', walls: 2, sameForAll: true }]);
   });
 
   test('the stream gives every learner once, the removed left out', async () => {
@@ -179,7 +179,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
     const { group, works } = await smallGroup(store);
     expect(await releaseWork(store, works[0] ?? '', BY)).toBe(3);
     expect(await releaseWork(store, works[0] ?? '', { ...BY, at: BY.at + 5 })).toBe(0);
-    expect(await worksOf(store.db, group)).toMatchObject([{ releasedAt: BY.at }]);
+    expect(await bookWorks(store.db, group)).toMatchObject([{ releasedAt: BY.at }]);
     expect(await scoresOf(store, group, works[0] ?? '')).toMatchObject([
       { state: 'released' },
       { state: 'released' },

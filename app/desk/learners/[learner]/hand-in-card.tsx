@@ -1,12 +1,22 @@
 import { AreaField, TextField } from '../../../../components/desk/fields';
 import { PostForm } from '../../../../components/desk/post-form';
+import { When } from '../../../../components/time/when';
 import type { HandInRecord } from '../../../../lib/store/hand-in-record';
-import { momentText, percentText } from '../../book-numbers';
+import { percentText } from '../../book-numbers';
 import styles from '../../mark-book.module.css';
 
 /** One hand-in with everything that was ever said of it, and the forms to add to it. */
-export function HandInCard({ record, title }: { readonly record: HandInRecord; readonly title: string }) {
-  const { attempt, number, late, handedInAt, state, markings, ownMarks, comments } = record;
+export function HandInCard({
+  record,
+  title,
+  shown: isSeen,
+}: {
+  readonly record: HandInRecord;
+  readonly title: string;
+  /** The learner may see it. */
+  readonly shown: boolean;
+}) {
+  const { attempt, number, late, handedInAt, markings, ownMarks, comments } = record;
   const shown = ownMarks[ownMarks.length - 1] ?? markings[markings.length - 1];
   return (
     <section className={styles.record} aria-label={`${title}, try ${number}`}>
@@ -15,9 +25,13 @@ export function HandInCard({ record, title }: { readonly record: HandInRecord; r
         {number > 1 && `, try ${number}`}: {shown ? `${percentText(shown.score)} %` : 'not marked'}
       </h3>
       <p>
-        {handedInAt !== null && `Handed in ${momentText(handedInAt)}`}
+        {handedInAt !== null && (
+          <>
+            Handed in <When at={handedInAt} />
+          </>
+        )}
         {late && ', late'}.{' '}
-        {state === 'released' ? 'The learner sees the result.' : 'The learner does not see the result yet.'}{' '}
+        {isSeen ? 'The learner sees the result.' : 'The learner does not see the result yet.'}{' '}
         <a href={`/desk/work/${record.work}/book`}>All marks of this work</a>
       </p>
       {(markings.length > 1 || ownMarks.length > 0) && (
@@ -27,7 +41,7 @@ export function HandInCard({ record, title }: { readonly record: HandInRecord; r
               <span className={version < markings.length || ownMarks.length > 0 ? styles.struck : undefined}>
                 {percentText(score)} %
               </span>{' '}
-              marked {momentText(at)} by {by} (engine {engine}): {reason}
+              marked <When at={at} /> by {by} (engine {engine}): {reason}
             </li>
           ))}
           {ownMarks.map(({ score, reason, by, at }, index) => (
@@ -35,7 +49,7 @@ export function HandInCard({ record, title }: { readonly record: HandInRecord; r
               <span className={index < ownMarks.length - 1 ? styles.struck : undefined}>
                 {percentText(score)} %
               </span>{' '}
-              set {momentText(at)} by {by}: {reason}
+              set <When at={at} /> by {by}: {reason}
             </li>
           ))}
         </ul>
@@ -44,7 +58,7 @@ export function HandInCard({ record, title }: { readonly record: HandInRecord; r
         <ul aria-label="Comments">
           {comments.map(({ id, text, by, at }) => (
             <li key={id}>
-              {by}, {momentText(at)}: {text}
+              {by}, <When at={at} />: {text}
             </li>
           ))}
         </ul>

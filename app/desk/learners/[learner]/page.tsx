@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { isShown } from '../../../../lib/classes/release';
 import { groupScale } from '../../../../lib/classes/statistics/abilities';
 import { figuresOf } from '../../../../lib/classes/statistics/learner-figures';
 import { scoreError } from '../../../../lib/classes/statistics/score-error';
@@ -6,7 +7,7 @@ import { fewWallsWords } from '../../../../lib/classes/statistics/small-groups';
 import { attemptAnswers } from '../../../../lib/store/book-answers';
 import { learnerHead } from '../../../../lib/store/book-heads';
 import { recordsOfLearner } from '../../../../lib/store/hand-in-record';
-import { worksOf } from '../../../../lib/store/mark-book';
+import { type BookWork, bookWorks } from '../../../../lib/store/mark-book';
 import { requirePage } from '../../../access';
 import { errorText, percentText, signedText, times } from '../../book-numbers';
 import { FaultTable } from '../../fault-table';
@@ -33,12 +34,14 @@ export default async function LearnerPage({
   const [own, group, works, records] = await Promise.all([
     attemptAnswers(db, { learners: [learner] }),
     attemptAnswers(db, { group: head.group, latest: LATEST }),
-    worksOf(db, head.group),
+    bookWorks(db, head.group),
     recordsOfLearner(db, learner),
   ]);
   const answers = own.flatMap(({ walls }) => walls);
   const figures = figuresOf(answers);
-  const titles = new Map(works.map(({ id, title }) => [id, title]));
+  const byId = new Map(works.map((work) => [work.id, work]));
+  const titleOf = (work: string) => byId.get(work)?.title ?? 'A set work';
+  const now = Date.now();
   const others = group.filter((attempt) => attempt.learner !== learner).flatMap(({ walls }) => walls);
   return (
     <div className={styles.wide}>
@@ -65,7 +68,7 @@ export default async function LearnerPage({
               <h2>Certain and wrong</h2>
               <CertainList
                 wrong={figures.certainButWrong}
-                nameOf={({ work, place }) => `${titles.get(work) ?? 'A set work'}, wall ${place}`}
+                nameOf={({ work, place }) => `${titleOf(work)}, wall ${place}`}
               />
             </section>
           </div>
@@ -96,10 +99,19 @@ export default async function LearnerPage({
       <h2>Hand-ins</h2>
       {records.length === 0 && <p>None yet.</p>}
       {records.map((record) => (
-        <HandInCard key={record.attempt} record={record} title={titles.get(record.work) ?? 'A set work'} />
+        <HandInCard
+          key={record.attempt}
+          record={record}
+          title={titleOf(record.work)}
+          shown={isShownOf(byId.get(record.work), now)}
+        />
       ))}
     </div>
   );
+}
+
+function isShownOf(work: BookWork | undefined, now: number): boolean {
+  return work !== undefined && isShown(work, now);
 }
 
 /** The Rasch ability, as a range and never as a rank. */

@@ -1,5 +1,5 @@
 import { groupName } from '../../../../../lib/store/book-heads';
-import { worksOf } from '../../../../../lib/store/mark-book';
+import { bookWorks } from '../../../../../lib/store/mark-book';
 import { guarded } from '../../../../access';
 import { Refusal } from '../../../../refusal';
 import { longCsv, wideCsv } from '../../book-csv';
@@ -11,7 +11,7 @@ export const GET = guarded('GET /api/export/[group]/[file]', async ({ params, st
   const { group = '', file = '' } = params;
   const { db } = store;
   const name = await groupName(db, group);
-  const works = await worksOf(db, group);
+  const works = await bookWorks(db, group);
   switch (file) {
     case 'wide.csv':
       return asFile(wideCsv(db, group, works), 'text/csv; charset=utf-8; header=present', `${name} wide.csv`);

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { Suspense } from 'react';
 import { groupName } from '../../../../../lib/store/book-heads';
-import { bookRows, countLearners, worksOf } from '../../../../../lib/store/mark-book';
+import { bookRows, bookWorks, countLearners } from '../../../../../lib/store/mark-book';
 import { requirePage } from '../../../../access';
 import { times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
@@ -24,7 +24,7 @@ export default async function BookPage({ params, searchParams }: Props) {
   const { db } = store;
   const [name, works, learners] = await Promise.all([
     groupName(db, group),
-    worksOf(db, group),
+    bookWorks(db, group),
     countLearners(db, group),
   ]);
   const pages = Math.max(1, Math.ceil(learners / PAGE));

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { isShown } from '../../../../../lib/classes/release';
 import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
 import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
@@ -44,7 +45,7 @@ export default async function WorkBookPage({
         {times(firsts.length, 'learner')} handed in. {head.walls} walls,{' '}
         {head.sameForAll ? 'the same for all' : 'a set of their own for each learner'}.
       </p>
-      <ReleaseForm work={work} released={head.releasedAt !== null} />
+      <ReleaseForm work={work} shown={isShown(head, Date.now())} whenDue={head.release === 'when due'} />
       {answers.length === 0 ? (
         <p>Nothing is marked yet. Come back when the first hand-in is here.</p>
       ) : (

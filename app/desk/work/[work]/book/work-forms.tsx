@@ -5,18 +5,31 @@ import { type Choice, SelectField, TextField } from '../../../../../components/d
 import { PostForm } from '../../../../../components/desk/post-form';
 import styles from '../../../mark-book.module.css';
 
-/** Lets learners see their results, once. */
-export function ReleaseForm({ work, released }: { readonly work: string; readonly released: boolean }) {
+/** Lets learners see their results before, or instead of, the time that was set for it. */
+export function ReleaseForm({
+  work,
+  shown,
+  whenDue,
+}: {
+  readonly work: string;
+  /** They see them already. */
+  readonly shown: boolean;
+  readonly whenDue: boolean;
+}) {
+  if (shown) return <p>Learners see their results.</p>;
   return (
     <>
-      {released && <p>Learners see their results. Marks handed in later show when you release again.</p>}
+      <p>
+        Learners do not see their results yet.
+        {whenDue && ' They will when the work is due.'}
+      </p>
       <PostForm
         action="/api/book/release"
         then="reload"
         also={{ work }}
-        send={released ? 'Release what came in since' : 'Release results to learners'}
+        send={whenDue ? 'Release results now' : 'Release results to learners'}
         done="Released."
-        plain={released}
+        plain
         name="Release results"
       />
     </>
