@@ -72,6 +72,7 @@ export const ACCESS = {
   'POST /api/work/edit': 'instructor',
   'POST /api/work/set': 'instructor',
   'POST /api/work/close': 'instructor',
+  'GET /api/work/[work]/picture': 'instructor',
   'POST /api/attempts': 'learner',
 
   // Handing in.

@@ -1,4 +1,5 @@
-import { type Match, matchOf } from '../../lib/classes/form-match';
+import { setImmediate } from 'node:timers/promises';
+import { type Match, matchOf, type SeenForm } from '../../lib/classes/form-match';
 import { FormError, formFor, slotsOf } from '../../lib/classes/forms';
 import type { SetWorkSpec } from '../../lib/classes/set-work';
 import type { Brief } from '../../lib/generate/brief';
@@ -39,17 +40,19 @@ export function givenWalls(briefs: readonly Brief[]): readonly GivenWall[] {
 }
 
 /** The first attempts of some learners side by side. Every wall is laid and inspected anew: the match is seen, not claimed. */
-export function matchFor(
+export async function matchFor(
   work: Pick<WorkRow, 'spec' | 'secret'>,
   learners: readonly { readonly id: string; readonly name: string }[],
-): Match {
-  return matchOf(
-    learners.map(({ id, name }) => ({
-      name,
-      walls: briefsFor(work, id, 1).map((brief) => ({
-        difficulty: brief.difficulty,
-        families: LOOK.measured(brief),
-      })),
-    })),
-  );
+): Promise<Match> {
+  const forms: SeenForm[] = [];
+  for (const { id, name } of learners) {
+    const walls = briefsFor(work, id, 1).map((brief) => ({
+      difficulty: brief.difficulty,
+      families: LOOK.measured(brief),
+    }));
+    forms.push({ name, walls });
+    // A group's forms take seconds: a hand-in must not wait for all of them.
+    await setImmediate();
+  }
+  return matchOf(forms);
 }

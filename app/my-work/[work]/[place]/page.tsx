@@ -5,13 +5,12 @@ import { WorkPage } from '../../work-page';
 
 export const metadata: Metadata = { title: 'A wall of set work' };
 
-interface Params {
-  readonly work: string;
-  readonly place: string;
-}
-
 /** One wall of a set work. The page is that of the work, opened at the wall: it goes on without a network. */
-export default async function SetWallPage({ params }: { readonly params: Promise<Params> }) {
+export default async function SetWallPage({
+  params,
+}: {
+  readonly params: Promise<{ readonly work: string; readonly place: string }>;
+}) {
   const asked = await requirePage('/my-work/[work]/[place]', params);
   const { place = '' } = asked.params;
   if (!/^[1-9]\d?$/.test(place)) notFound();
