@@ -41,10 +41,7 @@ export async function GroupFigures({ db, group }: { readonly db: Store['db']; re
       </p>
       <Needs group={group} answers={answers} last={last} />
       <h2>Fault by fault</h2>
-      <FaultTable
-        answers={answers}
-        caption="How often each fault was found, and how often it was marked where it was not. In brackets: 95 % limits"
-      />
+      <FaultTable answers={answers} caption="Fault by fault. In brackets: 95 % limits" />
       <div className={styles.beside}>
         <section>
           <h3>Taken for something else</h3>

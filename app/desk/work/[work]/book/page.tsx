@@ -55,10 +55,7 @@ export default async function WorkBookPage({
           <h2>Learner by learner</h2>
           <LearnerWalls answers={answers} names={names} walls={head.walls} />
           <h2>Fault by fault</h2>
-          <FaultTable
-            answers={answers}
-            caption="How often each fault was found in this work. In brackets: 95 % limits"
-          />
+          <FaultTable answers={answers} caption="Faults of this work. In brackets: 95 % limits" />
           <h3>Taken for something else</h3>
           {swaps.length === 0 ? (
             <p>No fault was called by another name.</p>
