@@ -1,12 +1,7 @@
 import { overrideMark } from '../../lib/store/book-changes';
 import type { Store } from '../../lib/store/database';
-import {
-  INVENTED_LEARNERS,
-  type InventedGroup,
-  inventedId,
-  inventGroup,
-  MONDAY,
-} from '../store/invented-group';
+import { INVENTED_LEARNERS, inventGroup } from '../store/invented-group';
+import { type InventedGroup, inventedId, MONDAY } from '../store/invented-hand-ins';
 import { openAttempt } from '../store/sample-attempt';
 
 /** Names and titles that a spreadsheet program would run, or that break a line of CSV. */

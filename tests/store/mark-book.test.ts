@@ -7,7 +7,8 @@ import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { INVENTED_LEARNERS, type InventedWork, inventedId, inventGroup, MONDAY } from './invented-group';
+import { INVENTED_LEARNERS, inventGroup } from './invented-group';
+import { type InventedWork, inventedId, MONDAY } from './invented-hand-ins';
 import { openAttempt, sampleAttempt } from './sample-attempt';
 
 const BY = { actor: 'user u1', at: MONDAY + 1000 };
