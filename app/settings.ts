@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { accessSync, constants, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import * as z from 'zod';
 
@@ -83,11 +83,12 @@ export function readSettings(env: Readonly<Record<string, string | undefined>>):
 
 function makeDataDir(dataDir: string): void {
   try {
-    mkdirSync(dataDir, { recursive: true, mode: 0o700 });
+    // Only the last folder: a mistyped path is better told than made.
+    if (!existsSync(dataDir)) mkdirSync(dataDir, { mode: 0o700 });
     accessSync(dataDir, constants.R_OK | constants.W_OK | constants.X_OK);
   } catch (error) {
     throw new SettingsError(
-      `DATA_DIR is ${dataDir}, and nothing can be written there (${codeOf(error)}). Choose a folder this user may write to.`,
+      `DATA_DIR is ${dataDir}, and nothing can be written there (${codeOf(error)}). Choose a folder this user may write to, or one to be made in a folder that is there.`,
     );
   }
 }

@@ -3,9 +3,12 @@ import { log } from './log';
 import { tellPeerAddress } from './peer-address';
 import { SettingsError, settings } from './settings';
 import { announceStartCode } from './start-code';
-import { closeStore, store } from './store';
+import { store } from './store';
 
-/** Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot. */
+/**
+ * Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot.
+ * Asked to end, Next takes no more requests and answers those under way; what was acknowledged is on disk already.
+ */
 export async function startUp(): Promise<void> {
   tellPeerAddress();
   try {
@@ -18,6 +21,4 @@ export async function startUp(): Promise<void> {
     process.stderr.write(`\n${known ? error.message : `The database cannot be opened: ${String(error)}`}\n`);
     process.exit(1);
   }
-  // Next answers what is under way before it ends; the file is closed after that, as the very last thing.
-  process.once('beforeExit', () => void closeStore());
 }

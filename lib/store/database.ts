@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { Kysely, PostgresDialect, SqliteDialect } from 'kysely';
 import pg from 'pg';
@@ -6,7 +5,7 @@ import type { Tables } from './schema';
 import { openSqlite } from './sqlite';
 
 export interface StoreSettings {
-  /** Where the SQLite file lies. */
+  /** The folder of the SQLite file; it has to be there. */
   readonly dataDir: string;
   /** A PostgreSQL to use instead, or null. */
   readonly databaseUrl: string | null;
@@ -33,7 +32,6 @@ export async function openDatabase(settings: StoreSettings): Promise<Store> {
 }
 
 async function openFile(dataDir: string): Promise<Store> {
-  mkdirSync(dataDir, { recursive: true });
   const database = await openSqlite(sqliteFileIn(dataDir));
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
   return { db, kind: 'sqlite', close: () => db.destroy() };

@@ -5,7 +5,7 @@ const BUSY_MS = 2_000;
 
 /** What we use of Node's own `node:sqlite`, which Node 20 lacks. */
 interface BuiltIn {
-  readonly DatabaseSync: new (file: string) => BuiltInDatabase;
+  readonly DatabaseSync: new (file: string, options: { readonly readOnly: boolean }) => BuiltInDatabase;
 }
 
 interface BuiltInDatabase {
@@ -23,7 +23,7 @@ interface BuiltInStatement {
 
 /** Opens a SQLite file with Node's own SQLite where there is one, else with better-sqlite3. Safe against a power cut. */
 export async function openSqlite(file: string): Promise<SqliteDatabase> {
-  const raw = (await openBuiltIn(file)) ?? (await openPackage(file));
+  const raw = await openFile(file, false);
   for (const pragma of [
     `busy_timeout = ${BUSY_MS}`,
     'journal_mode = WAL',
@@ -37,10 +37,19 @@ export async function openSqlite(file: string): Promise<SqliteDatabase> {
   return withHonestTransactions(raw);
 }
 
-async function openBuiltIn(file: string): Promise<SqliteDatabase | undefined> {
+/** Opens a file to look into it; nothing of it changes. */
+export async function openSqliteToRead(file: string): Promise<SqliteDatabase> {
+  return openFile(file, true);
+}
+
+async function openFile(file: string, readOnly: boolean): Promise<SqliteDatabase> {
+  return (await openBuiltIn(file, readOnly)) ?? (await openPackage(file, readOnly));
+}
+
+async function openBuiltIn(file: string, readOnly: boolean): Promise<SqliteDatabase | undefined> {
   const builtIn = process.getBuiltinModule('node:sqlite' as 'node:fs') as unknown as BuiltIn | undefined;
   if (builtIn === undefined) return undefined;
-  const database = new builtIn.DatabaseSync(file);
+  const database = new builtIn.DatabaseSync(file, { readOnly });
   return {
     close: () => database.close(),
     prepare: (sql) => {
@@ -55,10 +64,10 @@ async function openBuiltIn(file: string): Promise<SqliteDatabase | undefined> {
   };
 }
 
-async function openPackage(file: string): Promise<SqliteDatabase> {
+async function openPackage(file: string, readOnly: boolean): Promise<SqliteDatabase> {
   const { default: Database } = await import('better-sqlite3');
   // The package knows its own types of what may be bound; the query builder hands on what we gave it.
-  return new Database(file) as unknown as SqliteDatabase;
+  return new Database(file, { readonly: readOnly }) as unknown as SqliteDatabase;
 }
 
 /**
