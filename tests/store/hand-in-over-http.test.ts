@@ -4,8 +4,9 @@ import { sql } from 'kysely';
 import { describe, expect, inject, test } from 'vitest';
 import type { Store } from '../../lib/store/database';
 import { ask, emptyDatabase, KINDS, type Kind } from './databases';
+import { realWalls } from './real-walls';
 import { NOON, sampleAnswers, sampleAttempt } from './sample-attempt';
-import { openSite, realWalls, type Site } from './site';
+import { openSite, type Site } from './site';
 
 async function ready(kind: Kind) {
   const site = await openSite(await emptyDatabase(kind));

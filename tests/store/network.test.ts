@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS } from './databases';
+import { realWalls } from './real-walls';
 import { sampleAnswers, sampleAttempt } from './sample-attempt';
-import { openSite, realWalls } from './site';
+import { openSite } from './site';
 
 const LEARNERS = 40;
 

@@ -6,7 +6,8 @@ import type { Store } from '../../lib/store/database';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS, type Kind } from './databases';
 import { type SampleAttempt, sampleAnswers, sampleAttempt } from './sample-attempt';
-import { openSite, realWalls } from './site';
+import { realWalls } from './real-walls';
+import { openSite } from './site';
 
 afterEach(() => vi.unstubAllGlobals());
 

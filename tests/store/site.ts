@@ -1,35 +1,16 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { onTestFinished, vi } from 'vitest';
-import { parseBrief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
-import { codeOf } from '../../lib/generate/wall-code';
 import type { Store, StoreSettings } from '../../lib/store/database';
-import { fingerprintOf } from '../../lib/wall/print';
 import { readyStore } from './databases';
-import type { SampleWall } from './sample-attempt';
 
-type Handler = (request: Request, context: { params: Promise<Record<string, string>> }) => Promise<Response>;
+type Handler = (request: Request, context: { params: Promise<undefined> }) => Promise<Response>;
 
 export interface Site {
   readonly address: string;
   /** The site's database, opened beside it by another connection. */
   readonly store: Store;
   readonly cookieFor: (learner: string) => Promise<string>;
-}
-
-/** Two walls as the site lays them. */
-export function realWalls(): readonly SampleWall[] {
-  return [1, 2].map((place) => {
-    const brief = parseBrief({
-      topic: 'mixed',
-      kind: 'plain-panel',
-      difficulty: 2,
-      rules: 'canada',
-      seed: place,
-    });
-    return { place, code: codeOf(brief), fingerprint: fingerprintOf(layWall(brief)) };
-  });
 }
 
 /** The site's own handlers for handing in and health behind a plain HTTP server, with a database of their own. */
@@ -88,6 +69,6 @@ async function answer(
     headers: Object.entries(request.headers).map(([name, value]): [string, string] => [name, String(value)]),
     ...(body === null ? {} : { body }),
   });
-  const given = await handler(asked, { params: Promise.resolve({}) });
+  const given = await handler(asked, { params: Promise.resolve(undefined) });
   response.writeHead(given.status, Object.fromEntries(given.headers)).end(await given.text());
 }
