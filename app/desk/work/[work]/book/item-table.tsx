@@ -7,6 +7,7 @@ import {
 } from '../../../../../lib/classes/statistics/small-groups';
 import { type TestItem, testTable } from '../../../../../lib/classes/statistics/test-items';
 import type { WallAnswer } from '../../../../../lib/classes/statistics/wall-answer';
+import { fleissKappa } from '../../../../../lib/marking/agreement';
 import { faultName } from '../../../../walls/fault-choices';
 import { percentText, signedText, times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
@@ -39,6 +40,7 @@ export function ItemTable({
   return (
     <>
       <TestWords figures={figures} />
+      {sameForAll && <AgreementWords answers={answers} learners={learners} />}
       <p className={styles.text}>{setLengthWords(first.length, faults, sound)}</p>
       <p className={styles.text}>{fewLearnersWords(learners.length)}</p>
       {leftOut > 0 && <p>{times(leftOut, 'learner')} left out: not all walls, or other walls.</p>}
@@ -96,6 +98,33 @@ function TestWords({ figures: { alpha, standardError, mean, items } }: { readonl
       {needed !== null &&
         `For a reliability of ${WANTED.toFixed(2)} it would take about ${needed} such questions.`}
       {alpha <= 0 && 'A reliability of 0 or less means that the totals say nothing about who sees more.'}
+    </p>
+  );
+}
+
+/** How far the learners agree with each other on "sound or faulty", whatever the truth is. */
+function AgreementWords({
+  answers,
+  learners,
+}: {
+  readonly answers: readonly WallAnswer[];
+  readonly learners: readonly string[];
+}) {
+  if (learners.length < 2) return null;
+  const whole = answers.filter(({ learner }) => learners.includes(learner));
+  const places = [...new Set(whole.map(({ place }) => place))];
+  const kappa = fleissKappa(
+    places.map((place) => {
+      const own = whole.filter((answer) => answer.place === place);
+      const sound = own.filter(({ saysSound }) => saysSound).length;
+      return [own.length - sound, sound];
+    }),
+  );
+  return (
+    <p className={styles.text}>
+      {kappa === null
+        ? 'All called every wall the same, so their agreement says nothing.'
+        : `How far they agree with each other on sound or faulty: Fleiss’ kappa ${signedText(kappa, 2)} (1 is full agreement, 0 is chance).`}
     </p>
   );
 }

@@ -17,6 +17,8 @@ import { MarkAgainForm, ReleaseForm } from './work-forms';
 export const metadata: Metadata = { title: 'Mark book of a set work' };
 
 const MOST_SWAPS = 3;
+/** Of more hand-ins than this only the last are read. */
+const LATEST = 1000;
 
 export default async function WorkBookPage({
   params,
@@ -28,7 +30,7 @@ export default async function WorkBookPage({
   const { db } = store;
   const [head, attempts, names] = await Promise.all([
     workHead(db, work),
-    attemptAnswers(db, { work }),
+    attemptAnswers(db, { work, latest: LATEST }),
     learnerNames(db, { work }),
   ]);
   // Statistics want walls met for the first time, alike for all: the first try of each.
@@ -42,7 +44,8 @@ export default async function WorkBookPage({
       </p>
       <h1>{head.title}: marks</h1>
       <p>
-        {times(firsts.length, 'learner')} handed in. {head.walls} walls,{' '}
+        {times(firsts.length, 'learner')} handed in
+        {attempts.length === LATEST && ` (of the last ${LATEST} hand-ins)`}. {head.walls} walls,{' '}
         {head.sameForAll ? 'the same for all' : 'a set of their own for each learner'}.
       </p>
       <ReleaseForm work={work} shown={isShown(head, Date.now())} whenDue={head.release === 'when due'} />
