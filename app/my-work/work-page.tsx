@@ -24,35 +24,36 @@ export async function WorkPage(props: {
   const seen = await workToSee(store, params.work ?? '', person.learnerId, Date.now());
   if (!seen) notFound();
   const { work, open, result } = seen;
+  // A wall by itself is shown with its result; before that there is nothing to show of it.
+  const place = result ? props.place : null;
   return (
-    <div className={open || (result && props.place !== null) ? styles.room : styles.page}>
+    <div className={open || place !== null ? styles.room : styles.page}>
       <p>
         <a href="/my-work">My work</a>
       </p>
       <h1>{work.title}</h1>
       {open ? (
-        <>
+        <WorkRoom
+          attempt={open.attempt.id}
+          learner={person.learnerId}
+          walls={open.walls.map(({ place, code }) => ({
+            place,
+            code,
+            kind: KIND_TITLES[parseCode(code).kind],
+          }))}
+          openingsUp={work.spec.openingsUp}
+          endsAt={open.endsAt}
+          first={props.place}
+        >
           <About seen={seen} />
-          <WorkRoom
-            work={work.id}
-            attempt={open.attempt.id}
-            learner={person.learnerId}
-            walls={open.walls.map(({ place, code }) => ({
-              place,
-              code,
-              kind: KIND_TITLES[parseCode(code).kind],
-            }))}
-            openingsUp={work.spec.openingsUp}
-            endsAt={open.endsAt}
-          />
-        </>
+        </WorkRoom>
       ) : (
         <>
-          {props.place === null && <About seen={seen} />}
-          {props.place === null && <GoWithIt spec={work.spec} lessons={await readLessons()} />}
+          {place === null && <About seen={seen} />}
+          {place === null && <GoWithIt spec={work.spec} lessons={await readLessons()} />}
           <Handed seen={seen} />
-          {result && <ResultPart work={work} result={result} place={props.place} />}
-          <Begin seen={seen} />
+          {result && <ResultPart work={work} result={result} place={place} />}
+          {place === null && <Begin seen={seen} />}
         </>
       )}
     </div>

@@ -1,7 +1,7 @@
 'use client';
 
-import { usePathname, useRouter } from 'next/navigation';
-import { useEffect, useRef, useState } from 'react';
+import { useRouter } from 'next/navigation';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { HandInStatus } from '../../components/handin/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/handin/kept-answers';
 import { useOutbox } from '../../components/handin/use-outbox';
@@ -13,6 +13,7 @@ import { fingerprintOf } from '../../lib/wall/print';
 import { Practice } from '../walls/[code]/practice';
 import type { HandedWork } from '../walls/[code]/set-work';
 import styles from './my-work.module.css';
+import { addressOf, LIST, usePlace } from './use-place';
 
 export interface RoomWall {
   readonly place: number;
@@ -25,22 +26,26 @@ export interface RoomWall {
  * The walls of an open attempt: list and wall in one page, so that it goes on without a network once it is open. No key comes here.
  */
 export function WorkRoom(props: {
-  readonly work: string;
   readonly attempt: string;
   readonly learner: string;
   readonly walls: readonly RoomWall[];
   readonly openingsUp: number | null;
   /** When the time limit is over, ms; null without one. */
   readonly endsAt: number | null;
+  /** The wall the page was asked for. */
+  readonly first: number | null;
+  /** What the work is, above the list. */
+  readonly children: ReactNode;
 }) {
-  const { work, attempt, learner, walls, openingsUp, endsAt } = props;
+  const { attempt, learner, walls, openingsUp, endsAt, first, children } = props;
   const outbox = useOutbox(attempt, learner);
   const router = useRouter();
   const top = useRef<HTMLHeadingElement>(null);
   const [said, setSaid] = useState('');
-  const place = placeIn(usePathname());
-  const wall = walls.find((each) => each.place === place) ?? null;
+  const place = usePlace(first);
   const { handIn } = outbox;
+  const isOpen = handIn === null || handIn?.state === 'refused';
+  const wall = (isOpen && walls.find((each) => each.place === place)) || null;
 
   // So that a wall opened later without a network has all it needs.
   useEffect(() => {
@@ -51,60 +56,57 @@ export function WorkRoom(props: {
     // The page then shows what the site says of it, such as results that show at once.
     if (isReceived && navigator.onLine) router.refresh();
   }, [isReceived, router]);
-
-  const go = (to: number | null) => {
-    window.history.pushState(null, '', to === null ? `/my-work/${work}` : `/my-work/${work}/${to}`);
+  const before = useRef(place);
+  useEffect(() => {
+    if (before.current === place) return;
+    before.current = place;
     window.scrollTo(0, 0);
     top.current?.focus();
-  };
+  }, [place]);
+
   const finish = ({ place: at, code }: RoomWall, done: HandedWork) => {
     keepAnswer(attempt, { ...done, place: at, fingerprint: printOf(code) });
     setSaid(`Wall ${at} is done, and saved on this device.`);
-    go(null);
+    window.location.hash = LIST;
   };
-  const handAllIn = () =>
-    outbox.put(walls.map(({ place: at, code }) => answerNow(attempt, at, printOf(code))));
+  const change = (at: number) => {
+    reopenWall(attempt, at);
+    window.location.hash = addressOf(at);
+  };
+  const handAllIn = () => {
+    window.location.hash = LIST;
+    void outbox.put(walls.map(({ place: at, code }) => answerNow(attempt, at, printOf(code))));
+  };
 
-  const title = wall && !handIn ? `Wall ${wall.place} of ${walls.length}` : 'Your walls';
   return (
     <div>
+      {!wall && children}
       <h2 ref={top} tabIndex={-1} className={styles.top}>
-        {title}
+        {wall ? `Wall ${wall.place} of ${walls.length}` : 'Your walls'}
       </h2>
-      {endsAt !== null && !handIn && (
+      {endsAt !== null && isOpen && (
         <p>
           Your time is over at <When at={endsAt} />. What comes later is taken, and flagged as late.
         </p>
       )}
-      {handIn && (
-        <HandInStatus
-          handIn={handIn}
-          sending={outbox.sending}
-          onSend={outbox.sendNow}
-          onChange={() => go(null)}
-        />
-      )}
+      {handIn && <HandInStatus handIn={handIn} sending={outbox.sending} onSend={outbox.sendNow} />}
       {outbox.problem && <p role="alert">{outbox.problem}</p>}
       {handIn === undefined && <p role="status">One moment …</p>}
-      {handIn !== undefined && (!handIn || handIn.state === 'refused') && wall === null && (
+      {isOpen && !wall && (
         <WallList
           attempt={attempt}
           walls={walls}
-          addressOf={(at) => `/my-work/${work}/${at}`}
-          onOpen={go}
-          onReopen={(at) => {
-            reopenWall(attempt, at);
-            go(at);
-          }}
+          addressOf={addressOf}
+          onChange={change}
           onHandIn={handAllIn}
         />
       )}
-      {handIn !== undefined && (!handIn || handIn.state === 'refused') && wall !== null && (
+      {wall && (
         <>
           <p>
-            <button type="button" className="button button-plain" onClick={() => go(null)}>
+            <a className={styles.back} href={LIST}>
               All walls
-            </button>
+            </a>
           </p>
           <Practice
             key={wall.place}
@@ -124,12 +126,6 @@ export function WorkRoom(props: {
       </p>
     </div>
   );
-}
-
-/** '/my-work/ID/3' -> 3; null for the list. */
-function placeIn(path: string): number | null {
-  const place = Number(path.split('/')[3]);
-  return Number.isInteger(place) && place > 0 ? place : null;
 }
 
 /** Of the wall as this device lays it: the site compares. */

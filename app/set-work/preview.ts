@@ -52,7 +52,10 @@ function keyLine(finding: Finding, wall: Wall, { rules }: Brief): KeyLine {
   return {
     fault: CATALOGUE[check].name,
     place: part ? partName(part, wall) : (parts[0] ?? ''),
-    measured: `${formatMeasure(measured, unit, system, fine)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
+    measured:
+      unit === 'there or not'
+        ? formatMeasure(measured, unit, system)
+        : `${formatMeasure(measured, unit, system, fine)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
     couldFall: hazard === 'could fall',
   };
 }

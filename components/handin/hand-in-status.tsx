@@ -9,9 +9,8 @@ export function HandInStatus(props: {
   readonly handIn: HandIn;
   readonly sending: boolean;
   readonly onSend: () => void;
-  readonly onChange: () => void;
 }) {
-  const { handIn, sending, onSend, onChange } = props;
+  const { handIn, sending, onSend } = props;
   const { state, receipt, problem } = handIn;
   if (state === 'received' && receipt) {
     return (
@@ -40,10 +39,7 @@ export function HandInStatus(props: {
         <h2>
           <span aria-hidden="true">✕ </span>Not taken
         </h2>
-        <p>{problem} Your marks are still on this device.</p>
-        <button type="button" className="button" onClick={onChange}>
-          Look at the walls again
-        </button>
+        <p>{problem} Your marks are still on this device. Look at the walls below, and hand in again.</p>
       </section>
     );
   }

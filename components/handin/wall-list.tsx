@@ -15,11 +15,11 @@ export function WallList(props: {
   readonly attempt: string;
   readonly walls: readonly { readonly place: number; readonly kind: string }[];
   readonly addressOf: (place: number) => string;
-  readonly onOpen: (place: number) => void;
-  readonly onReopen: (place: number) => void;
+  /** To change a wall that is done. */
+  readonly onChange: (place: number) => void;
   readonly onHandIn: () => void;
 }) {
-  const { attempt, walls, addressOf, onOpen, onReopen, onHandIn } = props;
+  const { attempt, walls, addressOf, onChange, onHandIn } = props;
   const [progress, setProgress] = useState<readonly Progress[]>();
   const [asked, setAsked] = useState(false);
   // What is kept on the device is only known here.
@@ -44,14 +44,7 @@ export function WallList(props: {
                   <strong>Wall {place}</strong> · {kind}
                 </span>
               ) : (
-                <a
-                  href={addressOf(place)}
-                  onClick={(event) => {
-                    if (event.metaKey || event.ctrlKey || event.shiftKey) return;
-                    event.preventDefault();
-                    onOpen(place);
-                  }}
-                >
+                <a href={addressOf(place)}>
                   Wall {place} · {kind}
                 </a>
               )}
@@ -61,7 +54,7 @@ export function WallList(props: {
                   <button
                     type="button"
                     className="button button-plain"
-                    onClick={() => onReopen(place)}
+                    onClick={() => onChange(place)}
                     aria-label={`Change wall ${place}`}
                   >
                     Change
