@@ -13,11 +13,12 @@ export interface StaffRow {
   readonly groups: readonly string[];
 }
 
+export async function ownerOf(db: Store['db']): Promise<{ readonly userId: string } | undefined> {
+  return db.selectFrom('user').select('id as userId').where('role', '=', 'owner').executeTakeFirst();
+}
+
 export async function hasOwner(db: Store['db']): Promise<boolean> {
-  return (
-    (await db.selectFrom('user').select('id').where('role', '=', 'owner').limit(1).executeTakeFirst()) !==
-    undefined
-  );
+  return (await ownerOf(db)) !== undefined;
 }
 
 /** Everybody who can sign in, the owner first, then by name. */
