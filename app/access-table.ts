@@ -48,6 +48,7 @@ export const ACCESS = {
   'POST /api/people/reset-link': 'owner',
   'POST /api/people/new-password': 'anyone',
   'POST /api/people/end-sessions': 'owner',
+  'POST /api/people/close-account': 'owner',
   'POST /api/people/co-instructor': 'lead',
   'POST /api/people/reset-pin': 'instructor',
   'POST /api/join/enter': 'anyone',

@@ -1,5 +1,5 @@
 import type { QrPath } from '../components/desk/qr-code';
-import { staffById } from '../lib/store/staff';
+import { forgetLinks, staffById } from '../lib/store/staff';
 import { accounts } from './accounts';
 import { siteAddress } from './address';
 import { hashOf, makeToken } from './codes';
@@ -64,6 +64,14 @@ export async function setPassword(userId: string, password: string): Promise<voi
       password: hashed,
     });
   }
+  await internalAdapter.deleteUserSessions(userId);
+}
+
+/** Takes password, open links and sessions away. */
+export async function shutOut(userId: string): Promise<void> {
+  const { internalAdapter } = await (await accounts()).$context;
+  await internalAdapter.deleteAccounts(userId);
+  await forgetLinks((await store()).db, userId);
   await internalAdapter.deleteUserSessions(userId);
 }
 

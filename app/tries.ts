@@ -1,5 +1,5 @@
 import type { Store } from '../lib/store/database';
-import { countTry, forgetTries, mayTry, type TryKind } from '../lib/store/throttle';
+import { countTry, forgetTries, mayTry, sweepTries, type TryKind } from '../lib/store/throttle';
 import { addressOf } from './address';
 import { tooManyTries } from './refusal';
 
@@ -26,7 +26,11 @@ export async function oneTry<T>(
     if (!(await countTry(store.db, kind, of, at))) throw tooManyTries(problem);
   }
   const right = await evaluate();
-  if (right === undefined) await countTry(store.db, 'address', address, at);
-  else await forgetTries(store.db, kinds, of);
+  if (right === undefined) {
+    await countTry(store.db, 'address', address, at);
+    return undefined;
+  }
+  await forgetTries(store.db, kinds, of);
+  await sweepTries(store.db, at);
   return right;
 }

@@ -69,6 +69,11 @@ export async function staffById(
   return db.selectFrom('user').select(['name', 'email']).where('id', '=', userId).executeTakeFirst();
 }
 
+/** Links that somebody could still choose a password with. */
+export async function forgetLinks(db: Store['db'], userId: string): Promise<void> {
+  await db.deleteFrom('verification').where('value', '=', userId).execute();
+}
+
 export interface GroupInstructor {
   readonly userId: string;
   readonly name: string;

@@ -77,6 +77,28 @@ test('behind https: a year of HSTS, and cookies for this host alone', async () =
   }
 });
 
+test('an address cannot be made up: 300 wrong codes, and no more are looked at', async () => {
+  const site = await openOwnSite();
+  const guess = (n: number) =>
+    fetch(`${site.address}/api/join/enter`, {
+      method: 'POST',
+      headers: {
+        'content-type': 'application/json',
+        'sec-fetch-site': 'same-origin',
+        'x-forwarded-for': `10.0.0.${n % 250}`,
+        'x-peer-address': `10.0.1.${n % 250}`,
+      },
+      body: JSON.stringify({ code: 'ZZZZ-ZZZZ', who: { name: 'Eve' }, pin: '4711' }),
+    });
+  try {
+    const statuses: number[] = [];
+    for (let n = 0; n < 305; n += 1) statuses.push((await guess(n)).status);
+    expect([statuses.indexOf(429), statuses.filter((status) => status === 422).length]).toEqual([300, 300]);
+  } finally {
+    await site.close();
+  }
+});
+
 describe('bodies that make no sense', () => {
   let site: OwnSite;
   let cast: Cast;

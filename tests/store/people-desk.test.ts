@@ -121,6 +121,25 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     expect([ada.cookies.size, await stolen.who()]).toEqual([0, { kind: 'nobody' }]);
   });
 
+  test('somebody shut out is out at once, with every link they had; the owner is not shut out', async () => {
+    const site = await openPeople(kind);
+    const ada = await owner(site);
+    const ben = site.newVisitor();
+    await ben.post('/api/people/new-password', { token: await invite(ada), password: BEN.password });
+    const { userId: user } = (await ben.who()) as { userId: string };
+    const { body } = await ada.post('/api/people/reset-link', { user });
+    expect((await ada.post('/api/people/close-account', { user })).status).toBe(200);
+    expect(await ben.who()).toEqual({ kind: 'nobody' });
+    const again = { email: BEN.email, password: BEN.password };
+    expect((await ben.post('/api/people/sign-in', again)).status).toBe(401);
+    const token = String(body.link).split('/').at(-1);
+    expect((await ben.post('/api/people/new-password', { token, password: BEN.password })).status).toBe(410);
+
+    const { userId } = (await ada.who()) as { userId: string };
+    expect((await ada.post('/api/people/close-account', { user: userId })).status).toBe(409);
+    expect(await ada.who()).toMatchObject({ kind: 'owner' });
+  });
+
   test('of 100 guesses on one account ten are evaluated, whatever address they claim; a link lets its holder in', async () => {
     const site = await openPeople(kind);
     const ada = await owner(site);

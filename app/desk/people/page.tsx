@@ -24,7 +24,11 @@ export default async function PeoplePage() {
           <TextField name="email" label="Their e-mail" help="They sign in with it." kind="email" />
         </MakeLink>
       </section>
-      <h2>Who can sign in</h2>
+      <h2>Instructors</h2>
+      <p className={styles.text}>
+        Has somebody left? Shut them out: password, links and sign-ins end at once. What they set stays, and
+        so does their name at it. A new password link lets them in again.
+      </p>
       <ul className={styles.people}>
         {people.map((member) => (
           <li key={member.userId}>
@@ -45,7 +49,7 @@ function Member({ userId, name, email, role, hasPassword, sessions, groups }: St
         <br />
         {groups.length === 0 ? 'No group yet' : `Groups: ${groups.join(', ')}`}
         <br />
-        {hasPassword ? signedInWords(sessions) : 'Has not chosen a password yet'}
+        {hasPassword ? signedInWords(sessions) : 'Cannot sign in: has no password'}
       </p>
       <div className={styles.actions}>
         <MakeLink
@@ -61,6 +65,16 @@ function Member({ userId, name, email, role, hasPassword, sessions, groups }: St
             then="reload"
             send="Sign out everywhere"
             name={`Sign ${name} out everywhere`}
+            also={{ user: userId }}
+            plain
+          />
+        )}
+        {hasPassword && role !== 'owner' && (
+          <PostForm
+            action="/api/people/close-account"
+            then="reload"
+            send="Shut out"
+            name={`Shut ${name} out`}
             also={{ user: userId }}
             plain
           />
