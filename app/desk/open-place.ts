@@ -4,6 +4,7 @@ import { layWall } from '../../lib/generate/generate';
 import { parseCode } from '../../lib/generate/wall-code';
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
+import type { RuleSetId } from '../../lib/limits/limit';
 import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
@@ -15,6 +16,7 @@ import { partName } from '../walls/part-names';
 export interface OpenPlace {
   readonly code: string;
   readonly wall: Wall;
+  readonly rules: RuleSetId;
   readonly findings: readonly Finding[];
   readonly handIns: readonly PlacedHandIn[];
   readonly heat: readonly Heat[];
@@ -45,6 +47,7 @@ export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace
   return {
     code,
     wall,
+    rules: brief.rules,
     findings,
     thereAt: (id) => {
       const at = placed.find(({ mark }) => mark.part === id);

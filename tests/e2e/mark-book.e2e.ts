@@ -96,6 +96,11 @@ describe.each(LOOKS)('$width px, $colours', (look) => {
     ['the mark book', () => `/desk/groups/${book.group}/book`, 'Mark book: Tuesday evening'],
     ['a set work', () => `/desk/work/${book.works[0]}/book`, 'Joints: marks'],
     ['a wall', () => `/desk/work/${book.works[0]}/walls/1`, 'Joints, wall 1: where the group marked'],
+    [
+      'one hand-in',
+      () => `/desk/work/${book.works[1]}/walls/2?attempt=${book.attempts[1]?.[3]}`,
+      'Fair test, wall 2: one hand-in',
+    ],
     ['a learner', () => `/desk/learners/${book.learners[0]}`, 'Amal Brook'],
     ['the projector', () => `/desk/work/${book.works[0]}/show?key=yes`, 'Joints, wall 1 of 3'],
   ])('%s is fit for all', async (_, path, heading) => {

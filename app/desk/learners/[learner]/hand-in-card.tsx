@@ -10,11 +10,14 @@ export function HandInCard({
   record,
   title,
   shown: isSeen,
+  walls,
 }: {
   readonly record: HandInRecord;
   readonly title: string;
   /** The learner may see it. */
   readonly shown: boolean;
+  /** Score of each wall in order; empty while it is not marked. */
+  readonly walls: readonly number[];
 }) {
   const { attempt, number, late, handedInAt, markings, ownMarks, comments } = record;
   const shown = ownMarks[ownMarks.length - 1] ?? markings[markings.length - 1];
@@ -34,6 +37,18 @@ export function HandInCard({
         {isSeen ? 'The learner sees the result.' : 'The learner does not see the result yet.'}{' '}
         <a href={`/desk/work/${record.work}/book`}>All marks of this work</a>
       </p>
+      {walls.length > 0 && (
+        <ul className={styles.links} aria-label="Walls of this hand-in">
+          {walls.map((score, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the place is what a wall is here
+            <li key={index}>
+              <a href={`/desk/work/${record.work}/walls/${index + 1}?attempt=${attempt}`}>
+                Wall {index + 1}: {percentText(score)} %
+              </a>
+            </li>
+          ))}
+        </ul>
+      )}
       {(markings.length > 1 || ownMarks.length > 0) && (
         <ul aria-label="Marks, the oldest first">
           {markings.map(({ version, score, reason, by, at, engine }) => (

@@ -41,6 +41,7 @@ export default async function LearnerPage({
   const figures = figuresOf(answers);
   const byId = new Map(works.map((work) => [work.id, work]));
   const titleOf = (work: string) => byId.get(work)?.title ?? 'A set work';
+  const scores = new Map(own.map(({ attempt, walls }) => [attempt, walls.map(({ score }) => score)]));
   const now = Date.now();
   const others = group.filter((attempt) => attempt.learner !== learner).flatMap(({ walls }) => walls);
   return (
@@ -104,6 +105,7 @@ export default async function LearnerPage({
           record={record}
           title={titleOf(record.work)}
           shown={isShownOf(byId.get(record.work), now)}
+          walls={scores.get(record.attempt) ?? []}
         />
       ))}
     </div>

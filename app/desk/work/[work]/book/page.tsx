@@ -56,7 +56,13 @@ export default async function WorkBookPage({
           <h2>Wall by wall</h2>
           <WallTable work={work} answers={answers} sameForAll={head.sameForAll} />
           <h2>Learner by learner</h2>
-          <LearnerWalls answers={answers} names={names} walls={head.walls} />
+          <LearnerWalls
+            work={work}
+            answers={answers}
+            names={names}
+            tries={new Map(firsts.map(({ learner, attempt }) => [learner, attempt]))}
+            walls={head.walls}
+          />
           <h2>Fault by fault</h2>
           <FaultTable answers={answers} caption="Faults of this work. In brackets: 95 % limits" />
           <h3>Taken for something else</h3>

@@ -64,12 +64,17 @@ export function WallTable({
 
 /** Each learner's score on each wall. */
 export function LearnerWalls({
+  work,
   answers,
   names,
+  tries,
   walls,
 }: {
+  readonly work: string;
   readonly answers: readonly WallAnswer[];
   readonly names: ReadonlyMap<string, string>;
+  /** The attempt of each learner. */
+  readonly tries: ReadonlyMap<string, string>;
   readonly walls: number;
 }) {
   const learners = [...new Set(answers.map(({ learner }) => learner))]
@@ -106,7 +111,14 @@ export function LearnerWalls({
               const answer = own.find((each) => each.place === place);
               return (
                 <td key={place} className={styles.number}>
-                  {answer ? percentText(answer.score) : '–'}
+                  {answer ? (
+                    <a href={`/desk/work/${work}/walls/${place}?attempt=${tries.get(id)}`}>
+                      <span className="visually-hidden">Wall {place}: </span>
+                      {percentText(answer.score)}
+                    </a>
+                  ) : (
+                    '–'
+                  )}
                 </td>
               );
             })}

@@ -1,9 +1,12 @@
 import type { Metadata } from 'next';
+import { resultOf } from '../../../../../../lib/store/attempts';
 import { workHead } from '../../../../../../lib/store/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../../access';
+import type { Result } from '../../../../../grading';
 import { times } from '../../../../book-numbers';
 import { KeyList } from '../../../../key-list';
+import { LearnerWall } from '../../../../learner-wall';
 import styles from '../../../../mark-book.module.css';
 import { codesOf, openPlace } from '../../../../open-place';
 import { HeatWall } from '../../../../plots/heat-wall';
@@ -22,32 +25,46 @@ export default async function PlacePage({ params, searchParams }: Props) {
   const place = /^\d{1,2}$/.test(named.place ?? '') ? Number(named.place) : 1;
   const [head, handIns] = await Promise.all([workHead(store.db, work), handInsOnWall(store.db, work, place)]);
   const codes = codesOf(handIns);
-  const asked = (await searchParams).code;
-  const code = codes.find((each) => each === asked) ?? codes[0];
+  const asked = await searchParams;
+  // Only a hand-in of this very work is looked at.
+  const one = handIns.find(({ attempt }) => attempt === asked.attempt);
+  const code = one?.code ?? codes.find((each) => each === asked.code) ?? codes[0];
   const open = code === undefined ? null : openPlace(code, handIns);
+  const stored = one ? await resultOf(store, one.attempt) : null;
   const here = `/desk/work/${work}/walls/${place}`;
+  const same = one ? `?attempt=${one.attempt}` : '';
   return (
     <div className={styles.wide}>
       <p className={styles.back}>
         <a href={`/desk/work/${work}/book`}>{head.title}: marks</a>
       </p>
       <h1>
-        {head.title}, wall {place}: where the group marked
+        {head.title}, wall {place}: {one ? 'one hand-in' : 'where the group marked'}
       </h1>
       <ul className={styles.links}>
         {place > 1 && (
           <li>
-            <a href={`/desk/work/${work}/walls/${place - 1}`}>Wall {place - 1}</a>
+            <a href={`/desk/work/${work}/walls/${place - 1}${same}`}>Wall {place - 1}</a>
           </li>
         )}
         {place < head.walls && (
           <li>
-            <a href={`/desk/work/${work}/walls/${place + 1}`}>Wall {place + 1}</a>
+            <a href={`/desk/work/${work}/walls/${place + 1}${same}`}>Wall {place + 1}</a>
           </li>
         )}
         <li>
           <a href={`/desk/work/${work}/show?place=${place}`}>Show on a projector</a>
         </li>
+        {one && (
+          <>
+            <li>
+              <a href={here}>The whole group on this wall</a>
+            </li>
+            <li>
+              <a href={`/desk/learners/${one.learner}`}>{one.name}</a>
+            </li>
+          </>
+        )}
         {code && (
           <li>
             <a href={`/walls/${code}`}>Open the wall itself</a>
@@ -61,7 +78,16 @@ export default async function PlacePage({ params, searchParams }: Props) {
           it.
         </p>
       )}
-      {open !== null && (
+      {open !== null && one && stored?.results[place - 1] !== undefined && (
+        <LearnerWall
+          name={one.name}
+          wall={open.wall}
+          rules={open.rules}
+          // Stored by the server from its own marking.
+          result={stored.results[place - 1] as Result}
+        />
+      )}
+      {open !== null && !one && (
         <>
           {codes.length > 1 && <CodeLinks here={here} codes={codes} handIns={handIns} shown={open.code} />}
           <p>
