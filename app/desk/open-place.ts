@@ -9,7 +9,7 @@ import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
 import { partsOf } from '../../lib/wall/parts';
-import { placeMarks, SLACK } from '../grading';
+import { GradingError, placeMarks, SLACK } from '../grading';
 import { partName } from '../walls/part-names';
 
 /** One wall of a set work and what the group made of it. */
@@ -34,6 +34,16 @@ export function codesOf(handIns: readonly PlacedHandIn[]): readonly string[] {
 
 /** Lays the wall of a code and counts where those who had it marked it; null when this engine lays other walls. */
 export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
+  try {
+    return laidPlace(code, all);
+  } catch (error) {
+    // Marks that mean nothing on it: it came out otherwise under the same code.
+    if (error instanceof GradingError) return null;
+    throw error;
+  }
+}
+
+function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
   const brief = briefOf(code);
   if (brief === null) return null;
   const wall = layWall(brief);

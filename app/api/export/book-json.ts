@@ -35,7 +35,11 @@ export async function* bookJson(
   yield '\n]}\n';
 }
 
-function recordOf({ id, name, handIns }: ExportedLearner, walls: ReadonlyMap<string, number>): LearnerRecord {
+/** `walls` has the number of walls of each work. An open try is no hand-in. */
+export function recordOf(
+  { id, name, handIns }: ExportedLearner,
+  walls: ReadonlyMap<string, number>,
+): LearnerRecord {
   return {
     id,
     name,

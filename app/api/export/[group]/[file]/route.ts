@@ -31,7 +31,8 @@ export const GET = guarded('GET /api/export/[group]/[file]', async ({ params, st
 /** RFC 6266: a plain name for old programs, and the whole name in UTF-8. */
 function asFile(pieces: AsyncIterable<string>, type: string, name: string): Response {
   const plain = name.replace(/[^A-Za-z0-9 .-]/g, '_');
-  const whole = encodeURIComponent(name).replace(
+  // Half a letter, as some programs leave behind, cannot be encoded.
+  const whole = encodeURIComponent(name.replace(/\p{Surrogate}/gu, '_')).replace(
     /['()*]/g,
     (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`,
   );
