@@ -13,10 +13,8 @@ export function nameOfWall(attempt: string, place: number): string {
 /** A wall is done when its answer is kept; what is marked before that is kept as well, at every step. */
 export function progressOf(attempt: string, place: number): Progress {
   if (answerOf(attempt, place) !== null) return 'done';
-  const work = workOn(attempt, place);
-  const isUntouched =
-    work === null || (work.marks.length === 0 && work.opened.length === 0 && work.readings.length === 0);
-  return isUntouched ? 'not begun' : 'begun';
+  const { marks = [], opened = [], readings = [], saysSound = false } = workOn(attempt, place) ?? {};
+  return saysSound || marks.length + opened.length + readings.length > 0 ? 'begun' : 'not begun';
 }
 
 export function keepAnswer(attempt: string, answer: WallAnswer): void {
@@ -39,11 +37,10 @@ export function keepWork(attempt: string, place: number, work: Work): void {
 export function answerNow(attempt: string, place: number, fingerprint: string): WallAnswer {
   const answer = answerOf(attempt, place);
   if (answer) return answer;
-  const { marks = [], readings = [], opened = [] } = workOn(attempt, place) ?? {};
+  const { marks = [], readings = [], opened = [], saysSound = false } = workOn(attempt, place) ?? {};
   const spent = Number(readKept(`wall-time:${nameOfWall(attempt, place)}`));
   return {
-    ...{ place, fingerprint, marks, readings, opened },
-    saysSound: false,
+    ...{ place, fingerprint, marks, readings, saysSound, opened },
     spentMs: Number.isFinite(spent) ? spent : 0,
   };
 }
