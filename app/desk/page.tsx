@@ -23,6 +23,13 @@ export default async function DeskPage() {
   const due = dueNext(groups, at);
   return (
     <div className={styles.page}>
+      {person.kind === 'owner' && (
+        <p>
+          <a className={styles.link} href="/desk/people">
+            People: invite instructors, new password links
+          </a>
+        </p>
+      )}
       <h1>Desk</h1>
       {steps.length > 0 && (
         <section aria-labelledby="next">

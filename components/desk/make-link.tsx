@@ -1,6 +1,6 @@
 'use client';
 
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import styles from './make-link.module.css';
 import { PostForm } from './post-form';
 import { QrCode, type QrPath } from './qr-code';
@@ -37,6 +37,15 @@ export function MakeLink(props: {
 
 function LinkCard({ name, days, link, qr }: Made) {
   const [copied, setCopied] = useState(false);
+  const card = useRef<HTMLElement>(null);
+  /** The card alone: the page around it names other people. */
+  const print = () => {
+    const { current } = card;
+    if (!current) return;
+    current.dataset.printing = 'yes';
+    window.addEventListener('afterprint', () => delete current.dataset.printing, { once: true });
+    window.print();
+  };
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(link);
@@ -46,7 +55,7 @@ function LinkCard({ name, days, link, qr }: Made) {
     }
   };
   return (
-    <section className={styles.card} aria-label={`Link for ${name}`}>
+    <section ref={card} className={styles.card} aria-label={`Link for ${name}`}>
       <p>
         For <strong>{name}</strong>. Give it by hand, or send it yourself. It works once, for{' '}
         {days === 1 ? '24 hours' : `${days} days`}. You see it only now.
@@ -57,7 +66,7 @@ function LinkCard({ name, days, link, qr }: Made) {
         <button type="button" className="button button-plain" onClick={copy}>
           Copy the link
         </button>{' '}
-        <button type="button" className="button button-plain" onClick={() => window.print()}>
+        <button type="button" className="button button-plain" onClick={print}>
           Print it
         </button>
       </p>
