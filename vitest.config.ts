@@ -22,8 +22,9 @@ const store = {
     // A PostgreSQL of our own; SQLite needs no server.
     globalSetup: ['tests/store/serve-postgres.ts'],
     include: ['tests/store/**/*.test.ts'],
-    testTimeout: 120_000,
-    hookTimeout: 60_000,
+    // Some start a hundred processes, on a machine that may be busy.
+    testTimeout: 300_000,
+    hookTimeout: 120_000,
   },
 };
 

@@ -51,18 +51,23 @@ async function firstPage({ db }: Store): Promise<void> {
 }
 
 async function wholeCsv({ db }: Store): Promise<void> {
-  const before = process.memoryUsage().rss;
   const start = performance.now();
-  let most = before;
   let signs = 0;
+  let pieces = 0;
+  let early = 0;
+  let most = 0;
   for await (const piece of wideCsv(db, 'group', await bookWorks(db, 'group'))) {
     signs += piece.length;
-    most = Math.max(most, process.memoryUsage().rss);
+    pieces += 1;
+    const now = process.memoryUsage().rss;
+    // The first tenth fills the caches of the machine and of the database; constant memory means no more after that.
+    if (pieces <= LEARNERS / 200 / 10) early = Math.max(early, now);
+    most = Math.max(most, now);
   }
-  const grown = (most - before) / 2 ** 20;
+  const grown = (most - early) / 2 ** 20;
   console.log(
     `the whole as CSV: ${(signs / 2 ** 20).toFixed(1)} MB in ${((performance.now() - start) / 1000).toFixed(1)} s, ` +
-      `memory grew by ${grown.toFixed(0)} MB: ${grown <= MOST_CSV_MB ? 'held' : `NOT HELD, at most ${MOST_CSV_MB}`}`,
+      `after its first tenth memory grew by ${grown.toFixed(0)} MB: ${grown <= MOST_CSV_MB ? 'held' : `NOT HELD, at most ${MOST_CSV_MB}`}`,
   );
 }
 

@@ -7,6 +7,7 @@ import { migrate } from '../../lib/store/migrate';
 import { openAttempt, sampleHandIn } from './sample-attempt';
 
 // Another server process as the storage tests start it: a task, the settings, what the task needs.
+const LOST_ITS_SERVER = 3;
 const [, , task = '', settings = '', ...args] = process.argv;
 const store = await openDatabase(JSON.parse(settings) as StoreSettings);
 switch (task) {
@@ -28,7 +29,12 @@ switch (task) {
     break;
   }
   case 'hand-in':
-    await Promise.all([1, 2, 3].map(() => handInForEver(store, args[0] ?? '', args[1] ?? '')));
+    try {
+      await Promise.all([1, 2, 3].map(() => handInForEver(store, args[0] ?? '', args[1] ?? '')));
+    } catch {
+      // The server went: whatever the driver says of it.
+      process.exit(LOST_ITS_SERVER);
+    }
     break;
   default:
     throw new Error(`no task ${task}`);

@@ -26,7 +26,8 @@ async function bundle(): Promise<string> {
     bundle: true,
     platform: 'node',
     format: 'esm',
-    packages: 'external',
+    // Native code, and what asks for its parts by name.
+    external: ['better-sqlite3', 'pg'],
     logLevel: 'error',
   });
   return outfile;

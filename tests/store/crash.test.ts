@@ -1,12 +1,14 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { sql } from 'kysely';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
-import type { Store } from '../../lib/store/database';
+import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { recordHandIn } from '../../lib/store/hand-in';
+import { migrate } from '../../lib/store/migrate';
+import { startPostgres } from '../commands/postgres.mjs';
 import { startChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { sampleAttempt, sampleHandIn } from './sample-attempt';
+import { NOON, sampleAttempt, sampleHandIn } from './sample-attempt';
 
 const ROUNDS = 16;
 const CHILDREN = 4;
@@ -52,6 +54,39 @@ describe.each(KINDS)('%s: killed at any moment', (kind) => {
     }
   });
 });
+
+test('PostgreSQL itself goes down four times without a word: what it acknowledged is there', async () => {
+  const server = await startPostgres();
+  onTestFinished(() => server.stop());
+  const settings = { dataDir: '', databaseUrl: server.address };
+  const { work, learner } = await onStore(settings, sampleAttempt);
+  const acknowledged: Acknowledged[] = [];
+  for (let round = 0; round < 4; round += 1) {
+    const child = await startChild('hand-in', settings, work, learner);
+    while (child.lines.length < 10 * (round + 1) && child.process.exitCode === null) await wait(2);
+    server.crash();
+    await expect(child.ended).rejects.toThrow('hand-in ended with 3');
+    acknowledged.push(...child.lines.map(asAcknowledged));
+    server.start();
+  }
+  expect(acknowledged.length).toBeGreaterThanOrEqual(100);
+  await onStore(settings, async (store) => {
+    expect(await lostOf(store, learner, acknowledged)).toEqual([]);
+    expect(await halfWritten(store)).toEqual([]);
+    expect(await verifyAudit(store.db)).toEqual({ ok: true });
+  });
+});
+
+/** With a store that is closed again, since a crash of its server would break it. */
+async function onStore<T>(settings: StoreSettings, work: (store: Store) => Promise<T>): Promise<T> {
+  const store = await openDatabase(settings);
+  await migrate(store, NOON);
+  try {
+    return await work(store);
+  } finally {
+    await store.close();
+  }
+}
 
 function asAcknowledged(line: string): Acknowledged {
   const [attempt = '', key = '', receipt = ''] = line.split(' ');

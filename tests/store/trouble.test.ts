@@ -1,8 +1,10 @@
-import { sql } from 'kysely';
-import { describe, expect, inject, test } from 'vitest';
+import { Kysely, type SqliteDatabase, SqliteDialect, sql } from 'kysely';
+import { describe, expect, inject, onTestFinished, test } from 'vitest';
 import type { Store } from '../../lib/store/database';
-import { openDatabase } from '../../lib/store/database';
+import { openDatabase, sqliteFileIn } from '../../lib/store/database';
 import { recordHandIn } from '../../lib/store/hand-in';
+import type { Tables } from '../../lib/store/schema';
+import { openSqlite } from '../../lib/store/sqlite';
 import { StoreProblem } from '../../lib/store/store-problem';
 import { ask, emptyDatabase, readyStore } from './databases';
 import { sampleAttempt, sampleHandIn } from './sample-attempt';
@@ -53,6 +55,25 @@ describe('SQLite that cannot write', () => {
     expect(await untouched(store)).toBe(true);
     await sql`pragma query_only = 0`.execute(store.db);
     expect(await recordHandIn(store, sampleHandIn(mine))).toMatchObject({ replay: false });
+  });
+
+  test('a disk that takes a second and a half for each commit: some are taken, the others sent away, nothing between', async () => {
+    const { dataDir } = await emptyDatabase('sqlite');
+    const quick = await readyStore({ dataDir, databaseUrl: null });
+    const attempts = [];
+    for (let n = 0; n < 10; n += 1) attempts.push(await sampleAttempt(quick));
+    const store = await slowStore(dataDir, 1_500);
+    const ends = await Promise.all(
+      attempts.map((mine) =>
+        troubleOf(recordHandIn(store, sampleHandIn(mine)).then(() => Promise.reject('taken'))),
+      ),
+    );
+    const taken = ends.filter((end) => end === 'taken').length;
+    expect(ends.filter((end) => end === 'busy')).toHaveLength(10 - taken);
+    expect([taken > 0, taken < 10]).toEqual([true, true]);
+    const marked = await quick.db.selectFrom('attempt').select('id').where('state', '=', 'marked').execute();
+    expect(marked).toHaveLength(taken);
+    expect(await quick.db.selectFrom('audit').select('seq').execute()).toHaveLength(taken);
   });
 
   test('a file that another program holds', async () => {
@@ -134,6 +155,21 @@ describe('PostgreSQL that cannot write', () => {
     await store.close();
   });
 });
+
+/** A store whose disk needs that long to say that a commit is on it. */
+async function slowStore(dataDir: string, ms: number): Promise<Store> {
+  const quick = await openSqlite(sqliteFileIn(dataDir));
+  const database: SqliteDatabase = {
+    close: () => quick.close(),
+    prepare: (text) => {
+      if (text === 'commit') Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
+      return quick.prepare(text);
+    },
+  };
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
+  onTestFinished(() => db.destroy());
+  return { db, kind: 'sqlite', close: () => db.destroy() };
+}
 
 /** Until some query of that database waits for a lock. */
 async function untilWaiting(server: string, name: string): Promise<void> {

@@ -18,6 +18,9 @@ export interface Outcome {
   readonly most: number;
 }
 
+/** An answer that takes longer counts as an error; it also bounds the bench on a machine that cannot keep up. */
+const GIVE_UP_MS = 10_000;
+
 /** Sends at a fixed rate, whatever the answers do. */
 export async function load({ bodies, perSecond, url, headers }: Load): Promise<Outcome> {
   const agent = new Agent({ keepAlive: true, maxSockets: 128 });
@@ -50,6 +53,7 @@ function post(url: string, headers: Load['headers'], body: string, agent: Agent)
       response.resume();
       response.once('end', () => resolve(response.statusCode ?? 0));
     });
+    sent.setTimeout(GIVE_UP_MS, () => sent.destroy());
     sent.once('error', () => resolve(0));
     sent.end(body);
   });
