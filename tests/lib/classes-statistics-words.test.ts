@@ -46,8 +46,8 @@ describe('what to teach next', () => {
   test('what could fall comes before what only looks wrong, missed equally often', () => {
     const needs = needsOf(
       [
-        ...times(5, 'open-head>'),
-        ...times(5, 'open-head>open-head'),
+        ...times(5, 'gauge-drift>'),
+        ...times(5, 'gauge-drift>gauge-drift'),
         ...times(5, 'no-lintel>'),
         ...times(5, 'no-lintel>no-lintel'),
       ],
@@ -55,7 +55,7 @@ describe('what to teach next', () => {
     );
     expect(needs).toEqual([
       { kind: 'missed', fault: 'no-lintel', missed: 5, met: 10 },
-      { kind: 'missed', fault: 'open-head', missed: 5, met: 10 },
+      { kind: 'missed', fault: 'gauge-drift', missed: 5, met: 10 },
     ]);
   });
 
