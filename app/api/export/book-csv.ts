@@ -21,7 +21,7 @@ export function csvOf(rows: readonly (readonly Cell[])[]): string {
     {
       record_delimiter: '\r\n',
       escape_formulas: true,
-      },
+    },
   );
 }
 
