@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { OutboxWatch } from '../../components/handin/outbox-watch';
 import { When } from '../../components/time/when';
 import { isShown } from '../../lib/classes/release';
 import { type LearnerWork, workForLearner } from '../../lib/store/attempts';
@@ -18,6 +19,7 @@ export default async function MyWorkPage() {
       <p>
         You are {person.name}. <a href="/my-data">Your data</a>
       </p>
+      <OutboxWatch learner={person.learnerId} />
       {works.length === 0 && (
         <p>Nothing is set yet. Ask your instructor, or practise on any wall meanwhile.</p>
       )}

@@ -16,6 +16,8 @@ export interface Outbox {
   /** Kept on the device when this resolves, before anything is sent. */
   readonly put: (attempt: string, learner: string, walls: readonly WallAnswer[]) => Promise<HandIn>;
   readonly find: (attempt: string) => Promise<HandIn | undefined>;
+  /** How many of this learner are not sent yet. */
+  readonly waiting: (learner: string) => Promise<number>;
   /** Sends what waits of this learner, each once. Gives how long to wait before the next try, ms; null when nothing waits. */
   readonly flush: (learner: string) => Promise<number | null>;
   readonly close: () => void;
@@ -31,9 +33,9 @@ export async function openOutbox(name = 'read-the-wall outbox'): Promise<Outbox>
   return {
     put: (attempt, learner, walls) => put(db, attempt, learner, walls),
     find: (attempt) => db.get('hand-ins', attempt),
+    waiting: async (learner) => (await waitingOf(db, learner)).length,
     flush: async (learner) => {
-      const all = await db.getAll('hand-ins');
-      const waiting = all.filter((each) => each.state === 'waiting' && each.learner === learner);
+      const waiting = await waitingOf(db, learner);
       const asked: (number | null)[] = [];
       for (const handIn of waiting) {
         const sent = await sendHandIn(handIn);
@@ -45,6 +47,11 @@ export async function openOutbox(name = 'read-the-wall outbox'): Promise<Outbox>
     },
     close: () => db.close(),
   };
+}
+
+async function waitingOf(db: IDBPDatabase<OutboxSchema>, learner: string): Promise<readonly HandIn[]> {
+  const all = await db.getAll('hand-ins');
+  return all.filter((each) => each.state === 'waiting' && each.learner === learner);
 }
 
 /** In one transaction: of two that come at once the first one counts. A refused one may be put in again, under a new key. */

@@ -8,11 +8,16 @@ import { type Outbox, openOutbox } from './outbox';
 export interface OutboxState {
   readonly handIn: HandIn | null | undefined;
   readonly sending: boolean;
+  /** How many hand-ins of the learner wait on this device. */
+  readonly waiting: number;
   /** Why nothing can be kept on this device, or null. */
   readonly problem: string | null;
   readonly put: (walls: readonly WallAnswer[]) => Promise<void>;
   readonly sendNow: () => void;
 }
+
+/** Name of no attempt: the page only watches over what waits. */
+export const NO_ATTEMPT = '';
 
 /**
  * Keeps a hand-in on the device and sends it until the site has it: at once, when the page opens, when the network or the reader
@@ -21,6 +26,7 @@ export interface OutboxState {
 export function useOutbox(attempt: string, learner: string): OutboxState {
   const [handIn, setHandIn] = useState<HandIn | null>();
   const [sending, setSending] = useState(false);
+  const [waiting, setWaiting] = useState(0);
   const [problem, setProblem] = useState<string | null>(null);
   const outbox = useRef<Promise<Outbox>>(undefined);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -36,8 +42,10 @@ export function useOutbox(attempt: string, learner: string): OutboxState {
       const now = (await opened.find(attempt)) ?? null;
       setHandIn(now);
       setSending(now?.state === 'waiting');
+      setWaiting(await opened.waiting(learner));
       const wait = await opened.flush(learner);
       setHandIn((await opened.find(attempt)) ?? null);
+      setWaiting(await opened.waiting(learner));
       if (wait !== null) timer.current = setTimeout(flush, wait);
     } catch {
       setHandIn(null);
@@ -78,5 +86,5 @@ export function useOutbox(attempt: string, learner: string): OutboxState {
     await flush();
   };
 
-  return { handIn, sending, problem, put, sendNow: () => void flush() };
+  return { handIn, sending, waiting, problem, put, sendNow: () => void flush() };
 }

@@ -69,6 +69,18 @@ describe('what becomes of a hand-in', () => {
     expect(key).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
   });
 
+  test('what waits is counted for its learner only', async () => {
+    answering(503, {});
+    const outbox = await box();
+    await outbox.put('a', 'me', WALLS);
+    await outbox.put('b', 'me', WALLS);
+    await outbox.put('c', 'other', WALLS);
+    expect(await outbox.waiting('me')).toBe(2);
+    answering(201, RECEIPT);
+    await outbox.flush('me');
+    expect([await outbox.waiting('me'), await outbox.waiting('other')]).toEqual([0, 1]);
+  });
+
   test('what was received is not sent again, and its answers cannot be changed', async () => {
     const sent = answering(201, RECEIPT);
     const outbox = await box();

@@ -162,7 +162,7 @@ describe('a learner on a phone', () => {
     await page.context().close();
   });
 
-  test('a mark made before the phone was shut off is there after it', async () => {
+  test('what was said before the phone was shut off is there after it; a hand-in waits and goes off by itself', async () => {
     const page = await phoneOf('Bo');
     await page.getByRole('link', { name: 'Warm-up' }).click();
     await page.getByRole('button', { name: 'Begin' }).click();
@@ -179,6 +179,16 @@ describe('a learner on a phone', () => {
     await again.getByRole('link', { name: 'All walls' }).click();
     await again.getByText('✓ Done, saved on this device').waitFor();
     await again.getByText('◐ Begun, saved on this device').waitFor();
+    await again.waitForLoadState('networkidle');
+    await state.setOffline(true);
+    await again.getByRole('button', { name: 'Hand in all 2 walls' }).click();
+    await again.getByRole('button', { name: 'Hand in all the same' }).click();
+    await again.getByRole('heading', { name: 'Waiting to be sent' }).waitFor();
+    await again.close();
+    await state.setOffline(false);
+    const later = await state.newPage();
+    await later.goto(`${site.address}/my-work`);
+    await later.getByText('✓ Handed in.').waitFor();
     await state.close();
   });
 });

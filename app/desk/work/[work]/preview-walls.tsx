@@ -28,8 +28,8 @@ export function PreviewWalls(props: {
               Try wall {place} as a learner
             </a>
           </p>
-          <details>
-            <summary className={styles.link}>Key of wall {place}</summary>
+          <details className={styles.key}>
+            <summary>Key of wall {place}</summary>
             <KeyList lines={key} />
           </details>
         </li>
