@@ -19,7 +19,8 @@ const known = new Map<string, readonly string[]>();
  */
 export function inlineSources(path: string, nonce: string): readonly string[] {
   routes ??= prerenderedRoutes();
-  return routes.has(path) ? hashesOf(path) : [`'nonce-${nonce}'`, ...hashesOf(NOT_FOUND)];
+  if (routes.has(path)) return hashesOf(path);
+  return [`'nonce-${nonce}'`, ...(routes.has(NOT_FOUND) ? hashesOf(NOT_FOUND) : [])];
 }
 
 function hashesOf(path: string): readonly string[] {
@@ -38,17 +39,19 @@ function hashesIn(path: string): readonly string[] {
     const file = path === '/' ? 'index' : decodeURIComponent(path).slice(1);
     return inlineScriptHashes(readFileSync(join(BUILT, 'server', 'app', `${file}.html`), 'utf8'));
   } catch {
-    return []; // no page but a drawing or a feed; or `next dev`, which writes none
+    return []; // no page but a drawing or a feed
   }
 }
 
 /** From Next's own list. Only addresses in it lead to a file, so a path can not lead out of the folder. */
 function prerenderedRoutes(): ReadonlySet<string> {
+  // `next dev` writes no page beforehand; what lies there is of an earlier build.
+  if (process.env.NODE_ENV === 'development') return new Set();
   try {
     const manifest: unknown = JSON.parse(readFileSync(join(BUILT, 'prerender-manifest.json'), 'utf8'));
     const listed = (manifest as { readonly routes?: Readonly<Record<string, unknown>> }).routes ?? {};
     return new Set(Object.keys(listed));
   } catch {
-    return new Set(); // `next dev` prerenders nothing
+    return new Set(); // not built yet
   }
 }

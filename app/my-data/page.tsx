@@ -25,7 +25,10 @@ export default async function MyDataPage() {
           marks, readings and results
         </li>
       </ul>
-      <p>Your instructors see it. Nobody else does. Practice outside set work stays on your device.</p>
+      <p>
+        Your instructors and the owner of this site see it. Others of your group see your name. Practice
+        outside set work stays on your device.
+      </p>
 
       <h2>Take it away</h2>
       <p>A file with all of it. Results are in it once your instructor has released them.</p>
