@@ -1,4 +1,4 @@
-import pino from 'pino';
+import pino, { type LoggerOptions } from 'pino';
 
 /** Fields that never reach the log, wherever they stand. */
 const SECRET_FIELDS = [
@@ -14,15 +14,14 @@ const SECRET_FIELDS = [
   'name',
 ];
 
-/** One JSON line an event on stderr: what, when, who by id. No secrets, no names, no addresses of people. */
-export const log = pino(
-  {
-    base: { pid: process.pid },
-    timestamp: pino.stdTimeFunctions.isoTime,
-    redact: {
-      paths: SECRET_FIELDS.flatMap((field) => [field, `*.${field}`, `*.*.${field}`]),
-      censor: '[left out]',
-    },
+export const LOG_OPTIONS: LoggerOptions = {
+  base: { pid: process.pid },
+  timestamp: pino.stdTimeFunctions.isoTime,
+  redact: {
+    paths: SECRET_FIELDS.flatMap((field) => [field, `*.${field}`, `*.*.${field}`]),
+    censor: '[left out]',
   },
-  pino.destination({ dest: 2, sync: true }),
-);
+};
+
+/** One JSON line an event on stderr: what, when, who by id. No secrets, no names, no addresses of people. */
+export const log = pino(LOG_OPTIONS, pino.destination({ dest: 2, sync: true }));
