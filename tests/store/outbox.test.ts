@@ -5,8 +5,8 @@ import { openOutbox } from '../../components/handin/outbox';
 import type { Store } from '../../lib/store/database';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS, type Kind } from './databases';
-import { type SampleAttempt, sampleAnswers, sampleAttempt } from './sample-attempt';
 import { realWalls } from './real-walls';
+import { type SampleAttempt, sampleAnswers, sampleAttempt } from './sample-attempt';
 import { openSite } from './site';
 
 afterEach(() => vi.unstubAllGlobals());
