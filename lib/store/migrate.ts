@@ -2,6 +2,7 @@ import { type Kysely, sql } from 'kysely';
 import type { Store } from './database';
 import { guardAppendOnly } from './migrations/append-only';
 import { makeFirstTables } from './migrations/first-tables';
+import { guardAttempts } from './migrations/forward-only';
 import { indexScores } from './migrations/mark-book';
 
 interface Migration {
@@ -14,6 +15,7 @@ const MIGRATIONS: readonly Migration[] = [
   { name: 'first tables', run: makeFirstTables },
   { name: 'append only', run: guardAppendOnly },
   { name: 'scores by the page', run: indexScores },
+  { name: 'attempts only move forward', run: guardAttempts },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;

@@ -1,10 +1,11 @@
 import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { openDatabase } from '../../lib/store/database';
+import { recordHandIn } from '../../lib/store/hand-in';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleGroup } from './sample-attempt';
+import { NOON, sampleAttempt, sampleGroup, sampleHandIn } from './sample-attempt';
 
 describe.each(KINDS)('%s: tables', (kind) => {
   test('the first start makes them, the second finds nothing to do', async () => {
@@ -82,6 +83,27 @@ describe.each(KINDS)('%s: tables', (kind) => {
         store.db,
       ),
     ).rejects.toThrow(/foreign key/i);
+  });
+
+  test('an attempt only moves forward, and its hand-in stays', async () => {
+    const store = await readyStore(await emptyDatabase(kind));
+    const mine = await sampleAttempt(store);
+    await recordHandIn(store, sampleHandIn(mine));
+    const changes = [
+      "state = 'open', handed_in_at = null",
+      "state = 'handed in'",
+      "hand_in_key = 'other'",
+      'handed_in_at = 1',
+    ];
+    for (const change of changes) {
+      await expect(sql.raw(`update attempt set ${change}`).execute(store.db)).rejects.toThrow(
+        'an attempt only moves forward',
+      );
+    }
+    await sql.raw("update attempt set state = 'released', late = 1").execute(store.db);
+    await expect(sql.raw("update attempt set state = 'marked'").execute(store.db)).rejects.toThrow(
+      'an attempt only moves forward',
+    );
   });
 
   test('a result is never changed', async () => {
