@@ -96,18 +96,21 @@ export default async function GroupPage({ params }: Props) {
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
-          <h2>Close the group</h2>
-          <p className={styles.text}>
-            Do this at the end of a year. Nobody joins any more and nothing new is begun. The mark book stays.
-            It cannot be opened again. Only the lead of the group can do it.
-          </p>
-          <PostForm
-            action="/api/groups/close"
-            then="reload"
-            send="Close this group"
-            also={{ group: id }}
-            plain
-          />
+          <h2>At the end</h2>
+          <details className={styles.key}>
+            <summary>Close the group</summary>
+            <p className={styles.text}>
+              Do this at the end of a year. Nobody joins any more and nothing new is begun. The mark book
+              stays. It cannot be opened again. Only the lead of the group can do it.
+            </p>
+            <PostForm
+              action="/api/groups/close"
+              then="reload"
+              send="Close this group"
+              also={{ group: id }}
+              plain
+            />
+          </details>
         </>
       )}
     </div>
