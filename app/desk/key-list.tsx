@@ -1,6 +1,7 @@
 import { formatMeasure, isFine } from '../../components/result/format-measure';
 import type { Finding } from '../../lib/inspect/finding';
 import { faultName } from '../walls/fault-choices';
+import { CouldFall } from './could-fall';
 import styles from './mark-book.module.css';
 import { letterOf } from './plots/heat-wall';
 
@@ -14,19 +15,22 @@ export function KeyList({
 }) {
   if (findings.length === 0) return <p>Nothing is wrong with this wall: it is sound.</p>;
   return (
-    <ol className={styles.pins} type="A" aria-label="Faults that are there">
-      {findings.map((finding, index) => {
-        const fine = isFine(finding.limit, finding.unit);
-        const [part] = finding.parts;
-        return (
-          <li key={`${letterOf(index)}${finding.check}`}>
-            <strong>{faultName(finding.check)}</strong>
-            {part && `: ${nameOf(part).toLowerCase()}`}. Measured{' '}
-            {formatMeasure(finding.measured, finding.unit, 'mm', fine)}, limit{' '}
-            {formatMeasure(finding.limit, finding.unit, 'mm', fine)}.
-          </li>
-        );
-      })}
-    </ol>
+    <>
+      <ol className={styles.pins} type="A" aria-label="Faults that are there">
+        {findings.map((finding, index) => {
+          const fine = isFine(finding.limit, finding.unit);
+          const [part] = finding.parts;
+          return (
+            <li key={`${letterOf(index)}${finding.check}`}>
+              <strong>{faultName(finding.check)}</strong>
+              {part && `: ${nameOf(part).toLowerCase()}`}. Measured{' '}
+              {formatMeasure(finding.measured, finding.unit, 'mm', fine)}, limit{' '}
+              {formatMeasure(finding.limit, finding.unit, 'mm', fine)}.
+            </li>
+          );
+        })}
+      </ol>
+      <CouldFall findings={findings} />
+    </>
   );
 }

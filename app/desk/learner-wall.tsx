@@ -13,6 +13,7 @@ import type { Result } from '../grading';
 import { drawnResult } from '../walls/drawn-marks';
 import { rowsOf } from '../walls/result-rows';
 import { percentText } from './book-numbers';
+import { CouldFall } from './could-fall';
 import styles from './mark-book.module.css';
 import plots from './plots/plots.module.css';
 import { Head, SheetTable } from './sheet-table';
@@ -61,11 +62,10 @@ export function LearnerWall({
         <p>A sound wall, and nothing was marked on it.</p>
       ) : (
         <SheetTable
-          caption="Faults that are there, then marks where nothing is wrong"
+          caption="Faults there, then false marks"
           head={
             <>
-              <Head number>Ring</Head>
-              <Head>What became of it</Head>
+              <Head>Ring</Head>
               <Head>Fault</Head>
               <Head>Where</Head>
               <Head>Measured</Head>
@@ -82,6 +82,7 @@ export function LearnerWall({
           </tbody>
         </SheetTable>
       )}
+      <CouldFall findings={rows.findings.map(({ finding }) => finding)} />
     </>
   );
 }
@@ -95,18 +96,15 @@ function FoundRow({
     formatMeasure(value, finding.unit, 'mm', isFine(finding.limit, finding.unit));
   return (
     <tr>
-      <th scope="row" className={styles.number}>
-        {number}
+      <th scope="row">
+        {number} <OutcomeSign outcome={outcome} />
       </th>
-      <td>
-        <OutcomeSign outcome={outcome} />
-      </td>
       <td>
         {texts.name}
         {namedAs && <span className={styles.note}>called “{namedAs}”</span>}
       </td>
       <td>{place}</td>
-      <td>
+      <td className={styles.long}>
         {words(finding.measured)}, limit {words(finding.limit)}
         <span className={styles.note}>
           {rulesTitle}, {finding.source.title}, {finding.source.clause}
@@ -119,18 +117,15 @@ function FoundRow({
 function FalseMarkRow({ row: { number, faultName, place, within, lookAlike } }: { readonly row: FalseRow }) {
   return (
     <tr>
-      <th scope="row" className={styles.number}>
-        {number}
+      <th scope="row">
+        {number} <OutcomeSign outcome="false" />
       </th>
-      <td>
-        <OutcomeSign outcome="false" />
-      </td>
-      <td>
+      <td className={lookAlike ? styles.long : undefined}>
         {faultName}
         {lookAlike && <span className={styles.note}>{lookAlike}</span>}
       </td>
       <td>{place}</td>
-      <td>
+      <td className={styles.long}>
         {within && within.unit !== 'there or not'
           ? `${formatMeasure(within.value, within.unit, 'mm', isFine(within.limit, within.unit))}, limit ${within.end} ${formatMeasure(within.limit, within.unit, 'mm', isFine(within.limit, within.unit))}: within it`
           : 'nothing of this kind is out of its limit here'}
