@@ -5,7 +5,9 @@ import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book-heads';
+import { workOf } from '../../../../../lib/store/set-work';
 import { requirePage } from '../../../../access';
+import { bySlot } from '../../../../set-work/by-slot';
 import { faultName } from '../../../../walls/fault-choices';
 import { times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
@@ -76,7 +78,16 @@ export default async function WorkBookPage({
             </ul>
           )}
           <h2>How good is this set as a test?</h2>
-          <ItemTable answers={answers} sameForAll={head.sameForAll} />
+          {!head.sameForAll && (
+            <p className={styles.text}>
+              Each learner has the walls in an order of their own. Here “wall 3” means all walls drawn to the
+              third plan, wherever they stood.
+            </p>
+          )}
+          <ItemTable
+            answers={head.sameForAll ? answers : bySlot(await workOf(store, work), answers)}
+            sameForAll={head.sameForAll}
+          />
         </>
       )}
       <MarkAgainForm
