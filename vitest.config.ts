@@ -9,7 +9,22 @@ const node = {
     setupFiles: ['tests/setup-node.ts'],
     // Whatever is not for the DOM: a test in a new folder must not be left out.
     include: ['tests/**/*.test.{ts,mjs}'],
-    exclude: ['tests/components/**'],
+    exclude: ['tests/components/**', 'tests/store/**'],
+  },
+};
+
+const store = {
+  extends: true as const,
+  test: {
+    name: 'store',
+    environment: 'node',
+    setupFiles: ['tests/setup-node.ts'],
+    // A PostgreSQL of our own; SQLite needs no server.
+    globalSetup: ['tests/store/serve-postgres.ts'],
+    include: ['tests/store/**/*.test.ts'],
+    // Some start a hundred processes, on a machine that may be busy.
+    testTimeout: 300_000,
+    hookTimeout: 120_000,
   },
 };
 
@@ -41,6 +56,6 @@ const browser = {
 export default defineConfig({
   plugins: [react()],
   test: {
-    projects: process.env.SITE_ADDRESS ? [node, dom, browser] : [node, dom],
+    projects: process.env.SITE_ADDRESS ? [node, dom, store, browser] : [node, dom, store],
   },
 });

@@ -70,7 +70,7 @@ export class GradingError extends Error {
 }
 
 /** How far beside a fault's box a mark still means it, mm: about a joint and a half. */
-const SLACK = 16;
+export const SLACK = 16;
 
 /** Marks a hand-in against the key of a wall. @throws GradingError for an unknown part or fault, or too many marks. */
 export function grade(wall: Wall, rules: RuleSetId, rawMarks: readonly RawMark[]): Result {

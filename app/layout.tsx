@@ -3,6 +3,8 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { headingFont, textFont } from './fonts';
 import './globals.css';
+import { FooterSignOut } from './footer-sign-out';
+import { OwnPlace } from './own-place';
 import { SiteNav } from './site-nav';
 import { TargetsChoice } from './targets-choice';
 import { THEME_SCRIPT } from './theme';
@@ -39,6 +41,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             Read the Wall
           </Link>
           <SiteNav />
+          <OwnPlace />
         </header>
         <main id="main" tabIndex={-1}>
           {children}
@@ -55,6 +58,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
           <p>
             <ThemeChoice /> <TargetsChoice />
           </p>
+          <FooterSignOut />
         </footer>
       </body>
     </html>

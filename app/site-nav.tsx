@@ -29,6 +29,6 @@ export function SiteNav() {
   );
 }
 
-function isWithin(path: string, place: string): boolean {
+export function isWithin(path: string, place: string): boolean {
   return path === place || path.startsWith(`${place}/`);
 }

@@ -4,7 +4,7 @@ import { codeOf } from './code-of';
 
 /** What tools make and git ignores; the same list as .gitignore. */
 const NOT_OURS =
-  /^(node_modules|\.next|\.git|coverage|next-env\.d\.ts|\.DS_Store|.*\.tsbuildinfo|\.env.*\.local)$/;
+  /^(node_modules|\.next|\.data|\.git|coverage|next-env\.d\.ts|\.DS_Store|.*\.tsbuildinfo|\.env.*\.local)$/;
 
 export interface SourceFile {
   /** From the top folder, with forward slashes. */

@@ -1,7 +1,10 @@
-/** Text kept in this tab: a reload or a way back loses nothing. Null where nothing is kept, or where storage is forbidden. */
+/** Names that begin so are of set work: kept on the device, for a phone may be off for a week. All else is kept in this tab. */
+export const SET_WORK_NAME = 'set-work ';
+
+/** Text kept where a reload or a way back does not lose it. Null where nothing is kept, or where storage is forbidden. */
 export function readKept(key: string): string | null {
   try {
-    return sessionStorage.getItem(key);
+    return shelfOf(key).getItem(key);
   } catch {
     return null; // Storage is forbidden here: the work lasts as long as the page.
   }
@@ -9,8 +12,12 @@ export function readKept(key: string): string | null {
 
 export function keepText(key: string, text: string): void {
   try {
-    sessionStorage.setItem(key, text);
+    shelfOf(key).setItem(key, text);
   } catch {
     // As above.
   }
+}
+
+function shelfOf(key: string): Storage {
+  return key.includes(`:${SET_WORK_NAME}`) ? localStorage : sessionStorage;
 }

@@ -18,6 +18,8 @@ export function Review(props: {
   readonly saysSound: boolean;
   readonly looks: readonly LastLook[];
   readonly cautions: readonly string[];
+  /** One wall of several that are handed in together: it is done here, and can still be changed. */
+  readonly isOneOfSeveral?: boolean;
   readonly onChange: (index: number) => void;
   readonly onRemove: (index: number) => void;
   readonly onLook: (view: string) => void;
@@ -25,7 +27,7 @@ export function Review(props: {
   readonly onSaySound: () => void;
   readonly onHandIn: () => void;
 }) {
-  const { marks, saysSound, looks, cautions } = props;
+  const { marks, saysSound, looks, cautions, isOneOfSeveral = false } = props;
   const { onChange, onRemove, onLook, onBack, onSaySound, onHandIn } = props;
   const answered = marks.length > 0 || saysSound;
   return (
@@ -61,9 +63,10 @@ export function Review(props: {
       <div className={styles.steps}>
         {answered ? (
           <button type="button" className="button" onClick={onHandIn}>
+            {isOneOfSeveral ? 'Done' : 'Hand in'}
             {saysSound
-              ? 'Hand in: the wall is sound'
-              : `Hand in ${marks.length === 1 ? '1 mark' : `${marks.length} marks`}`}
+              ? ': the wall is sound'
+              : ` ${isOneOfSeveral ? 'with ' : ''}${marks.length === 1 ? '1 mark' : `${marks.length} marks`}`}
           </button>
         ) : (
           <button type="button" className="button" onClick={onSaySound}>
@@ -74,7 +77,11 @@ export function Review(props: {
           Back to the wall
         </button>
       </div>
-      <p className={styles.note}>After you hand in, you cannot change your marks.</p>
+      <p className={styles.note}>
+        {isOneOfSeveral
+          ? 'You can change your marks until you hand in the whole work.'
+          : 'After you hand in, you cannot change your marks.'}
+      </p>
       <p className={styles.note}>{COULD_FALL_RULE}</p>
       <Caution lines={cautions} />
     </section>

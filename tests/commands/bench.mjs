@@ -1,8 +1,7 @@
-import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { ensureInstalled } from './ready.mjs';
+import { ensureBuilt, ensureInstalled } from './ready.mjs';
 import { PlainError, ROOT, runCommand, say } from './steps.mjs';
 
 const FOLDER = join(ROOT, 'tests', 'bench');
@@ -12,7 +11,9 @@ const ONLY_BY_NAME = ['drawing', 'laws'];
 await runCommand(async () => {
   await ensureInstalled();
   const { build } = await import('esbuild');
-  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const cache = join(ROOT, 'node_modules', '.cache');
+  mkdirSync(cache, { recursive: true });
+  const folder = mkdtempSync(join(cache, 'bench-'));
   process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
   const [wanted, ...args] = process.argv.slice(2);
   for (const name of namesToRun(wanted)) {
@@ -25,11 +26,14 @@ await runCommand(async () => {
       bundle: true,
       platform: 'node',
       format: 'esm',
+      // Native code and what asks for its parts by name cannot be bundled; they are found beside the cache.
+      external: ['better-sqlite3', 'pg', 'kysely'],
       logLevel: 'error',
     });
     const bench = await import(pathToFileURL(outfile).href);
     if (typeof bench.run !== 'function')
       throw new PlainError(`tests/bench/${name}.ts does not export run().`);
+    if (bench.needsBuild) await ensureBuilt();
     await bench.run(args);
   }
 });

@@ -21,7 +21,7 @@ export async function runChecks({ browser }) {
   const lint = await one('lint and format', () =>
     runTool('@biomejs/biome/bin/biome', ['check', '--error-on-warnings', '--max-diagnostics=100', '.']),
   );
-  const tests = await vitest('tests without a browser', ['node', 'dom'], {});
+  const tests = await vitest('tests without a browser', ['node', 'dom', 'store'], {});
   const build = await one('build', ensureBuilt);
   const pages = browser ? await browserTests(build.failed === 0) : emptyTally();
 
@@ -43,15 +43,20 @@ async function one(name, work) {
 async function browserTests(isBuilt) {
   if (!isBuilt) return tallyOfOne('tests in a browser', 'there is no build to look at');
   let server;
+  const data = mkdtempSync(join(tmpdir(), 'read-the-wall-data-'));
   try {
     const env = await step('find a browser', findBrowser);
     const port = await freePort();
-    server = await step('start the server', () => startServer({ port, host: '127.0.0.1' }));
-    return await vitest('tests in a browser', ['browser'], { ...env, SITE_ADDRESS: server.address });
+    // A site of its own with nobody in it yet; the tests make its owner, its groups and its learners.
+    const site = { DATA_DIR: data, DATABASE_URL: '', PUBLIC_ADDRESS: '' };
+    server = await step('start the server', () => startServer({ port, host: '127.0.0.1', env: site }));
+    const where = { SITE_ADDRESS: server.address, SITE_DATA_DIR: data };
+    return await vitest('tests in a browser', ['browser'], { ...env, ...where });
   } catch (error) {
     return tallyOfOne('tests in a browser', error.message);
   } finally {
     await server?.stop();
+    rmSync(data, { recursive: true, force: true });
   }
 }
 

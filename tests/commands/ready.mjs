@@ -14,6 +14,8 @@ const SOURCES = [
   'components',
   'content',
   'lib',
+  'instrumentation.ts',
+  'proxy.ts',
   'package-lock.json',
   'next.config.ts',
   'tsconfig.json',

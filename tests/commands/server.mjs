@@ -5,16 +5,17 @@ import { PlainError, ROOT } from './steps.mjs';
 
 const NEXT = join(ROOT, 'node_modules', 'next', 'dist', 'bin', 'next');
 const READY_WITHIN_MS = 60_000;
-const STOPPED_WITHIN_MS = 5_000;
+/** Long enough for hand-ins under way to be answered. */
+const STOPPED_WITHIN_MS = 15_000;
 
 /**
  * Starts the built site and waits until its first page answers with 200. Gives the address, a promise that is
  * kept when the server ends, and `stop`. Throws a PlainError when it ends early or does not answer in a minute.
  */
-export async function startServer({ port, host }) {
+export async function startServer({ port, host, env = {} }) {
   const child = spawn(process.execPath, [NEXT, 'start', '--port', String(port), '--hostname', host], {
     cwd: ROOT,
-    env: { ...process.env, NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1' },
+    env: { ...process.env, ...env, PORT: String(port), NODE_ENV: 'production', NEXT_TELEMETRY_DISABLED: '1' },
     stdio: ['ignore', 'ignore', 'inherit'],
   });
   const ended = new Promise((resolve) => {

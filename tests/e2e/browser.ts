@@ -52,7 +52,12 @@ export async function openBrowser(): Promise<Browser> {
 }
 
 /** Opens a page of the site in a fresh profile and waits until it is loaded and has fetched what it links to. */
-export async function visit(browser: Browser, path: string, { width, colours }: Look): Promise<Visit> {
+export async function visit(
+  browser: Browser,
+  path: string,
+  { width, colours }: Look,
+  site = SITE_ADDRESS,
+): Promise<Visit> {
   const context = await browser.newContext({
     viewport: { width, height: width < 600 ? 844 : 900 },
     colorScheme: colours,
@@ -60,8 +65,8 @@ export async function visit(browser: Browser, path: string, { width, colours }: 
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
-  const problems = watch(page);
-  await page.goto(SITE_ADDRESS + path);
+  const problems = watch(page, site);
+  await page.goto(site + path);
   try {
     await page.waitForLoadState('networkidle', { timeout: QUIET_WITHIN_MS });
   } catch {
@@ -82,7 +87,7 @@ export async function sidewaysOverflow(page: Page): Promise<number> {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
 
-function watch(page: Page): string[] {
+function watch(page: Page, site: string): string[] {
   const problems: string[] = [];
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') {
@@ -92,7 +97,7 @@ function watch(page: Page): string[] {
   page.on('pageerror', (error) => problems.push(`uncaught: ${error.message}`));
   page.on('request', (request) => {
     const url = request.url();
-    const isOwn = url.startsWith(SITE_ADDRESS) || url.startsWith('data:') || url.startsWith('blob:');
+    const isOwn = url.startsWith(site) || url.startsWith('data:') || url.startsWith('blob:');
     if (!isOwn) problems.push(`request to another host: ${url}`);
   });
   page.on('response', (response) => {

@@ -66,6 +66,7 @@ export function Side(props: {
         saysSound={work.saysSound}
         looks={lastLooks(open.wall)}
         cautions={DRAWING_CAUTIONS}
+        isOneOfSeveral={setWork !== null}
         onChange={practice.change}
         onRemove={practice.remove}
         onLook={practice.look}

@@ -1,0 +1,116 @@
+import { headers } from 'next/headers';
+import { notFound, redirect } from 'next/navigation';
+import type { Store } from '../lib/store/database';
+import { ACCESS, type HandlerRoute, type PageRoute } from './access-table';
+import { isFromOwnPage } from './address';
+import { answerProblem } from './answer-problem';
+import { type Person, whoIs } from './people';
+import { MOST_BYTES, readBody } from './read-body';
+import { Refusal } from './refusal';
+import { store } from './store';
+import { namedIn, type Passed, verdictOn } from './verdict';
+
+/** One request that passed the guard. */
+export interface Call<P extends Person = Person> {
+  readonly request: Request;
+  readonly person: P;
+  /** The parts of the address in square brackets. */
+  readonly params: Readonly<Record<string, string>>;
+  /** The JSON sent; undefined for GET. Not yet parsed: see parseFields in refusal.ts. */
+  readonly body: unknown;
+  readonly store: Store;
+  readonly at: number;
+}
+
+type Params = Readonly<Record<string, string | string[] | undefined>>;
+
+interface Context {
+  // Next gives none at run time to a route without square brackets, though its types say otherwise.
+  readonly params: Promise<Params | undefined>;
+}
+
+/**
+ * A route handler behind the rule that ACCESS has for it. The handler throws a Refusal for what it will not do; what else it
+ * throws is logged, and the asker is told no more than that it went wrong.
+ *
+ *     export const POST = guarded('POST /api/groups/[group]/close', async ({ person, params, store }) => Response.json({ ok: true }));
+ */
+export function guarded<R extends HandlerRoute>(
+  route: R,
+  handler: (call: Call<Passed<(typeof ACCESS)[R]>>) => Promise<Response>,
+  { mostBytes = MOST_BYTES }: { readonly mostBytes?: number } = {},
+): (request: Request, context: Context) => Promise<Response> {
+  return async (request, context) => {
+    try {
+      const changes = request.method !== 'GET' && request.method !== 'HEAD';
+      if (changes && !isFromOwnPage(request.headers)) {
+        throw new Refusal(403, 'This was not sent from a page of this site.');
+      }
+      const params = textsOf(await context.params);
+      const opened = await store();
+      const person = await whoIs(request.headers);
+      // Before the body is read: a stranger's megabyte is not worth reading.
+      if (ACCESS[route] !== 'anyone' && person.kind === 'nobody') throw signInFirst();
+      const body = changes ? await readBody(request, mostBytes) : undefined;
+      const verdict = await verdictOn(opened.db, ACCESS[route], person, namedIn(params, body));
+      if (verdict === 'sign in') throw signInFirst();
+      if (verdict === 'not theirs')
+        throw new Refusal(404, 'There is no such thing here, or it is not yours.');
+      const passed = person as Passed<(typeof ACCESS)[R]>;
+      const answer = await handler({ request, person: passed, params, body, store: opened, at: Date.now() });
+      if (!answer.headers.has('cache-control')) answer.headers.set('cache-control', 'no-store');
+      return answer;
+    } catch (error) {
+      return answerProblem(route, error);
+    }
+  };
+}
+
+/**
+ * Lets a page go on only for those whom ACCESS names for it: sends others to sign in, or says that there is no such page.
+ *
+ *     const { person, params, store } = await requirePage('/desk/groups/[group]', props.params);
+ */
+export async function requirePage<R extends PageRoute>(
+  route: R,
+  params: Context['params'] = Promise.resolve({}),
+): Promise<{
+  readonly person: Passed<(typeof ACCESS)[R]>;
+  readonly params: Readonly<Record<string, string>>;
+  readonly store: Store;
+}> {
+  const sent = await headers();
+  const texts = textsOf(await params);
+  const opened = await store();
+  const person = await whoIs(sent);
+  const verdict = await verdictOn(opened.db, ACCESS[route], person, namedIn(texts));
+  if (verdict === 'sign in') redirect(signInPage(route, sent.get('x-path')));
+  if (verdict === 'not theirs') notFound();
+  return { person: person as Passed<(typeof ACCESS)[R]>, params: texts, store: opened };
+}
+
+function signInPage(route: PageRoute, path: string | null): string {
+  if (ACCESS[route] === 'learner') return '/join';
+  return path ? `/sign-in?then=${encodeURIComponent(path)}` : '/sign-in';
+}
+
+function signInFirst(): Refusal {
+  return new Refusal(401, 'You are not signed in any more. Sign in, then try again.');
+}
+
+/** As Next hands them over a part may be encoded still. */
+function textsOf(params: Params = {}): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(params).flatMap(([name, value]) =>
+      typeof value === 'string' ? [[name, decoded(value)]] : [],
+    ),
+  );
+}
+
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text).replaceAll('\0', '');
+  } catch {
+    return text;
+  }
+}

@@ -1,0 +1,77 @@
+import { randomUUID } from 'node:crypto';
+import { betterAuth } from 'better-auth';
+import type { Store } from '../lib/store/database';
+import { PEER_HEADER } from './address';
+import { cookieName, DESK_COOKIE, isHttps } from './cookies';
+import { hashSecret, isSecretOf } from './passwords';
+import { settings } from './settings';
+import { store } from './store';
+
+/** How long an instructor stays signed in without coming back, seconds: a fortnight. */
+const SESSION_SECONDS = 14 * 24 * 60 * 60;
+const DAY_SECONDS = 24 * 60 * 60;
+
+/** The published fewest; length is asked for, kinds of sign are not. */
+export const FEWEST_PASSWORD_SIGNS = 12;
+export const MOST_PASSWORD_SIGNS = 128;
+
+type Accounts = ReturnType<typeof makeAccounts>;
+
+/** One a database. */
+const made = new WeakMap<Store, Accounts>();
+
+/**
+ * The sign-in library, over our own tables. None of its own routes is open to the network: app/api/people calls it, behind our
+ * guard and our counts of wrong tries. So its believing any forwarded-for header is of no use to anybody.
+ */
+export async function accounts(): Promise<Accounts> {
+  const opened = await store();
+  const known = made.get(opened) ?? makeAccounts(opened);
+  made.set(opened, known);
+  return known;
+}
+
+function makeAccounts({ db, kind }: Store) {
+  const { secret, publicAddress, port } = settings();
+  return betterAuth({
+    appName: 'Read the Wall',
+    baseURL: publicAddress ?? `http://127.0.0.1:${port}`,
+    secret,
+    database: { db, type: kind },
+    telemetry: { enabled: false },
+    logger: { disabled: true },
+    // Counted in lib/store/throttle.ts, by account, and by an address that cannot be forged.
+    rateLimit: { enabled: false },
+    emailAndPassword: {
+      enabled: true,
+      disableSignUp: true,
+      minPasswordLength: FEWEST_PASSWORD_SIGNS,
+      maxPasswordLength: MOST_PASSWORD_SIGNS,
+      password: {
+        hash: hashSecret,
+        verify: ({ hash, password }) => isSecretOf(hash, password),
+      },
+    },
+    user: {
+      additionalFields: {
+        role: { type: 'string', input: false, required: true, defaultValue: 'instructor' },
+      },
+    },
+    session: { expiresIn: SESSION_SECONDS, updateAge: DAY_SECONDS },
+    advanced: {
+      // Made here: with 'uuid' the library leaves it to PostgreSQL, and our tables do not.
+      database: { generateId: () => randomUUID() },
+      // Its own prefix for https is the weaker __Secure-: ours is in the name.
+      useSecureCookies: false,
+      cookies: { session_token: { name: cookieName(DESK_COOKIE) } },
+      defaultCookieAttributes: { secure: isHttps(), sameSite: 'lax', httpOnly: true, path: '/' },
+      ipAddress: { disableIpTracking: true, ipAddressHeaders: [PEER_HEADER] },
+    },
+    // Neither the network address nor the kind of browser is kept with a session: nobody needs it.
+    databaseHooks: {
+      session: {
+        create: { before: async (session) => ({ data: { ...session, ipAddress: '', userAgent: '' } }) },
+      },
+    },
+  });
+}

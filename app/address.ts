@@ -1,0 +1,32 @@
+import { isHttps } from './cookies';
+import { settings } from './settings';
+
+/** Set by app/peer-address.ts on each request, over whatever was sent. */
+export const PEER_HEADER = 'x-peer-address';
+
+/**
+ * From which network address a request comes. Behind https stands a proxy of ours, which puts the caller's address last; without
+ * one a forwarded-for header is whatever the caller likes to say, and only the connection counts.
+ */
+export function addressOf(headers: Headers): string {
+  const forwarded = isHttps() ? headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() : undefined;
+  return forwarded || headers.get(PEER_HEADER) || 'unknown';
+}
+
+/** Where people reach the site: the public address when it is set, else as this request came. */
+export function siteAddress(headers: Headers): string {
+  return settings().publicAddress ?? `http://${headers.get('host') ?? `127.0.0.1:${settings().port}`}`;
+}
+
+/**
+ * Whether a request that changes something was sent by a page of this site. Browsers say so in Sec-Fetch-Site; over plain http to
+ * another machine they do not, but they send Origin with each POST. A request with neither is from no page, and is refused.
+ */
+export function isFromOwnPage(headers: Headers): boolean {
+  const site = headers.get('sec-fetch-site');
+  if (site !== null) return site === 'same-origin';
+  const origin = headers.get('origin');
+  if (origin === null || !URL.canParse(origin)) return false;
+  const { publicAddress } = settings();
+  return publicAddress === null ? new URL(origin).host === headers.get('host') : origin === publicAddress;
+}

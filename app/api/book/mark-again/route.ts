@@ -1,0 +1,40 @@
+import type { RuleSetId } from '../../../../lib/limits/limit';
+import { addMarking } from '../../../../lib/store/book-changes';
+import type { WallToGrade } from '../../../../lib/store/hand-in';
+import { handedInTo, handedWalls } from '../../../../lib/store/hand-in-record';
+import { guarded } from '../../../access';
+import { gradeWalls } from '../../../grade-walls';
+import { GradingError } from '../../../grading';
+import { parseFields } from '../../../refusal';
+import { byStaff, markAgainFields } from '../book-fields';
+import { refusingBookErrors } from '../refuse';
+
+/**
+ * Marks every hand-in of a set work again, after a key or a rule set has changed. Old results stay; a new one is put beside them only
+ * where something came out otherwise. Hand-ins whose walls this engine can no longer lay are counted and left as they are.
+ */
+export const POST = guarded('POST /api/book/mark-again', async ({ person, body, store, at }) => {
+  const { work, reason, rules } = parseFields(markAgainFields, body);
+  const counts = { changed: 0, same: 0, notLaid: 0 };
+  for (const attempt of await handedInTo(store.db, work)) {
+    const walls = await handedWalls(store.db, attempt);
+    const graded = markedAgain(walls, rules === 'own' ? null : rules);
+    if (graded === null) {
+      counts.notLaid += 1;
+      continue;
+    }
+    const change = addMarking(store, { attempt, graded, reason }, byStaff(person, at));
+    counts[(await refusingBookErrors(change)) ? 'changed' : 'same'] += 1;
+  }
+  return Response.json({ ok: true, ...counts });
+});
+
+/** Null also where a mark means nothing on the wall any more. */
+function markedAgain(walls: readonly WallToGrade[], rules: RuleSetId | null) {
+  try {
+    return gradeWalls(walls, rules);
+  } catch (error) {
+    if (error instanceof GradingError) return null;
+    throw error;
+  }
+}

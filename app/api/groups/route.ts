@@ -1,0 +1,17 @@
+import * as z from 'zod';
+import { createGroup } from '../../../lib/store/groups';
+import { guarded } from '../../access';
+import { makeJoinCode } from '../../codes';
+import { parseFields } from '../../refusal';
+
+const NAME = 'Write a name for the group.';
+const fields = z.strictObject({
+  name: z.string({ error: NAME }).trim().min(1, NAME).max(60, 'Write at most 60 letters.'),
+});
+
+/** Makes a group with a code to join by, and leads on to it. */
+export const POST = guarded('POST /api/groups', async ({ person, body, store, at }) => {
+  const { name } = parseFields(fields, body);
+  const group = await createGroup(store, { name, joinCode: makeJoinCode(), userId: person.userId }, at);
+  return Response.json({ ok: true, group, go: `/desk/groups/${group}` });
+});

@@ -1,0 +1,36 @@
+import { HandInError, type HandInRefusal, recordHandIn } from '../../../lib/store/hand-in';
+import { guarded } from '../../access';
+import { gradeWalls } from '../../grade-walls';
+import { GradingError } from '../../grading';
+import { Refusal } from '../../refusal';
+import { MOST_HAND_IN_BYTES, parseHandIn } from './hand-in-body';
+
+const STATUS: Readonly<Record<HandInRefusal, 404 | 409 | 422>> = {
+  'not found': 404,
+  'other walls': 409,
+  'key used': 422,
+  'already handed in': 409,
+};
+
+/** Takes a hand-in and answers when it is on disk: 201 the first time, 200 with the same receipt for the same key again. */
+export const POST = guarded(
+  'POST /api/hand-in',
+  async ({ person, body, store, at }) => {
+    const { attempt, key, walls } = parseHandIn(body);
+    try {
+      const handIn = { attempt, key, walls, at, learner: person.learnerId, grade: gradeWalls };
+      const receipt = await recordHandIn(store, handIn);
+      return Response.json({ ok: true, ...receipt }, { status: receipt.replay ? 200 : 201 });
+    } catch (error) {
+      if (error instanceof HandInError) return refused(error);
+      if (error instanceof GradingError) throw new Refusal(422, error.message);
+      throw error;
+    }
+  },
+  { mostBytes: MOST_HAND_IN_BYTES },
+);
+
+/** With the receipt of the hand-in that counts, where one was taken before. */
+function refused({ refusal, message, earlier }: HandInError): Response {
+  return Response.json({ problem: message, ...(earlier ?? {}) }, { status: STATUS[refusal] });
+}

@@ -1,0 +1,30 @@
+import * as z from 'zod';
+import { guarded } from '../../../access';
+import { tidyCode } from '../../../codes';
+import { enterGroup } from '../../../enter-group';
+import { personName } from '../../../password-rules';
+import { parseFields, wrongField } from '../../../refusal';
+import { answerWith, startLearner } from '../../../sessions';
+
+const PIN_WORDS = 'A PIN has 4 to 6 digits.';
+
+const pin = z.string({ error: 'Type your PIN.' }).regex(/^\d{4,6}$/, PIN_WORDS);
+
+const fields = z.strictObject({
+  code: z.string({ error: 'Type the code of your group.' }).max(100).transform(tidyCode),
+  /** A name of the roster by its id, or one typed. */
+  who: z.union([z.strictObject({ id: z.string() }), z.strictObject({ name: personName })]),
+  pin,
+  /** The PIN once more, when it is the first. */
+  again: z.string().optional(),
+});
+
+/** Signs a learner in: with the PIN they have, or with the first one they choose. */
+export const POST = guarded('POST /api/join/enter', async ({ request: { headers }, body, store, at }) => {
+  const asked = parseFields(fields, body);
+  if (asked.again !== undefined && asked.again !== asked.pin) {
+    throw wrongField('again', 'The two PINs are not the same. Type them again.');
+  }
+  const learnerId = await enterGroup({ ...asked, store, headers, at });
+  return answerWith({ ok: true, go: '/my-work' }, await startLearner(headers, learnerId, at));
+});

@@ -1,0 +1,24 @@
+import { appendAudit } from '../../../../lib/store/audit';
+import { guarded } from '../../../access';
+import { shutOut } from '../../../password-links';
+import { Refusal } from '../../../refusal';
+import { staffMember } from '../staff-member';
+
+/** Somebody who has left signs in no more. Their name stays at what they did; a new link lets them in again. */
+export const POST = guarded('POST /api/people/close-account', async ({ person, body, store, at }) => {
+  const { userId } = await staffMember(store, body);
+  if (userId === person.userId) {
+    throw new Refusal(409, 'This is your own account. The owner cannot be shut out.');
+  }
+  await shutOut(userId);
+  await store.db.transaction().execute((trx) =>
+    appendAudit(trx, {
+      at,
+      actor: `user ${person.userId}`,
+      action: 'shut out',
+      subject: `user ${userId}`,
+      detail: {},
+    }),
+  );
+  return Response.json({ ok: true });
+});

@@ -1,0 +1,39 @@
+import * as z from 'zod';
+import { appendAudit } from '../../../../lib/store/audit';
+import { forgetTries } from '../../../../lib/store/throttle';
+import { guarded } from '../../../access';
+import { hashOf } from '../../../codes';
+import { usePasswordLink } from '../../../password-links';
+import { newPassword } from '../../../password-rules';
+import { parseFields, Refusal } from '../../../refusal';
+import { answerWith, startDeskSession } from '../../../sessions';
+
+const fields = z.strictObject({ token: z.string().max(100), password: newPassword });
+
+/** Sets the password of whoever the link is for, ends their other sign-ins, and signs them in here. */
+export const POST = guarded(
+  'POST /api/people/new-password',
+  async ({ request: { headers }, body, store, at }) => {
+    const { token, password } = parseFields(fields, body);
+    const holder = await usePasswordLink(token, password);
+    if (!holder) {
+      throw new Refusal(
+        410,
+        'This link was used, or it is too old. Ask the owner of this site for a new one.',
+      );
+    }
+    // Whoever was shut out by wrong tries gets in by the link.
+    await forgetTries(store.db, ['account'], hashOf(holder.email));
+    await store.db.transaction().execute((trx) =>
+      appendAudit(trx, {
+        at,
+        actor: `user ${holder.userId}`,
+        action: 'chose a password',
+        subject: `user ${holder.userId}`,
+        detail: {},
+      }),
+    );
+    const cookies = await startDeskSession(headers, { email: holder.email, password });
+    return answerWith({ ok: true, go: '/desk' }, cookies ?? []);
+  },
+);

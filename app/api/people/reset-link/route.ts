@@ -1,0 +1,22 @@
+import { appendAudit } from '../../../../lib/store/audit';
+import { guarded } from '../../../access';
+import { makePasswordLink } from '../../../password-links';
+import { staffMember } from '../staff-member';
+
+/** A link with which somebody chooses a new password. What they have works until they do. */
+export const POST = guarded(
+  'POST /api/people/reset-link',
+  async ({ request: { headers }, person, body, store, at }) => {
+    const { userId, name } = await staffMember(store, body);
+    await store.db.transaction().execute((trx) =>
+      appendAudit(trx, {
+        at,
+        actor: `user ${person.userId}`,
+        action: 'made a reset link',
+        subject: `user ${userId}`,
+        detail: {},
+      }),
+    );
+    return Response.json({ ok: true, name, ...(await makePasswordLink(headers, userId, 'reset')) });
+  },
+);

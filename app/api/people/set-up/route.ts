@@ -1,0 +1,36 @@
+import * as z from 'zod';
+import { hasOwner } from '../../../../lib/store/staff';
+import { guarded } from '../../../access';
+import { tidyCode } from '../../../codes';
+import { makeStaff } from '../../../new-staff';
+import { setPassword } from '../../../password-links';
+import { emailAddress, newPassword, personName } from '../../../password-rules';
+import { parseFields, Refusal, wrongField } from '../../../refusal';
+import { answerWith, startDeskSession } from '../../../sessions';
+import { useStartCode } from '../../../start-code';
+import { oneTry } from '../../../tries';
+
+const fields = z.strictObject({
+  code: z.string({ error: 'Type the code.' }).max(100, 'The code is shorter.').transform(tidyCode),
+  name: personName,
+  email: emailAddress,
+  password: newPassword,
+});
+
+/** Makes the owner's account, for whoever read the start code. */
+export const POST = guarded('POST /api/people/set-up', async ({ request: { headers }, body, store, at }) => {
+  // All fields first: a code is used up only by a form that is complete.
+  const { code, name, email, password } = parseFields(fields, body);
+  if (await hasOwner(store.db)) throw new Refusal(409, 'This site has its owner already. Sign in instead.');
+  const right = await oneTry(
+    { store, headers, kinds: ['startCode'], of: 'site', at },
+    async () => (await useStartCode(code)) || undefined,
+  );
+  if (!right) {
+    throw wrongField('code', 'This code is not right, or it is too old. Start the site again for a new one.');
+  }
+  const userId = await makeStaff({ name, email, role: 'owner', at });
+  await setPassword(userId, password);
+  const cookies = await startDeskSession(headers, { email, password });
+  return answerWith({ ok: true, go: '/desk' }, cookies ?? []);
+});

@@ -1,0 +1,36 @@
+import * as z from 'zod';
+import { guarded } from '../../../access';
+import { MOST_PASSWORD_SIGNS } from '../../../accounts';
+import { hashOf } from '../../../codes';
+import { emailAddress } from '../../../password-rules';
+import { parseFields, Refusal } from '../../../refusal';
+import { answerWith, startDeskSession } from '../../../sessions';
+import { oneTry } from '../../../tries';
+
+const fields = z.strictObject({
+  email: emailAddress,
+  password: z
+    .string({ error: 'Type your password.' })
+    .min(1, 'Type your password.')
+    .max(MOST_PASSWORD_SIGNS, `A password has at most ${MOST_PASSWORD_SIGNS} signs.`),
+  // Where they wanted to go. A page of the desk only: nobody is sent to another site from here.
+  onward: z.string().optional(),
+});
+
+export const POST = guarded('POST /api/people/sign-in', async ({ request: { headers }, body, store, at }) => {
+  const { email, password, onward } = parseFields(fields, body);
+  const of = hashOf(email.toLowerCase());
+  const cookies = await oneTry({ store, headers, kinds: ['account'], of, at }, () =>
+    startDeskSession(headers, { email, password }),
+  );
+  if (!cookies) {
+    throw new Refusal(
+      401,
+      'E-mail and password do not fit together. Try again, or ask the owner of this site for a new link.',
+    );
+  }
+  return answerWith(
+    { ok: true, go: onward && /^\/desk(\/[\w/-]*)?$/.test(onward) ? onward : '/desk' },
+    cookies,
+  );
+});

@@ -1,0 +1,31 @@
+import * as z from 'zod';
+import { layWall } from '../../../../../lib/generate/generate';
+import { workOf } from '../../../../../lib/store/set-work';
+import { printSvg } from '../../../../../lib/views/print-svg';
+import { ViewError } from '../../../../../lib/views/view';
+import { guarded } from '../../../../access';
+import { parseFields, Refusal } from '../../../../refusal';
+import { briefsFor } from '../../../../set-work/lay-forms';
+
+const fields = z.object({
+  place: z.coerce.number().int().min(1),
+  view: z.string().max(60).default('front'),
+  /** Whose form; of everyone when it is left out. */
+  learner: z.string().max(60).optional(),
+});
+
+/** One drawing of one wall of a set work, for preview and print. Without marks and key. */
+export const GET = guarded('GET /api/work/[work]/picture', async ({ request, params, store }) => {
+  const asked = parseFields(fields, Object.fromEntries(new URL(request.url).searchParams));
+  const work = await workOf(store, params.work ?? '');
+  const brief = briefsFor(work, asked.learner ?? null, 1)[asked.place - 1];
+  if (!brief) throw new Refusal(404, 'This work has no such wall.');
+  try {
+    return new Response(printSvg(layWall(brief), asked.view), {
+      headers: { 'content-type': 'image/svg+xml; charset=utf-8', 'cache-control': 'private, max-age=3600' },
+    });
+  } catch (error) {
+    if (!(error instanceof ViewError)) throw error;
+    throw new Refusal(404, error.message);
+  }
+});

@@ -1,0 +1,136 @@
+import { useId } from 'react';
+import { formatMeasure, isFine } from '../../components/result/format-measure';
+import type { FalseRow, FindingRow } from '../../components/result/result-rows';
+import { OutcomeSign } from '../../components/result/signs';
+import { WallMarks } from '../../components/wall/wall-overlays';
+import { WallPicture } from '../../components/wall/wall-picture';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { frontPicture } from '../../lib/views/front';
+import { svgBox } from '../../lib/views/svg-nodes';
+import type { Wall } from '../../lib/wall/model';
+import { partsOf } from '../../lib/wall/parts';
+import type { Result } from '../grading';
+import { drawnResult } from '../walls/drawn-marks';
+import { rowsOf } from '../walls/result-rows';
+import { percentText } from './book-numbers';
+import { CouldFall } from './could-fall';
+import styles from './mark-book.module.css';
+import plots from './plots/plots.module.css';
+import { Head, SheetTable } from './sheet-table';
+
+/** Width the numbers are sized for, px. */
+const WIDTH = 560;
+
+/** One learner's hand-in on one wall held up to daylight: every fault and every mark, what was measured and against which limit. */
+export function LearnerWall({
+  name,
+  wall,
+  rules,
+  result,
+}: {
+  readonly name: string;
+  readonly wall: Wall;
+  readonly rules: RuleSetId;
+  readonly result: Result;
+}) {
+  const prefix = `${useId()}-`;
+  const parts = partsOf(wall);
+  const rows = rowsOf(result, wall, rules, parts);
+  const drawing = frontPicture(wall);
+  const [x, y, width, height] = svgBox(drawing.box);
+  return (
+    <>
+      <h2>
+        {name}: {percentText(rows.score)} %
+      </h2>
+      {rows.capped && <p>{rows.capped}</p>}
+      <svg
+        className={plots.wall}
+        viewBox={`${x} ${y} ${width} ${height}`}
+        role="img"
+        aria-label={`The wall with the marks of ${name}. The table below says the same.`}
+      >
+        <WallPicture wall={wall} drawing={drawing} prefix={prefix} />
+        <WallMarks
+          drawing={drawing}
+          marks={drawnResult(rows, parts)}
+          mmPerPx={width / WIDTH}
+          prefix={prefix}
+        />
+      </svg>
+      {rows.findings.length + rows.falseMarks.length === 0 ? (
+        <p>A sound wall, and nothing was marked on it.</p>
+      ) : (
+        <SheetTable
+          caption="Faults there, then false marks"
+          head={
+            <>
+              <Head>Ring</Head>
+              <Head>Fault</Head>
+              <Head>Where</Head>
+              <Head>Measured</Head>
+            </>
+          }
+        >
+          <tbody>
+            {rows.findings.map((row) => (
+              <FoundRow key={row.number} row={row} />
+            ))}
+            {rows.falseMarks.map((row) => (
+              <FalseMarkRow key={row.number} row={row} />
+            ))}
+          </tbody>
+        </SheetTable>
+      )}
+      <CouldFall findings={rows.findings.map(({ finding }) => finding)} />
+    </>
+  );
+}
+
+function FoundRow({
+  row: { number, outcome, texts, place, namedAs, finding, rulesTitle },
+}: {
+  readonly row: FindingRow;
+}) {
+  const words = (value: number) =>
+    formatMeasure(value, finding.unit, 'mm', isFine(finding.limit, finding.unit));
+  return (
+    <tr>
+      <th scope="row">
+        {number} <OutcomeSign outcome={outcome} />
+      </th>
+      <td>
+        {texts.name}
+        {namedAs && <span className={styles.note}>called “{namedAs}”</span>}
+      </td>
+      <td>{place}</td>
+      <td className={styles.long}>
+        {words(finding.measured)}, limit {words(finding.limit)}
+        <span className={styles.note}>
+          {rulesTitle}, {finding.source.title}, {finding.source.clause}
+        </span>
+      </td>
+    </tr>
+  );
+}
+
+function FalseMarkRow({ row: { number, faultName, place, within, lookAlike } }: { readonly row: FalseRow }) {
+  return (
+    <tr>
+      <th scope="row">
+        {number} <OutcomeSign outcome="false" />
+      </th>
+      <td className={lookAlike ? styles.long : undefined}>
+        {faultName}
+        {lookAlike && <span className={styles.note}>{lookAlike}</span>}
+      </td>
+      <td>{place}</td>
+      <td className={styles.long}>
+        {within && within.unit !== 'there or not'
+          ? `${formatMeasure(within.value, within.unit, 'mm', isFine(within.limit, within.unit))}, limit ${within.end} ${formatMeasure(within.limit, within.unit, 'mm', isFine(within.limit, within.unit))}: within it`
+          : 'nothing of this kind is out of its limit here'}
+        {within && <span className={styles.note}>{within.source}</span>}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,82 @@
+import { type GroupMark, type Heat, heatOf } from '../../lib/classes/statistics/heat-map';
+import { BriefError } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import { parseCode } from '../../lib/generate/wall-code';
+import type { Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { canMean } from '../../lib/marking/place';
+import type { PlacedHandIn } from '../../lib/store/hand-in-record';
+import type { Wall } from '../../lib/wall/model';
+import { partsOf } from '../../lib/wall/parts';
+import { GradingError, placeMarks, SLACK } from '../grading';
+import { partName } from '../walls/part-names';
+
+/** One wall of a set work and what the group made of it. */
+export interface OpenPlace {
+  readonly code: string;
+  readonly wall: Wall;
+  readonly rules: RuleSetId;
+  readonly findings: readonly Finding[];
+  readonly handIns: readonly PlacedHandIn[];
+  readonly heat: readonly Heat[];
+  /** The faults that a mark on this part is taken to mean. */
+  readonly thereAt: (part: string) => readonly Finding[];
+  readonly nameOf: (part: string) => string;
+}
+
+/** The codes handed in for a place, the one with most learners first: more than one where each has a wall of their own, or tried again. */
+export function codesOf(handIns: readonly PlacedHandIn[]): readonly string[] {
+  const counts = new Map<string, number>();
+  for (const { code } of handIns) counts.set(code, (counts.get(code) ?? 0) + 1);
+  return [...counts].sort(([, a], [, b]) => b - a).map(([code]) => code);
+}
+
+/** Lays the wall of a code and counts where those who had it marked it; null when this engine lays other walls. */
+export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
+  try {
+    return laidPlace(code, all);
+  } catch (error) {
+    // Marks that mean nothing on it: it came out otherwise under the same code.
+    if (error instanceof GradingError) return null;
+    throw error;
+  }
+}
+
+function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
+  const brief = briefOf(code);
+  if (brief === null) return null;
+  const wall = layWall(brief);
+  const parts = partsOf(wall);
+  const handIns = all.filter((handIn) => handIn.code === code);
+  const placed = handIns.flatMap(({ learner, marks: own }) =>
+    placeMarks(wall, own).map((mark) => ({ learner, mark })),
+  );
+  const marks = placed.map(({ learner, mark: { part, fault } }): GroupMark => ({ learner, part, fault }));
+  const findings = inspect(wall, brief.rules);
+  return {
+    code,
+    wall,
+    rules: brief.rules,
+    findings,
+    thereAt: (id) => {
+      const at = placed.find(({ mark }) => mark.part === id);
+      return at ? findings.filter((finding) => canMean(at.mark, finding, SLACK)) : [];
+    },
+    handIns,
+    heat: heatOf(marks, new Set(handIns.map(({ learner }) => learner)).size),
+    nameOf: (id) => {
+      const part = parts.get(id);
+      return part ? partName(part, wall) : id;
+    },
+  };
+}
+
+function briefOf(code: string) {
+  try {
+    return parseCode(code);
+  } catch (error) {
+    if (error instanceof BriefError) return null;
+    throw error;
+  }
+}

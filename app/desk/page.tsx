@@ -1,0 +1,91 @@
+import type { Metadata } from 'next';
+import { TextField } from '../../components/desk/fields';
+import { PostForm } from '../../components/desk/post-form';
+import { When } from '../../components/time/when';
+import { groupsFor } from '../../lib/store/groups';
+import { worksOf } from '../../lib/store/set-work';
+import { requirePage } from '../access';
+import styles from './desk.module.css';
+import { dueNext, type GroupAtDesk, nextSteps } from './next-steps';
+
+export const metadata: Metadata = { title: 'Desk' };
+
+export default async function DeskPage() {
+  const { person, store } = await requirePage('/desk');
+  const rows = await groupsFor(store, person.kind === 'owner' ? null : person.userId);
+  const groups: readonly GroupAtDesk[] = await Promise.all(
+    rows.map(async (group) => ({ group, works: await worksOf(store, group.id) })),
+  );
+  const at = Date.now();
+  const steps = groups.flatMap((each) =>
+    nextSteps(each, at).map((step) => ({ ...step, group: each.group.name })),
+  );
+  const due = dueNext(groups, at);
+  return (
+    <div className={styles.page}>
+      {person.kind === 'owner' && (
+        <p>
+          <a className={styles.link} href="/desk/people">
+            People: invite instructors, new password links
+          </a>
+        </p>
+      )}
+      <h1>Desk</h1>
+      {steps.length > 0 && (
+        <section aria-labelledby="next">
+          <h2 id="next">What to do next</h2>
+          <ul className={styles.steps}>
+            {steps.map(({ words, href, group }) => (
+              <li key={`${group} ${words}`}>
+                <a className={styles.link} href={href}>
+                  {group}: {words}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {due.length > 0 && (
+        <section aria-labelledby="due">
+          <h2 id="due">Due</h2>
+          <ul>
+            {due.map(({ id, title, dueAt, groupName, handedIn, of }) => (
+              <li key={id}>
+                <a className={styles.link} href={`/desk/work/${id}`}>
+                  {title}
+                </a>{' '}
+                · {groupName} · {dueAt !== null && <When at={dueAt} />} · {handedIn} of {of} handed in
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <h2>Groups</h2>
+      <ul className={styles.cards}>
+        {groups.map(({ group, works }) => (
+          <li key={group.id}>
+            <h3>
+              <a className={styles.link} href={`/desk/groups/${group.id}`}>
+                {group.name}
+              </a>
+            </h3>
+            <p className={styles.soft}>
+              {group.learners === 1 ? '1 learner' : `${group.learners} learners`} ·{' '}
+              {works.length === 1 ? '1 set work' : `${works.length} set works`}
+              {group.closedAt !== null && ' · closed'}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <h2>A new group</h2>
+      <PostForm action="/api/groups" then="reload" send="Make the group" name="A new group">
+        <TextField
+          name="name"
+          label="Name of the group"
+          help="For instance: Tuesday, first year."
+          most={60}
+        />
+      </PostForm>
+    </div>
+  );
+}

@@ -1,0 +1,90 @@
+import type { Metadata } from 'next';
+import { TextField } from '../../../components/desk/fields';
+import { MakeLink } from '../../../components/desk/make-link';
+import { PostForm } from '../../../components/desk/post-form';
+import { type StaffRow, staffList } from '../../../lib/store/staff';
+import { requirePage } from '../../access';
+import styles from './people.module.css';
+
+export const metadata: Metadata = { title: 'People' };
+
+export default async function PeoplePage() {
+  const { store } = await requirePage('/desk/people');
+  const people = await staffList(store.db);
+  return (
+    <div className={styles.page}>
+      <h1>People</h1>
+      <section>
+        <h2>Invite an instructor</h2>
+        <p className={styles.text}>
+          You get a link to hand over. With it they choose their own password. No mail is sent from here.
+        </p>
+        <MakeLink action="/api/people/invite" send="Make the link" name="Invite an instructor">
+          <TextField name="name" label="Their name" most={60} />
+          <TextField name="email" label="Their e-mail" help="They sign in with it." kind="email" />
+        </MakeLink>
+      </section>
+      <h2>Instructors</h2>
+      <p className={styles.text}>
+        Has somebody left? Shut them out: password, links and sign-ins end at once. What they set stays, and
+        so does their name at it. A new password link lets them in again.
+      </p>
+      <ul className={styles.people}>
+        {people.map((member) => (
+          <li key={member.userId}>
+            <Member {...member} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function Member({ userId, name, email, role, hasPassword, sessions, groups }: StaffRow) {
+  return (
+    <>
+      <h3>{name}</h3>
+      <p>
+        {role === 'owner' ? 'Owner' : 'Instructor'}, {email}
+        <br />
+        {groups.length === 0 ? 'No group yet' : `Groups: ${groups.join(', ')}`}
+        <br />
+        {hasPassword ? signedInWords(sessions) : 'Cannot sign in: has no password'}
+      </p>
+      <div className={styles.actions}>
+        <MakeLink
+          action="/api/people/reset-link"
+          send="New password link"
+          name={`New password link for ${name}`}
+          also={{ user: userId }}
+          plain
+        />
+        {sessions > 0 && (
+          <PostForm
+            action="/api/people/end-sessions"
+            then="reload"
+            send="Sign out everywhere"
+            name={`Sign ${name} out everywhere`}
+            also={{ user: userId }}
+            plain
+          />
+        )}
+        {hasPassword && role !== 'owner' && (
+          <PostForm
+            action="/api/people/close-account"
+            then="reload"
+            send="Shut out"
+            name={`Shut ${name} out`}
+            also={{ user: userId }}
+            plain
+          />
+        )}
+      </div>
+    </>
+  );
+}
+
+function signedInWords(sessions: number): string {
+  if (sessions === 0) return 'Signed in nowhere';
+  return sessions === 1 ? 'Signed in on 1 device' : `Signed in on ${sessions} devices`;
+}

@@ -1,0 +1,99 @@
+import type { Metadata } from 'next';
+import { isShown } from '../../../../../lib/classes/release';
+import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
+import { RULE_SETS } from '../../../../../lib/limits/limit';
+import { ruleSetTitle } from '../../../../../lib/limits/limits';
+import { attemptAnswers } from '../../../../../lib/store/book-answers';
+import { learnerNames, workHead } from '../../../../../lib/store/book-heads';
+import { workOf } from '../../../../../lib/store/set-work';
+import { requirePage } from '../../../../access';
+import { bySlot } from '../../../../set-work/by-slot';
+import { faultName } from '../../../../walls/fault-choices';
+import { times } from '../../../book-numbers';
+import { FaultTable } from '../../../fault-table';
+import styles from '../../../mark-book.module.css';
+import { ItemTable } from './item-table';
+import { LearnerWalls, WallTable } from './wall-tables';
+import { MarkAgainForm, ReleaseForm } from './work-forms';
+
+export const metadata: Metadata = { title: 'Mark book of a set work' };
+
+const MOST_SWAPS = 3;
+/** Of more hand-ins than this only the last are read. */
+const LATEST = 1000;
+
+export default async function WorkBookPage({
+  params,
+}: {
+  readonly params: Promise<{ readonly work: string }>;
+}) {
+  const { params: named, store } = await requirePage('/desk/work/[work]/book', params);
+  const { work = '' } = named;
+  const { db } = store;
+  const [head, attempts, names] = await Promise.all([
+    workHead(db, work),
+    attemptAnswers(db, { work, latest: LATEST }),
+    learnerNames(db, { work }),
+  ]);
+  // Statistics want walls met for the first time, alike for all: the first try of each.
+  const firsts = attempts.filter(({ number }) => number === 1);
+  const answers = firsts.flatMap(({ walls }) => walls);
+  const swaps = swapsOf(confusionOf(answers), MOST_SWAPS);
+  return (
+    <div className={styles.wide}>
+      <p className={styles.back}>
+        <a href={`/desk/groups/${head.group}/book`}>Mark book of {head.groupName}</a>
+      </p>
+      <h1>{head.title}: marks</h1>
+      <p>
+        {times(firsts.length, 'learner')} handed in
+        {attempts.length === LATEST && ` (of the last ${LATEST} hand-ins)`}. {head.walls} walls,{' '}
+        {head.sameForAll ? 'the same for all' : 'a set of their own for each learner'}.
+      </p>
+      <ReleaseForm work={work} shown={isShown(head, Date.now())} whenDue={head.release === 'when due'} />
+      {answers.length === 0 ? (
+        <p>Nothing is marked yet. Come back when the first hand-in is here.</p>
+      ) : (
+        <>
+          <h2>Wall by wall</h2>
+          <WallTable work={work} answers={answers} sameForAll={head.sameForAll} />
+          <h2>Learner by learner</h2>
+          <LearnerWalls
+            work={work}
+            answers={answers}
+            names={names}
+            tries={new Map(firsts.map(({ learner, attempt }) => [learner, attempt]))}
+            walls={head.walls}
+          />
+          <h2>Fault by fault</h2>
+          <FaultTable answers={answers} caption="Faults of this work. In brackets: 95 % limits" />
+          <h3>Taken for something else</h3>
+          {swaps.length === 0 ? (
+            <p>No fault was called by another name.</p>
+          ) : (
+            <ul>
+              {swaps.map((swap) => (
+                <li key={`${swap.fault}${swap.saidToBe}`}>{swapWords(swap, faultName)}</li>
+              ))}
+            </ul>
+          )}
+          <h2>How good is this set as a test?</h2>
+          {!head.sameForAll && (
+            <p className={styles.text}>
+              Each learner has the walls in an order of their own. Here “wall 3” means all walls drawn to the
+              third plan, wherever they stood.
+            </p>
+          )}
+          <ItemTable
+            answers={head.sameForAll ? answers : bySlot(await workOf(store, work), answers)}
+            sameForAll={head.sameForAll}
+          />
+        </>
+      )}
+      <MarkAgainForm
+        work={work}
+        ruleSets={RULE_SETS.map((rules) => ({ value: rules, label: ruleSetTitle(rules) }))}
+      />
+    </div>
+  );
+}

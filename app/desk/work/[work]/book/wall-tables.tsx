@@ -1,0 +1,139 @@
+import { scoreError } from '../../../../../lib/classes/statistics/score-error';
+import type { WallAnswer } from '../../../../../lib/classes/statistics/wall-answer';
+import { faultName } from '../../../../walls/fault-choices';
+import { errorText, percentText } from '../../../book-numbers';
+import styles from '../../../mark-book.module.css';
+import { Head, SheetTable } from '../../../sheet-table';
+
+/** Each wall of the work: what is there, how it was scored and what the group called it. */
+export function WallTable({
+  work,
+  answers,
+  sameForAll,
+}: {
+  readonly work: string;
+  readonly answers: readonly WallAnswer[];
+  readonly sameForAll: boolean;
+}) {
+  const places = [...new Set(answers.map(({ place }) => place))].sort((a, b) => a - b);
+  return (
+    <SheetTable
+      caption={
+        sameForAll ? 'Walls of this work' : 'Walls of this work: each learner has their own at every place'
+      }
+      head={
+        <>
+          <Head>Wall</Head>
+          <Head>What is there</Head>
+          <Head number>Mean score, %</Head>
+          <Head number>Called faulty</Head>
+          <Head number>Faults found</Head>
+          <Head number>False marks</Head>
+        </>
+      }
+    >
+      <tbody>
+        {places.map((place) => {
+          const own = answers.filter((answer) => answer.place === place);
+          const faults = own.flatMap((answer) => answer.faults);
+          return (
+            <tr key={place}>
+              <th scope="row">
+                <a href={`/desk/work/${work}/walls/${place}`}>Wall {place}</a>
+              </th>
+              <td>{sameForAll ? thereWords(own[0]) : 'differs'}</td>
+              <td className={styles.number}>{percentText(meanOf(own))}</td>
+              <td className={styles.number}>
+                {own.filter(({ saysSound }) => !saysSound).length} of {own.length}
+              </td>
+              <td className={styles.number}>
+                {faults.length === 0
+                  ? '–'
+                  : `${faults.filter(({ found }) => found).length} of ${faults.length}`}
+              </td>
+              <td className={styles.number}>
+                {own.reduce((sum, { falseMarks }) => sum + falseMarks.length, 0)}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </SheetTable>
+  );
+}
+
+/** Each learner's score on each wall. */
+export function LearnerWalls({
+  work,
+  answers,
+  names,
+  tries,
+  walls,
+}: {
+  readonly work: string;
+  readonly answers: readonly WallAnswer[];
+  readonly names: ReadonlyMap<string, string>;
+  /** The attempt of each learner. */
+  readonly tries: ReadonlyMap<string, string>;
+  readonly walls: number;
+}) {
+  const learners = [...new Set(answers.map(({ learner }) => learner))]
+    .map((id) => ({ id, name: names.get(id) ?? '', own: answers.filter(({ learner }) => learner === id) }))
+    .sort((a, b) => a.name.localeCompare(b.name, 'en'));
+  const places = Array.from({ length: walls }, (_, index) => index + 1);
+  return (
+    <SheetTable
+      caption="Score on each wall, in percent (first try)"
+      head={
+        <>
+          <Head>Learner</Head>
+          <Head number>All</Head>
+          {places.map((place) => (
+            <Head key={place} number>
+              <span className="visually-hidden">Wall </span>
+              {place}
+            </Head>
+          ))}
+        </>
+      }
+    >
+      <tbody>
+        {learners.map(({ id, name, own }) => (
+          <tr key={id}>
+            <th scope="row">
+              <a href={`/desk/learners/${id}`}>{name}</a>
+            </th>
+            <td className={styles.number}>
+              <strong>{percentText(meanOf(own))}</strong>
+              <span className={styles.error}>{errorText(scoreError(meanOf(own), own.length))}</span>
+            </td>
+            {places.map((place) => {
+              const answer = own.find((each) => each.place === place);
+              return (
+                <td key={place} className={styles.number}>
+                  {answer ? (
+                    <a href={`/desk/work/${work}/walls/${place}?attempt=${tries.get(id)}`}>
+                      <span className="visually-hidden">Wall {place}: </span>
+                      {percentText(answer.score)}
+                    </a>
+                  ) : (
+                    '–'
+                  )}
+                </td>
+              );
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </SheetTable>
+  );
+}
+
+function thereWords(answer: WallAnswer | undefined): string {
+  const faults = answer?.faults ?? [];
+  return faults.length === 0 ? 'Sound' : faults.map(({ fault }) => faultName(fault)).join(', ');
+}
+
+function meanOf(answers: readonly WallAnswer[]): number {
+  return answers.reduce((sum, { score }) => sum + score, 0) / answers.length;
+}

@@ -1,0 +1,186 @@
+import type { Metadata } from 'next';
+import { PostForm } from '../../../../components/desk/post-form';
+import { When } from '../../../../components/time/when';
+import { ruleSetTitle } from '../../../../lib/limits/limits';
+import { groupOf, type RosterLearner, rosterWithPins } from '../../../../lib/store/groups';
+import { type WorkRow, workOf } from '../../../../lib/store/set-work';
+import { requirePage } from '../../../access';
+import { readLessons } from '../../../lessons/read-lessons';
+import { GoWithIt } from '../../../my-work/go-with-it';
+import { briefsFor, matchFor } from '../../../set-work/lay-forms';
+import { MatchTable } from '../../../set-work/match-table';
+import { previewOf } from '../../../set-work/preview';
+import { WorkForm } from '../../../set-work/work-form';
+import styles from '../../desk.module.css';
+import { FormChoice, PreviewWalls } from './preview-walls';
+import { TryRoom } from './try-room';
+
+export const metadata: Metadata = { title: 'Set work' };
+
+/** Forms counted at once; the others when they are asked for: each takes a moment. */
+const FEW = 4;
+/** Where nobody is on the roster yet. */
+const SAMPLES = ['1', '2', '3'].map((n) => ({ id: `sample ${n}`, name: `Sample ${n}` }));
+
+interface Props {
+  readonly params: Promise<{ readonly work: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;
+}
+
+export default async function WorkAtDeskPage({ params, searchParams }: Props) {
+  const {
+    params: { work: id = '' },
+    store,
+  } = await requirePage('/desk/work/[work]', params);
+  const asked = await searchParams;
+  const work = await workOf(store, id);
+  const [group, roster, lessons] = await Promise.all([
+    groupOf(store, work.groupId),
+    rosterWithPins(store, work.groupId),
+    readLessons(),
+  ]);
+  const learners: readonly Pick<RosterLearner, 'id' | 'name'>[] = roster.length > 0 ? roster : SAMPLES;
+  const learner = work.spec.sameForAll
+    ? null
+    : (learners.find((each) => each.id === asked.learner) ?? learners[0] ?? null);
+  const walls = previewOf(briefsFor(work, learner?.id ?? null, 1));
+  const tried = walls.find(({ place }) => String(place) === asked.wall);
+  if (tried) {
+    return (
+      <>
+        <p className={styles.links}>
+          <a className={styles.link} href={`/desk/work/${id}${learner ? `?learner=${learner.id}` : ''}`}>
+            Back to {work.title}
+          </a>
+        </p>
+        <h1>As a learner sees it</h1>
+        <TryRoom
+          code={tried.code}
+          label={`Wall ${tried.place} of ${walls.length}: ${tried.kind}`}
+          openingsUp={work.spec.openingsUp}
+        />
+      </>
+    );
+  }
+  const counted = asked.match === 'all' ? learners : learners.slice(0, FEW);
+  return (
+    <div className={styles.page}>
+      <p className={styles.links}>
+        <a className={styles.link} href={`/desk/groups/${work.groupId}`}>
+          {group.name}
+        </a>
+        <a className={styles.link} href={`/desk/work/${id}/print${learner ? `?learner=${learner.id}` : ''}`}>
+          Print
+        </a>
+        {work.state !== 'draft' && (
+          <a className={styles.link} href={`/desk/work/${id}/book`}>
+            Marks
+          </a>
+        )}
+      </p>
+      <h1>{work.title}</h1>
+      <Facts work={work} />
+      <Steps work={work} />
+      <GoWithIt spec={work.spec} lessons={lessons} />
+      <h2>What learners see</h2>
+      {learner && <FormChoice work={id} learners={learners} chosen={learner.id} />}
+      <PreviewWalls work={id} walls={walls} learner={learner?.id ?? null} />
+      <h2>Is it fair?</h2>
+      {work.spec.sameForAll ? (
+        <p>Everyone gets the same walls.</p>
+      ) : (
+        <>
+          <MatchTable match={await matchFor(work, counted)} />
+          {counted.length < learners.length && (
+            <p>
+              <a className={styles.link} href={`/desk/work/${id}?match=all`}>
+                Count the forms of all {learners.length}
+              </a>
+            </p>
+          )}
+        </>
+      )}
+      {work.state === 'draft' && (
+        <>
+          <h2>Change the draft</h2>
+          <WorkForm
+            action="/api/work/edit"
+            send="Keep the changes"
+            also={{ work: id }}
+            start={{ ...work, days: null, graceMinutes: Math.round(work.graceMs / 60_000) }}
+            lessons={lessons.map(({ slug, meta }) => ({ slug, title: meta.title }))}
+          />
+        </>
+      )}
+    </div>
+  );
+}
+
+const STATE_WORDS = {
+  draft: 'Draft. Learners see nothing of it yet.',
+  set: 'Set. Learners see it.',
+  closed: 'Closed. Nothing new is begun.',
+} as const;
+
+function Facts({ work }: { readonly work: WorkRow }) {
+  const { spec, opensAt, dueAt, graceMs } = work;
+  return (
+    <>
+      <p>
+        <strong>{STATE_WORDS[work.state]}</strong>
+      </p>
+      <p>
+        {spec.walls === 1 ? '1 wall' : `${spec.walls} walls`},{' '}
+        {spec.sameForAll ? 'the same for all' : 'others for each learner'} · difficulty {spec.difficulty} of 5
+        · judged by {ruleSetTitle(spec.rules)} ·{' '}
+        {spec.attempts === 1 ? '1 attempt' : `${spec.attempts} attempts`} ·{' '}
+        {spec.minutes === null ? 'no time limit' : `${spec.minutes} minutes`}
+      </p>
+      <p>
+        {opensAt !== null && (
+          <>
+            Opens <When at={opensAt} />.{' '}
+          </>
+        )}
+        {dueAt !== null ? (
+          <>
+            Due <When at={dueAt} />, with {Math.round(graceMs / 60_000)} minutes’ grace.
+          </>
+        ) : (
+          'No due date.'
+        )}
+      </p>
+      {spec.passMark && (
+        <p>
+          Pass mark {Math.round(spec.passMark.share * 100)} of 100, set by {spec.passMark.person} on{' '}
+          {spec.passMark.date}: {spec.passMark.method}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Steps({ work: { id, state } }: { readonly work: WorkRow }) {
+  if (state === 'draft') {
+    return (
+      <PostForm
+        action="/api/work/set"
+        then="reload"
+        send="Set it: learners see it"
+        also={{ work: id }}
+        done="It is set."
+      />
+    );
+  }
+  if (state === 'closed') return null;
+  return (
+    <PostForm
+      action="/api/work/close"
+      then="reload"
+      send="Close it: nothing new is begun"
+      also={{ work: id }}
+      done="It is closed."
+      plain
+    />
+  );
+}

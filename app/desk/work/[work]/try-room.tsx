@@ -1,0 +1,28 @@
+'use client';
+
+import { useState } from 'react';
+import { Practice } from '../../../walls/[code]/practice';
+
+/** A wall as its learner gets it: nothing is handed in from here. */
+export function TryRoom(props: {
+  readonly code: string;
+  readonly label: string;
+  readonly openingsUp: number | null;
+}) {
+  const { code, label, openingsUp } = props;
+  const [isDone, setDone] = useState(false);
+  return (
+    <>
+      <p role="status">
+        {isDone
+          ? 'Here a learner goes back to the list of walls.'
+          : 'You are trying it. Nothing is handed in.'}
+      </p>
+      <Practice
+        code={code}
+        label={label}
+        setWork={{ keptAs: `tried ${code}`, openingsUp, onHandIn: () => setDone(true), rows: null }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,105 @@
+import { randomUUID } from 'node:crypto';
+import { appendAudit } from '../lib/store/audit';
+import type { Store } from '../lib/store/database';
+import {
+  addLearner,
+  groupByCode,
+  type JoinGroup,
+  type LearnerRow,
+  learnerIn,
+  rosterOf,
+  setFirstPin,
+} from '../lib/store/learners';
+import { countTry, mayTry } from '../lib/store/throttle';
+import { addressOf } from './address';
+import { hashSecret, isSecretOf } from './passwords';
+import { Refusal, tooManyTries, wrongField } from './refusal';
+import { oneTry } from './tries';
+
+/** More names than any class has: beyond it somebody plays with the code. */
+const MOST_LEARNERS = 500;
+
+interface Entry {
+  readonly store: Store;
+  readonly headers: Headers;
+  readonly at: number;
+  readonly code: string;
+  readonly who: { readonly id: string } | { readonly name: string };
+  readonly pin: string;
+}
+
+/** The id of the learner whose name and PIN these are; a new name, or a name without a PIN, takes this one. @throws Refusal. */
+export async function enterGroup(entry: Entry): Promise<string> {
+  const { store, headers, at, code, who } = entry;
+  const group = await openGroup(store, headers, code, at);
+  if (!group)
+    throw wrongField('code', 'No open group has this code. Look at it again, or ask your instructor.');
+  const learner =
+    'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
+  if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
+  if (learner.pinHash === null) await takeFirstPin(entry, learner);
+  else await tryPin(entry, learner, learner.pinHash);
+  return learner.id;
+}
+
+/** The open group with this code. Wrong codes are counted by address, so that codes cannot be tried through. */
+export async function openGroup(
+  store: Store,
+  headers: Headers,
+  code: string,
+  at: number,
+): Promise<JoinGroup | undefined> {
+  const address = addressOf(headers);
+  if (!(await mayTry(store.db, 'address', address, at))) throw tooManyTries();
+  const group = await groupByCode(store.db, code);
+  if (!group) await countTry(store.db, 'address', address, at);
+  return group;
+}
+
+/** One name, one learner: 'ann lee' is Ann Lee. */
+async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string): Promise<LearnerRow> {
+  return store.db.transaction().execute(async (trx) => {
+    const roster = await rosterOf(trx, group.id);
+    const known = roster.find((row) => row.name.toLowerCase() === name.toLowerCase());
+    if (known) return known;
+    if (roster.length >= MOST_LEARNERS) throw new Refusal(409, 'This group is full. Ask your instructor.');
+    const id = randomUUID();
+    await addLearner(trx, { id, groupId: group.id, name, at });
+    await appendAudit(trx, {
+      at,
+      actor: `learner ${id}`,
+      action: 'joined',
+      subject: `group ${group.id}`,
+      detail: {},
+    });
+    return { id, name, pinHash: null };
+  });
+}
+
+async function takeFirstPin({ store, pin }: Entry, learner: LearnerRow): Promise<void> {
+  if (await setFirstPin(store.db, learner.id, await hashSecret(pin))) return;
+  throw new Refusal(409, 'Somebody has just taken this name. If it was not you, tell your instructor.');
+}
+
+async function tryPin(
+  { store, headers, at, pin }: Entry,
+  learner: LearnerRow,
+  pinHash: string,
+): Promise<void> {
+  const right = await oneTry(
+    {
+      store,
+      headers,
+      kinds: ['pin', 'pinDay'],
+      of: learner.id,
+      at,
+      problem: 'Too many wrong tries for this name. Wait, or ask your instructor to reset the PIN.',
+    },
+    async () => (await isSecretOf(pinHash, pin)) || undefined,
+  );
+  if (!right)
+    throw wrongField(
+      'pin',
+      'Name and PIN do not fit together. Try again, or ask your instructor to reset the PIN.',
+    );
+}

@@ -1,0 +1,62 @@
+import type { Metadata } from 'next';
+import { TickField } from '../../components/desk/fields';
+import { PostForm } from '../../components/desk/post-form';
+import { learnerData } from '../../lib/store/learner-data';
+import { requirePage } from '../access';
+
+export const metadata: Metadata = { title: 'My data' };
+
+export default async function MyDataPage() {
+  const { person, store } = await requirePage('/my-data');
+  const data = await learnerData(store.db, person.learnerId, Date.now(), (time) =>
+    new Date(time).toISOString(),
+  );
+  return (
+    <div className="column">
+      <h1>My data</h1>
+      <p>This is all that is kept about you:</p>
+      <ul>
+        <li>your name: {data.name}</li>
+        <li>your group: {data.group}</li>
+        <li>your PIN, scrambled, so that nobody can read it</li>
+        <li>when you joined: {data.joined.slice(0, 10)}</li>
+        <li>
+          your work: {data.attempts.length === 1 ? '1 try' : `${data.attempts.length} tries`}, with your
+          marks, readings and results
+        </li>
+      </ul>
+      <p>
+        Your instructors and the owner of this site see it. Others of your group see your name. Practice
+        outside set work stays on your device.
+      </p>
+
+      <h2>Take it away</h2>
+      <p>A file with all of it. Results are in it once your instructor has released them.</p>
+      <p>
+        <a className="button" href="/api/join/my-data" download="my-data.json">
+          Download my data
+        </a>
+      </p>
+
+      <h2>Delete it</h2>
+      <p>
+        Your name, your work and your results are deleted for good, for your instructor too. If you still have
+        to show your results to somebody, download them first.
+      </p>
+      <PostForm
+        action="/api/join/delete-my-data"
+        then="/join"
+        send="Delete my data"
+        plain
+        name="Delete my data"
+      >
+        <TickField name="sure" label="I am sure. It cannot be brought back." />
+      </PostForm>
+
+      <h2>Leave this device</h2>
+      <p>
+        Do others use this device too? Sign out when you are done: the button is at the foot of every page.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,77 @@
+import { scoreOf100 } from '../../components/result/score-words';
+import { layWall } from '../../lib/generate/generate';
+import { parseCode } from '../../lib/generate/wall-code';
+import type { WorkRow } from '../../lib/store/set-work';
+import { partsOf } from '../../lib/wall/parts';
+import type { Result } from '../grading';
+import { KIND_TITLES } from '../walls/brief-words';
+import { rowsOf } from '../walls/result-rows';
+import type { ShownResult } from './learner-work';
+import styles from './my-work.module.css';
+import { ResultRoom } from './result-room';
+
+/** The result of a set work: the score in words, each wall, and one wall with its key. A practice result, and no more. */
+export function ResultPart(props: {
+  readonly work: WorkRow;
+  readonly result: ShownResult;
+  readonly place: number | null;
+}) {
+  const { work, result, place } = props;
+  const wall = result.walls.find((each) => each.place === place);
+  if (wall) {
+    const brief = parseCode(wall.code);
+    const laid = layWall(brief);
+    // Stored by the server from its own marking.
+    const stored = result.results[wall.place - 1] as Result;
+    return (
+      <>
+        <p>
+          <a href={`/my-work/${work.id}`}>All walls</a>
+        </p>
+        <ResultRoom
+          attempt={result.attempt.id}
+          wall={wall}
+          label={`Wall ${wall.place} of ${result.walls.length}: ${KIND_TITLES[brief.kind]}`}
+          openingsUp={work.spec.openingsUp}
+          rows={rowsOf(stored, laid, brief.rules, partsOf(laid))}
+        />
+      </>
+    );
+  }
+  return (
+    <section aria-labelledby="practice-result">
+      <h2 id="practice-result">Practice result</h2>
+      <p>
+        <span className={styles.score}>{scoreOf100(result.score)}</span> of 100
+      </p>
+      {work.spec.passMark && <PassWords passMark={work.spec.passMark} score={result.score} />}
+      <ol>
+        {result.walls.map((each) => (
+          <li key={each.place}>
+            <a href={`/my-work/${work.id}/${each.place}`}>
+              Wall {each.place} · {KIND_TITLES[parseCode(each.code).kind]}
+            </a>
+            : {scoreOf100((result.results[each.place - 1] as Result | undefined)?.score ?? 0)} of 100
+          </li>
+        ))}
+      </ol>
+      {result.comments.map((comment) => (
+        <blockquote key={comment}>{comment}</blockquote>
+      ))}
+    </section>
+  );
+}
+
+function PassWords(props: {
+  readonly passMark: NonNullable<WorkRow['spec']['passMark']>;
+  readonly score: number;
+}) {
+  const { passMark, score } = props;
+  return (
+    <p>
+      Pass mark {scoreOf100(passMark.share)}: {score >= passMark.share ? 'reached' : 'not reached yet'}. Set
+      by {passMark.person} on {passMark.date}: {passMark.method}. This is a practice result. It says nothing
+      of work on a real wall.
+    </p>
+  );
+}

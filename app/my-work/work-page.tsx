@@ -1,0 +1,136 @@
+import { notFound } from 'next/navigation';
+import { PostForm } from '../../components/desk/post-form';
+import { When } from '../../components/time/when';
+import { parseCode } from '../../lib/generate/wall-code';
+import type { Store } from '../../lib/store/database';
+import { readLessons } from '../lessons/read-lessons';
+import type { Learner } from '../people';
+import { KIND_TITLES } from '../walls/brief-words';
+import { GoWithIt } from './go-with-it';
+import { type WorkToSee, workToSee } from './learner-work';
+import styles from './my-work.module.css';
+import { ResultPart } from './result-part';
+import { WorkRoom } from './work-room';
+
+/** A set work as its learner sees it: what it is, the way to begin, the walls, and the result once it is shown. */
+export async function WorkPage(props: {
+  /** From requirePage, which the page itself has to ask: tests/app/access-table.test.ts looks there. */
+  readonly person: Learner;
+  readonly params: Readonly<Record<string, string>>;
+  readonly store: Store;
+  readonly place: number | null;
+}) {
+  const { person, params, store } = props;
+  const seen = await workToSee(store, params.work ?? '', person.learnerId, Date.now());
+  if (!seen) notFound();
+  const { work, open, result } = seen;
+  // A wall by itself is shown with its result; before that there is nothing to show of it.
+  const place = result ? props.place : null;
+  return (
+    <div className={open || place !== null ? styles.room : styles.page}>
+      <p>
+        <a href="/my-work">My work</a>
+      </p>
+      <h1>{work.title}</h1>
+      {open ? (
+        <WorkRoom
+          attempt={open.attempt.id}
+          learner={person.learnerId}
+          walls={open.walls.map(({ place, code }) => ({
+            place,
+            code,
+            kind: KIND_TITLES[parseCode(code).kind],
+          }))}
+          openingsUp={work.spec.openingsUp}
+          endsAt={open.endsAt}
+          first={props.place}
+        >
+          <About seen={seen} />
+        </WorkRoom>
+      ) : (
+        <>
+          {place === null && <About seen={seen} />}
+          {place === null && <GoWithIt spec={work.spec} lessons={await readLessons()} />}
+          <Handed seen={seen} />
+          {result && <ResultPart work={work} result={result} place={place} />}
+          {place === null && <Begin seen={seen} />}
+        </>
+      )}
+    </div>
+  );
+}
+
+function About({ seen: { work, open } }: { readonly seen: WorkToSee }) {
+  const { spec } = work;
+  return (
+    <dl className={styles.facts}>
+      <dt>Walls</dt>
+      <dd>{spec.walls}</dd>
+      {work.dueAt !== null && (
+        <>
+          <dt>Due</dt>
+          <dd>
+            <When at={work.dueAt} />
+          </dd>
+        </>
+      )}
+      {!open && spec.minutes !== null && (
+        <>
+          <dt>Time</dt>
+          <dd>{spec.minutes} minutes from when you begin, and more if your instructor gave you more</dd>
+        </>
+      )}
+      {spec.attempts > 1 && (
+        <>
+          <dt>Attempts</dt>
+          <dd>You may hand in {spec.attempts} times. Each attempt has other walls.</dd>
+        </>
+      )}
+    </dl>
+  );
+}
+
+function Handed({ seen: { attempts, shown } }: { readonly seen: WorkToSee }) {
+  const handed = attempts.filter(({ state }) => state !== 'open');
+  if (handed.length === 0) return null;
+  return (
+    <section aria-labelledby="handed-heading">
+      <h2 id="handed-heading">
+        <span aria-hidden="true">✓ </span>Received
+      </h2>
+      <ul>
+        {handed.map(({ id, number, receipt, handedInAt, late }) => (
+          <li key={id}>
+            Attempt {number}
+            {handedInAt !== null && (
+              <>
+                , <When at={handedInAt} />
+              </>
+            )}
+            : receipt <strong>{receipt}</strong>
+            {late && '. It came late, and is flagged so.'}
+          </li>
+        ))}
+      </ul>
+      {!shown && <p>The result shows here once it is given out.</p>}
+    </section>
+  );
+}
+
+function Begin({ seen: { work, attempts, problem } }: { readonly seen: WorkToSee }) {
+  if (problem !== null) return attempts.length === 0 ? <p>{problem}</p> : null;
+  return (
+    <section aria-labelledby="begin-heading">
+      <h2 id="begin-heading">{attempts.length === 0 ? 'Begin' : 'Once more'}</h2>
+      <p>
+        Your marks are saved on this device at each step. Stay on the same device until you have handed in.
+      </p>
+      <PostForm
+        action="/api/attempts"
+        also={{ work: work.id }}
+        then={`/my-work/${work.id}`}
+        send={attempts.length === 0 ? 'Begin' : 'Begin another attempt'}
+      />
+    </section>
+  );
+}

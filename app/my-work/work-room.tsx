@@ -1,0 +1,134 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { HandInStatus } from '../../components/handin/hand-in-status';
+import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/handin/kept-answers';
+import { useOutbox } from '../../components/handin/use-outbox';
+import { WallList } from '../../components/handin/wall-list';
+import { When } from '../../components/time/when';
+import { layWall } from '../../lib/generate/generate';
+import { parseCode } from '../../lib/generate/wall-code';
+import { fingerprintOf } from '../../lib/wall/print';
+import { Practice } from '../walls/[code]/practice';
+import type { HandedWork } from '../walls/[code]/set-work';
+import styles from './my-work.module.css';
+import { addressOf, LIST, usePlace } from './use-place';
+
+export interface RoomWall {
+  readonly place: number;
+  readonly code: string;
+  /** What kind of wall it is, in words. */
+  readonly kind: string;
+}
+
+/**
+ * The walls of an open attempt: list and wall in one page, so that it goes on without a network once it is open. No key comes here.
+ */
+export function WorkRoom(props: {
+  readonly attempt: string;
+  readonly learner: string;
+  readonly walls: readonly RoomWall[];
+  readonly openingsUp: number | null;
+  /** When the time limit is over, ms; null without one. */
+  readonly endsAt: number | null;
+  /** The wall the page was asked for. */
+  readonly first: number | null;
+  /** What the work is, above the list. */
+  readonly children: ReactNode;
+}) {
+  const { attempt, learner, walls, openingsUp, endsAt, first, children } = props;
+  const outbox = useOutbox(attempt, learner);
+  const router = useRouter();
+  const top = useRef<HTMLHeadingElement>(null);
+  const [said, setSaid] = useState('');
+  const place = usePlace(first);
+  const { handIn } = outbox;
+  const isOpen = handIn === null || handIn?.state === 'refused';
+  const wall = (isOpen && walls.find((each) => each.place === place)) || null;
+
+  // So that a wall opened later without a network has all it needs.
+  useEffect(() => {
+    void import('../walls/[code]/second-part').catch(() => undefined);
+  }, []);
+  const isReceived = handIn?.state === 'received';
+  useEffect(() => {
+    // The page then shows what the site says of it, such as results that show at once.
+    if (isReceived && navigator.onLine) router.refresh();
+  }, [isReceived, router]);
+  const before = useRef(place);
+  useEffect(() => {
+    if (before.current === place) return;
+    before.current = place;
+    window.scrollTo(0, 0);
+    top.current?.focus();
+  }, [place]);
+
+  const finish = ({ place: at, code }: RoomWall, done: HandedWork) => {
+    keepAnswer(attempt, { ...done, place: at, fingerprint: printOf(code) });
+    setSaid(`Wall ${at} is done, and saved on this device.`);
+    window.location.hash = LIST;
+  };
+  const change = (at: number) => {
+    reopenWall(attempt, at);
+    window.location.hash = addressOf(at);
+  };
+  const handAllIn = () => {
+    window.location.hash = LIST;
+    void outbox.put(walls.map(({ place: at, code }) => answerNow(attempt, at, printOf(code))));
+  };
+
+  return (
+    <div>
+      {!wall && children}
+      <h2 ref={top} tabIndex={-1} className={styles.top}>
+        {wall ? `Wall ${wall.place} of ${walls.length}` : 'Your walls'}
+      </h2>
+      {endsAt !== null && isOpen && (
+        <p>
+          Your time is over at <When at={endsAt} />. What comes later is taken, and flagged as late.
+        </p>
+      )}
+      {handIn && <HandInStatus handIn={handIn} sending={outbox.sending} onSend={outbox.sendNow} />}
+      {outbox.problem && <p role="alert">{outbox.problem}</p>}
+      {handIn === undefined && <p role="status">One moment …</p>}
+      {isOpen && !wall && (
+        <WallList
+          attempt={attempt}
+          walls={walls}
+          addressOf={addressOf}
+          onChange={change}
+          onHandIn={handAllIn}
+        />
+      )}
+      {wall && (
+        <>
+          <p>
+            <a className={styles.back} href={LIST}>
+              All walls
+            </a>
+          </p>
+          <Practice
+            key={wall.place}
+            code={wall.code}
+            label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}
+            setWork={{
+              keptAs: nameOfWall(attempt, wall.place),
+              openingsUp,
+              onHandIn: (done) => finish(wall, done),
+              rows: null,
+            }}
+          />
+        </>
+      )}
+      <p role="status" className="visually-hidden">
+        {said}
+      </p>
+    </div>
+  );
+}
+
+/** Of the wall as this device lays it: the site compares. */
+function printOf(code: string): string {
+  return fingerprintOf(layWall(parseCode(code)));
+}

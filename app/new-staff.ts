@@ -1,0 +1,39 @@
+import { appendAudit } from '../lib/store/audit';
+import { staffByEmail } from '../lib/store/staff';
+import { accounts } from './accounts';
+import { wrongField } from './refusal';
+import { store } from './store';
+
+interface NewStaff {
+  readonly name: string;
+  readonly email: string;
+  readonly role: 'owner' | 'instructor';
+  /** Who made the account; left out when they made their own. */
+  readonly by?: string;
+  readonly at: number;
+}
+
+/** Makes an account without a password and gives its id. @throws Refusal when the e-mail has one already. */
+export async function makeStaff({ name, email, role, by, at }: NewStaff): Promise<string> {
+  const { db } = await store();
+  const taken = () =>
+    wrongField('email', 'This e-mail has an account already. Make a new link for it in the list below.');
+  if (await staffByEmail(db, email)) throw taken();
+  const { internalAdapter } = await (await accounts()).$context;
+  const user = await internalAdapter
+    .createUser({ name, email, emailVerified: false, role }, { method: 'email-password' })
+    .catch(async (error: unknown) => {
+      // Somebody else was a moment quicker: the table allows each e-mail once.
+      throw (await staffByEmail(db, email)) ? taken() : error;
+    });
+  await db.transaction().execute((trx) =>
+    appendAudit(trx, {
+      at,
+      actor: `user ${by ?? user.id}`,
+      action: role === 'owner' ? 'became owner' : 'invited',
+      subject: `user ${user.id}`,
+      detail: {},
+    }),
+  );
+  return user.id;
+}

@@ -1,0 +1,47 @@
+import { learnerOf } from '../lib/store/learner-sessions';
+import { accounts } from './accounts';
+import { hashOf } from './codes';
+import { cookieOf, DESK_COOKIE, LEARNER_COOKIE } from './cookies';
+import { store } from './store';
+
+export interface Nobody {
+  readonly kind: 'nobody';
+}
+
+export interface Staff {
+  readonly kind: 'owner' | 'instructor';
+  readonly userId: string;
+  readonly name: string;
+  readonly email: string;
+}
+
+export interface Learner {
+  readonly kind: 'learner';
+  readonly learnerId: string;
+  readonly groupId: string;
+  readonly name: string;
+}
+
+export type Person = Nobody | Staff | Learner;
+
+const NOBODY: Nobody = { kind: 'nobody' };
+
+/** Who sends these headers. Asks the database each time, so that a session ended elsewhere is over at once. */
+export async function whoIs(headers: Headers): Promise<Person> {
+  if (cookieOf(headers, DESK_COOKIE)) {
+    const staff = await staffOf(headers);
+    if (staff) return staff;
+  }
+  const token = cookieOf(headers, LEARNER_COOKIE);
+  if (!token) return NOBODY;
+  const { db } = await store();
+  const learner = await learnerOf(db, hashOf(token), Date.now());
+  return learner ? { kind: 'learner', ...learner } : NOBODY;
+}
+
+async function staffOf(headers: Headers): Promise<Staff | undefined> {
+  const session = await (await accounts()).api.getSession({ headers });
+  if (!session) return undefined;
+  const { id, name, email, role } = session.user;
+  return { kind: role === 'owner' ? 'owner' : 'instructor', userId: id, name, email };
+}

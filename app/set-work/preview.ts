@@ -1,0 +1,61 @@
+import { formatMeasure, isFine } from '../../components/result/format-measure';
+import type { Brief } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import { codeOf } from '../../lib/generate/wall-code';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
+import type { Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import type { Wall } from '../../lib/wall/model';
+import { partsOf } from '../../lib/wall/parts';
+import { KIND_TITLES } from '../walls/brief-words';
+import { partName } from '../walls/part-names';
+
+/** One fault of the key, in words. */
+export interface KeyLine {
+  readonly fault: string;
+  readonly place: string;
+  /** "14 mm, at most 12 mm". */
+  readonly measured: string;
+  readonly couldFall: boolean;
+}
+
+export interface PreviewWall {
+  /** From 1. */
+  readonly place: number;
+  readonly code: string;
+  readonly kind: string;
+  readonly wall: Wall;
+  /** Empty for a sound wall. */
+  readonly key: readonly KeyLine[];
+}
+
+/** The walls of a form with their key, for the instructor alone. */
+export function previewOf(briefs: readonly Brief[]): readonly PreviewWall[] {
+  return briefs.map((brief, index) => {
+    const wall = layWall(brief);
+    return {
+      place: index + 1,
+      code: codeOf(brief),
+      kind: KIND_TITLES[brief.kind],
+      wall,
+      key: inspect(wall, brief.rules).map((finding) => keyLine(finding, wall, brief)),
+    };
+  });
+}
+
+function keyLine(finding: Finding, wall: Wall, { rules }: Brief): KeyLine {
+  const { check, parts, measured, limit, unit, hazard } = finding;
+  const system = rules === 'united-states' ? 'inches' : 'mm';
+  const fine = isFine(limit, unit);
+  const part = partsOf(wall).get(parts[0] ?? '');
+  const end = measured > limit ? 'at most' : 'at least';
+  return {
+    fault: CATALOGUE[check].name,
+    place: part ? partName(part, wall) : (parts[0] ?? ''),
+    measured:
+      unit === 'there or not'
+        ? formatMeasure(measured, unit, system)
+        : `${formatMeasure(measured, unit, system, fine)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
+    couldFall: hazard === 'could fall',
+  };
+}

@@ -1,0 +1,179 @@
+import { ChoiceField, SelectField, TextField } from '../../components/desk/fields';
+import { Fold } from '../../components/desk/fold';
+import { PostForm } from '../../components/desk/post-form';
+import { MOST_ATTEMPTS, MOST_WALLS, type Release, type SetWorkSpec } from '../../lib/classes/set-work';
+import { DIFFICULTIES } from '../../lib/generate/brief';
+import { TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
+import { RULE_SETS } from '../../lib/limits/limit';
+import { ruleSetTitle } from '../../lib/limits/limits';
+import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topics';
+import { WALL_KINDS } from '../../lib/wall/model';
+import { DIFFICULTY_WORDS, KIND_TITLES } from '../walls/brief-words';
+import { PassFields } from './pass-fields';
+import { TimesFields } from './times-fields';
+
+/** What the form begins with. */
+export interface WorkStart {
+  readonly title: string;
+  readonly spec: SetWorkSpec;
+  readonly release: Release;
+  readonly opensAt: number | null;
+  readonly dueAt: number | null;
+  /** Days from now until it is due, where no date is known yet. */
+  readonly days: number | null;
+  readonly graceMinutes: number;
+}
+
+const RELEASE_WORDS: Readonly<Record<Release, string>> = {
+  'at once': 'At once, to each learner when they have handed in',
+  'when due': 'When the time and its grace are over',
+  'by hand': 'When you say so, in the mark book',
+};
+
+/** Makes or changes a draft. What matters stands open; the rest has good defaults and is folded. */
+export function WorkForm(props: {
+  readonly action: string;
+  readonly send: string;
+  readonly also: Readonly<Record<string, string>>;
+  readonly start: WorkStart;
+  readonly lessons: readonly { readonly slug: string; readonly title: string }[];
+}) {
+  const { action, send, also, start, lessons } = props;
+  const { spec } = start;
+  return (
+    <PostForm action={action} then="reload" send={send} also={also} name="Set work">
+      <TextField name="title" label="Title" value={start.title} most={80} />
+      <TextField
+        name="walls"
+        label={`How many walls (1 to ${MOST_WALLS})`}
+        kind="number"
+        value={String(spec.walls)}
+      />
+      <ChoiceField
+        name="same"
+        label="Who gets which walls"
+        chosen={[spec.sameForAll ? 'same' : 'each']}
+        choices={[
+          { value: 'same', label: 'The same walls for all: to talk about together' },
+          { value: 'each', label: 'Walls of their own for each learner, matched: nobody can copy' },
+        ]}
+      />
+      <TimesFields opensAt={start.opensAt} dueAt={start.dueAt} days={start.days} />
+      <Fold
+        title="What the walls are about"
+        now={aboutWords(spec)}
+        names={['topics', 'kinds', 'difficulty', 'rules']}
+      >
+        <ChoiceField
+          name="topics"
+          label="Topics"
+          several
+          chosen={spec.topics}
+          choices={TOPICS.map((value) => ({ value, label: TOPIC_TITLES[value] }))}
+        />
+        <ChoiceField
+          name="kinds"
+          label="Kinds of wall"
+          several
+          chosen={spec.kinds}
+          choices={WALL_KINDS.map((value) => ({ value, label: KIND_TITLES[value] }))}
+        />
+        <SelectField
+          name="difficulty"
+          label="How hard"
+          value={String(spec.difficulty)}
+          choices={DIFFICULTIES.map((value) => ({
+            value: String(value),
+            label: `${value} · ${DIFFICULTY_WORDS[value]}`,
+          }))}
+        />
+        <SelectField
+          name="rules"
+          label="Judged by"
+          value={spec.rules}
+          choices={RULE_SETS.map((value) => ({ value, label: ruleSetTitle(value) }))}
+        />
+      </Fold>
+      <Fold
+        title="Time and tries"
+        now={timeWords(spec)}
+        names={['grace', 'attempts', 'minutes', 'openingsUp']}
+      >
+        <TextField
+          name="grace"
+          label="Grace in minutes"
+          help="What comes so much later still counts as in time."
+          kind="number"
+          value={String(start.graceMinutes)}
+        />
+        <TextField
+          name="attempts"
+          label={`Attempts (1 to ${MOST_ATTEMPTS})`}
+          kind="number"
+          value={String(spec.attempts)}
+        />
+        <TextField
+          name="minutes"
+          label="Time limit in minutes (optional)"
+          help="Best left empty: seeing well takes some people longer. A learner’s own time factor, set on the roster, counts."
+          kind="number"
+          value={spec.minutes === null ? '' : String(spec.minutes)}
+        />
+        <TextField
+          name="openingsUp"
+          label="Units a learner may lift off each wall (optional)"
+          help="Empty: as many as the wall itself allows."
+          kind="number"
+          value={spec.openingsUp === null ? '' : String(spec.openingsUp)}
+        />
+      </Fold>
+      <Fold title="When results show" now={RELEASE_WORDS[start.release]} names={['release']}>
+        <ChoiceField
+          name="release"
+          label="Results and key"
+          chosen={[start.release]}
+          choices={(Object.keys(RELEASE_WORDS) as Release[]).map((value) => ({
+            value,
+            label: RELEASE_WORDS[value],
+          }))}
+        />
+      </Fold>
+      <Fold title="To go with it" now={withWords(spec)} names={['lessons', 'questionTopics']}>
+        <ChoiceField
+          name="lessons"
+          label="Lessons to read first"
+          several
+          chosen={spec.lessons}
+          choices={lessons.map(({ slug, title }) => ({ value: slug, label: title }))}
+        />
+        <ChoiceField
+          name="questionTopics"
+          label="Question sets"
+          several
+          chosen={spec.questionTopics}
+          choices={QUESTION_TOPICS.map((value) => ({ value, label: QUESTION_TOPIC_TITLES[value] }))}
+        />
+      </Fold>
+      <PassFields passMark={spec.passMark} />
+    </PostForm>
+  );
+}
+
+function aboutWords({ topics, difficulty }: SetWorkSpec): string {
+  return `${topics.map((topic) => TOPIC_TITLES[topic]).join(', ')} · ${DIFFICULTY_WORDS[difficulty]?.toLowerCase()}`;
+}
+
+function timeWords({ attempts, minutes }: SetWorkSpec): string {
+  const tries = attempts === 1 ? '1 attempt' : `${attempts} attempts`;
+  return `${tries} · ${minutes === null ? 'no time limit' : `${minutes} minutes`}`;
+}
+
+function withWords({ lessons, questionTopics }: SetWorkSpec): string {
+  const counts = [
+    lessons.length > 0 ? `${lessons.length} ${lessons.length === 1 ? 'lesson' : 'lessons'}` : '',
+    questionTopics.length > 0
+      ? `${questionTopics.length} question ${questionTopics.length === 1 ? 'set' : 'sets'}`
+      : '',
+  ].filter((each) => each !== '');
+  return counts.length === 0 ? 'nothing' : counts.join(' and ');
+}

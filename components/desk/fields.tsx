@@ -1,0 +1,156 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { useField } from './form-problems';
+import styles from './post-form.module.css';
+
+interface FieldProps {
+  readonly name: string;
+  readonly label: string;
+  readonly help?: string;
+}
+
+/** One line of text. `kind` is the browser's own: it brings the right keyboard on a phone. */
+export function TextField(
+  props: FieldProps & {
+    readonly kind?: 'text' | 'email' | 'password' | 'number' | 'datetime-local';
+    readonly value?: string;
+    /** What the browser may fill in, such as 'current-password'; 'off' when nothing. */
+    readonly fills?: string;
+    /** Digits only, shown as dots: a PIN. */
+    readonly digits?: boolean;
+    readonly most?: number;
+  },
+) {
+  const { name, label, help, kind = 'text', value, fills = 'off', digits = false, most } = props;
+  const { fieldId, attributes } = useField(name, help);
+  return (
+    <Frame name={name} label={label} {...(help ? { help } : {})}>
+      <input
+        id={fieldId}
+        name={name}
+        type={kind}
+        defaultValue={value}
+        autoComplete={fills}
+        {...(digits ? { inputMode: 'numeric' as const } : {})}
+        {...(most ? { maxLength: most } : {})}
+        {...attributes}
+      />
+    </Frame>
+  );
+}
+
+/** Several lines of text. */
+export function AreaField(props: FieldProps & { readonly value?: string; readonly rows?: number }) {
+  const { name, label, help, value, rows = 5 } = props;
+  const { fieldId, attributes } = useField(name, help);
+  return (
+    <Frame name={name} label={label} {...(help ? { help } : {})}>
+      <textarea id={fieldId} name={name} rows={rows} defaultValue={value} {...attributes} />
+    </Frame>
+  );
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly label: string;
+}
+
+/** One of many, folded. */
+export function SelectField(
+  props: FieldProps & { readonly choices: readonly Choice[]; readonly value?: string },
+) {
+  const { name, label, help, choices, value } = props;
+  const { fieldId, attributes } = useField(name, help);
+  return (
+    <Frame name={name} label={label} {...(help ? { help } : {})}>
+      <select id={fieldId} name={name} defaultValue={value} {...attributes}>
+        {choices.map((choice) => (
+          <option key={choice.value} value={choice.value}>
+            {choice.label}
+          </option>
+        ))}
+      </select>
+    </Frame>
+  );
+}
+
+/** A few choices in sight: one of them, or with `several` any number (then the form sends a list). */
+export function ChoiceField(
+  props: FieldProps & {
+    readonly choices: readonly Choice[];
+    readonly chosen?: readonly string[];
+    readonly several?: boolean;
+  },
+) {
+  const { name, label, help, choices, chosen = [], several = false } = props;
+  const { fieldId, problem, attributes } = useField(name, help);
+  return (
+    <fieldset id={fieldId} tabIndex={-1} className={styles.choices} {...attributes}>
+      <legend>{label}</legend>
+      {help && (
+        <p id={`${fieldId}-help`} className={styles.help}>
+          {help}
+        </p>
+      )}
+      <Problem id={`${fieldId}-problem`} text={problem} />
+      {choices.map((choice) => (
+        <label key={choice.value} className={styles.choice}>
+          <input
+            type={several ? 'checkbox' : 'radio'}
+            name={several ? `${name}[]` : name}
+            value={choice.value}
+            defaultChecked={chosen.includes(choice.value)}
+          />
+          <span>{choice.label}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Yes or no: the form sends true or false. */
+export function TickField({ name, label, help, ticked }: FieldProps & { readonly ticked?: boolean }) {
+  const { fieldId, problem, attributes } = useField(name, help);
+  return (
+    <div className={styles.field}>
+      <label className={styles.choice}>
+        <input id={fieldId} type="checkbox" name={`${name}?`} defaultChecked={ticked} {...attributes} />
+        <span>{label}</span>
+      </label>
+      {help && (
+        <p id={`${fieldId}-help`} className={styles.help}>
+          {help}
+        </p>
+      )}
+      <Problem id={`${fieldId}-problem`} text={problem} />
+    </div>
+  );
+}
+
+function Frame({ name, label, help, children }: FieldProps & { readonly children: ReactNode }) {
+  const { fieldId, problem } = useField(name, help);
+  return (
+    <div className={styles.field}>
+      <label htmlFor={fieldId}>{label}</label>
+      {help && (
+        <p id={`${fieldId}-help`} className={styles.help}>
+          {help}
+        </p>
+      )}
+      <Problem id={`${fieldId}-problem`} text={problem} />
+      {children}
+    </div>
+  );
+}
+
+function Problem({ id, text }: { readonly id: string; readonly text: string | undefined }) {
+  if (!text) return null;
+  return (
+    <p id={id} className={styles.problem}>
+      <span aria-hidden="true">✕ </span>
+      <span className="visually-hidden">Error: </span>
+      {text}
+    </p>
+  );
+}

@@ -1,0 +1,147 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { useId, useRef, useState } from 'react';
+import styles from './post-form.module.css';
+import roster from './roster-form.module.css';
+import { type Answer, sendJson } from './send-fields';
+
+interface Row {
+  readonly line: number;
+  readonly name: string;
+  readonly timeFactor: number;
+}
+
+interface Problem {
+  readonly line: number;
+  readonly message: string;
+}
+
+interface Checked {
+  readonly text: string;
+  readonly rows: readonly Row[];
+  readonly problems: readonly Problem[];
+}
+
+const LARGEST_FILE = 1024 * 1024;
+
+/** Names typed, pasted or from a file. Every line is checked first; nothing is written while one is wrong. */
+export function RosterForm({ group }: { readonly group: string }) {
+  const id = useId();
+  const router = useRouter();
+  const [text, setText] = useState('');
+  const [checked, setChecked] = useState<Checked>();
+  const [refused, setRefused] = useState<string>();
+  const [news, setNews] = useState('');
+  const box = useRef<HTMLTextAreaElement>(null);
+
+  const ask = async (dry: boolean): Promise<Extract<Answer, { ok: true }> | null> => {
+    setNews('');
+    const answer = await sendJson('/api/groups/roster', { group, text, dry });
+    setRefused(answer.ok ? undefined : answer.problem);
+    return answer.ok ? answer : null;
+  };
+  const check = async () => {
+    const answer = await ask(true);
+    if (answer) setChecked({ text, ...(answer as unknown as Omit<Checked, 'text'>) });
+  };
+  const add = async () => {
+    const answer = await ask(false);
+    if (!answer) return;
+    setText('');
+    setChecked(undefined);
+    setNews(answer.added === 1 ? '1 learner is added.' : `${String(answer.added)} learners are added.`);
+    router.refresh();
+  };
+  const readFile = async (file: File | undefined) => {
+    if (!file) return;
+    if (file.size > LARGEST_FILE) setRefused('This file is larger than 1 MB. A roster is a short text.');
+    else change(await file.text());
+  };
+  const change = (typed: string) => {
+    setText(typed);
+    setRefused(undefined);
+  };
+  // What was checked is what is added: a change asks for another check.
+  const current = checked?.text === text ? checked : undefined;
+  const isGood = current !== undefined && current.problems.length === 0;
+  return (
+    <div className={styles.form}>
+      {refused && (
+        <div className={styles.summary} role="alert">
+          <h3>There is a problem</h3>
+          <p>{refused}</p>
+        </div>
+      )}
+      <div className={styles.field}>
+        <label htmlFor={`${id}-text`}>Names, one on each line</label>
+        <p id={`${id}-help`} className={styles.help}>
+          Or a table whose first line names the columns: “name”, and if you want “time” in percent.
+        </p>
+        <textarea
+          ref={box}
+          id={`${id}-text`}
+          rows={6}
+          value={text}
+          aria-describedby={`${id}-help`}
+          onChange={(event) => change(event.target.value)}
+        />
+      </div>
+      <div className={styles.field}>
+        <label htmlFor={`${id}-file`}>Or take them from a file (CSV or plain text)</label>
+        <input
+          id={`${id}-file`}
+          type="file"
+          accept=".csv,.txt,text/csv,text/plain"
+          onChange={(event) => void readFile(event.target.files?.[0])}
+        />
+      </div>
+      {current && <CheckedLines checked={current} />}
+      <p className={styles.send}>
+        {isGood ? (
+          <button type="button" className="button" onClick={add}>
+            {current.rows.length === 1 ? 'Add 1 learner' : `Add ${current.rows.length} learners`}
+          </button>
+        ) : (
+          <button type="button" className="button" onClick={check}>
+            Check the names
+          </button>
+        )}
+      </p>
+      <p className={styles.news} role="status">
+        {news}
+      </p>
+    </div>
+  );
+}
+
+function CheckedLines({ checked: { rows, problems } }: { readonly checked: Checked }) {
+  if (problems.length > 0) {
+    return (
+      <div className={styles.summary} role="alert">
+        <h3>There is a problem</h3>
+        <p>Nothing is added yet. Put these lines right, then check again.</p>
+        <ul>
+          {problems.map(({ line, message }) => (
+            <li key={`${line} ${message}`}>
+              Line {line}: {message}
+            </li>
+          ))}
+        </ul>
+      </div>
+    );
+  }
+  return (
+    <div className={roster.good} role="status">
+      <p>Every line is good. Nothing is added yet.</p>
+      <ol className={roster.names}>
+        {rows.map(({ line, name, timeFactor }) => (
+          <li key={line}>
+            {name}
+            {timeFactor !== 100 && `, time ${timeFactor} %`}
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}

@@ -1,0 +1,5 @@
+import { PostForm } from './post-form';
+
+export function SignOut() {
+  return <PostForm action="/api/people/sign-out" then="/" send="Sign out" plain />;
+}

@@ -1,0 +1,65 @@
+'use client';
+
+import { When } from '../time/when';
+import type { HandIn } from './hand-in';
+import styles from './hand-in.module.css';
+
+/** Where a hand-in is: waiting on this device, on its way, received with a receipt, or refused. Sign, word and what to do. */
+export function HandInStatus(props: {
+  readonly handIn: HandIn;
+  readonly sending: boolean;
+  readonly onSend: () => void;
+}) {
+  const { handIn, sending, onSend } = props;
+  const { state, receipt, problem } = handIn;
+  if (state === 'received' && receipt) {
+    return (
+      <section
+        className={styles.status}
+        data-state="received"
+        aria-labelledby="hand-in-heading"
+        role="status"
+      >
+        <h2 id="hand-in-heading">
+          <span aria-hidden="true">✓ </span>Received
+        </h2>
+        <p>
+          Receipt <strong className={styles.receipt}>{receipt.receipt}</strong>
+        </p>
+        <p>
+          The site has your work since <When at={receipt.handedInAt} />.{' '}
+          {receipt.late && 'It came late, and is flagged so. Your instructor decides.'}
+        </p>
+      </section>
+    );
+  }
+  if (state === 'refused') {
+    return (
+      <section className={styles.status} data-state="refused" role="alert">
+        <h2>
+          <span aria-hidden="true">✕ </span>Not taken
+        </h2>
+        <p>{problem} Your marks are still on this device. Look at the walls below, and hand in again.</p>
+      </section>
+    );
+  }
+  return (
+    <section className={styles.status} data-state="waiting" role="status">
+      <h2>
+        <span aria-hidden="true">{sending ? '↑ ' : '… '}</span>
+        {sending ? 'Sending' : 'Waiting to be sent'}
+      </h2>
+      <p>
+        Your work is saved on this device.{' '}
+        {sending
+          ? 'It is on its way.'
+          : `${problem ?? ''} It is sent by itself when this page is open and the site answers.`}
+      </p>
+      {!sending && (
+        <button type="button" className="button button-plain" onClick={onSend}>
+          Try now
+        </button>
+      )}
+    </section>
+  );
+}

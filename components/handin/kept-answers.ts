@@ -1,0 +1,65 @@
+import { keepText, readKept, SET_WORK_NAME } from '../practice/kept-text';
+import { formatWork, parseWork } from '../practice/kept-work';
+import type { Work } from '../practice/practice-state';
+import type { WallAnswer } from './hand-in';
+
+export type Progress = 'not begun' | 'begun' | 'done';
+
+/** Name under which the work on one wall of an attempt is kept. */
+export function nameOfWall(attempt: string, place: number): string {
+  return `${SET_WORK_NAME}${attempt} ${place}`;
+}
+
+/** A wall is done when its answer is kept; what is marked before that is kept as well, at every step. */
+export function progressOf(attempt: string, place: number): Progress {
+  if (answerOf(attempt, place) !== null) return 'done';
+  const { marks = [], opened = [], readings = [], saysSound = false } = workOn(attempt, place) ?? {};
+  return saysSound || marks.length + opened.length + readings.length > 0 ? 'begun' : 'not begun';
+}
+
+export function keepAnswer(attempt: string, answer: WallAnswer): void {
+  keepText(answerKey(attempt, answer.place), JSON.stringify(answer));
+}
+
+/** Lets a wall that is done be changed: its marks stay. */
+export function reopenWall(attempt: string, place: number): void {
+  keepText(answerKey(attempt, place), '');
+  const work = workOn(attempt, place);
+  if (work) keepWork(attempt, place, { ...work, phase: 'looking' });
+}
+
+/** Puts work in place of what the device has, such as what was handed in on another one. */
+export function keepWork(attempt: string, place: number, work: Work): void {
+  keepText(workKey(attempt, place), formatWork(work));
+}
+
+/** What there is to hand in of a wall: the answer, or what was marked so far. */
+export function answerNow(attempt: string, place: number, fingerprint: string): WallAnswer {
+  const answer = answerOf(attempt, place);
+  if (answer) return answer;
+  const { marks = [], readings = [], opened = [], saysSound = false } = workOn(attempt, place) ?? {};
+  const spent = Number(readKept(`wall-time:${nameOfWall(attempt, place)}`));
+  return {
+    ...{ place, fingerprint, marks, readings, saysSound, opened },
+    spentMs: Number.isFinite(spent) ? spent : 0,
+  };
+}
+
+function answerOf(attempt: string, place: number): WallAnswer | null {
+  const text = readKept(answerKey(attempt, place));
+  // Only keepAnswer writes there; the server reads every field of it anew.
+  return text ? (JSON.parse(text) as WallAnswer) : null;
+}
+
+/** Parts are not checked here: the wall is not laid, and the server does it. */
+function workOn(attempt: string, place: number): Work | null {
+  return parseWork(readKept(workKey(attempt, place)), () => true);
+}
+
+function workKey(attempt: string, place: number): string {
+  return `wall-work:${nameOfWall(attempt, place)}`;
+}
+
+function answerKey(attempt: string, place: number): string {
+  return `wall-answer:${nameOfWall(attempt, place)}`;
+}

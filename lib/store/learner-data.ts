@@ -1,0 +1,118 @@
+import { isShown } from '../classes/release';
+import type { Store } from './database';
+import type { AttemptTable, SetWorkTable } from './schema';
+
+/** Writes a time, which is kept in milliseconds, as an ISO text. */
+type TimeText = (at: number) => string;
+
+/** What a learner takes away. Times are ISO texts; results are there once the instructor has released them. */
+export interface LearnerData {
+  readonly format: 'read-the-wall learner data';
+  readonly version: 1;
+  readonly name: string;
+  readonly group: string;
+  readonly joined: string;
+  readonly timeFactorPercent: number;
+  readonly attempts: readonly unknown[];
+}
+
+/** All that is kept about a learner, but for the hashes of PIN and sessions, which are of no use to anybody. */
+export async function learnerData(
+  db: Store['db'],
+  learnerId: string,
+  at: number,
+  isoOf: TimeText,
+): Promise<LearnerData> {
+  const learner = await db
+    .selectFrom('learner')
+    .innerJoin('learning_group', 'learning_group.id', 'learner.group_id')
+    .select(['learner.name', 'learning_group.name as group', 'learner.created_at', 'learner.time_factor'])
+    .where('learner.id', '=', learnerId)
+    .executeTakeFirstOrThrow();
+  const attempts = await db
+    .selectFrom('attempt')
+    .innerJoin('set_work', 'set_work.id', 'attempt.set_work_id')
+    .selectAll('attempt')
+    .select(['set_work.title', 'release', 'due_at', 'grace_ms', 'released_at'])
+    .where('learner_id', '=', learnerId)
+    .orderBy('started_at')
+    .execute();
+  return {
+    format: 'read-the-wall learner data',
+    version: 1,
+    name: learner.name,
+    group: learner.group,
+    joined: isoOf(learner.created_at),
+    timeFactorPercent: learner.time_factor,
+    attempts: await Promise.all(
+      attempts.map(async (attempt) => ({
+        work: attempt.title,
+        number: attempt.number,
+        state: attempt.state,
+        started: isoOf(attempt.started_at),
+        handedIn: attempt.handed_in_at === null ? null : isoOf(attempt.handed_in_at),
+        late: attempt.late === 1,
+        walls: await wallsOf(db, attempt.id),
+        // Before that they would give away the key.
+        ...(mayBeSeen(attempt, at) ? await judgementsOf(db, attempt.id, isoOf) : {}),
+      })),
+    ),
+  };
+}
+
+/** As on the learner's own pages. */
+function mayBeSeen(
+  attempt: Pick<AttemptTable, 'state'> &
+    Pick<SetWorkTable, 'release' | 'due_at' | 'grace_ms' | 'released_at'>,
+  at: number,
+): boolean {
+  const { state, release, due_at: dueAt, grace_ms: graceMs, released_at: releasedAt } = attempt;
+  return state !== 'open' && isShown({ release, dueAt, graceMs, releasedAt }, at);
+}
+
+async function wallsOf(db: Store['db'], attemptId: string) {
+  const walls = await db
+    .selectFrom('attempt_wall')
+    .selectAll()
+    .where('attempt_id', '=', attemptId)
+    .orderBy('place')
+    .execute();
+  return walls.map((wall) => ({
+    place: wall.place,
+    code: wall.code,
+    marks: JSON.parse(wall.marks) as unknown,
+    readings: JSON.parse(wall.readings) as unknown,
+    saysSound: wall.says_sound === 1,
+    opened: JSON.parse(wall.opened) as unknown,
+    spentMs: wall.spent_ms,
+  }));
+}
+
+async function judgementsOf(db: Store['db'], attemptId: string, isoOf: TimeText) {
+  const [results, overrides, comments] = await Promise.all([
+    db
+      .selectFrom('result_version')
+      .selectAll()
+      .where('attempt_id', '=', attemptId)
+      .orderBy('version')
+      .execute(),
+    db
+      .selectFrom('override_mark')
+      .selectAll()
+      .where('attempt_id', '=', attemptId)
+      .orderBy('made_at')
+      .execute(),
+    db.selectFrom('comment').selectAll().where('attempt_id', '=', attemptId).orderBy('made_at').execute(),
+  ]);
+  return {
+    results: results.map((result) => ({
+      version: result.version,
+      score: result.score,
+      reason: result.reason,
+      made: isoOf(result.made_at),
+      walls: JSON.parse(result.results) as unknown,
+    })),
+    overrides: overrides.map(({ score, reason, made_at }) => ({ score, reason, made: isoOf(made_at) })),
+    comments: comments.map(({ text, made_at }) => ({ text, made: isoOf(made_at) })),
+  };
+}

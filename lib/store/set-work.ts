@@ -1,0 +1,165 @@
+import { randomUUID } from 'node:crypto';
+import type { Selectable } from 'kysely';
+import type { Slot } from '../classes/forms';
+import type { SetWorkSpec } from '../classes/set-work';
+import { appendAudit } from './audit';
+import type { Store } from './database';
+import type { Release, SetWorkTable, WorkState } from './schema';
+
+/** What is kept of a set work's walls: the spec, and the slots drawn from it and the secret. */
+export interface KeptSpec extends SetWorkSpec {
+  readonly slots: readonly Slot[];
+}
+
+export interface WorkTimes {
+  readonly opensAt: number | null;
+  readonly dueAt: number | null;
+  readonly graceMs: number;
+  readonly release: Release;
+}
+
+/** What an instructor makes or changes. */
+export interface WorkDraft extends WorkTimes {
+  readonly title: string;
+  readonly spec: KeptSpec;
+}
+
+export interface WorkRow extends WorkDraft {
+  readonly id: string;
+  readonly groupId: string;
+  /** Never leaves the server. */
+  readonly secret: string;
+  readonly state: WorkState;
+  readonly releasedAt: number | null;
+}
+
+/** A change that is not made; the message is for the instructor. */
+export class WorkError extends Error {
+  override name = 'WorkError';
+}
+
+interface By {
+  readonly actor: string;
+  readonly at: number;
+}
+
+/** Keeps a new draft. Gives its id. */
+export async function createWork(
+  { db }: Store,
+  group: string,
+  secret: string,
+  draft: WorkDraft,
+  by: By,
+): Promise<string> {
+  const id = randomUUID();
+  await db.transaction().execute(async (trx) => {
+    await trx
+      .insertInto('set_work')
+      .values({
+        ...columnsOf(draft),
+        id,
+        group_id: group,
+        secret_seed: secret,
+        state: 'draft',
+        released_at: null,
+        created_by: by.actor,
+        created_at: by.at,
+      })
+      .execute();
+    await appendAudit(trx, { ...by, action: 'made set work', subject: `work ${id}`, detail: {} });
+  });
+  return id;
+}
+
+/** Changes a draft. @throws WorkError once it is set: learners may have begun. */
+export async function changeDraft({ db }: Store, work: string, draft: WorkDraft, by: By): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    const changed = await trx
+      .updateTable('set_work')
+      .set(columnsOf(draft))
+      .where('id', '=', work)
+      .where('state', '=', 'draft')
+      .executeTakeFirst();
+    if (changed.numUpdatedRows !== 1n) {
+      throw new WorkError('This work is set already, so its walls stay as they are. Make a new one.');
+    }
+    await appendAudit(trx, { ...by, action: 'changed a draft', subject: `work ${work}`, detail: {} });
+  });
+}
+
+const BEFORE = { set: 'draft', closed: 'set' } as const;
+
+/** Sets a draft, or closes work that is set. A second time nothing happens. */
+export async function moveWork({ db }: Store, work: string, to: keyof typeof BEFORE, by: By): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    const moved = await trx
+      .updateTable('set_work')
+      .set({ state: to })
+      .where('id', '=', work)
+      .where('state', '=', BEFORE[to])
+      .executeTakeFirst();
+    if (moved.numUpdatedRows === 0n) return;
+    await appendAudit(trx, { ...by, action: `work ${to}`, subject: `work ${work}`, detail: {} });
+  });
+}
+
+export async function workOf({ db }: Store, work: string): Promise<WorkRow> {
+  return rowOf(await db.selectFrom('set_work').selectAll().where('id', '=', work).executeTakeFirstOrThrow());
+}
+
+export interface WorkInGroup extends WorkRow {
+  /** Learners on the roster who have handed in at least once. */
+  readonly handedIn: number;
+  /** Handed in and marked, not shown by hand yet. */
+  readonly waiting: number;
+}
+
+/** The set works of a group, the latest made first. */
+export async function worksOf({ db }: Store, group: string): Promise<readonly WorkInGroup[]> {
+  const rows = await db
+    .selectFrom('set_work')
+    .selectAll()
+    .where('group_id', '=', group)
+    .orderBy('created_at', 'desc')
+    .execute();
+  const counts = await db
+    .selectFrom('attempt')
+    .innerJoin('set_work', 'set_work.id', 'attempt.set_work_id')
+    .innerJoin('learner', 'learner.id', 'attempt.learner_id')
+    .select((e) => [
+      'set_work_id',
+      e.fn.count('learner_id').distinct().as('learners'),
+      e.fn.sum(e.case().when('attempt.state', '=', 'released').then(0).else(1).end()).as('waiting'),
+    ])
+    .where('set_work.group_id', '=', group)
+    .where('attempt.state', '!=', 'open')
+    .where('learner.removed_at', 'is', null)
+    .groupBy('set_work_id')
+    .execute();
+  const byWork = new Map(counts.map((each) => [each.set_work_id, each]));
+  return rows.map((row) => {
+    const count = byWork.get(row.id);
+    return { ...rowOf(row), handedIn: Number(count?.learners ?? 0), waiting: Number(count?.waiting ?? 0) };
+  });
+}
+
+function columnsOf({ title, spec, opensAt, dueAt, graceMs, release }: WorkDraft) {
+  return { title, spec: JSON.stringify(spec), opens_at: opensAt, due_at: dueAt, grace_ms: graceMs, release };
+}
+
+function rowOf(row: Selectable<SetWorkTable>): WorkRow {
+  return {
+    id: row.id,
+    groupId: row.group_id,
+    title: row.title,
+    // Written only by columnsOf, from a spec that was read at the border.
+    spec: JSON.parse(row.spec) as KeptSpec,
+    secret: row.secret_seed,
+    state: row.state,
+    opensAt: row.opens_at,
+    dueAt: row.due_at,
+    graceMs: row.grace_ms,
+    release: row.release,
+    releasedAt: row.released_at,
+  };
+}

@@ -1,0 +1,33 @@
+import { randomBytes } from 'node:crypto';
+import { type NextRequest, NextResponse } from 'next/server';
+import { contentPolicy } from './app/content-policy';
+import { isHttps } from './app/cookies';
+import { inlineSources } from './app/prerendered';
+
+const YEAR_SECONDS = 365 * 24 * 60 * 60;
+
+/**
+ * Runs before every answer, and sets the headers that keep a page to itself. A page made for this request gets a nonce, which Next
+ * reads from the request's own policy and writes on its scripts; a page written at build time has its scripts named by their hashes.
+ */
+export function proxy(request: NextRequest): NextResponse {
+  const { pathname } = request.nextUrl;
+  const inline = inlineSources(pathname, randomBytes(16).toString('base64'));
+  const https = isHttps();
+  const policy = contentPolicy(inline, { https, developing: process.env.NODE_ENV === 'development' });
+
+  const headers = new Headers(request.headers);
+  headers.set('content-security-policy', policy);
+  // A page that sends somebody to sign in has to know where they wanted to go.
+  headers.set('x-path', pathname);
+
+  const answer = NextResponse.next({ request: { headers } });
+  answer.headers.set('content-security-policy', policy);
+  answer.headers.set('x-content-type-options', 'nosniff');
+  answer.headers.set('x-frame-options', 'DENY');
+  answer.headers.set('referrer-policy', 'same-origin');
+  answer.headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=()');
+  answer.headers.set('cross-origin-opener-policy', 'same-origin');
+  if (https) answer.headers.set('strict-transport-security', `max-age=${YEAR_SECONDS}; includeSubDomains`);
+  return answer;
+}

@@ -1,0 +1,12 @@
+// LSAT section 6, 1000 persons by pattern of five answers (Bock and Lieberman 1970), as printed in the manuals of open
+// statistics packages.
+const PATTERNS =
+  '00000:3 00001:6 00010:2 00011:11 00100:1 00101:1 00110:3 00111:4 01000:1 01001:8 01011:16 01101:3 01110:2 01111:15 ' +
+  '10000:10 10001:29 10010:14 10011:81 10100:3 10101:28 10110:15 10111:80 11000:16 11001:56 11010:21 11011:173 ' +
+  '11100:11 11101:61 11110:28 11111:298';
+
+/** One row a person, one column an item. */
+export const LSAT_PERSONS: readonly (readonly number[])[] = PATTERNS.split(' ').flatMap((entry) => {
+  const [pattern = '', count = ''] = entry.split(':');
+  return Array.from({ length: Number(count) }, () => [...pattern].map(Number));
+});

@@ -1,0 +1,259 @@
+import { describe, expect, test } from 'vitest';
+import { hashOf } from '../../app/codes';
+import { KINDS } from './databases';
+import { NOON, sampleAttempt, sampleGroup } from './sample-attempt';
+import { openPeople, type PeopleSite, type Visitor } from './visitor';
+
+const CODE = '7KQ2-M9TX';
+
+/** A group with a code that can be typed. */
+async function openGroup({ store }: PeopleSite, code = CODE): Promise<string> {
+  const { group } = await sampleGroup(store);
+  await store.db.updateTable('learning_group').set({ join_code: code }).where('id', '=', group).execute();
+  return group;
+}
+
+async function enrol({ store }: PeopleSite, group: string, name: string, pin?: string): Promise<string> {
+  const { hashSecret } = await import('../../app/passwords');
+  const { learner } = await sampleAttempt(store, { group, work: await workOf({ store }, group) });
+  await store.db
+    .updateTable('learner')
+    .set({ name, pin_hash: pin === undefined ? null : await hashSecret(pin) })
+    .where('id', '=', learner)
+    .execute();
+  return learner;
+}
+
+async function workOf({ store }: Pick<PeopleSite, 'store'>, group: string): Promise<string> {
+  const row = await store.db
+    .selectFrom('set_work')
+    .select('id')
+    .where('group_id', '=', group)
+    .executeTakeFirstOrThrow();
+  return row.id;
+}
+
+const enter = (visitor: Visitor, who: object, pin: string, code = CODE) =>
+  visitor.post('/api/join/enter', { code, who, pin });
+
+/** An instructor who leads the group. */
+async function lead(site: PeopleSite, group: string): Promise<Visitor> {
+  const visitor = site.newVisitor();
+  await visitor.post('/api/people/set-up', {
+    code: await site.startCode(),
+    name: 'Ada Clay',
+    email: 'ada@example.org',
+    password: 'four red bricks',
+  });
+  const { userId } = (await visitor.who()) as { userId: string };
+  await site.store.db
+    .insertInto('group_instructor')
+    .values({ group_id: group, user_id: userId, part: 'lead' })
+    .execute();
+  return visitor;
+}
+
+describe.each(KINDS)('learners, on %s', (kind) => {
+  test('a typed name joins with a PIN, which opens it again on another device', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const phone = site.newVisitor();
+    expect((await enter(phone, { name: '  Joan   Hod ' }, '4711', '7kq2 m9tx')).body).toEqual({
+      ok: true,
+      go: '/my-work',
+    });
+    expect(await phone.who()).toMatchObject({ kind: 'learner', name: 'Joan Hod', groupId: group });
+    const tablet = site.newVisitor();
+    const wrong = await enter(tablet, { name: 'joan hod' }, '4712');
+    expect([wrong.status, Object.keys(wrong.body.fields ?? {})]).toEqual([422, ['pin']]);
+    expect((await enter(tablet, { name: 'joan hod' }, '4711')).status).toBe(200);
+    const rows = await site.store.db.selectFrom('learner').select(['name', 'pin_hash']).execute();
+    expect(rows).toHaveLength(1);
+    expect(rows[0]?.pin_hash).toMatch(/^\$argon2id\$v=19\$m=19456,t=2,p=1\$/);
+  });
+
+  test('a name of the roster takes the first PIN that is chosen for it', async () => {
+    const site = await openPeople(kind);
+    const id = await enrol(site, await openGroup(site), 'Joan');
+    const twice = await Promise.all([
+      enter(site.newVisitor(), { id }, '1111'),
+      enter(site.newVisitor(), { id }, '2222'),
+    ]);
+    expect(twice.map(({ status }) => status).sort()).toEqual([200, 409]);
+  });
+
+  test.each([
+    ['letters', '12ab', ['pin']],
+    ['three digits', '123', ['pin']],
+    ['seven digits', '1234567', ['pin']],
+  ])('a PIN of %s is refused', async (_, pin, fields) => {
+    const site = await openPeople(kind);
+    await openGroup(site);
+    const { status, body } = await enter(site.newVisitor(), { name: 'Joan' }, pin);
+    expect([status, Object.keys(body.fields ?? {})]).toEqual([422, fields]);
+    expect(await site.store.db.selectFrom('learner').select('id').execute()).toEqual([]);
+  });
+
+  test('the code of one group opens no name of another, nor a closed group, nor one taken off the roster', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const other = await openGroup(site, 'AAAA-AAAA');
+    const id = await enrol(site, other, 'Joan', '4711');
+    expect((await enter(site.newVisitor(), { id }, '4711')).status).toBe(404);
+
+    const joan = site.newVisitor();
+    expect((await enter(joan, { id }, '4711', 'AAAA-AAAA')).status).toBe(200);
+    await site.store.db.updateTable('learner').set({ removed_at: NOON }).where('id', '=', id).execute();
+    expect(await joan.who()).toEqual({ kind: 'nobody' });
+    expect((await enter(site.newVisitor(), { id }, '4711', 'AAAA-AAAA')).status).toBe(404);
+
+    await site.store.db
+      .updateTable('learning_group')
+      .set({ closed_at: NOON })
+      .where('id', '=', group)
+      .execute();
+    const closed = await enter(site.newVisitor(), { name: 'Ann' }, '4711');
+    expect([closed.status, Object.keys(closed.body.fields ?? {})]).toEqual([422, ['code']]);
+  });
+
+  test('of 1,000 guesses at one PIN ten are evaluated, by name or by id; the instructor resets it', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const ada = await lead(site, group);
+    const learner = await enrol(site, group, 'Joan', '8642');
+    const statuses = await Promise.all(
+      Array.from({ length: 1000 }, async (_, guess) => {
+        const who = guess % 2 === 0 ? { id: learner } : { name: 'Joan' };
+        const visitor = site.newVisitor({ 'x-forwarded-for': `10.0.${guess % 200}.1` });
+        return (await enter(visitor, who, String(1000 + guess))).status;
+      }),
+    );
+    expect(statuses.filter((status) => status === 422)).toHaveLength(10);
+    expect(statuses.filter((status) => status === 429)).toHaveLength(990);
+    expect((await enter(site.newVisitor(), { id: learner }, '8642')).status).toBe(429);
+
+    expect((await ada.post('/api/people/reset-pin', { learner })).status).toBe(200);
+    expect((await enter(site.newVisitor(), { id: learner }, '2468')).status).toBe(200);
+  });
+
+  test('500 learners behind one address sign in, and nobody is shut out', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const { hashSecret } = await import('../../app/passwords');
+    const pinHash = await hashSecret('4711');
+    const ids = Array.from({ length: 500 }, (_, n) => `learner-${n}`);
+    for (const id of ids) {
+      await site.store.db
+        .insertInto('learner')
+        .values({
+          id,
+          group_id: group,
+          name: id,
+          pin_hash: pinHash,
+          time_factor: 100,
+          created_at: NOON,
+          removed_at: null,
+        })
+        .execute();
+    }
+    const statuses = await Promise.all(
+      ids.map(
+        async (id) => (await enter(site.newVisitor({ 'x-peer-address': '10.1.1.1' }), { id }, '4711')).status,
+      ),
+    );
+    expect(statuses.filter((status) => status === 200)).toHaveLength(500);
+  });
+
+  test('a reset PIN ends the sign-ins that were made with the old one', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const ada = await lead(site, group);
+    const learner = await enrol(site, group, 'Joan', '4711');
+    const joan = site.newVisitor();
+    await enter(joan, { id: learner }, '4711');
+    await ada.post('/api/people/reset-pin', { learner });
+    expect(await joan.who()).toEqual({ kind: 'nobody' });
+  });
+
+  test('a learner takes their data away; results are in it from the release on', async () => {
+    const site = await openPeople(kind);
+    const learner = await enrol(site, await openGroup(site), 'Joan', '4711');
+    const joan = site.newVisitor();
+    await enter(joan, { id: learner }, '4711');
+    const { id: attempt } = await site.store.db.selectFrom('attempt').select('id').executeTakeFirstOrThrow();
+    await site.store.db
+      .insertInto('result_version')
+      .values({
+        attempt_id: attempt,
+        version: 1,
+        engine: '1',
+        results: '[{"key":"gauge-drift"}]',
+        score: 0.5,
+        reason: 'handed in',
+        made_by: 'server',
+        made_at: NOON,
+      })
+      .execute();
+    await site.store.db.updateTable('attempt').set({ state: 'marked', handed_in_at: NOON }).execute();
+    const before = await joan.get('/api/join/my-data');
+    expect(before.headers.get('content-disposition')).toBe('attachment; filename="my-data.json"');
+    expect(before.body).toMatchObject({ name: 'Joan', group: 'Tuesday', joined: '2026-11-25T12:00:00.000Z' });
+    expect(JSON.stringify(before.body)).not.toMatch(/gauge-drift|argon2id|score/);
+    await site.store.db.updateTable('attempt').set({ state: 'released' }).execute();
+    await site.store.db.updateTable('set_work').set({ released_at: NOON }).execute();
+    const after = await joan.get('/api/join/my-data');
+    expect(JSON.stringify(after.body)).toContain('gauge-drift');
+  });
+
+  test('a learner has their data deleted: nothing is left but an id in the trail', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const learner = await enrol(site, group, 'Joan Hod', '4711');
+    const other = await enrol(site, group, 'Ann', '1234');
+    const joan = site.newVisitor();
+    await enter(joan, { id: learner }, '4711');
+    expect((await joan.post('/api/join/delete-my-data', { sure: false })).status).toBe(422);
+    expect((await joan.post('/api/join/delete-my-data', { sure: true })).status).toBe(200);
+    expect(await joan.who()).toEqual({ kind: 'nobody' });
+
+    const left = await site.store.db.selectFrom('attempt').select('learner_id').execute();
+    expect(left).toEqual([{ learner_id: other }]);
+    for (const table of ['learner', 'learner_session', 'attempt_wall', 'audit', 'throttle'] as const) {
+      expect(JSON.stringify(await site.store.db.selectFrom(table).selectAll().execute())).not.toContain(
+        'Joan',
+      );
+    }
+    expect(await site.store.db.selectFrom('attempt_wall').select('place').execute()).toHaveLength(2);
+  });
+
+  test('one browser is one person: the learner who signs in ends the instructor’s session', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const shared = await lead(site, group);
+    const copy = site.newVisitor();
+    for (const [name, value] of shared.cookies) copy.cookies.set(name, value);
+    await enter(shared, { name: 'Joan' }, '4711');
+    expect(await shared.who()).toMatchObject({ kind: 'learner', name: 'Joan' });
+    expect(await copy.who()).toEqual({ kind: 'nobody' });
+  });
+});
+
+test('300 wrong codes from one address, and no more are looked at', async () => {
+  const site = await openPeople('sqlite');
+  await openGroup(site);
+  const visitor = site.newVisitor({ 'x-peer-address': '10.1.1.1' });
+  for (let tries = 0; tries < 300; tries += 1) {
+    expect((await enter(visitor, { name: 'Joan' }, '4711', 'ZZZZ-ZZZZ')).status).toBe(422);
+  }
+  expect((await enter(visitor, { name: 'Joan' }, '4711', 'ZZZZ-ZZZZ')).status).toBe(429);
+  expect((await enter(site.newVisitor(), { name: 'Joan' }, '4711')).status).toBe(200);
+});
+
+test('a learner’s session is kept as a hash', async () => {
+  const site = await openPeople('sqlite');
+  await openGroup(site);
+  const joan = site.newVisitor();
+  await enter(joan, { name: 'Joan' }, '4711');
+  const rows = await site.store.db.selectFrom('learner_session').select('token_hash').execute();
+  expect(rows).toEqual([{ token_hash: hashOf(joan.cookies.get('learner') ?? '') }]);
+});

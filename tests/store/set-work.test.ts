@@ -1,0 +1,200 @@
+import { randomUUID } from 'node:crypto';
+import { describe, expect, test } from 'vitest';
+import { briefsFor, givenWalls, withSlots } from '../../app/set-work/lay-forms';
+import { templateOf } from '../../lib/classes/templates';
+import { attemptsOf, openAttempt, wallsOf, workForLearner } from '../../lib/store/attempts';
+import { verifyAudit } from '../../lib/store/audit';
+import type { Store } from '../../lib/store/database';
+import {
+  addToRoster,
+  closeGroup,
+  createGroup,
+  groupsFor,
+  rosterWithPins,
+  setTimeFactor,
+  takeOffRoster,
+} from '../../lib/store/groups';
+import { changeDraft, createWork, moveWork, type WorkDraft, workOf, worksOf } from '../../lib/store/set-work';
+import { emptyDatabase, KINDS, readyStore } from './databases';
+import { NOON } from './sample-attempt';
+
+const BY = { actor: 'user teacher', at: NOON };
+const HOUR = 3_600_000;
+const SPEC = { ...templateOf('warm-up').spec, attempts: 2 };
+
+const draft = (changes: Partial<WorkDraft> = {}): WorkDraft => ({
+  title: 'Warm-up',
+  opensAt: NOON,
+  dueAt: NOON + HOUR,
+  graceMs: 60_000,
+  release: 'at once',
+  spec: withSlots(SPEC, 'a secret'),
+  ...changes,
+});
+
+async function teacher({ db }: Store): Promise<string> {
+  const id = randomUUID();
+  const user = {
+    id,
+    name: 'Invented',
+    email: `${id}@example.org`,
+    emailVerified: 0,
+    image: null,
+    role: 'instructor' as const,
+  };
+  const time = new Date(NOON).toISOString();
+  await db
+    .insertInto('user')
+    .values({ ...user, createdAt: time, updatedAt: time })
+    .execute();
+  return id;
+}
+
+async function groupOfTwo(store: Store) {
+  const userId = await teacher(store);
+  const group = await createGroup(store, { name: 'Tuesday', joinCode: randomUUID(), userId }, NOON);
+  await addToRoster(store, group, [row('Ada', 1), row('Bo', 2, 150)], BY);
+  const [ada, bo] = await rosterWithPins(store, group);
+  if (!ada || !bo) throw new Error('the roster has not two');
+  return { userId, group, ada, bo };
+}
+
+const row = (name: string, line: number, timeFactor = 100) => ({ name, line, timeFactor });
+
+async function setWork(store: Store, group: string, changes: Partial<WorkDraft> = {}): Promise<string> {
+  const work = await createWork(store, group, 'a secret', draft(changes), BY);
+  await moveWork(store, work, 'set', BY);
+  return work;
+}
+
+const open = (store: Store, work: string, learner: string, at = NOON) =>
+  openAttempt(store, { work, learner }, (kept, number) => givenWalls(briefsFor(kept, learner, number)), at);
+
+describe.each(KINDS)('groups and set work on %s', (kind) => {
+  const ready = async () => readyStore(await emptyDatabase(kind));
+
+  test('a roster is written whole or not at all', async () => {
+    const store = await ready();
+    const { group } = await groupOfTwo(store);
+    const names = async () => (await rosterWithPins(store, group)).map(({ name }) => name);
+    await expect(addToRoster(store, group, [row('Cy', 1), row('ada', 2)], BY)).rejects.toThrow(
+      'Line 2: "ada" is in the group already.',
+    );
+    expect(await names()).toEqual(['Ada', 'Bo']);
+    await addToRoster(store, group, [row('Cy', 1)], BY);
+    expect(await names()).toEqual(['Ada', 'Bo', 'Cy']);
+  });
+
+  test('who was taken off the roster comes back by name with the work they had', async () => {
+    const store = await ready();
+    const { group, bo } = await groupOfTwo(store);
+    await takeOffRoster(store, bo.id, BY);
+    expect((await rosterWithPins(store, group)).map(({ name }) => name)).toEqual(['Ada']);
+    await addToRoster(store, group, [row('bo', 1, 125)], BY);
+    expect((await rosterWithPins(store, group))[1]).toEqual({ ...bo, timeFactor: 125 });
+  });
+
+  test('an instructor sees their own groups, the owner of the site all of them', async () => {
+    const store = await ready();
+    const { userId, group, ada } = await groupOfTwo(store);
+    await createGroup(store, { name: 'Another', joinCode: 'x', userId: await teacher(store) }, NOON);
+    await setTimeFactor(store, ada.id, 200, BY);
+    expect(await groupsFor(store, userId)).toMatchObject([{ id: group, name: 'Tuesday', learners: 2 }]);
+    expect((await groupsFor(store, null)).map(({ name }) => name)).toEqual(['Another', 'Tuesday']);
+  });
+
+  test('a draft can be changed, set work cannot', async () => {
+    const store = await ready();
+    const { group } = await groupOfTwo(store);
+    const work = await createWork(store, group, 'a secret', draft(), BY);
+    await changeDraft(store, work, draft({ title: 'Better' }), BY);
+    await moveWork(store, work, 'set', BY);
+    await expect(changeDraft(store, work, draft({ title: 'Too late' }), BY)).rejects.toThrow(
+      'This work is set already',
+    );
+    expect(await workOf(store, work)).toMatchObject({ title: 'Better', state: 'set', ...{ spec: SPEC } });
+  });
+
+  test('work goes only forward: closed work is not set again', async () => {
+    const store = await ready();
+    const { group } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    await moveWork(store, work, 'closed', BY);
+    await moveWork(store, work, 'set', BY);
+    expect((await workOf(store, work)).state).toBe('closed');
+  });
+
+  test('a learner begins once however often they tap, and gets walls of their own', async () => {
+    const store = await ready();
+    const { group, ada, bo } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    const opened = await Promise.all(Array.from({ length: 12 }, () => open(store, work, ada.id)));
+    expect(new Set(opened.map(({ id }) => id)).size).toBe(1);
+    expect(await attemptsOf(store, work, ada.id)).toHaveLength(1);
+    const walls = await wallsOf(store, opened[0]?.id ?? '');
+    expect(walls.map(({ place }) => place)).toEqual([1, 2]);
+    expect(walls[0]?.fingerprint).toMatch(/^[0-9a-f]{16}$/);
+    const others = await wallsOf(store, (await open(store, work, bo.id)).id);
+    expect(others.some(({ code }) => walls.some((wall) => wall.code === code))).toBe(false);
+  });
+
+  test('a second attempt has other walls, and a third is refused where two are allowed', async () => {
+    const store = await ready();
+    const { group, ada } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    const codes = async (id: string) => (await wallsOf(store, id)).map(({ code }) => code);
+    const first = await open(store, work, ada.id);
+    await markAsMarked(store, first.id);
+    const second = await open(store, work, ada.id);
+    expect(second.number).toBe(2);
+    expect(await codes(second.id)).not.toEqual(await codes(first.id));
+    await markAsMarked(store, second.id);
+    await expect(open(store, work, ada.id)).rejects.toThrow('as often as this work allows');
+  });
+
+  test('when it is not open, over, a draft or closed, nothing begins; what was begun goes on', async () => {
+    const store = await ready();
+    const { group, ada, bo } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    await expect(open(store, work, ada.id, NOON - 1)).rejects.toThrow('not open yet');
+    // The last moment of the grace still counts.
+    const begun = await open(store, work, ada.id, NOON + HOUR + 60_000);
+    await expect(open(store, work, bo.id, NOON + HOUR + 60_001)).rejects.toThrow('The time to begin');
+    await moveWork(store, work, 'closed', BY);
+    await expect(open(store, work, bo.id)).rejects.toThrow('This work is closed');
+    expect((await open(store, work, ada.id, NOON + 2 * HOUR)).id).toBe(begun.id);
+    const unset = await createWork(store, group, 's', draft(), BY);
+    await expect(open(store, unset, ada.id)).rejects.toThrow('not set yet');
+    const other = await setWork(store, group);
+    await closeGroup(store, group, BY);
+    await expect(open(store, other, bo.id)).rejects.toThrow('This group is closed');
+  });
+
+  test('the lists: a learner sees no draft, what is due first comes first; an instructor sees who handed in', async () => {
+    const store = await ready();
+    const { group, ada } = await groupOfTwo(store);
+    await createWork(store, group, 's', draft({ title: 'Draft' }), BY);
+    await setWork(store, group, { title: 'No date', dueAt: null });
+    await setWork(store, group, { title: 'Later', dueAt: NOON + 9 * HOUR });
+    const soon = await setWork(store, group, { title: 'Soon' });
+    await markAsMarked(store, (await open(store, soon, ada.id)).id);
+    const list = await workForLearner(store, group, ada.id);
+    expect(list.map(({ work }) => work.title)).toEqual(['Soon', 'Later', 'No date']);
+    const counts = (await worksOf(store, group)).map(({ title, handedIn, waiting }) => [
+      title,
+      handedIn,
+      waiting,
+    ]);
+    expect(counts).toContainEqual(['Soon', 1, 1]);
+    expect(counts).toContainEqual(['Later', 0, 0]);
+    expect(await verifyAudit(store.db)).toEqual({ ok: true });
+  });
+});
+
+async function markAsMarked({ db }: Store, attempt: string): Promise<void> {
+  await db
+    .updateTable('attempt')
+    .set({ state: 'marked', handed_in_at: NOON, hand_in_key: randomUUID(), hand_in_hash: 'x' })
+    .where('id', '=', attempt)
+    .execute();
+}

@@ -1,0 +1,15 @@
+import { getMigrations } from 'better-auth/db/migration';
+import { expect, test } from 'vitest';
+import { emptyDatabase, KINDS, readyStore } from './databases';
+
+test.each(KINDS)('%s: the sign-in library finds all its tables and columns there', async (kind) => {
+  const { db } = await readyStore(await emptyDatabase(kind));
+  const { toBeCreated, toBeAdded } = await getMigrations({
+    database: { db, type: kind },
+    secret: 'a-secret-of-thirty-two-signs-000',
+    emailAndPassword: { enabled: true },
+    rateLimit: { enabled: true, storage: 'database' },
+    user: { additionalFields: { role: { type: 'string', input: false, required: true } } },
+  });
+  expect({ toBeCreated, toBeAdded }).toEqual({ toBeCreated: [], toBeAdded: [] });
+});
