@@ -3,7 +3,7 @@ import { formatMeasure, isFine } from '../../components/result/format-measure';
 import type { FalseRow, FindingRow } from '../../components/result/result-rows';
 import { OutcomeSign } from '../../components/result/signs';
 import { WallMarks } from '../../components/wall/wall-overlays';
-import { WallPicture } from '../../components/wall/wall-picture';
+import { WallFills, WallPicture } from '../../components/wall/wall-picture';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { frontPicture } from '../../lib/views/front';
 import { svgBox } from '../../lib/views/svg-nodes';
@@ -50,7 +50,8 @@ export function LearnerWall({
         role="img"
         aria-label={`The wall with the marks of ${name}. The table below says the same.`}
       >
-        <WallPicture wall={wall} drawing={drawing} prefix={prefix} />
+        <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+        <WallPicture drawing={drawing} prefix={prefix} part="all" />
         <WallMarks
           drawing={drawing}
           marks={drawnResult(rows, parts)}

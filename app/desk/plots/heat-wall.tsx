@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { WallPicture } from '../../../components/wall/wall-picture';
+import { WallFills, WallPicture } from '../../../components/wall/wall-picture';
 import type { Heat } from '../../../lib/classes/statistics/heat-map';
 import type { Finding } from '../../../lib/inspect/finding';
 import { frontPicture } from '../../../lib/views/front';
@@ -44,7 +44,8 @@ export function HeatWall({
   });
   return (
     <svg className={styles.wall} viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={label}>
-      <WallPicture wall={wall} drawing={drawing} prefix={prefix} />
+      <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+      <WallPicture drawing={drawing} prefix={prefix} part="all" />
       {/* The least marked first, so that the most marked lie on top. */}
       {[...boxes].reverse().map((box) => (
         <HeatBox key={box.heat.part} {...box} drawing={drawing} mmPerPx={mmPerPx} />
