@@ -10,6 +10,7 @@ import { When } from '../../components/time/when';
 import { layWall } from '../../lib/generate/generate';
 import { parseCode } from '../../lib/generate/wall-code';
 import { fingerprintOf } from '../../lib/wall/print';
+import { fetchForReading } from '../walls/[code]/later-parts';
 import { Practice } from '../walls/[code]/practice';
 import type { HandedWork } from '../walls/[code]/set-work';
 import styles from './my-work.module.css';
@@ -49,7 +50,7 @@ export function WorkRoom(props: {
 
   // So that a wall opened later without a network has all it needs.
   useEffect(() => {
-    void import('../walls/[code]/second-part').catch(() => undefined);
+    void fetchForReading().catch(() => undefined);
   }, []);
   const isReceived = handIn?.state === 'received';
   useEffect(() => {
