@@ -1,4 +1,6 @@
 import { scoreOf100 } from '../../components/result/score-words';
+import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
+import { scoreError } from '../../lib/classes/statistics/score-error';
 import { layWall } from '../../lib/generate/generate';
 import { parseCode } from '../../lib/generate/wall-code';
 import type { WorkRow } from '../../lib/store/set-work';
@@ -44,7 +46,13 @@ export function ResultPart(props: {
       <p>
         <span className={styles.score}>{scoreOf100(result.score)}</span> of 100
       </p>
-      {work.spec.passMark && <PassWords passMark={work.spec.passMark} score={result.score} />}
+      <p>
+        A score from so few walls is not exact: give or take{' '}
+        {scoreOf100(scoreError(result.score, result.walls.length))}.
+      </p>
+      {work.spec.passMark && (
+        <PassWords passMark={work.spec.passMark} score={result.score} walls={result.walls.length} />
+      )}
       <ol>
         {result.walls.map((each) => (
           <li key={each.place}>
@@ -62,14 +70,22 @@ export function ResultPart(props: {
   );
 }
 
+/** Three outcomes: near the mark, a few walls cannot tell. */
+const OUTCOME_WORDS: Readonly<Record<PassOutcome, string>> = {
+  reached: 'Reached.',
+  'more walls needed': 'Too close to say: more walls are needed.',
+  'not reached yet': 'Not reached yet.',
+};
+
 function PassWords(props: {
   readonly passMark: NonNullable<WorkRow['spec']['passMark']>;
   readonly score: number;
+  readonly walls: number;
 }) {
-  const { passMark, score } = props;
+  const { passMark, score, walls } = props;
   return (
     <p>
-      Pass mark {scoreOf100(passMark.share)}: {score >= passMark.share ? 'reached' : 'not reached yet'}. Set
+      Pass mark {scoreOf100(passMark.share)}: {OUTCOME_WORDS[passOutcome(score, walls, passMark.share)]} Set
       by {passMark.person} on {passMark.date}: {passMark.method}. This is a practice result. It says nothing
       of work on a real wall.
     </p>

@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { type Match, matchOf, type SeenForm } from '../../lib/classes/form-match';
-import { FormError, formFor, slotsOf } from '../../lib/classes/forms';
+import { briefAt, FormError, formFor, slotsOf } from '../../lib/classes/forms';
 import type { SetWorkSpec } from '../../lib/classes/set-work';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
@@ -28,6 +28,16 @@ export function briefsFor(
   attempt: number,
 ): readonly Brief[] {
   return formFor(spec, spec.slots, secret, { learner, attempt }, LOOK);
+}
+
+/** One wall of the form of a learner's first attempt (null: of everyone); undefined where there is no such place. */
+export function briefOfPlace(
+  { spec, secret }: Pick<WorkRow, 'spec' | 'secret'>,
+  learner: string | null,
+  place: number,
+): Brief | undefined {
+  if (place < 1 || place > spec.walls) return undefined;
+  return briefAt(spec, spec.slots, secret, { learner, attempt: 1 }, place, LOOK);
 }
 
 /** The walls a new attempt is given, with their fingerprints: they are what a hand-in is held against. */

@@ -76,15 +76,29 @@ export function formFor(
   owner: FormOwner,
   look: Look,
 ): readonly Brief[] {
-  return orderFor(spec, secret, owner).map((at) => {
-    const slot = slots[at];
-    if (!slot) throw new FormError(`the set work has ${slots.length} slots for ${spec.walls} walls`);
-    const brief = matchedBrief(spec, slot, secretDraws(secret, `${nameOf(spec, owner)} wall ${at}`), look);
-    if (brief) return brief;
-    throw new FormError(
-      `no ${slot.kind} of the topic "${slot.topic}" with ${keyOf(slot.families) || 'no fault'} was found: choose another topic or kind`,
-    );
-  });
+  return orderFor(spec, secret, owner).map((_, index) =>
+    briefAt(spec, slots, secret, owner, index + 1, look),
+  );
+}
+
+/** One wall of a form, `place` from 1. @throws FormError where no such wall is found, or the form has no such place */
+export function briefAt(
+  spec: SetWorkSpec,
+  slots: readonly Slot[],
+  secret: string,
+  owner: FormOwner,
+  place: number,
+  look: Look,
+): Brief {
+  const at = orderFor(spec, secret, owner)[place - 1];
+  const slot = at === undefined ? undefined : slots[at];
+  if (!slot)
+    throw new FormError(`the set work has ${slots.length} slots for ${spec.walls} walls, none at ${place}`);
+  const brief = matchedBrief(spec, slot, secretDraws(secret, `${nameOf(spec, owner)} wall ${at}`), look);
+  if (brief) return brief;
+  throw new FormError(
+    `no ${slot.kind} of the topic "${slot.topic}" with ${keyOf(slot.families) || 'no fault'} was found: choose another topic or kind`,
+  );
 }
 
 /** By place in the learner's form: which slot stands there, both from 0. One wall for all keeps the order of the slots. */

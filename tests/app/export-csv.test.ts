@@ -56,6 +56,7 @@ describe('one row a hand-in', () => {
       ['Bera Stone', 'Joints', 'marked'],
       ['Bera Stone', 'Line, level', 'marked'],
       ['Cal Ridge', 'Joints', 'marked'],
+      ['Cal Ridge', 'Line, level', 'marked'],
       ['Cal Ridge', 'Line, level', 'handed in'],
     ]);
     expect(rows[0]).toMatchObject({
@@ -67,7 +68,7 @@ describe('one row a hand-in', () => {
     // Beta(2.8, 1.2) with two walls at .9: 2.8 × 1.2 / (16 × 5), by hand.
     expect(Number(rows[0]?.standard_error)).toBeCloseTo(Math.sqrt((2.8 * 1.2) / 80), 12);
     expect(rows[0]?.measured_of).toMatch(/^(NA|\d+)$/);
-    expect(rows[5]).toMatchObject({
+    expect(rows[6]).toMatchObject({
       score: 'NA',
       standard_error: 'NA',
       found_got: 'NA',

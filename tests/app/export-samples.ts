@@ -17,7 +17,7 @@ export const AWKWARD = [
   'one\nline',
 ] as const;
 
-/** Two works of two walls by three learners: one mark overridden, one second try open, one not marked, and one learner with nothing. */
+/** Two works of two walls by three learners: one mark overridden, one second try open, one not marked yet, and one learner with nothing. */
 export async function sampleBook(store: Store): Promise<InventedGroup> {
   const book = await inventGroup(store, {
     name: 'Tuesday; "evening"',
@@ -28,7 +28,7 @@ export async function sampleBook(store: Store): Promise<InventedGroup> {
       { title: 'Line, level', topics: ['line'], walls: 2, difficulty: 2, sameForAll: false },
     ],
   });
-  const [first = [], second = []] = book.attempts;
+  const [first = []] = book.attempts;
   await overrideMark(
     store,
     { id: inventedId(30, 1), attempt: first[0] ?? '', score: 0.9, reason: 'The light was out' },
@@ -36,14 +36,11 @@ export async function sampleBook(store: Store): Promise<InventedGroup> {
   );
   const open = await openAttempt(store, book.works[0] ?? '', book.learners[1] ?? '', 2);
   await store.db.updateTable('attempt').set({ started_at: MONDAY }).where('id', '=', open).execute();
+  const waiting = await openAttempt(store, book.works[1] ?? '', book.learners[2] ?? '', 2);
   await store.db
     .updateTable('attempt')
-    .set({ state: 'handed in' })
-    .where('id', '=', second[2] ?? '')
-    .execute();
-  await store.db
-    .deleteFrom('result_version')
-    .where('attempt_id', '=', second[2] ?? '')
+    .set({ state: 'handed in', handed_in_at: MONDAY })
+    .where('id', '=', waiting)
     .execute();
   await addLearner(store, book.group, 'Zed Empty', 1);
   return book;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { LOOK } from '../../app/set-work/look';
 import { matchOf } from '../../lib/classes/form-match';
-import { formFor, type Look, orderFor, slotsOf } from '../../lib/classes/forms';
+import { briefAt, formFor, type Look, orderFor, slotsOf } from '../../lib/classes/forms';
 import { minutesFor, type SetWorkSpec } from '../../lib/classes/set-work';
 import { TEMPLATES } from '../../lib/classes/templates';
 import { codeOf } from '../../lib/generate/wall-code';
@@ -111,6 +111,14 @@ describe('forms from a secret', () => {
     expect(() => slotsOf(SPEC, 'secret', sound)).toThrow(
       'no wall of the topic "joints" and the kind "plain-panel" can have a fault under these rules: choose another topic or kind',
     );
+  });
+
+  test('one wall by its place is the wall of the form; a place beyond it is refused', () => {
+    const slots = slotsOf(SPEC, 'secret', BY_DIGIT);
+    const owner = { learner: 'a', attempt: 1 };
+    const one = (place: number) => briefAt(SPEC, slots, 'secret', owner, place, BY_DIGIT);
+    expect([1, 2, 3, 4, 5, 6].map(one)).toEqual(form('a'));
+    expect(() => one(7)).toThrow('none at 7');
   });
 
   test('a wall that is never found says so, and does not look for ever', () => {

@@ -5,7 +5,7 @@ import { printSvg } from '../../../../../lib/views/print-svg';
 import { ViewError } from '../../../../../lib/views/view';
 import { guarded } from '../../../../access';
 import { parseFields, Refusal } from '../../../../refusal';
-import { briefsFor } from '../../../../set-work/lay-forms';
+import { briefOfPlace } from '../../../../set-work/lay-forms';
 
 const fields = z.object({
   place: z.coerce.number().int().min(1),
@@ -18,7 +18,7 @@ const fields = z.object({
 export const GET = guarded('GET /api/work/[work]/picture', async ({ request, params, store }) => {
   const asked = parseFields(fields, Object.fromEntries(new URL(request.url).searchParams));
   const work = await workOf(store, params.work ?? '');
-  const brief = briefsFor(work, asked.learner ?? null, 1)[asked.place - 1];
+  const brief = briefOfPlace(work, asked.learner ?? null, asked.place);
   if (!brief) throw new Refusal(404, 'This work has no such wall.');
   try {
     return new Response(printSvg(layWall(brief), asked.view), {
