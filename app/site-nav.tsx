@@ -3,13 +3,19 @@
 import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 
-/** The rooms of the site, in the order of the header. A new part of the site adds one row. */
+/**
+ * The rooms of the site, in the order of the header, and what else lies in them. Each row is a stop for the keyboard on every page:
+ * walls go with the other ways to practise, so that the way to handing in stays within fifteen.
+ */
 const PLACES = [
-  { href: '/lessons', label: 'Lessons' },
-  { href: '/walls', label: 'Walls' },
-  { href: '/practise', label: 'Practise' },
-  { href: '/limits', label: 'Limits' },
-  { href: '/safety', label: 'Safety' },
+  {
+    href: '/lessons',
+    label: 'Lessons',
+    holds: ['/lessons', '/glossary', '/drawings', '/questions', '/instruments'],
+  },
+  { href: '/practise', label: 'Practise', holds: ['/practise', '/walls'] },
+  { href: '/limits', label: 'Limits', holds: ['/limits', '/sources'] },
+  { href: '/safety', label: 'Safety', holds: ['/safety'] },
 ] as const;
 
 export function SiteNav() {
@@ -17,9 +23,9 @@ export function SiteNav() {
   return (
     <nav className="site-nav" aria-label="Main">
       <ul>
-        {PLACES.map(({ href, label }) => (
+        {PLACES.map(({ href, label, holds }) => (
           <li key={href}>
-            <Link prefetch={false} href={href} aria-current={isWithin(here, href) ? 'page' : undefined}>
+            <Link prefetch={false} href={href} aria-current={currentOf(here, href, holds)}>
               {label}
             </Link>
           </li>
@@ -27,6 +33,12 @@ export function SiteNav() {
       </ul>
     </nav>
   );
+}
+
+/** The page itself, or one that lies in the same room. */
+function currentOf(here: string, href: string, holds: readonly string[]): 'page' | 'true' | undefined {
+  if (here === href) return 'page';
+  return holds.some((place) => isWithin(here, place)) ? 'true' : undefined;
 }
 
 export function isWithin(path: string, place: string): boolean {
