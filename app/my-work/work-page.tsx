@@ -6,6 +6,7 @@ import type { Store } from '../../lib/store/database';
 import { readLessons } from '../lessons/read-lessons';
 import type { Learner } from '../people';
 import { KIND_TITLES } from '../walls/brief-words';
+import { layForSetWork } from '../walls/lay-practice';
 import { GoWithIt } from './go-with-it';
 import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
@@ -36,11 +37,10 @@ export async function WorkPage(props: {
         <WorkRoom
           attempt={open.attempt.id}
           learner={person.learnerId}
-          walls={open.walls.map(({ place, code }) => ({
-            place,
-            code,
-            kind: KIND_TITLES[parseCode(code).kind],
-          }))}
+          walls={open.walls.map(({ place, code }) => {
+            const brief = parseCode(code);
+            return { place, laid: layForSetWork(brief), kind: KIND_TITLES[brief.kind] };
+          })}
           openingsUp={work.spec.openingsUp}
           endsAt={open.endsAt}
           first={props.place}

@@ -7,18 +7,17 @@ import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/
 import { useOutbox } from '../../components/handin/use-outbox';
 import { WallList } from '../../components/handin/wall-list';
 import { When } from '../../components/time/when';
-import { layWall } from '../../lib/generate/generate';
-import { parseCode } from '../../lib/generate/wall-code';
 import { fingerprintOf } from '../../lib/wall/print';
 import { fetchForReading } from '../walls/[code]/later-parts';
-import { Practice } from '../walls/[code]/practice';
+import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
+import type { LaidPractice } from '../walls/lay-practice';
 import styles from './my-work.module.css';
 import { addressOf, LIST, usePlace } from './use-place';
 
 export interface RoomWall {
   readonly place: number;
-  readonly code: string;
+  readonly laid: LaidPractice;
   /** What kind of wall it is, in words. */
   readonly kind: string;
 }
@@ -65,8 +64,8 @@ export function WorkRoom(props: {
     top.current?.focus();
   }, [place]);
 
-  const finish = ({ place: at, code }: RoomWall, done: HandedWork) => {
-    keepAnswer(attempt, { ...done, place: at, fingerprint: printOf(code) });
+  const finish = ({ place: at, laid }: RoomWall, done: HandedWork) => {
+    keepAnswer(attempt, { ...done, place: at, fingerprint: fingerprintOf(laid.wall) });
     setSaid(`Wall ${at} is done, and saved on this device.`);
     window.location.hash = LIST;
   };
@@ -76,7 +75,7 @@ export function WorkRoom(props: {
   };
   const handAllIn = () => {
     window.location.hash = LIST;
-    void outbox.put(walls.map(({ place: at, code }) => answerNow(attempt, at, printOf(code))));
+    void outbox.put(walls.map(({ place: at, laid }) => answerNow(attempt, at, fingerprintOf(laid.wall))));
   };
 
   return (
@@ -109,9 +108,9 @@ export function WorkRoom(props: {
               All walls
             </a>
           </p>
-          <Practice
+          <PracticeRoom
             key={wall.place}
-            code={wall.code}
+            laid={wall.laid}
             label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}
             setWork={{
               keptAs: nameOfWall(attempt, wall.place),
@@ -127,9 +126,4 @@ export function WorkRoom(props: {
       </p>
     </div>
   );
-}
-
-/** Of the wall as this device lays it: the site compares. */
-function printOf(code: string): string {
-  return fingerprintOf(layWall(parseCode(code)));
 }

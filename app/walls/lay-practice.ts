@@ -28,6 +28,11 @@ export function layPractice(brief: Brief): LaidPractice {
   };
 }
 
+/** A wall of set work, without its code: whoever has the code can open the wall by itself, and see its key. */
+export function layForSetWork(brief: Brief): LaidPractice {
+  return { ...layPractice(brief), code: '', nextHref: '' };
+}
+
 /** The code of the next wall of the same kind: the seed after this one. */
 function nextCode(brief: Brief): string {
   return codeOf({ ...brief, seed: brief.seed === MAX_SEED ? 0 : brief.seed + 1 });

@@ -52,9 +52,10 @@ export async function learnerData(
         started: isoOf(attempt.started_at),
         handedIn: attempt.handed_in_at === null ? null : isoOf(attempt.handed_in_at),
         late: attempt.late === 1,
-        walls: await wallsOf(db, attempt.id),
-        // Before that they would give away the key.
-        ...(mayBeSeen(attempt, at) ? await judgementsOf(db, attempt.id, isoOf) : {}),
+        ...(mayBeSeen(attempt, at)
+          ? { walls: await wallsOf(db, attempt.id), ...(await judgementsOf(db, attempt.id, isoOf)) }
+          : // Codes and judgements would give away the key.
+            { walls: (await wallsOf(db, attempt.id)).map(({ code: _, ...wall }) => wall) }),
       })),
     ),
   };
