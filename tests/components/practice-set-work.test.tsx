@@ -56,7 +56,7 @@ function show(first: Partial<SetWork> = {}) {
 
 async function handInAsSound(user: ReturnType<typeof userEvent.setup>) {
   await user.click(screen.getByRole('button', { name: 'This wall is sound' }));
-  await user.click(await screen.findByRole('button', { name: 'Hand in: the wall is sound' }));
+  await user.click(await screen.findByRole('button', { name: 'Done: the wall is sound' }));
 }
 
 test('work is handed out whole, and no result shows until it is given', async () => {
