@@ -2,9 +2,14 @@ import type { Unit, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { scatterOf, shareOf } from './drawn-chance';
 import { plainFace } from './front-joints';
+import { faceMarks } from './front-marks';
 import type { Area, Point, Shape } from './shape';
 import { finishOf, stoneFaces } from './stone-faces';
 import { faceOf, outlineOf } from './unit-outline';
+
+/** Colours of a fresh break. */
+const FRESH_BRICK = '#c98f6d';
+const FRESH_STONE = '#d8d2c4';
 
 /** The units of a panel, and what lies on them. */
 export function frontUnits(wall: Wall, survey: PanelSurvey): readonly Shape[] {
@@ -16,7 +21,7 @@ export function unitFaces({ placed }: PanelSurvey): readonly Area[] {
   return placed.map(({ unit }) => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) }));
 }
 
-/** What the units share: grain of the face, lit and shaded arrises, cracks, bloom. */
+/** What the units share: grain of the face, lit and shaded arrises, cracks, bloom and other marks. */
 export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const units = placed.map(({ unit }) => unit);
   const faces = units.map(plainFace);
@@ -39,6 +44,7 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
     },
     ...bloom(units),
     ...cracks(units),
+    ...faceMarks(units, finishOf(wall) === 'brick' ? FRESH_BRICK : FRESH_STONE),
   ];
 }
 
