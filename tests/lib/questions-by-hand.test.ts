@@ -150,6 +150,17 @@ describe('a wrong answer is explained from the mistake', () => {
   });
 });
 
+test('the angle that serves is not always the one with the largest leg', () => {
+  const largest = Array.from({ length: 200 }, (_, seed) => {
+    const question = ask('openings/which-angle', chanceOf(seed, 3));
+    if (question.kind !== 'choose') return false;
+    const legs = question.options.map(({ text }) => Number.parseFloat(text));
+    return legs[question.options.findIndex(({ id }) => id === question.answer)] === Math.max(...legs);
+  }).filter((is) => is).length;
+  expect(largest).toBeGreaterThan(20);
+  expect(largest).toBeLessThan(140);
+});
+
 test('the source says where the figure is from, and when the rules in use are silent', () => {
   expect(ask('openings/lintel-length', fixed(3), 'ontario').source).toBe(
     'Ontario Building Code 2024, Division B, Section 9.20: 9.20.5.2. Kind: code minimum.',
