@@ -26,7 +26,7 @@ export function FaceMarksChoice(props: {
     onChange(choices.find(({ condition }) => condition === wanted)?.condition ?? 'sound');
   return (
     <>
-      <p>No limit judges these. The wall is as sound with them as without.</p>
+      <p>Nothing is measured on these marks. Some are a sign of trouble all the same.</p>
       <div className={styles.ask}>
         <label htmlFor={id}>
           What a few units show

@@ -68,10 +68,12 @@ function chipOf(unit: Unit): Ring {
 /** The face gone in a rough patch. */
 function flakeOf(unit: Unit): Ring {
   const middle = 0.4 + shareOf(unit.id, 211) * 0.2;
+  const broad = 0.14 + shareOf(unit.id, 228) * 0.16;
+  const high = 0.24 + shareOf(unit.id, 229) * 0.13;
   return Array.from({ length: 16 }, (_, index): Point => {
     const turn = (index * Math.PI) / 8;
     const reach = 1 + scatterOf(unit.id, 212 + index, 0.26);
-    return onFace(unit, middle + 0.27 * reach * Math.cos(turn), 0.5 + 0.35 * reach * Math.sin(turn));
+    return onFace(unit, middle + broad * reach * Math.cos(turn), 0.5 + high * reach * Math.sin(turn));
   });
 }
 
