@@ -140,6 +140,23 @@ describe('no answer is given away by its form', () => {
     expect(told).toEqual([]);
   });
 
+  test('no wrong figure is the right one rounded in another unit: 4 in beside 100 mm', () => {
+    const near = [...RULE_SETS].flatMap((rules) =>
+      FAMILIES.flatMap((family) =>
+        Array.from({ length: 30 }, (_, seed) =>
+          family.ask({ chance: chanceOf(seed, 5), rules, system: 'mm' }),
+        ).flatMap((question) => {
+          if (question.kind !== 'choose' || !question.prompt.endsWith('what is the limit?')) return [];
+          const figures = question.options.map(({ text }) => Number.parseFloat(text));
+          const right = figures[question.options.findIndex(({ id }) => id === question.answer)] ?? 0;
+          const close = figures.filter((each) => each !== right && Math.abs(each / right - 1) < 0.03);
+          return close.length > 0 ? [`${question.family} ${rules}: ${right}, ${close.join()}`] : [];
+        }),
+      ),
+    );
+    expect([...new Set(near)]).toEqual([]);
+  });
+
   test('right alternatives are about as long as wrong ones', () => {
     const uneven = asked.flatMap((questions) => {
       const lengths = { right: [0, 0], wrong: [0, 0] };
