@@ -1,7 +1,7 @@
 import type { Condition } from '../wall/model';
 
 /** How far a mark on a face is to be taken. */
-export type FaceMarkTells = 'looks only' | 'a symptom' | 'could be loose: have it looked at';
+export type FaceMarkTells = 'looks only' | 'a symptom' | 'could be loose, so have it looked at';
 
 /** Plain words, no figures. Source: common practice of the trade, in our own words. */
 export interface FaceMarkText {
@@ -53,7 +53,7 @@ export const FACE_MARKS: Readonly<Record<Exclude<Condition, 'sound'>, FaceMarkTe
   },
   flake: {
     name: 'Flakes off the face',
-    tells: 'could be loose: have it looked at',
+    tells: 'could be loose, so have it looked at',
     means: 'Water and frost, or a coating that keeps water in, push the face off. More can follow.',
     toDo: 'Do not pull at it. A competent person cuts it out and replaces it, after the water is stopped.',
   },

@@ -101,7 +101,7 @@ test('a mark is chosen by name, and the page says how far it is to be taken', as
   const flake = {
     condition: 'flake',
     name: 'Flakes off the face',
-    tells: 'could be loose: have it looked at',
+    tells: 'could be loose, so have it looked at',
     means: 'Frost pushes the face off.',
     toDo: 'Do not pull at it.',
     figure: null,
@@ -114,7 +114,7 @@ test('a mark is chosen by name, and the page says how far it is to be taken', as
   await userEvent.selectOptions(screen.getByRole('combobox', { name: 'What a few units show' }), 'flake');
   expect(heard).toEqual(['flake']);
   rerender(shown('flake'));
-  expect(screen.getByText(/could be loose: have it looked at\./)).toBeVisible();
+  expect(screen.getByText(/could be loose, so have it looked at\./)).toBeVisible();
   expect(screen.getByText('Do not pull at it.')).toBeVisible();
   await userEvent.selectOptions(screen.getByRole('combobox'), 'Nothing');
   expect(heard).toEqual(['flake', 'sound']);

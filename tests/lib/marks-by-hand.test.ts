@@ -30,7 +30,7 @@ test('every mark can be chosen, the gravest last, and chips have the British fig
   );
   expect(choices.at(-1)).toMatchObject({
     condition: 'flake',
-    tells: 'could be loose: have it looked at',
+    tells: 'could be loose, so have it looked at',
     figure: null,
   });
   // NHBC Standards 2019, 9.1.2.

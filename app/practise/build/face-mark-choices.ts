@@ -7,7 +7,7 @@ import { CONDITIONS } from '../../../lib/wall/model';
 
 /** The marks there are, the gravest last. Only chips have a published figure. */
 export function faceMarkChoices(system: LengthSystem): readonly FaceMarkChoice[] {
-  return (['looks only', 'a symptom', 'could be loose: have it looked at'] as const).flatMap((tells) =>
+  return (['looks only', 'a symptom', 'could be loose, so have it looked at'] as const).flatMap((tells) =>
     CONDITIONS.flatMap((condition) => {
       if (condition === 'sound' || FACE_MARKS[condition].tells !== tells) return [];
       const figure = condition === 'chip' ? chipFigure(system) : null;
