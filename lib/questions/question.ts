@@ -49,6 +49,7 @@ export type NumberUnit =
   | 'ties'
   | 'holes'
   | 'litres'
+  | 'cu ft'
   | 'units'
   | 'times';
 

@@ -93,6 +93,8 @@ describe.each([
   ['cracks/speed', fixed(3), 'canada', 'A brick falls 5000 mm', 9.9028],
   // 29 CFR 1926.706: height and 4 ft.
   ['cracks/keep-out', fixed(2), 'canada', 'A new wall stands 3000 mm high', 4219.2],
+  // 20 × 0.02 m² × 10 mm = 4 litres, and a tenth.
+  ['back-buttering/mortar-for-units', fixed(20, 1, 0, 0), 'canada', '20 adhered units', 4.4],
   // 5 bare of 100.
   ['back-buttering/contact-by-grid', fixed(3, 5), 'canada', 'In 5 squares no mortar touched', 95],
   // 2 walls with 4 rows each, 2 of 8 missed.

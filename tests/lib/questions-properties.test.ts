@@ -8,7 +8,20 @@ import { QUESTION_TOPICS } from '../../lib/questions/topics';
 
 const FAMILIES = QUESTION_TOPICS.flatMap((topic) => QUESTION_FAMILIES[topic]);
 const LENGTH_UNITS = { mm: 'mm', inches: 'in' } as const;
-const OTHER_UNITS = ['%', 'm²', 'J', 'm/s', 'kN', 'volumes', 'ties', 'holes', 'times', 'litres', 'units'];
+const OTHER_UNITS = [
+  '%',
+  'm²',
+  'J',
+  'm/s',
+  'kN',
+  'volumes',
+  'ties',
+  'holes',
+  'times',
+  'litres',
+  'cu ft',
+  'units',
+];
 const NONSENSE = /NaN|undefined|Infinity|\[object|null|−0 /;
 
 /** Everything that can be wrong with one question; empty when it is sound. */
