@@ -42,6 +42,7 @@ export type NumberUnit =
   | 'in'
   | '%'
   | 'm²'
+  | 'sq ft'
   | 'J'
   | 'm/s'
   | 'kN'

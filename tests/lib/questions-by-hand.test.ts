@@ -148,8 +148,15 @@ describe('a wrong answer is explained from the mistake', () => {
     });
     expect(both.length).toBeGreaterThan(5);
     expect(both.filter(({ passes }) => passes)).toEqual([]);
-    expect(both[0]?.why).toBe('Each tie holds 0.5 m². At that width the spacing up is too much.');
+    expect(both[0]?.why).toBe('Each tie holds 5.33 sq ft. At that width the spacing up is too much.');
   });
+});
+
+// By hand: 16 × 24 in are 1 1/3 × 2 ft. 24 × 32 in would be 5.33 sq ft, twice what the IRC lets a tie hold.
+test('in inches a tie holds square feet', () => {
+  const question = ask('ties/area-each', fixed(1, 1), 'united-states', 'inches');
+  expect(question.prompt).toContain('16 in apart up the wall and 24 in across');
+  expect(question).toMatchObject({ unit: 'sq ft', answer: expect.closeTo(2.6667, 4) });
 });
 
 test('the angle that serves is not always the one with the largest leg', () => {

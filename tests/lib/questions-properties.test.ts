@@ -11,6 +11,7 @@ const LENGTH_UNITS = { mm: 'mm', inches: 'in' } as const;
 const OTHER_UNITS = [
   '%',
   'm²',
+  'sq ft',
   'J',
   'm/s',
   'kN',
