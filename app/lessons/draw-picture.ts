@@ -34,10 +34,10 @@ export function drawPicture(picture: LessonPicture): string {
   );
   if (picture.view === 'section' || picture.view === 'behind') return largerLettering(svg);
   const drawing = drawingOf(wall, view, 'mm');
-  const [first] = lessonFindings(picture.family);
+  const first = lessonFindings(picture.family)[0]?.region ?? ringsOf(picture)[0];
   const place =
     picture.close && first !== undefined
-      ? markOnSheet(drawing, { ...first.region, number: 1, state: 'mark' }, 1)
+      ? markOnSheet(drawing, { ...first, number: 1, state: 'mark' }, 1)
       : null;
   const shown = place === null ? drawing.box : around(place, drawing.box);
   const numbers = rings.map((ring) => numberOf(ring, drawing, shown)).join('');

@@ -1,8 +1,11 @@
 import type { LookAlike } from '../../lib/generate/look-alikes/look-alike';
 import type { Spoil } from '../../lib/generate/plan';
 import type { Topic } from '../../lib/generate/topics';
-import type { WallKind } from '../../lib/wall/model';
+import { FACE_MARKS } from '../../lib/inspect/face-marks';
+import type { Condition, WallKind } from '../../lib/wall/model';
 import type { PartKind } from '../../lib/wall/parts';
+
+export type FaceMark = Exclude<Condition, 'sound'>;
 
 /** Walls of one lesson: laid from one seed, once sound and once spoiled, and the topic to practise on after it. */
 export interface LessonFamily {
@@ -12,12 +15,20 @@ export interface LessonFamily {
   readonly seed: number;
   readonly spoils: readonly Spoil[];
   readonly lookAlikes: readonly LookAlike[];
-  /** What is ringed on the sound wall, and what is good about it. No figures. */
-  readonly good: readonly (readonly [part: PartKind, says: string])[];
+  /** What is ringed on the sound wall: a part, or a unit with a mark; and what is to be said of it. No figures. */
+  readonly good: readonly (readonly [part: PartKind | FaceMark, says: string])[];
+  /** Marks put by hand on the faces of units. */
+  readonly marks?: Readonly<Record<string, FaceMark>>;
 }
 
 const spoil = (fault: Spoil['fault'], severity: number): Spoil => ({ fault, severity });
 const laid = { masonry: 'anchored', lookAlikes: [] } as const;
+
+/** "Stains running down: a symptom. Water runs here." */
+function told(mark: FaceMark): readonly [FaceMark, string] {
+  const { name, tells, means } = FACE_MARKS[mark];
+  return [mark, `${name}: ${tells}. ${means}`];
+}
 
 const EVEN_BED = ['bed', 'A bed joint: full, and the same from end to end.'] as const;
 const FULL_HEAD = ['head', 'A head joint: filled from the face to the back.'] as const;
@@ -175,6 +186,24 @@ export const LESSON_FAMILIES = {
     lookAlikes: ['hairline-cracks', 'efflorescence'],
     spoils: [spoil('bulge-or-hollow', 2.5)],
     good: [['course', 'A course: straight, and level from end to end.'], EVEN_BED],
+  },
+  'marks-to-leave': {
+    ...laid,
+    topic: 'mixed',
+    kind: 'plain-panel',
+    seed: 112,
+    spoils: [],
+    marks: { 'A16.5': 'smear', 'A18.6': 'chip', 'A17.4': 'hairline', 'A14.6': 'bloom' },
+    good: [told('smear'), told('chip'), told('hairline'), told('bloom')],
+  },
+  'marks-to-follow': {
+    ...laid,
+    topic: 'mixed',
+    kind: 'plain-panel',
+    seed: 112,
+    spoils: [],
+    marks: { 'A16.5': 'flake', 'A18.4': 'stain', 'A17.4': 'stain', 'A14.5': 'crumbling', 'A18.6': 'flake' },
+    good: [told('flake'), told('stain'), told('crumbling')],
   },
   'before-cover': {
     ...laid,

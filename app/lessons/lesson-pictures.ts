@@ -4,7 +4,7 @@ import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import { cutsOf, type View, viewsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { type Part, type PartKind, partsOf } from '../../lib/wall/parts';
+import { type Part, partsOf } from '../../lib/wall/parts';
 import { type FamilyName, isFamily, LESSON_FAMILIES, type LessonFamily } from './lesson-families';
 
 /** The walls of the lessons are judged by this rule set; the key under a drawing says so. */
@@ -66,11 +66,13 @@ export function lessonWall({ family, state }: Pick<LessonPicture, 'family' | 'st
 }
 
 function layLessonWall(
-  { kind, masonry, spoils, seed, lookAlikes }: LessonFamily,
+  { kind, masonry, spoils, seed, lookAlikes, marks = {} }: LessonFamily,
   state: LessonPicture['state'],
 ): Wall {
   const plan = planWith(kind, masonry, LESSON_RULES, spoils, seed);
-  return layPlan({ ...plan, lookAlikes, mortarTone: 0, spoils: state === 'spoiled' ? spoils : [] });
+  const wall = layPlan({ ...plan, lookAlikes, mortarTone: 0, spoils: state === 'spoiled' ? spoils : [] });
+  const units = wall.units.map((unit) => ({ ...unit, condition: marks[unit.id] ?? unit.condition }));
+  return { ...wall, units };
 }
 
 /** What is wrong with the spoiled wall of a family, measured. */
@@ -95,10 +97,13 @@ export function ringsOf({ family, state }: LessonPicture): readonly Ring[] {
   if (state === 'spoiled') {
     return lessonFindings(family).map(({ region }, index) => ({ ...region, number: index + 1 }));
   }
-  const parts = [...partsOf(lessonWall({ family, state })).values()];
+  const wall = lessonWall({ family, state });
+  const parts = partsOf(wall);
+  const marked = (what: string) =>
+    parts.get(wall.units.find(({ condition }) => condition === what)?.id ?? '');
   const { good }: LessonFamily = LESSON_FAMILIES[family];
-  return good.flatMap(([kind], index) => {
-    const part = middleOf(parts, kind);
+  return good.flatMap(([what], index) => {
+    const part = marked(what) ?? middleOf([...parts.values()], what);
     if (part === undefined) return [];
     const { panel, x, y, width, height } = part;
     return [{ panel, x, y, width, height, number: index + 1 }];
@@ -106,7 +111,7 @@ export function ringsOf({ family, state }: LessonPicture): readonly Ring[] {
 }
 
 /** One part of a kind near the middle of the wall, so that its ring does not lie at an edge. */
-function middleOf(parts: readonly Part[], kind: PartKind): Part | undefined {
+function middleOf(parts: readonly Part[], kind: string): Part | undefined {
   const fitting = parts.filter((part) => part.kind === kind);
   return fitting[Math.floor(fitting.length * 0.45)];
 }

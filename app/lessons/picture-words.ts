@@ -14,9 +14,15 @@ const SEEN: Readonly<Record<LessonPicture['view'], string>> = {
 
 /** What a reader who cannot see the drawing hears. `telling`: whether it says if the wall is sound. */
 export function altOf(picture: LessonPicture, telling: boolean): string {
-  const { kind, masonry }: LessonFamily = LESSON_FAMILIES[picture.family];
+  const { kind, masonry, marks }: LessonFamily = LESSON_FAMILIES[picture.family];
   const wall = `${KIND_TITLES[kind].toLowerCase()} of ${masonry === 'adhered' ? 'thin units stuck to the wall' : 'brick veneer'}`;
-  const state = telling ? (picture.state === 'sound' ? 'Sound wall: ' : 'Wall with a fault: ') : 'Drawing: ';
+  const state = marks
+    ? 'Wall with marks on its face: '
+    : telling
+      ? picture.state === 'sound'
+        ? 'Sound wall: '
+        : 'Wall with a fault: '
+      : 'Drawing: ';
   return `${state}${wall}, seen ${SEEN[picture.view]}${picture.close ? ', close up' : ''}.`;
 }
 

@@ -19,18 +19,20 @@ export function DrawingSlot(props: {
       <p>
         <strong>Try it: {title}.</strong> {summary}
       </p>
-      {isOpen ? (
-        <DrawingByName name={name} />
-      ) : (
-        <p className={styles.scripted}>
-          <button type="button" className="button button-plain" onClick={() => setOpen(true)}>
-            Open the drawing
-          </button>{' '}
-          <Link href={`/drawings/${name}`} prefetch={false}>
-            On a page of its own
-          </Link>
-        </p>
-      )}
+      <p className={styles.scripted}>
+        <button
+          type="button"
+          className="button button-plain"
+          aria-expanded={isOpen}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {isOpen ? 'Close' : 'Open'} the drawing
+        </button>{' '}
+        <Link href={`/drawings/${name}`} prefetch={false}>
+          On a page of its own
+        </Link>
+      </p>
+      {isOpen && <DrawingByName name={name} />}
       <p className={styles.unscripted}>The drawing needs script. The lesson can be read without it.</p>
     </div>
   );

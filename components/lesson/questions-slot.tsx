@@ -43,6 +43,7 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
           key={asked.seed}
           questions={asked.set}
           usual={rules === 'united-states' ? 'inches' : 'mm'}
+          takesFocus
         />
       )}
       <p role="alert">{problem}</p>

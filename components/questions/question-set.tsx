@@ -16,8 +16,10 @@ export function QuestionSet(props: {
   readonly usual: LengthSystem;
   /** Where "other numbers" leads. */
   readonly again?: string;
+  /** The set takes the place of the button that asked for it, and the keyboard with it. */
+  readonly takesFocus?: boolean;
 }) {
-  const { questions, usual, again } = props;
+  const { questions, usual, again, takesFocus = false } = props;
   const system = useLengthSystem(usual);
   const [results, setResults] = useState<readonly boolean[]>([]);
   const asked = questions[system];
@@ -33,7 +35,7 @@ export function QuestionSet(props: {
           question={question}
           title={`Question ${results.length + 1} of ${asked.length}`}
           nextWords={results.length + 1 === asked.length ? 'See how it went' : 'Next question'}
-          takesFocus={results.length > 0}
+          takesFocus={takesFocus || results.length > 0}
           onDone={(right) => setResults([...results, right])}
         />
       )}

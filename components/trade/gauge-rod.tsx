@@ -119,7 +119,9 @@ function OtherCounts({
             return (
               <tr key={courses}>
                 <th scope="row">{courses}</th>
-                <td>{formatNumber(each.gauge, 3)} mm</td>
+                <td>
+                  {formatNumber(each.gauge, 3)} mm, {formatLength(each.gauge, 'inches')}
+                </td>
                 <td>
                   {formatNumber(each.joint, 3)} mm, {formatLength(each.joint, 'inches')}
                 </td>

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { slopeVerdict } from '../../lib/limits/bound';
+import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { bubbleMove, reversalOf, steppedError, tiltOf } from '../../lib/trade/spirit-level';
 import { formatLength, type Mm } from '../../lib/units';
@@ -61,7 +62,8 @@ export function Level() {
   const shown = isTurned ? second : first;
   const run = placings * long;
   const each = (Math.abs(error) * long) / MM_PER_M;
-  const per = (value: number) => `${formatNumber(value, 2)} mm in a metre`;
+  const per = (value: number) =>
+    system === 'mm' ? `${formatNumber(value, 2)} mm in a metre` : formatAmount(value, 'mm per m', system);
   const length = (mm: Mm) => formatLength(mm, system);
   const level = limitOf(rules, 'course-level');
   const plumb = limitOf(rules, 'plumb');

@@ -5,7 +5,7 @@ import { boundAt } from '../../lib/limits/bound';
 import { limitOf } from '../../lib/limits/limits';
 import { spanToDeflection } from '../../lib/trade/lintel-bending';
 import type { Angle } from '../../lib/trade/steel-angle';
-import { formatLength, type Mm } from '../../lib/units';
+import { formatInches, formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -25,6 +25,12 @@ const ANGLES: readonly (readonly [name: string, angle: Angle])[] = [
   ['L127 × 89 × 7.9', { upright: 127, level: 88.9, thickness: 7.9375 }],
   ['L152 × 89 × 7.9', { upright: 152.4, level: 88.9, thickness: 7.9375 }],
 ];
+
+/** As it is sold: L89 × 89 × 6.4, or L3 1/2 × 3 1/2 × 1/4 in. */
+function nameIn(system: LengthSystem, name: string, { upright, level, thickness }: Angle): string {
+  if (system === 'mm') return name;
+  return `L${[upright, level, thickness].map((mm) => formatInches(mm).replace(' in', '')).join(' × ')} in`;
+}
 
 const WAYS = [
   ['triangle', 'The triangle above it: the wall arches'],
@@ -89,14 +95,14 @@ export function Lintel() {
           <ChoiceField
             label="Angle to look at"
             value={chosen}
-            choices={ANGLES.map(([name]) => [name, name] as const)}
+            choices={ANGLES.map(([name, sizes]) => [name, nameIn(system, name, sizes)] as const)}
             onChange={setChosen}
           />
         </>
       }
       result={[
         'The table of your code or an engineer decides. The sums below only show why.',
-        `${chosen} over ${length(span)} from middle to middle of its bearings carries ${formatNumber(wall / 1000, 2)} kN of wall. Moment ${formatNumber(bending.moment / 1e6, 3)} kN·m, stress ${formatNumber(stress, 1)} MPa.`,
+        `${nameIn(system, chosen, angle)} over ${length(span)} from middle to middle of its bearings carries ${formatNumber(wall / 1000, 2)} kN of wall. Moment ${formatNumber(bending.moment / 1e6, 3)} kN·m, stress ${formatNumber(stress, 1)} MPa.`,
         `It bends ${formatNumber(bending.deflection, 2)} mm, 1/${formatNumber(spanToDeflection(span, bending.deflection), 0)} of its span.`,
       ]}
       verdicts={

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
+import { formatAmount } from '../../lib/limits/format-amount';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { mortarTypesOf } from '../../lib/limits/mortar';
@@ -147,7 +148,7 @@ export function MortarBox() {
         `${className('ASTM C270', 'united-states', mix)} ${className('Canadian table', 'canada', mix)}`,
         `${parts(damp)} parts of damp sand hold ${parts(drySandIn(damp, share))} dry. Sand to binder: ${parts(sandRatio(mix))}.`,
         `Yield about ${parts(yielded)} parts: ${formatNumber((100 * yielded) / damp, 0)} % of the damp sand.`,
-        `At ${air} °C cement hardens at ${formatNumber(pace, 2)} times its pace at ${USUAL_AIR} °C. A wet slab would lose ${formatNumber(drying, 2)} kg of water a square metre an hour${drying > EVAPORATION_OF_CONCERN ? ': a drying day' : ''}.`,
+        `At ${formatAmount(air, '°C', 'mm')} cement hardens at ${formatNumber(pace, 2)} times its pace at ${formatAmount(USUAL_AIR, '°C', 'mm')}. A wet slab would lose ${formatNumber(drying, 2)} kg of water a square metre an hour${drying > EVAPORATION_OF_CONCERN ? ': a drying day' : ''}.`,
       ]}
       verdicts={<Verdicts {...{ rules, mix, air, minutes }} />}
       working={MORTAR_WORKING}

@@ -17,6 +17,9 @@ const KINDS: Readonly<Record<LimitKind, string>> = {
   looks: 'A limit of looks is judged from a distance, and only where it was asked for.',
 };
 
+/** Share by which a figure may differ when it was only rounded in another unit. */
+const SAME_BUT_ROUNDED = 0.03;
+
 const END = { 'at most': 'at most', 'at least': 'at least', is: 'just' } as const;
 
 /** Which figure the rule set in use asks for. Wrong ones are other rule sets' figures, then figures near it. */
@@ -24,7 +27,11 @@ export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft
   const limit = governingLimit(ask.rules, id);
   const value = boundAt(limit, at);
   const shown = (each: number) => formatValue(each, limit.unit, ask.system);
-  const others: Choice[] = otherBounds(ask.rules, id, at).map((other) => ({
+  // 4 in against 100 mm is the same rule in another country's rounding: no question should hang on it.
+  const elsewhere = otherBounds(ask.rules, id, at).filter(
+    (other) => Math.abs(other.value - value) > SAME_BUT_ROUNDED * value,
+  );
+  const others: Choice[] = elsewhere.map((other) => ({
     text: shown(other.value),
     why: `That is the wrong rule set: ${shown(other.value)} is the figure of ${ruleSetTitle(other.rules)}.`,
   }));

@@ -42,6 +42,7 @@ export type NumberUnit =
   | 'in'
   | '%'
   | 'm²'
+  | 'sq ft'
   | 'J'
   | 'm/s'
   | 'kN'
@@ -49,6 +50,7 @@ export type NumberUnit =
   | 'ties'
   | 'holes'
   | 'litres'
+  | 'cu ft'
   | 'units'
   | 'times';
 

@@ -1,10 +1,15 @@
 import type { Unit, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
+import { lighter, unitColours } from './colours';
 import { scatterOf, shareOf } from './drawn-chance';
 import { plainFace } from './front-joints';
-import type { Area, Point, Shape } from './shape';
+import { faceMarks } from './front-marks';
+import type { Area, Paint, Point, Shape } from './shape';
 import { finishOf, stoneFaces } from './stone-faces';
 import { faceOf, outlineOf } from './unit-outline';
+
+/** How much paler a fresh break is than the face of the middle unit of its lot. */
+const PALER = 0.3;
 
 /** The units of a panel, and what lies on them. */
 export function frontUnits(wall: Wall, survey: PanelSurvey): readonly Shape[] {
@@ -16,7 +21,7 @@ export function unitFaces({ placed }: PanelSurvey): readonly Area[] {
   return placed.map(({ unit }) => ({ kind: 'area', rings: [outlineOf(unit)], fill: fillOf(unit) }));
 }
 
-/** What the units share: grain of the face, lit and shaded arrises, cracks, bloom. */
+/** What the units share: grain of the face, lit and shaded arrises, cracks, bloom and other marks. */
 export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const units = placed.map(({ unit }) => unit);
   const faces = units.map(plainFace);
@@ -39,7 +44,14 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
     },
     ...bloom(units),
     ...cracks(units),
+    ...faceMarks(units, freshBreak(wall)),
   ];
+}
+
+/** Where weather has not been, the unit is paler than its face. */
+function freshBreak(wall: Wall): Paint {
+  const colours = unitColours(wall);
+  return lighter(colours[Math.floor(colours.length / 2)] ?? '#9a8a7a', PALER);
 }
 
 export function fillOf(unit: Unit): string {

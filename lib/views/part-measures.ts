@@ -1,6 +1,7 @@
 import { formatLength, type LengthSystem, type Mm } from '../units';
 import type { Wall } from '../wall/model';
 import { type Placed, surveyOf } from '../wall/survey';
+import { seenOn } from './condition-words';
 import { faceDepth } from './unit-outline';
 
 /**
@@ -18,9 +19,7 @@ function measuresOf({ unit }: Placed, system: LengthSystem): string {
   const right = offLine(faceDepth(unit, 1, 0.5), system);
   const face = left === right ? `face ${left}` : `face: left end ${left}, right end ${right}`;
   const level = Math.round(unit.fall) === 0 ? '' : `, ${fallText(unit.fall, system)}`;
-  const seen =
-    unit.condition === 'hairline' ? ', thin crack' : unit.condition === 'bloom' ? ', white bloom' : '';
-  return `${size}, ${face}${level}${seen}`;
+  return `${size}, ${face}${level}${seenOn(unit.condition)}`;
 }
 
 function fallText(fall: Mm, system: LengthSystem): string {

@@ -1,6 +1,7 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../units';
 import { headId, type Tie, type Wall } from '../wall/model';
 import { headWidth, type Placed, surveyOf } from '../wall/survey';
+import { seenOn } from './condition-words';
 import { offSquare, turnOf } from './corner-plan';
 import type { View } from './view';
 
@@ -69,7 +70,7 @@ function nameUnit(
   length: (mm: Mm) => string,
 ): void {
   const at = `${wallName}course ${unit.course}`;
-  names.set(unit.id, `${at}, unit ${unit.position}, ${unit.kind}`);
+  names.set(unit.id, `${at}, unit ${unit.position}, ${unit.kind}${seenOn(unit.condition)}`);
   if (bed !== null) {
     names.set(
       `${unit.id}-bed`,

@@ -33,6 +33,14 @@ function allFills(wall: Wall, prefix: string): readonly SvgNode[] {
     pattern(id('mortar'), GRAIN, [ground(mortarColour(wall), GRAIN), ...grains()]),
     ...veils(id('bloom')),
     gradient(
+      id('stain'),
+      [0, 0, 0, 1],
+      [
+        ['#5f2a10', 0.75, 0],
+        ['#6b3013', 0.04, 1],
+      ],
+    ),
+    gradient(
       id('glass'),
       [0, 0, 0.9, 1],
       [

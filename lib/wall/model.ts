@@ -13,7 +13,18 @@ export type WallKind = (typeof WALL_KINDS)[number];
 export type Bond = 'running' | 'third';
 export type UnitKind = 'stretcher' | 'bat' | 'closer' | 'cut';
 export type Texture = 'smooth' | 'rough' | 'rock-face';
-export type Condition = 'sound' | 'hairline' | 'bloom';
+/** What is seen on the face of a unit. Looks only: no check reads it. The generator lays the first three. */
+export const CONDITIONS = [
+  'sound',
+  'hairline',
+  'bloom',
+  'chip',
+  'flake',
+  'crumbling',
+  'smear',
+  'stain',
+] as const;
+export type Condition = (typeof CONDITIONS)[number];
 export type JointProfile = 'concave' | 'flush' | 'raked';
 
 /** The kind of unit the whole wall is built of: work sizes (nominal, before scatter), mm. */

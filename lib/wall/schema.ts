@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { isOnGrid } from '../units';
-import { WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
+import { CONDITIONS, WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
 import { refuseUnstandable } from './stands';
 
 /** Nothing on a wall lies further out than this, mm: 100 m. */
@@ -37,7 +37,7 @@ const unit = z
     lean: mm,
     set: mm,
     texture: z.enum(['smooth', 'rough', 'rock-face']),
-    condition: z.enum(['sound', 'hairline', 'bloom']),
+    condition: z.enum(CONDITIONS),
     shade: z.int().min(0).max(7),
     back: list(pat).exactOptional(),
   })

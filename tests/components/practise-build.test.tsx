@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { BuildFound } from '../../components/practise/build-found';
 import { BuildSlider } from '../../components/practise/build-slider';
 import type { BuildVerdict, Compared } from '../../components/practise/build-verdict';
+import { FaceMarksChoice } from '../../components/practise/face-marks-choice';
 import { PROUD } from './practise-samples';
 
 const VERDICT: BuildVerdict = {
@@ -93,4 +94,28 @@ test('what is beyond its limit is counted and listed', () => {
   rerender(<BuildFound findings={[PROUD]} system="mm" />);
   expect(screen.getByRole('status')).toHaveTextContent('One limit is crossed.');
   expect(screen.getByRole('listitem')).toHaveTextContent('1. Unit proud or set back. Course 3, unit 2: 9 mm');
+});
+
+test('a mark is chosen by name, and the page says how far it is to be taken', async () => {
+  const heard: string[] = [];
+  const flake = {
+    condition: 'flake',
+    name: 'Flakes off the face',
+    tells: 'could be loose, so have it looked at',
+    means: 'Frost pushes the face off.',
+    toDo: 'Do not pull at it.',
+    figure: null,
+  } as const;
+  const shown = (value: 'sound' | 'flake') => (
+    <FaceMarksChoice choices={[flake]} value={value} onChange={(condition) => heard.push(condition)} />
+  );
+  const { rerender } = render(shown('sound'));
+  expect(screen.queryByText('Do not pull at it.')).toBeNull();
+  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'What a few units show' }), 'flake');
+  expect(heard).toEqual(['flake']);
+  rerender(shown('flake'));
+  expect(screen.getByText(/could be loose, so have it looked at\./)).toBeVisible();
+  expect(screen.getByText('Do not pull at it.')).toBeVisible();
+  await userEvent.selectOptions(screen.getByRole('combobox'), 'Nothing');
+  expect(heard).toEqual(['flake', 'sound']);
 });

@@ -1,4 +1,4 @@
-import { fireEvent, render, screen, within } from '@testing-library/react';
+import { cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import type { ComponentType } from 'react';
 import { beforeEach, describe, expect, test } from 'vitest';
@@ -114,7 +114,7 @@ describe('worked by hand', () => {
     render(<GaugeRod />);
     expect(answer()).toContain('38.37 courses would fit');
     expect(answer()).toContain('bed joint 10.842 mm');
-    expect(screen.getByRole('row', { name: /^39 84.615 mm 8.615 mm/ })).toBeInTheDocument();
+    expect(screen.getByRole('row', { name: /^39 84.615 mm, 3 5\/16 in 8.615 mm/ })).toBeInTheDocument();
     expect(answer()).toContain('0.5 mm too much in each course is 19 mm at the top.');
   });
 
@@ -240,6 +240,13 @@ describe('fields', () => {
     render(<TieMap />);
     // 400 × 600 mm: 0.24 m² × 10.764.
     expect(answer()).toContain('In the field each tie holds 2.58 sq ft.');
+    cleanup();
+    render(<Lintel />);
+    expect(answer()).toContain('L3 1/2 × 3 1/2 × 1/4 in over 6 ft 2 13/16 in');
+    cleanup();
+    // 1 mm in a metre is 3.048 mm in 10 ft: 2/16 in.
+    render(<Level />);
+    expect(answer()).toContain('the bed slopes 1/8 in in 10 ft');
   });
 
   test('the arrow keys step a box and stop at its ends', async () => {

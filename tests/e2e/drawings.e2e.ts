@@ -49,6 +49,19 @@ test('the arrow keys push the unit over its ledge until it tips', async () => {
   await close();
 });
 
+// A browser's own number box drops what it does not know: the comma, and 15 kg is read.
+test.each([
+  ['1,5', '29.42 J'],
+  ['3/4', '14.71 J'],
+])('%s, typed key by key, is read as typed', async (typed, energy) => {
+  const { page, close } = await visit(browser, '/drawings/falling-brick', PHONE);
+  const box = page.getByRole('spinbutton', { name: 'Mass of the unit' });
+  await box.fill('');
+  await box.pressSequentially(typed);
+  expect(await page.getByRole('status').textContent()).toContain(energy);
+  await close();
+});
+
 test('without script the drawing and its answer are there', async () => {
   const context = await browser.newContext({
     javaScriptEnabled: false,
@@ -58,6 +71,8 @@ test('without script the drawing and its answer are there', async () => {
   await page.goto(`${process.env.SITE_ADDRESS ?? ''}/drawings/string-line`);
   expect(await page.getByRole('img', { name: 'A line of 20000 mm that sags 6.86 mm' }).count()).toBe(1);
   expect(await page.getByRole('status').textContent()).toContain('The line sags 6.86 mm');
+  expect(await page.getByText('Without it the drawing stands as you see it.').isVisible()).toBe(true);
+  expect(await page.getByRole('slider').count()).toBe(0);
   await context.close();
 });
 

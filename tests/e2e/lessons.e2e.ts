@@ -133,3 +133,21 @@ test('a lesson asks its questions in its own page, by the rules in use', async (
   expect(await accessibilityProblems(page)).toEqual([]);
   await close();
 });
+
+test('the keyboard stays where a drawing or the questions open', async () => {
+  const { page, close } = await visit(browser, '/lessons/ties', { width: 390, colours: 'light' });
+  await page.getByRole('button', { name: 'Open the drawing' }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('region', { name: 'Tie map' }).waitFor();
+  const button = page.getByRole('button', { name: 'Close the drawing' });
+  expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);
+  await page.keyboard.press('Enter');
+  expect(await page.getByRole('region', { name: 'Tie map' }).count()).toBe(0);
+
+  await page.getByRole('button', { name: 'Answer a few questions' }).focus();
+  await page.keyboard.press('Enter');
+  const heading = page.getByRole('heading', { name: 'Question 1 of 3' });
+  await heading.waitFor();
+  expect(await heading.evaluate((element) => element === document.activeElement)).toBe(true);
+  await close();
+});

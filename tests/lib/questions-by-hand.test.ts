@@ -93,6 +93,8 @@ describe.each([
   ['cracks/speed', fixed(3), 'canada', 'A brick falls 5000 mm', 9.9028],
   // 29 CFR 1926.706: height and 4 ft.
   ['cracks/keep-out', fixed(2), 'canada', 'A new wall stands 3000 mm high', 4219.2],
+  // 20 × 0.02 m² × 10 mm = 4 litres, and a tenth.
+  ['back-buttering/mortar-for-units', fixed(20, 1, 0, 0), 'canada', '20 adhered units', 4.4],
   // 5 bare of 100.
   ['back-buttering/contact-by-grid', fixed(3, 5), 'canada', 'In 5 squares no mortar touched', 95],
   // 2 walls with 4 rows each, 2 of 8 missed.
@@ -146,8 +148,26 @@ describe('a wrong answer is explained from the mistake', () => {
     });
     expect(both.length).toBeGreaterThan(5);
     expect(both.filter(({ passes }) => passes)).toEqual([]);
-    expect(both[0]?.why).toBe('Each tie holds 0.5 m². At that width the spacing up is too much.');
+    expect(both[0]?.why).toBe('Each tie holds 5.33 sq ft. At that width the spacing up is too much.');
   });
+});
+
+// By hand: 16 × 24 in are 1 1/3 × 2 ft. 24 × 32 in would be 5.33 sq ft, twice what the IRC lets a tie hold.
+test('in inches a tie holds square feet', () => {
+  const question = ask('ties/area-each', fixed(1, 1), 'united-states', 'inches');
+  expect(question.prompt).toContain('16 in apart up the wall and 24 in across');
+  expect(question).toMatchObject({ unit: 'sq ft', answer: expect.closeTo(2.6667, 4) });
+});
+
+test('the angle that serves is not always the one with the largest leg', () => {
+  const largest = Array.from({ length: 200 }, (_, seed) => {
+    const question = ask('openings/which-angle', chanceOf(seed, 3));
+    if (question.kind !== 'choose') return false;
+    const legs = question.options.map(({ text }) => Number.parseFloat(text));
+    return legs[question.options.findIndex(({ id }) => id === question.answer)] === Math.max(...legs);
+  }).filter((is) => is).length;
+  expect(largest).toBeGreaterThan(20);
+  expect(largest).toBeLessThan(140);
 });
 
 test('the source says where the figure is from, and when the rules in use are silent', () => {

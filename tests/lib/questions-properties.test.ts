@@ -8,7 +8,21 @@ import { QUESTION_TOPICS } from '../../lib/questions/topics';
 
 const FAMILIES = QUESTION_TOPICS.flatMap((topic) => QUESTION_FAMILIES[topic]);
 const LENGTH_UNITS = { mm: 'mm', inches: 'in' } as const;
-const OTHER_UNITS = ['%', 'm²', 'J', 'm/s', 'kN', 'volumes', 'ties', 'holes', 'times', 'litres', 'units'];
+const OTHER_UNITS = [
+  '%',
+  'm²',
+  'sq ft',
+  'J',
+  'm/s',
+  'kN',
+  'volumes',
+  'ties',
+  'holes',
+  'times',
+  'litres',
+  'cu ft',
+  'units',
+];
 const NONSENSE = /NaN|undefined|Infinity|\[object|null|−0 /;
 
 /** Everything that can be wrong with one question; empty when it is sound. */
@@ -138,6 +152,23 @@ describe('no answer is given away by its form', () => {
       return alone.length > 0 || isExtreme ? [`${family}: ${alone.length} alone, ${isExtreme}`] : [];
     });
     expect(told).toEqual([]);
+  });
+
+  test('no wrong figure is the right one rounded in another unit: 4 in beside 100 mm', () => {
+    const near = [...RULE_SETS].flatMap((rules) =>
+      FAMILIES.flatMap((family) =>
+        Array.from({ length: 30 }, (_, seed) =>
+          family.ask({ chance: chanceOf(seed, 5), rules, system: 'mm' }),
+        ).flatMap((question) => {
+          if (question.kind !== 'choose' || !question.prompt.endsWith('what is the limit?')) return [];
+          const figures = question.options.map(({ text }) => Number.parseFloat(text));
+          const right = figures[question.options.findIndex(({ id }) => id === question.answer)] ?? 0;
+          const close = figures.filter((each) => each !== right && Math.abs(each / right - 1) < 0.03);
+          return close.length > 0 ? [`${question.family} ${rules}: ${right}, ${close.join()}`] : [];
+        }),
+      ),
+    );
+    expect([...new Set(near)]).toEqual([]);
   });
 
   test('right alternatives are about as long as wrong ones', () => {

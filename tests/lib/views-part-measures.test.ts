@@ -18,8 +18,9 @@ describe('a unit in the list', () => {
     ],
     [{ fall: 6 }, '200 mm × 60 mm, face on the line, right end 6 mm lower'],
     [{ fall: -3 }, '200 mm × 60 mm, face on the line, left end 3 mm lower'],
-    [{ condition: 'hairline' }, '200 mm × 60 mm, face on the line, thin crack'],
-    [{ condition: 'bloom' }, '200 mm × 60 mm, face on the line, white bloom'],
+    [{ condition: 'hairline' }, '200 mm × 60 mm, face on the line, with a thin crack'],
+    [{ condition: 'bloom' }, '200 mm × 60 mm, face on the line, with white bloom'],
+    [{ condition: 'flake' }, '200 mm × 60 mm, face on the line, with a flake off its face'],
   ] as const)('%j: %s', (change, text) => {
     expect(said(change)).toBe(text);
   });

@@ -25,6 +25,14 @@ describe('reading a wall', () => {
     expect(fingerprintOf(wall)).toMatch(/^[0-9a-f]{16}$/);
   });
 
+  test.each(['hairline', 'bloom', 'chip', 'flake', 'crumbling', 'smear', 'stain'])(
+    'a unit that shows %s is read as it is',
+    (condition) => {
+      const loose = changed((each) => set(each, ['units', 3, 'condition'], condition));
+      expect(parseWall(loose).units[3]?.condition).toBe(condition);
+    },
+  );
+
   test('the JSON Schema names the draft and the parts', () => {
     expect(JSON.stringify(wallJsonSchema())).toContain('https://json-schema.org/draft/2020-12/schema');
     expect(JSON.stringify(wallJsonSchema())).toContain('"units"');
@@ -78,6 +86,11 @@ describe('reading a wall', () => {
       'panels.0.plan: has no length',
     ],
     ['an opening laid over units', (loose) => set(loose, ['openings', 0, 'x'], 100), 'openings.0: unit A'],
+    [
+      'a condition that is not known',
+      (loose) => set(loose, ['units', 3, 'condition'], 'mossy'),
+      'units.3.condition: ',
+    ],
     ['another version', (loose) => set(loose, ['version'], 2), 'version: '],
   ])('%s is refused with its place', (_, change, message) => {
     expect(() => parseWall(changed(change as never))).toThrow(message);

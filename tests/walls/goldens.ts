@@ -153,4 +153,22 @@ export const GOLDENS: readonly Golden[] = [
     name: 'bottom-edge-from-below-where-the-ledge-stops-short',
     draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'below', at: 'A' }),
   },
+  {
+    // From the bottom, left to right: chip, flake, crumbling edge; sound, smear, stain, sound; thin crack, white bloom, chip.
+    name: 'what-is-seen-on-faces',
+    draw: () =>
+      svgOf(
+        changed({
+          'A1.1': { condition: 'chip' },
+          'A1.2': { condition: 'flake' },
+          'A1.3': { condition: 'crumbling' },
+          'A2.2': { condition: 'smear' },
+          'A2.3': { condition: 'stain' },
+          'A3.1': { condition: 'hairline' },
+          'A3.2': { condition: 'bloom' },
+          'A3.3': { condition: 'chip' },
+        }),
+        front,
+      ),
+  },
 ];

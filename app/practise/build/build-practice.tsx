@@ -7,18 +7,23 @@ import { Controls, Places } from '../../../components/practice/wall-stage';
 import styles from '../../../components/practise/build.module.css';
 import { BuildFound } from '../../../components/practise/build-found';
 import { BuildSlider } from '../../../components/practise/build-slider';
+import { FaceMarksChoice } from '../../../components/practise/face-marks-choice';
 import { LiftSteps } from '../../../components/practise/lift-steps';
 import { MixingRows } from '../../../components/practise/mixing-rows';
 import { AllViews } from '../../../components/wall/all-views';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
+import { markedByHand } from '../../../lib/generate/by-hand/marks-by-hand';
 import type { Slider } from '../../../lib/generate/by-hand/spoil-by-hand';
+import { FACE_MARKS } from '../../../lib/inspect/face-marks';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
+import type { Condition } from '../../../lib/wall/model';
 import { openWallOf } from '../../walls/open-wall';
 import { viewChoices } from '../../walls/view-choices';
 import { useStage } from '../use-stage';
 import type { BaseChoice } from './bases';
+import { faceMarkChoices } from './face-mark-choices';
 import { lookAt } from './look-at';
 import { useBuild } from './use-build';
 
@@ -37,6 +42,8 @@ export function BuildPractice({
   const looks = useLooks(stage.viewKey, stage.view);
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const [ringed, setRinged] = useState(true);
+  const [mark, setMark] = useState<Condition>('sound');
+  const marked = useMemo(() => markedByHand(wall, mark), [wall, mark]);
   const findings = measures?.findings ?? [];
   const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
   const families = [...new Set(sliders.map(({ family }) => family))];
@@ -45,6 +52,18 @@ export function BuildPractice({
     stage.choose(view);
     if (unit) stage.lift(unit);
   };
+  const markFaces = (condition: Condition) => {
+    setMark(condition);
+    // Only the face shows them.
+    if (stage.view.kind !== 'front') stage.choose('front');
+  };
+  const reset = () => {
+    build.reset();
+    setMark('sound');
+  };
+  const couldFall =
+    (mark !== 'sound' && FACE_MARKS[mark].tells.startsWith('could be loose')) ||
+    findings.some(({ finding }) => finding.hazard === 'could fall');
   return (
     <div className={styles.room} data-measured={measures !== null}>
       <section aria-labelledby="built-heading" className={styles.wall}>
@@ -65,7 +84,7 @@ export function BuildPractice({
       <div className={styles.stage}>
         <AllViews>
           <WallDrawing
-            wall={wall}
+            wall={marked}
             view={looks.view}
             looking={looks.looking}
             marks={shown.map((each) => ({
@@ -135,14 +154,18 @@ export function BuildPractice({
             </div>
           </details>
         ))}
+        <details className={styles.family}>
+          <summary>
+            <h3>Marks on the faces</h3>
+          </summary>
+          <FaceMarksChoice choices={faceMarkChoices(system)} value={mark} onChange={markFaces} />
+        </details>
         <p>
-          <button type="button" className="button button-plain" onClick={build.reset}>
+          <button type="button" className="button button-plain" onClick={reset}>
             Make it all sound again
           </button>
         </p>
-        {findings.some(({ finding }) => finding.hazard === 'could fall') && (
-          <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
-        )}
+        {couldFall && <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />}
       </section>
     </div>
   );

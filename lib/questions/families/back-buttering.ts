@@ -1,5 +1,5 @@
 import { boundAt } from '../../limits/bound';
-import { formatLength } from '../../units';
+import { formatLength, inches } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
@@ -128,23 +128,37 @@ export const BACK_BUTTERING: readonly Family[] = [
   }),
 
   familyOf(TOPIC, 'mortar-for-units', ({ chance, system }) => {
-    const ask = { chance, system };
+    const isMetric = system === 'mm';
     const units = chance.whole(20, 60);
     const share = chance.pick([5, 10, 20]);
-    const bed = chance.pick([10, 12, 13]);
-    const area = chance.pick([0.02, 0.03, 0.04, 0.05]);
-    const litres = units * area * bed * (1 + share / 100);
+    // Litres from m² and mm; cubic feet from square feet and twelfths of a foot.
+    const [area, bed] = isMetric
+      ? [chance.pick([0.02, 0.03, 0.04, 0.05]), chance.pick([10, 12, 13])]
+      : [chance.pick([0.2, 0.3, 0.4, 0.5]), chance.pick([3 / 8, 1 / 2, 5 / 8])];
+    const perArea = isMetric ? bed : bed / 12;
+    const whole = units * area * perArea;
+    const answer = whole * (1 + share / 100);
+    const [square, unit, because] = isMetric
+      ? (['m²', 'litres', 'one millimetre over one square metre is a litre'] as const)
+      : (['sq ft', 'cu ft', 'an inch is a twelfth of a foot'] as const);
+    const thick = isMetric ? `${bed} mm` : formatLength(inches(bed), system);
     return numberDraft({
-      prompt: `You set ${units} adhered units. The back of each is ${area} m². The setting bed is ${formatLength(bed, ask.system)} thick (${bed} mm) and covers all of it. Add ${share} % for waste. How many litres of mortar is that?`,
-      unit: 'litres',
-      answer: litres,
-      tolerance: Math.max(0.2, litres * 0.02),
+      prompt: `You set ${units} adhered units. The back of each is ${area} ${square}. The setting bed is ${thick} thick and covers all of it. Add ${share} % for waste. How much mortar is that, in ${isMetric ? 'litres' : 'cubic feet'}?`,
+      unit,
+      answer,
+      tolerance: isMetric ? Math.max(0.2, answer * 0.02) : Math.max(0.005, answer * 0.02),
       mistakes: [
-        { value: units * area * bed, why: 'You left out the waste.' },
-        { value: area * bed * (1 + share / 100), why: 'That is enough for one unit only.' },
-        { value: units * area * 1000, why: 'That is area, not volume. Multiply by the thickness.' },
+        { value: whole, why: 'You left out the waste.' },
+        { value: area * perArea * (1 + share / 100), why: 'That is enough for one unit only.' },
+        {
+          value: isMetric ? units * area * 1000 : units * area,
+          why: 'That is area, not volume. Multiply by the thickness.',
+        },
+        ...(isMetric
+          ? []
+          : [{ value: answer * 12, why: 'The thickness is in inches. Divide it by twelve.' }]),
       ],
-      explanation: `${units} × ${area} m² × ${bed} mm = ${formatNumber(units * area * bed, 1)} litres, since one millimetre over one square metre is a litre. With ${share} % more: ${formatNumber(litres, 1)} litres.`,
+      explanation: `${units} × ${area} ${square} × ${thick} = ${formatNumber(whole, 2)} ${unit}, since ${because}. With ${share} % more: ${formatNumber(answer, 2)} ${unit}.`,
       source: citeFormula('volume = area × thickness'),
     });
   }),

@@ -9,7 +9,7 @@ import {
 } from '../../trade/bond';
 import { formatLength } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
+import { type Choice, lengthDraft, orderDraft, pickDraft } from '../drafts';
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { pickLength, roundLength } from '../measure';
@@ -144,10 +144,11 @@ export const BOND: readonly Family[] = [
         drawing: { kind: 'lap', length, offset },
       };
     };
-    return chooseDraft(ask, {
-      prompt: `Running bond, bricks ${formatLength(length, ask.system)} long. In which drawing do the head joints lap too little?`,
-      right: draw(ask.chance.pick([0.05, 0.1, 0.15])),
-      wrong: [draw(0.33), draw(0.4), draw(0.5)],
+    return pickDraft(ask, {
+      prompt: `Running bond, bricks ${formatLength(length, ask.system)} long. In which drawings do the head joints lap too little?`,
+      right: [0.08, 0.14, 0.2].map(draw),
+      wrong: [0.29, 0.36, 0.5].map(draw),
+      count: 4,
       explanation: `At least a quarter of the brick is asked: ${formatLength(length / 4, ask.system)}.`,
       source: citeLimit(governingLimit(ask.rules, 'lap-least'), ask.rules),
     });

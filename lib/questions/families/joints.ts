@@ -3,7 +3,7 @@ import { headJointFor } from '../../trade/bond';
 import { gaugeForCourses } from '../../trade/coursing';
 import { formatLength } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Choice, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
@@ -80,26 +80,24 @@ export const JOINTS: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'which-bed-tapers', (ask) => {
+  familyOf(TOPIC, 'which-beds-taper', (ask) => {
     const limit = governingLimit(ask.rules, 'bed-taper');
     const most = boundAt(limit, {});
-    const beds = [10, 11, 9, 12].map((left) => ({ left, right: left + ask.chance.pick([-1, 0, 1]) }));
-    const shown = ({ left, right }: { left: number; right: number }) =>
-      `${formatLength(left, ask.system)} at the left end, ${formatLength(right, ask.system)} at the right`;
-    const thin = ask.chance.whole(6, 8);
-    const wedge = ask.chance.happens(50) ? { left: thin, right: thin + 8 } : { left: thin + 8, right: thin };
-    return chooseDraft(ask, {
-      prompt: 'Which of these beds under one brick tapers too much?',
-      right: {
-        text: shown(wedge),
-        why: 'Its ends differ by more than the limit.',
-        drawing: { kind: 'bed', ...wedge },
-      },
-      wrong: beds.map((bed) => ({
-        text: shown(bed),
-        why: 'Its ends differ by less than the limit.',
-        drawing: { kind: 'bed', ...bed },
-      })),
+    const bed = (factor: number): Choice => {
+      const thin = drawLength(ask, 7, 10);
+      const thick = thin + roundLength(most * factor, ask.system);
+      const [left, right] = ask.chance.happens(50) ? [thin, thick] : [thick, thin];
+      return {
+        text: `${formatLength(left, ask.system)} at the left end, ${formatLength(right, ask.system)} at the right`,
+        why: `Its ends differ by ${factor > 1 ? 'more' : 'less'} than the limit.`,
+        drawing: { kind: 'bed', left, right },
+      };
+    };
+    return pickDraft(ask, {
+      prompt: 'Which of these beds under one brick taper too much?',
+      right: [1.5, 2, 2.75].map(bed),
+      wrong: [0, 0.4, 0.75].map(bed),
+      count: 4,
       explanation: `Take one end from the other. At most ${formatLength(most, ask.system)} is allowed under one unit.`,
       source: citeLimit(limit, ask.rules),
     });

@@ -6,7 +6,7 @@ import { reversalOf } from '../../trade/spirit-level';
 import { lineWeight, sagInBays, USUAL_LINE_MASS } from '../../trade/string-line';
 import { formatLength } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, orderDraft } from '../drafts';
+import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, pickLength, roundLength } from '../measure';
@@ -138,20 +138,21 @@ export const LINE: readonly Family[] = [
   familyOf(TOPIC, 'plumb', (ask) => {
     const run = pickLength(ask, [1200, 1500, 2000]);
     const limit = governingLimit(ask.rules, 'plumb');
-    const bound = slopeVerdict(limit.bound, 0.02, run);
     const shown = (mm: number) => formatLength(mm, ask.system);
-    const reading = (factor: number) =>
-      roundLength((bound.limit * run * factor) / Math.max(run, bound.limit / 0.02), ask.system);
-    const passing = [0.3, 0.5].map(reading).filter((mm) => slopeVerdict(limit.bound, mm / run, run).passes);
-    const failing = roundLength(bound.limit * ask.chance.pick([2, 2.5, 3]), ask.system);
-    return chooseDraft(ask, {
-      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Plumb was read at four places over a height of ${shown(run)}. Which reading is out?`,
-      right: { text: shown(failing), why: 'This lean is beyond the limit for the height.' },
-      wrong: [0, ...passing].map((mm) => ({
-        text: shown(mm),
-        why: 'This lean is within the limit for the height.',
-      })),
-      explanation: `Over ${shown(run)} the face may lean about ${shown(slopeVerdict(limit.bound, failing / run, run).limit)}.`,
+    const verdictOf = (mm: number) => slopeVerdict(limit.bound, mm / run, run);
+    const bound = verdictOf(run / 50).limit;
+    const readings = [0, 0.25, 0.45, 0.6, 1.5, 1.8, 2.2, 3].map((factor) =>
+      roundLength(bound * factor, ask.system),
+    );
+    const choice = (mm: number): Choice => ({
+      text: shown(mm),
+      why: `This lean is ${verdictOf(mm).passes ? 'within' : 'beyond'} the limit for the height.`,
+    });
+    return pickDraft(ask, {
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Plumb was read at several places over a height of ${shown(run)}. Which readings are out?`,
+      right: readings.filter((mm) => !verdictOf(mm).passes).map(choice),
+      wrong: readings.filter((mm) => verdictOf(mm).passes).map(choice),
+      explanation: `Over ${shown(run)} the face may lean about ${shown(bound)}.`,
       source: citeLimit(limit, ask.rules),
     });
   }),

@@ -1,5 +1,5 @@
-import { angleVerdict, boundAt } from '../../limits/bound';
-import { limitOf, ruleSetTitle } from '../../limits/limits';
+import { boundAt } from '../../limits/bound';
+import { ruleSetTitle } from '../../limits/limits';
 import { triangleWeight } from '../../trade/lintel-bending';
 import { formatLength, inches } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
@@ -7,7 +7,7 @@ import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDra
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
-import { someOf } from '../shuffle';
+import { whichAngle } from '../which-angle';
 
 const TOPIC = 'openings';
 
@@ -100,39 +100,7 @@ export const OPENINGS: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'which-angle', (ask) => {
-    const limit = limitOf(ask.rules, 'angle-size') ?? governingLimit('canada', 'angle-size');
-    const { bound } = limit;
-    const rows = bound.form === 'angle-table' ? bound.rows : [];
-    const at = { depth: 90, storeys: 0 };
-    const span = roundLength(ask.chance.pick([1500, 1800, 2000, 2200]), ask.system);
-    const angles = [
-      ...rows,
-      { vertical: 38, horizontal: 38, thickness: 4.8 },
-      { vertical: 51, horizontal: 51, thickness: 4.8 },
-      { vertical: 64, horizontal: 51, thickness: 4.8 },
-      { vertical: 64, horizontal: 64, thickness: 3.2 },
-    ];
-    const told = ({ vertical, horizontal, thickness }: (typeof angles)[number]): Choice => ({
-      text: [vertical, horizontal, thickness].map((mm) => formatLength(mm, ask.system)).join(' × '),
-      why: angleVerdict(bound, { vertical, horizontal, thickness }, span, at).passes
-        ? 'It is no smaller than a listed angle that carries this span.'
-        : 'It is smaller than every listed angle that carries this span.',
-    });
-    const serves = (angle: (typeof angles)[number]) => angleVerdict(bound, angle, span, at).passes;
-    return chooseDraft(ask, {
-      prompt: `Table in use: ${ruleSetTitle(limit.rules)}. Brick ${formatLength(90, ask.system)} deep, no storey above, opening ${formatLength(span, ask.system)}. Which steel angle serves by the table?`,
-      right: told(ask.chance.pick(angles.filter(serves))),
-      wrong: someOf(
-        angles.filter((angle) => !serves(angle)),
-        5,
-        ask.chance,
-      ).map(told),
-      explanation:
-        'An angle serves when no leg and no thickness is less than that of a listed angle which carries the span. The table or an engineer decides.',
-      source: citeLimit(limit, limit.rules),
-    });
-  }),
+  familyOf(TOPIC, 'which-angle', whichAngle),
 
   familyOf(TOPIC, 'share-of-load', (ask) => {
     const load = ask.chance.whole(4, 16);

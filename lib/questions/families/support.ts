@@ -4,7 +4,7 @@ import { limitOf, ruleSetTitle } from '../../limits/limits';
 import { bearingOf, overhangMarksOf, peakStressRatio, standingOf } from '../../trade/overhang';
 import { formatLength, type Mm } from '../../units';
 import { citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, numberDraft, pickDraft } from '../drafts';
+import { type Choice, lengthDraft, numberDraft, pickDraft } from '../drafts';
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
@@ -108,10 +108,11 @@ export const SUPPORT: readonly Family[] = [
         drawing: { kind: 'ledge', depth, overhang },
       };
     };
-    return chooseDraft(ask, {
-      prompt: 'Loose bricks on a ledge, with no tie and no mortar. Which one tips?',
-      right: draw(ask.chance.pick([0.56, 0.6, 0.65])),
-      wrong: [draw(0.15), draw(0.3), draw(0.42)],
+    return pickDraft(ask, {
+      prompt: 'Loose bricks on a ledge, with no tie and no mortar. Which ones tip?',
+      right: [0.55, 0.62, 0.7].map(draw),
+      wrong: [0.2, 0.33, 0.44].map(draw),
+      count: 4,
       explanation: `A loose brick tips when more than half of its depth hangs over. ${TIED}`,
       source: citeFormula('a block balances at half its depth'),
     });
@@ -166,14 +167,15 @@ export const SUPPORT: readonly Family[] = [
   familyOf(TOPIC, 'supported-passes', (ask) => {
     const total = ask.chance.whole(4, 9);
     const missing = ask.chance.whole(1, total - 1);
+    const unit = ask.system === 'mm' ? 'm' : 'ft';
     return numberDraft({
-      prompt: `A first course is ${total} m long. At the return, ${missing} m of it stand on nothing. How many percent are supported?`,
+      prompt: `A first course is ${total} ${unit} long. At the return, ${missing} ${unit} of it stand on nothing. How many percent are supported?`,
       unit: '%',
       answer: (100 * (total - missing)) / total,
       tolerance: 0.6,
       mistakes: [
         { value: (100 * missing) / total, why: 'That is the share on nothing.' },
-        { value: total - missing, why: 'That is metres. Divide by the whole length.' },
+        { value: total - missing, why: `That is ${unit}. Divide by the whole length.` },
       ],
       explanation: `${total - missing} ÷ ${total}. All of it has to stand on something, so this fails and could fall.`,
       source: citeLimit(governingLimit(ask.rules, 'supported-share'), ask.rules),

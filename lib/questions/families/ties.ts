@@ -1,7 +1,7 @@
 import { boundAt, spacingVerdict } from '../../limits/bound';
 import { ruleSetTitle } from '../../limits/limits';
 import { areaEach, fewestTies, tiesUpJamb } from '../../trade/tie-field';
-import { formatLength, inches, type Mm } from '../../units';
+import { formatLength, inches, type Mm, squareFeet } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
@@ -12,6 +12,12 @@ const TOPIC = 'ties';
 /** Inches. */
 const ACROSS = [16, 24, 32, 36];
 const UP = [12, 16, 18, 20, 24];
+
+/** Areas of wall by the reader's lengths: how many mm² one is, and the length its sides are reckoned in, mm. */
+const AREA = {
+  mm: { unit: 'm²', words: 'square metres', each: 1e6, side: 'm', length: 1000 },
+  inches: { unit: 'sq ft', words: 'square feet', each: squareFeet(1), side: 'ft', length: inches(0, 1) },
+} as const;
 
 const STEPS: readonly Choice[] = [
   { text: 'Mark the studs where they can be seen', why: 'A tie in the sheathing alone holds nothing.' },
@@ -40,10 +46,11 @@ export const TIES: readonly Family[] = [
     );
     const told = ({ vertical, horizontal }: { vertical: Mm; horizontal: Mm }): Choice => {
       const verdict = spacingVerdict(limit.bound, vertical, horizontal);
-      const area = formatNumber(areaEach(horizontal, vertical) / 1e6, 2);
+      const { unit, each } = AREA[ask.system];
+      const area = formatNumber(areaEach(horizontal, vertical) / each, 2);
       return {
         text: `${formatLength(vertical, ask.system)} up, ${formatLength(horizontal, ask.system)} across`,
-        why: `Each tie holds ${area} m². ${verdict.passes ? 'Both spacings are allowed together.' : `At that width the spacing ${verdict.which === 'vertical' ? 'up' : 'across'} is too much.`}`,
+        why: `Each tie holds ${area} ${unit}. ${verdict.passes ? 'Both spacings are allowed together.' : `At that width the spacing ${verdict.which === 'vertical' ? 'up' : 'across'} is too much.`}`,
       };
     };
     const passes = ({ vertical, horizontal }: { vertical: Mm; horizontal: Mm }) =>
@@ -62,30 +69,28 @@ export const TIES: readonly Family[] = [
     const limit = governingLimit(ask.rules, 'tie-spacing');
     const [across = 400] = usualLengths(ask, [400], ACROSS);
     const up = ask.chance.pick(usualLengths(ask, [300, 400, 450], [12, 16, 18]));
-    const each = areaEach(across, up);
-    const panel = ask.chance.whole(6, 30) + ask.chance.pick([0.2, 0.5, 0.7]);
-    const answer = fewestTies(panel * 1e6, each);
+    const { unit, each, side, length } = AREA[ask.system];
+    const one = areaEach(across, up) / each;
+    const panel =
+      (ask.system === 'mm' ? ask.chance.whole(6, 30) : ask.chance.whole(60, 300)) +
+      ask.chance.pick([0.2, 0.5, 0.7]);
+    const answer = fewestTies(panel * each, one * each);
+    const squareOf = (spacing: Mm) => Math.ceil((panel * each) / (spacing * spacing));
     return numberDraft({
-      prompt: `Ties are set ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. A panel has ${panel} m² (${formatNumber((panel * 1e6) / inches(12) / inches(12), 1)} sq ft). How many ties does the field need at least, by area?`,
+      prompt: `Ties are set ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. A panel has ${panel} ${unit}. How many ties does the field need at least, by area?`,
       unit: 'ties',
       answer,
       tolerance: 0.4,
       mistakes: [
         { value: answer - 1, why: 'You rounded down. The last bit of wall needs a tie too.' },
+        { value: squareOf(up), why: 'You used the spacing up for both. Use both spacings.' },
+        { value: squareOf(across), why: 'You used the spacing across for both. Use both spacings.' },
         {
-          value: Math.ceil((panel * 1e6) / (up * up)),
-          why: 'You used the spacing up for both. Use both spacings.',
-        },
-        {
-          value: Math.ceil((panel * 1e6) / (across * across)),
-          why: 'You used the spacing across for both. Use both spacings.',
-        },
-        {
-          value: Math.ceil((panel * 1000) / across),
+          value: Math.ceil(panel / (across / length)),
           why: 'You used one spacing only. Multiply both to get the area of each tie.',
         },
       ],
-      explanation: `Each tie holds ${formatNumber(each / 1e6, 4)} m². ${panel} ÷ ${formatNumber(each / 1e6, 4)}, rounded up: ${answer}. Ties at edges come on top.`,
+      explanation: `Each tie holds ${formatNumber(up / length, 3)} ${side} × ${formatNumber(across / length, 3)} ${side} = ${formatNumber(one, 4)} ${unit}. ${panel} ÷ ${formatNumber(one, 4)}, rounded up: ${answer}. Ties at edges come on top.`,
       source: citeLimit(limit, ask.rules),
     });
   }),
@@ -113,19 +118,23 @@ export const TIES: readonly Family[] = [
   familyOf(TOPIC, 'area-each', (ask) => {
     const across = ask.chance.pick(usualLengths(ask, [400, 600, 800], ACROSS));
     const up = ask.chance.pick(usualLengths(ask, [300, 400, 450, 500, 600], UP));
-    const area = areaEach(across, up) / 1e6;
+    const { unit, words, each, side, length } = AREA[ask.system];
+    const area = areaEach(across, up) / each;
     return numberDraft({
-      prompt: `Ties are ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. How much wall does each tie hold, in square metres?`,
-      unit: 'm²',
+      prompt: `Ties are ${formatLength(up, ask.system)} apart up the wall and ${formatLength(across, ask.system)} across. How much wall does each tie hold, in ${words}?`,
+      unit,
       answer: area,
-      tolerance: 0.004,
+      tolerance: ask.system === 'mm' ? 0.004 : 0.02,
       mistakes: [
-        { value: (across * across) / 1e6, why: 'You used only the spacing across.' },
-        { value: (up * up) / 1e6, why: 'You used only the spacing up.' },
-        { value: 1 / area, why: 'That is how many ties a square metre has.' },
+        { value: (across * across) / each, why: 'You used only the spacing across.' },
+        { value: (up * up) / each, why: 'You used only the spacing up.' },
+        { value: 1 / area, why: `That is how many ties one ${unit} has.` },
         { value: area / 2, why: 'Staggering the rows does not halve the area.' },
+        ...(ask.system === 'mm'
+          ? []
+          : [{ value: area * 12, why: 'You divided by twelve once. A square foot is twelve times twelve.' }]),
       ],
-      explanation: `${formatNumber(up / 1000, 3)} m × ${formatNumber(across / 1000, 3)} m = ${formatNumber(area, 3)} m².`,
+      explanation: `${formatNumber(up / length, 3)} ${side} × ${formatNumber(across / length, 3)} ${side} = ${formatNumber(area, 3)} ${unit}.`,
       source: citeFormula('area of each = spacing up × spacing across'),
     });
   }),
