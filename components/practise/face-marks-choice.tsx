@@ -8,7 +8,7 @@ export interface FaceMarkChoice {
   readonly name: string;
   readonly tells: string;
   readonly means: string;
-  readonly toDo: string;
+  readonly remedy: string;
   /** A published figure for it, with its source, or null. */
   readonly figure: string | null;
 }
@@ -49,7 +49,7 @@ export function FaceMarksChoice(props: {
               </strong>{' '}
               {chosen.means}
             </p>
-            <p>{chosen.toDo}</p>
+            <p>{chosen.remedy}</p>
             <p className={styles.source}>{chosen.figure ?? 'Common practice. No figure.'}</p>
           </>
         )}

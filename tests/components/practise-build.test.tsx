@@ -103,7 +103,7 @@ test('a mark is chosen by name, and the page says how far it is to be taken', as
     name: 'Flakes off the face',
     tells: 'could be loose, so have it looked at',
     means: 'Frost pushes the face off.',
-    toDo: 'Do not pull at it.',
+    remedy: 'Do not pull at it.',
     figure: null,
   } as const;
   const shown = (value: 'sound' | 'flake') => (
