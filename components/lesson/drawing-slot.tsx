@@ -1,10 +1,14 @@
 'use client';
 
 import Link from 'next/link';
-import { useState } from 'react';
-import { DrawingByName } from '../trade/drawing-by-name';
+import { lazy, Suspense, useState } from 'react';
 import type { DrawingName } from '../trade/drawings';
 import styles from './lesson.module.css';
+
+// Not next/dynamic: what it brings along would be fetched with every lesson.
+const DrawingByName = lazy(async () => ({
+  default: (await import('../trade/drawing-by-name')).DrawingByName,
+}));
 
 /** A drawing that computes, fetched when the reader opens it. Without script the text says what it is; the lesson stands without it. */
 export function DrawingSlot(props: {
@@ -32,7 +36,11 @@ export function DrawingSlot(props: {
           On a page of its own
         </Link>
       </p>
-      {isOpen && <DrawingByName name={name} />}
+      {isOpen && (
+        <Suspense>
+          <DrawingByName name={name} />
+        </Suspense>
+      )}
       <p className={styles.unscripted}>The drawing needs script. The lesson can be read without it.</p>
     </div>
   );

@@ -1,13 +1,14 @@
 'use client';
 
-import dynamic from 'next/dynamic';
-import { type ReactNode, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
 import type { QuestionsBySystem } from '../questions/question-set';
 import styles from './lesson.module.css';
 import { QuestionsLink } from './practise-link';
 import { USUAL_RULES, useRulesInUse } from './rules-in-use';
 
-const QuestionSet = dynamic(() => import('../questions/question-set').then((module) => module.QuestionSet));
+const QuestionSet = lazy(async () => ({
+  default: (await import('../questions/question-set')).QuestionSet,
+}));
 
 const MOST_SEED = 999_999;
 
@@ -39,12 +40,14 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
           </button>
         </p>
       ) : (
-        <QuestionSet
-          key={asked.seed}
-          questions={asked.set}
-          usual={rules === 'united-states' ? 'inches' : 'mm'}
-          takesFocus
-        />
+        <Suspense>
+          <QuestionSet
+            key={asked.seed}
+            questions={asked.set}
+            usual={rules === 'united-states' ? 'inches' : 'mm'}
+            takesFocus
+          />
+        </Suspense>
       )}
       <p role="alert">{problem}</p>
       <p>
