@@ -13,8 +13,9 @@ const WHERE: Readonly<Record<Place, string>> = {
   card: '#picked-name',
 };
 
-/** As in the styles of the card. */
+/** As in the styles of the card: wall and card stand one above the other; and there is height enough for the card to lie over the wall. */
 const NARROW = '(max-width: 59.99rem)';
+const TALL = '(min-height: 30rem)';
 
 /** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
 export function useFocusMoves() {
@@ -29,9 +30,11 @@ export function useFocusMoves() {
     // What shows the card or the result may still be on its way.
     if (!there) return;
     next.current = null;
-    focusOn(there, place === 'wall' || place === 'card');
+    const narrow = window.matchMedia(NARROW).matches;
+    const inFlow = narrow && !window.matchMedia(TALL).matches;
+    focusOn(there, !inFlow && (place === 'wall' || place === 'card'));
     // The card lies over the lower part of a narrow screen: the wall has to move up from under it.
-    if (place === 'card' && window.matchMedia(NARROW).matches) toTop(room.current);
+    if (place === 'card' && narrow && !inFlow) toTop(room.current);
   });
 
   return useMemo(
