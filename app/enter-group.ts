@@ -4,6 +4,7 @@ import type { Store } from '../lib/store/database';
 import {
   addLearner,
   groupByCode,
+  holdRoster,
   type JoinGroup,
   type LearnerRow,
   learnerIn,
@@ -26,20 +27,32 @@ interface Entry {
   readonly code: string;
   readonly who: { readonly id: string } | { readonly name: string };
   readonly pin: string;
+  /** The PIN is chosen, not remembered. */
+  readonly isFirst: boolean;
 }
 
 /** The id of the learner whose name and PIN these are; a new name, or a name without a PIN, takes this one. @throws Refusal. */
 export async function enterGroup(entry: Entry): Promise<string> {
-  const { store, headers, at, code, who } = entry;
+  const { store, headers, at, code, who, pin } = entry;
   const group = await openGroup(store, headers, code, at);
   if (!group)
     throw wrongField('code', 'No open group has this code. Look at it again, or ask your instructor.');
   const learner =
     'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
   if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
-  if (learner.pinHash === null) await takeFirstPin(entry, learner);
-  else await tryPin(entry, learner, learner.pinHash);
-  return learner.id;
+  if (learner.pinHash === null && (await setFirstPin(store.db, learner.id, await hashSecret(pin)))) {
+    return learner.id;
+  }
+  // Another try was faster. It may have been the same person, who tapped twice or got no answer.
+  const pinHash = learner.pinHash ?? (await learnerIn(store.db, group.id, learner.id))?.pinHash ?? null;
+  if (pinHash !== null && (await isPin(entry, learner.id, pinHash))) return learner.id;
+  if (entry.isFirst || pinHash === null) {
+    throw new Refusal(409, 'Somebody has just taken this name. If it was not you, tell your instructor.');
+  }
+  throw wrongField(
+    'pin',
+    'Name and PIN do not fit together. Try again, or ask your instructor to reset the PIN.',
+  );
 }
 
 /** The open group with this code. Wrong codes are counted by address, so that codes cannot be tried through. */
@@ -59,6 +72,7 @@ export async function openGroup(
 /** One name, one learner: 'ann lee' is Ann Lee. */
 async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string): Promise<LearnerRow> {
   return store.db.transaction().execute(async (trx) => {
+    await holdRoster(trx, group.id);
     const roster = await rosterOf(trx, group.id);
     const known = roster.find((row) => row.name.toLowerCase() === name.toLowerCase());
     if (known) return known;
@@ -76,30 +90,21 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
   });
 }
 
-async function takeFirstPin({ store, pin }: Entry, learner: LearnerRow): Promise<void> {
-  if (await setFirstPin(store.db, learner.id, await hashSecret(pin))) return;
-  throw new Refusal(409, 'Somebody has just taken this name. If it was not you, tell your instructor.');
-}
-
-async function tryPin(
+async function isPin(
   { store, headers, at, pin }: Entry,
-  learner: LearnerRow,
+  learnerId: string,
   pinHash: string,
-): Promise<void> {
+): Promise<boolean> {
   const right = await oneTry(
     {
       store,
       headers,
       kinds: ['pin', 'pinDay'],
-      of: learner.id,
+      of: learnerId,
       at,
       problem: 'Too many wrong tries for this name. Wait, or ask your instructor to reset the PIN.',
     },
     async () => (await isSecretOf(pinHash, pin)) || undefined,
   );
-  if (!right)
-    throw wrongField(
-      'pin',
-      'Name and PIN do not fit together. Try again, or ask your instructor to reset the PIN.',
-    );
+  return right === true;
 }

@@ -3,6 +3,7 @@ import { sql, type Transaction } from 'kysely';
 import { checkRoster, type RosterRow, sameName } from '../classes/roster';
 import { appendAudit } from './audit';
 import type { Store } from './database';
+import { holdRoster } from './learners';
 import type { Tables } from './schema';
 
 /** Who changes a group, and when. */
@@ -127,6 +128,7 @@ export async function addToRoster(
   by: By,
 ): Promise<void> {
   await db.transaction().execute(async (trx) => {
+    await holdRoster(trx, group);
     const known = await trx
       .selectFrom('learner')
       .select(['id', 'name', 'removed_at'])

@@ -23,6 +23,16 @@ export async function groupByCode(db: Store['db'], joinCode: string): Promise<Jo
     .executeTakeFirst();
 }
 
+/** Until the transaction ends nobody else adds to this roster: of two who type one name at once, the second sees the first. */
+export async function holdRoster(trx: Store['db'], groupId: string): Promise<void> {
+  // SQLite has one writer and no `for update`; a change that changes nothing holds the row on both.
+  await trx
+    .updateTable('learning_group')
+    .set((e) => ({ name: e.ref('name') }))
+    .where('id', '=', groupId)
+    .execute();
+}
+
 /** Those on the roster, by name. */
 export async function rosterOf(db: Store['db'], groupId: string): Promise<readonly LearnerRow[]> {
   return db

@@ -36,6 +36,10 @@ async function workOf({ store }: Pick<PeopleSite, 'store'>, group: string): Prom
 const enter = (visitor: Visitor, who: object, pin: string, code = CODE) =>
   visitor.post('/api/join/enter', { code, who, pin });
 
+/** As the page sends it where a name has no PIN yet. */
+const chooseFirst = (visitor: Visitor, who: object, pin: string) =>
+  visitor.post('/api/join/enter', { code: CODE, who, pin, again: pin });
+
 /** An instructor who leads the group. */
 async function lead(site: PeopleSite, group: string): Promise<Visitor> {
   const visitor = site.newVisitor();
@@ -76,10 +80,34 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     const site = await openPeople(kind);
     const id = await enrol(site, await openGroup(site), 'Joan');
     const twice = await Promise.all([
-      enter(site.newVisitor(), { id }, '1111'),
-      enter(site.newVisitor(), { id }, '2222'),
+      chooseFirst(site.newVisitor(), { id }, '1111'),
+      chooseFirst(site.newVisitor(), { id }, '2222'),
     ]);
     expect(twice.map(({ status }) => status).sort()).toEqual([200, 409]);
+    // However late the second one comes.
+    expect((await chooseFirst(site.newVisitor(), { id }, '3333')).status).toBe(409);
+  });
+
+  test('a first PIN sent twice, by a double tap or since no answer came, joins once', async () => {
+    const site = await openPeople(kind);
+    const id = await enrol(site, await openGroup(site), 'Joan');
+    const twice = await Promise.all([
+      chooseFirst(site.newVisitor(), { id }, '1111'),
+      chooseFirst(site.newVisitor(), { id }, '1111'),
+    ]);
+    expect(twice.map(({ status }) => status)).toEqual([200, 200]);
+    expect((await chooseFirst(site.newVisitor(), { id }, '1111')).status).toBe(200);
+  });
+
+  test('of ten who type one new name at once there is one learner, and one PIN', async () => {
+    const site = await openPeople(kind);
+    await openGroup(site);
+    const pins = Array.from({ length: 10 }, (_, n) => `470${n}`);
+    const answers = await Promise.all(
+      pins.map((pin) => chooseFirst(site.newVisitor(), { name: 'Joan' }, pin)),
+    );
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, ...Array(9).fill(409)]);
+    expect(await site.store.db.selectFrom('learner').select('name').execute()).toEqual([{ name: 'Joan' }]);
   });
 
   test.each([
