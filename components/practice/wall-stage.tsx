@@ -69,7 +69,7 @@ export function WallStage(props: {
       <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
       <div data-stage className={styles.drawing}>
         {form === 'list' ? (
-          <WallList {...shared} onPick={onPick} />
+          <WallList {...shared} distance={looks.looking.distance} onPick={onPick} />
         ) : (
           <WallDrawing
             {...shared}

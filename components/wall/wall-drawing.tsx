@@ -82,8 +82,8 @@ export function WallDrawing(props: WallDrawingProps) {
     [draw, wall, shown, system, distance, sun],
   );
   const rows = useMemo(
-    () => targetRows(wall, shown, drawing, layer, system),
-    [wall, shown, drawing, layer, system],
+    () => targetRows(wall, shown, drawing, layer, system, distance),
+    [wall, shown, drawing, layer, system, distance],
   );
   const faces = useMemo(
     () => (layer === 'units' ? facesOf(drawing, prefix) : null),

@@ -2,6 +2,7 @@
 
 import { useContext, useId, useMemo, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
+import type { Looking } from '../../lib/views/looking';
 import { unitMeasures } from '../../lib/views/part-measures';
 import { type Layer, type TargetRow, targetRows } from '../../lib/views/targets';
 import type { View } from '../../lib/views/view';
@@ -19,17 +20,22 @@ export function WallList(props: {
   readonly layer: Layer;
   readonly system: LengthSystem;
   readonly label: string;
+  readonly distance: Looking['distance'];
   /** Left out after hand-in: then the list is read only. */
   readonly onPick: ((part: string) => void) | undefined;
 }) {
-  const { wall, view, marks, selected, layer, system, label, onPick } = props;
+  const { wall, view, marks, selected, layer, system, label, distance, onPick } = props;
   const draw = useContext(DrawContext);
   const viewKey = JSON.stringify(view);
   const rows = useMemo(() => {
     const shown = JSON.parse(viewKey) as View;
-    return targetRows(wall, shown, draw(wall, shown, system), layer, system);
-  }, [draw, wall, viewKey, layer, system]);
-  const measures = useMemo(() => unitMeasures(wall, system), [wall, system]);
+    return targetRows(wall, shown, draw(wall, shown, system), layer, system, distance);
+  }, [draw, wall, viewKey, layer, system, distance]);
+  // Nobody lays a rule on a unit from six metres.
+  const measures = useMemo(
+    () => (distance === 'near' ? unitMeasures(wall, system) : new Map<string, string>()),
+    [wall, system, distance],
+  );
   const [kept, keep] = useState({ row: '', selected });
   const id = useId();
   // The row last gone to, until something else is selected: then the row of that.

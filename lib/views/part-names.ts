@@ -3,30 +3,39 @@ import { headId, type Tie, type Wall } from '../wall/model';
 import { headWidth, type Placed, surveyOf } from '../wall/survey';
 import { seenOn } from './condition-words';
 import { offSquare, turnOf } from './corner-plan';
+import type { Looking } from './looking';
 import type { View } from './view';
 
 /**
  * What every part is called aloud: where it is and what a rule laid on it would read; never whether that is right. Only what the
- * view shows is said: a tie's strap has no length from in front.
+ * view shows is said: a tie's strap has no length from in front, and nobody reads a joint from six metres.
  */
-export function partNames(wall: Wall, view: View, system: LengthSystem): ReadonlyMap<string, string> {
+export function partNames(
+  wall: Wall,
+  view: View,
+  system: LengthSystem,
+  distance: Looking['distance'] = 'near',
+): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   const length = (mm: Mm): string => (system === 'mm' ? formatMm(Math.round(mm)) : formatInches(mm));
   const where = (panel: string): string => (wall.panels.length > 1 ? `wall ${panel}, ` : '');
+  const near = (words: string): string => (distance === 'near' ? words : '');
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
   for (const survey of surveyOf(wall).panels) {
     const wallName = where(survey.panel.id);
     for (const placed of survey.placed) {
-      nameUnit(names, placed, wallName, length);
+      nameUnit(names, placed, wallName, (bed) =>
+        near(`, left ${length(bed.left)}, right ${length(bed.right)}`),
+      );
       if (placed.right !== null) {
         const { unit, right } = placed;
         const id = headId(unit.id, right.unit.position);
         const share = filled.get(id) ?? 100;
-        const fill = share >= 100 ? '' : share <= 0 ? ', open' : `, filled ${share}%`;
-        const width = length(headWidth(unit, right.unit));
+        const fill = share >= 100 ? '' : share <= 0 ? ', open' : near(`, filled ${share}%`);
+        const width = near(`, ${length(headWidth(unit, right.unit))} wide`);
         names.set(
           id,
-          `${wallName}course ${unit.course}, head joint after unit ${unit.position}, ${width} wide${fill}`,
+          `${wallName}course ${unit.course}, head joint after unit ${unit.position}${width}${fill}`,
         );
       }
     }
@@ -67,15 +76,12 @@ function nameUnit(
   names: Map<string, string>,
   { unit, bed }: Placed,
   wallName: string,
-  length: (mm: Mm) => string,
+  thickness: (bed: NonNullable<Placed['bed']>) => string,
 ): void {
   const at = `${wallName}course ${unit.course}`;
   names.set(unit.id, `${at}, unit ${unit.position}, ${unit.kind}${seenOn(unit.condition)}`);
   if (bed !== null) {
-    names.set(
-      `${unit.id}-bed`,
-      `${at}, bed under unit ${unit.position}, left ${length(bed.left)}, right ${length(bed.right)}`,
-    );
+    names.set(`${unit.id}-bed`, `${at}, bed under unit ${unit.position}${thickness(bed)}`);
   }
 }
 

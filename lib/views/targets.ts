@@ -1,6 +1,7 @@
 import type { LengthSystem } from '../units';
 import type { Wall } from '../wall/model';
 import { type Part, type PartKind, partsOf } from '../wall/parts';
+import type { Looking } from './looking';
 import { partNames } from './part-names';
 import type { Box, Drawing } from './shape';
 import type { View } from './view';
@@ -12,6 +13,8 @@ export interface Target {
   readonly part: string;
   readonly name: string;
   readonly box: Box;
+  /** Where it shows besides: a ledge in each strip of a plan. */
+  readonly others?: readonly Box[];
 }
 
 /** Targets that stand side by side, from the left. */
@@ -36,9 +39,11 @@ export function targetRows(
   drawing: Drawing,
   layer: Layer,
   system: LengthSystem,
+  distance: Looking['distance'] = 'near',
 ): readonly TargetRow[] {
+  const names = partNames(wall, view, system, distance);
   for (const each of [layer, 'fixings', 'units'] as const) {
-    const rows = rowsOfLayer(wall, view, drawing, each, system);
+    const rows = rowsOfLayer(wall, view, drawing, each, names);
     if (rows.length > 0) return rows;
   }
   return [];
@@ -49,20 +54,30 @@ function rowsOfLayer(
   view: View,
   drawing: Drawing,
   layer: Layer,
-  system: LengthSystem,
+  names: ReadonlyMap<string, string>,
 ): readonly TargetRow[] {
-  const names = partNames(wall, view, system);
   const parts = partsOf(wall);
-  const rows = new Map<string, Target[]>();
+  const rows = new Map<string, Map<string, Target>>();
   for (const { part: id, x, y, width, height } of drawing.spots) {
     const part = parts.get(id);
     if (part === undefined || !KINDS[layer].includes(part.kind)) continue;
     const key = rowKey(part);
-    const target: Target = { part: id, name: names.get(id) ?? id, box: { x, y, width, height } };
-    rows.set(key, [...(rows.get(key) ?? []), target]);
+    const row = rows.get(key) ?? new Map<string, Target>();
+    const box = { x, y, width, height };
+    const before = row.get(id);
+    row.set(
+      id,
+      before
+        ? { ...before, others: [...(before.others ?? []), box] }
+        : { part: id, name: names.get(id) ?? id, box },
+    );
+    rows.set(key, row);
   }
+  // A plan in strips goes on from strip to strip: its parts stand as they lie along the wall, not as they lie on the sheet.
+  const inStrips = view.kind === 'above' || view.kind === 'below';
+  const left = ({ part, box }: Target) => (inStrips ? (parts.get(part)?.x ?? box.x) : box.x);
   return [...rows]
-    .map(([key, targets]) => ({ key, targets: targets.sort((a, b) => a.box.x - b.box.x) }))
+    .map(([key, row]) => ({ key, targets: [...row.values()].sort((a, b) => left(a) - left(b)) }))
     .sort((a, b) => middleOf(a) - middleOf(b));
 }
 
@@ -90,13 +105,15 @@ export function targetAt(rows: readonly TargetRow[], x: number, y: number, slack
   let bestSize = Number.POSITIVE_INFINITY;
   for (const { targets } of rows) {
     for (const target of targets) {
-      const away = distanceTo(target.box, x, y);
-      if (away > bestAway) continue;
-      const size = target.box.width * target.box.height;
-      if (away < bestAway || size < bestSize) {
-        best = target;
-        bestAway = away;
-        bestSize = size;
+      for (const box of [target.box, ...(target.others ?? [])]) {
+        const away = distanceTo(box, x, y);
+        if (away > bestAway) continue;
+        const size = box.width * box.height;
+        if (away < bestAway || size < bestSize) {
+          best = target;
+          bestAway = away;
+          bestSize = size;
+        }
       }
     }
   }

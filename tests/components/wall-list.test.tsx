@@ -2,9 +2,14 @@ import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
 import { WallList } from '../../components/wall/wall-list';
+import type { Looking } from '../../lib/views/looking';
 import { handWall } from '../lib/views-hand-wall';
 
-function list(selected: string | null, marked: readonly string[] = []) {
+function list(
+  selected: string | null,
+  marked: readonly string[] = [],
+  distance: Looking['distance'] = 'near',
+) {
   const marks = marked.map((part, index) => ({
     number: index + 1,
     part,
@@ -24,6 +29,7 @@ function list(selected: string | null, marked: readonly string[] = []) {
       layer="units"
       system="mm"
       label="Wall"
+      distance={distance}
       onPick={vi.fn()}
     />
   );
@@ -55,4 +61,14 @@ test('what is selected is in sight, and pressed; the reader may go on from there
 test('a marked part says its marks', () => {
   render(list(null, ['A1.2', 'A1.2']));
   expect(screen.getByRole('button', { name: /^course 1, unit 2, .*mark 1, 2$/ })).toBeInTheDocument();
+});
+
+test('close by a unit is measured; from six metres it is not', () => {
+  const { unmount } = render(list(null));
+  expect(
+    screen.getByRole('button', { name: /^course 1, unit 2, stretcher · 200 mm × 60 mm/ }),
+  ).toBeInTheDocument();
+  unmount();
+  render(list(null, [], 'six metres'));
+  expect(screen.getByRole('button', { name: 'course 1, unit 2, stretcher' })).toBeInTheDocument();
 });

@@ -44,6 +44,45 @@ describe('names are measurements', () => {
   });
 });
 
+test('from six metres nobody reads a joint; that one is open shows', () => {
+  const wall = handWallWith(
+    'A3.2',
+    { fall: 4 },
+    {
+      heads: [
+        { joint: 'A3.1/2', filled: 0 },
+        { joint: 'A2.1/2', filled: 40 },
+      ],
+    },
+  );
+  const rows = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), 'joints', 'mm', 'six metres');
+  const names = rows.flatMap(({ targets }) => targets.map(({ name }) => name));
+  expect(names.filter((name) => /\d (mm|in)\b|%/.test(name))).toEqual([]);
+  expect(names).toContain('course 3, head joint after unit 1, open');
+  expect(names).toContain('course 2, head joint after unit 1');
+});
+
+describe('a plan in strips', () => {
+  // Over 1.5 m long: in strips, the second under the first on the sheet.
+  const wall = layPlan(planWith('plain-panel', 'anchored', 'canada', [], 4));
+
+  test('names the units of a course as they lie along the wall, not as they lie on the sheet', () => {
+    const view: View = { kind: 'above', panel: 'A', course: 2 };
+    const units = rowsOf(wall, 'units', view).flatMap(({ targets }) => targets.map(({ part }) => part));
+    expect(units.length).toBeGreaterThan(8);
+    expect(units).toEqual(units.map((_, index) => `A2.${index + 1}`));
+  });
+
+  test('has a ledge that shows in every strip once, and it can be hit in each', () => {
+    const rows = rowsOf(wall, 'fixings', { kind: 'below', at: 'A' });
+    const ledges = rows.flatMap(({ targets }) => targets.filter(({ part }) => part === 'A-ledge'));
+    expect(ledges).toHaveLength(1);
+    const [other] = ledges[0]?.others ?? [];
+    if (other === undefined) throw new RangeError('the ledge shows in one strip only');
+    expect(targetAt(rows, other.x + other.width / 2, other.y + other.height / 2, 0)?.part).toBe('A-ledge');
+  });
+});
+
 describe('rows from the bottom up', () => {
   test('a course a row; beds and heads apart', () => {
     expect(rowsOf(handWall(), 'units').map(({ key }) => key)).toEqual([

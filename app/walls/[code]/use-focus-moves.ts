@@ -13,9 +13,9 @@ const WHERE: Readonly<Record<Place, string>> = {
   card: '#picked-name',
 };
 
-/** As in the styles of the card: wall and card stand one above the other; and there is height enough for the card to lie over the wall. */
+/** As in the styles of the card: it stands under the wall; and it lies over the wall, for which a low screen has no room. */
 const NARROW = '(max-width: 59.99rem)';
-const TALL = '(min-height: 30rem)';
+const OVER_IT = `${NARROW} and (min-height: 30rem)`;
 
 /** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
 export function useFocusMoves() {
@@ -30,11 +30,12 @@ export function useFocusMoves() {
     // What shows the card or the result may still be on its way.
     if (!there) return;
     next.current = null;
-    const narrow = window.matchMedia(NARROW).matches;
-    const inFlow = narrow && !window.matchMedia(TALL).matches;
-    focusOn(there, !inFlow && (place === 'wall' || place === 'card'));
+    const byHand = place === 'wall' || place === 'card';
+    // On a low screen wall and card follow one another: the focus brings its own into sight.
+    const isLow = byHand && matches(NARROW) && !matches(OVER_IT);
+    focusOn(there, byHand && !isLow);
     // The card lies over the lower part of a narrow screen: the wall has to move up from under it.
-    if (place === 'card' && narrow && !inFlow) toTop(room.current);
+    if (place === 'card' && matches(OVER_IT)) toTop(room.current);
   });
 
   return useMemo(
@@ -52,7 +53,7 @@ export function useFocusMoves() {
         next.current = leftFrom.current ? 'wall' : 'stage';
       },
       scrollToWall: () => {
-        if (window.matchMedia(NARROW).matches) toTop(room.current);
+        if (matches(NARROW)) toTop(room.current);
       },
     }),
     [],
@@ -61,6 +62,10 @@ export function useFocusMoves() {
 
 function focusOn(element: Element, preventScroll: boolean): void {
   if (element instanceof HTMLElement || element instanceof SVGElement) element.focus({ preventScroll });
+}
+
+function matches(screen: string): boolean {
+  return window.matchMedia(screen).matches;
 }
 
 function toTop(room: HTMLElement | null): void {
