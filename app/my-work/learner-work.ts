@@ -11,6 +11,7 @@ import {
   wallsOf,
 } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
+import { type GivenMark, givenMarks } from '../../lib/store/given-marks';
 import { type WorkRow, workOf } from '../../lib/store/set-work';
 
 /** What a learner may see of a set work now. Nothing of the key is in it before the results are shown. */
@@ -37,6 +38,8 @@ export interface ShownResult {
   /** As the server stored them, one a place. */
   readonly results: readonly unknown[];
   readonly comments: readonly string[];
+  /** Every mark it was given, the one that counts last. */
+  readonly marks: readonly GivenMark[];
 }
 
 /** Undefined for a draft: a learner does not know of it. */
@@ -81,5 +84,6 @@ async function shownResult(store: Store, attempt: AttemptRow): Promise<ShownResu
     attempt,
     walls: await wallsOf(store, attempt.id),
     comments: await commentsOf(store, attempt.id),
+    marks: await givenMarks(store, attempt.id),
   };
 }

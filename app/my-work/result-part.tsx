@@ -1,6 +1,5 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
-import { scoreError } from '../../lib/classes/statistics/score-error';
 import { layWall } from '../../lib/generate/generate';
 import { parseCode } from '../../lib/generate/wall-code';
 import type { WorkRow } from '../../lib/store/set-work';
@@ -9,6 +8,7 @@ import type { Result } from '../grading';
 import { KIND_TITLES } from '../walls/brief-words';
 import { rowsOf } from '../walls/result-rows';
 import type { ShownResult } from './learner-work';
+import { MarkWords } from './mark-words';
 import styles from './my-work.module.css';
 import { ResultRoom } from './result-room';
 
@@ -46,10 +46,7 @@ export function ResultPart(props: {
       <p>
         <span className={styles.score}>{scoreOf100(result.score)}</span> of 100
       </p>
-      <p>
-        A score from so few walls is not exact: give or take{' '}
-        {scoreOf100(scoreError(result.score, result.walls.length))}.
-      </p>
+      <MarkWords score={result.score} walls={result.walls.length} marks={result.marks} />
       {work.spec.passMark && (
         <PassWords passMark={work.spec.passMark} score={result.score} walls={result.walls.length} />
       )}

@@ -61,7 +61,7 @@ async function wholeCsv({ db }: Store): Promise<void> {
     pieces += 1;
     const now = process.memoryUsage().rss;
     // The first tenth fills the caches of the machine and of the database; constant memory means no more after that.
-    if (pieces <= LEARNERS / 200 / 10) early = Math.max(early, now);
+    if (pieces <= LEARNERS / 50 / 10) early = Math.max(early, now);
     most = Math.max(most, now);
   }
   const grown = (most - early) / 2 ** 20;
