@@ -2,6 +2,7 @@
 
 import { useRouter } from 'next/navigation';
 import { useId, useRef, useState } from 'react';
+import { decodeText } from './decode-text';
 import styles from './post-form.module.css';
 import roster from './roster-form.module.css';
 import { type Answer, sendJson } from './send-fields';
@@ -34,10 +35,15 @@ export function RosterForm({ group }: { readonly group: string }) {
   const [refused, setRefused] = useState<string>();
   const [news, setNews] = useState('');
   const box = useRef<HTMLTextAreaElement>(null);
+  const asking = useRef(false);
 
   const ask = async (dry: boolean): Promise<Extract<Answer, { ok: true }> | null> => {
+    // Tapped twice: the second would find the names of the first.
+    if (asking.current) return null;
+    asking.current = true;
     setNews('');
     const answer = await sendJson('/api/groups/roster', { group, text, dry });
+    asking.current = false;
     setRefused(answer.ok ? undefined : answer.problem);
     return answer.ok ? answer : null;
   };
@@ -56,7 +62,7 @@ export function RosterForm({ group }: { readonly group: string }) {
   const readFile = async (file: File | undefined) => {
     if (!file) return;
     if (file.size > LARGEST_FILE) setRefused('This file is larger than 1 MB. A roster is a short text.');
-    else change(await file.text());
+    else change(decodeText(new Uint8Array(await file.arrayBuffer())));
   };
   const change = (typed: string) => {
     setText(typed);
@@ -76,7 +82,8 @@ export function RosterForm({ group }: { readonly group: string }) {
       <div className={styles.field}>
         <label htmlFor={`${id}-text`}>Names, one on each line</label>
         <p id={`${id}-help`} className={styles.help}>
-          Or a table whose first line names the columns: “name”, and if you want “time” in percent.
+          Or a table whose first line names the columns: “name”, or “first name” and “last name”; and if you
+          want “time” in percent.
         </p>
         <textarea
           ref={box}
@@ -93,7 +100,11 @@ export function RosterForm({ group }: { readonly group: string }) {
           id={`${id}-file`}
           type="file"
           accept=".csv,.txt,text/csv,text/plain"
-          onChange={(event) => void readFile(event.target.files?.[0])}
+          onChange={({ target }) => {
+            void readFile(target.files?.[0]);
+            // Or the same file, put right and chosen again, would be no change.
+            target.value = '';
+          }}
         />
       </div>
       {current && <CheckedLines checked={current} />}

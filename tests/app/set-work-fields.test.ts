@@ -148,6 +148,35 @@ describe('a roster as text', () => {
     });
   });
 
+  test('first and last names in columns of their own', () => {
+    expect(readRoster('ID;Surname;First name;Time\n7;Birch;Ada;150\n8;Clay;Bo;\n').lines).toEqual([
+      { line: 2, name: 'Ada Birch', time: '150' },
+      { line: 3, name: 'Bo Clay', time: '' },
+    ]);
+  });
+
+  test.each([
+    ['Ada,Birch\nBo,Clay', 1, 'Ada,Birch'],
+    ['Ada Birch\n\nBo Clay, 150', 3, 'Bo Clay, 150'],
+    ['Nom;Temps\nAda;100', 1, 'Nom;Temps'],
+    ['First name\tClass\nAda\tA', 1, 'First name Class'],
+    ['"Birch, Ada"\n"Clay, Bo"', 1, '"Birch, Ada"'],
+  ])('%j is a table without names of its columns: nothing is read', (text, line, row) => {
+    expect(readRoster(text)).toEqual({
+      lines: [],
+      problems: [
+        {
+          line,
+          message: `"${row}" looks like a row of a table. Then the first line has to name the columns, one of them "name". Or leave one name on each line.`,
+        },
+      ],
+    });
+  });
+
+  test('a name in quotation marks within a name stays', () => {
+    expect(readRoster('Jo "Bud" Hill').lines).toEqual([{ line: 1, name: 'Jo "Bud" Hill', time: '' }]);
+  });
+
   test('an open quotation mark is named by its line, and nothing is read', () => {
     const read = readRoster('name,time\nBo,100\n"Ada,100\n');
     expect(read.lines).toEqual([]);
