@@ -35,8 +35,8 @@ export function measuredAt(rows: ResultRows, shown: number | null): readonly Fin
   return rows.findings
     .filter(({ number, finding }) => finding.unit !== 'there or not' && (shown === null || number === shown))
     .map(({ number, finding }) => {
-      const { check, parts, region, measured, unit } = finding;
-      return { number, check, parts, region, measured, unit };
+      const { check, parts, region, measured, unit, source } = finding;
+      return { number, check, parts, region, measured, unit, source };
     });
 }
 

@@ -124,6 +124,7 @@ function falseRow(each: MarkResult, number: number, nameOf: (id: string) => stri
       limit: measured.limit,
       end: measured.end,
       unit: measured.unit,
+      offMean: measured.limitId === 'bed-from-mean-of-eight',
       isMean: mark.part.endsWith('-bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
       source: [ruleSetTitle(measured.rules), measured.title, measured.clause]
         .filter((text) => text !== '')

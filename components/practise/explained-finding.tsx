@@ -1,6 +1,7 @@
 import type { Finding } from '../../lib/inspect/finding';
 import type { LengthSystem } from '../../lib/units';
-import { formatMeasure } from '../result/format-measure';
+import { measuredWords } from '../result/finding-measure';
+import { formatMeasure, isFine } from '../result/format-measure';
 import { HazardSign } from '../result/signs';
 import { MeasureStrip } from './measure-strip';
 import styles from './practise.module.css';
@@ -21,11 +22,11 @@ export interface ExplainedFinding {
 
 /** Name, place and measure of a finding in one line: "Unit proud, course 5, unit 3: 12 mm, limit 4 mm". */
 export function findingLine({ name, place, finding }: ExplainedFinding, system: LengthSystem): string {
-  const { measured, limit, unit } = finding;
+  const { limit, unit } = finding;
   const figures =
     unit === 'there or not'
       ? 'must be there'
-      : `${formatMeasure(measured, unit, system)}, limit ${formatMeasure(limit, unit, system)}`;
+      : `${measuredWords(finding, system)}, limit ${formatMeasure(limit, unit, system, isFine(limit, unit))}`;
   return `${name}. ${place}: ${figures}`;
 }
 
@@ -42,24 +43,20 @@ export function ExplainedItem(props: {
       <h3 className={styles.findingName}>
         <span className={styles.number}>{row.number}</span> {row.name} <HazardSign hazard={hazard} />
       </h3>
-      <p className={styles.place}>
-        {row.place}
-        {onShow && (
-          <>
-            {' '}
-            <button
-              type="button"
-              className={styles.small}
-              aria-label={`Show it on the wall: ${row.number}, ${row.name}`}
-              onClick={onShow}
-            >
-              Show it on the wall
-            </button>
-          </>
-        )}
-      </p>
+      <p className={styles.place}>{row.place}</p>
+      {onShow && (
+        <button
+          type="button"
+          className={styles.small}
+          aria-label={`Show it on the wall: ${row.number}, ${row.name}`}
+          onClick={onShow}
+        >
+          Show it on the wall
+        </button>
+      )}
       <MeasureStrip
         measured={measured}
+        words={measuredWords(row.finding, system)}
         limit={limit}
         unit={unit}
         end={measured > limit ? 'at most' : 'at least'}

@@ -7,11 +7,14 @@ export function MeasureStrip(props: {
   readonly measured: number;
   readonly limit: number;
   readonly unit: string;
+  /** The measure in words, where the figure alone does not say what it is of. */
+  readonly words?: string;
   readonly end: 'at most' | 'at least';
   readonly system: LengthSystem;
 }) {
   const { measured, limit, unit, end, system } = props;
   const fine = isFine(limit, unit);
+  const { words = formatMeasure(measured, unit, system, fine) } = props;
   const passes = end === 'at most' ? measured <= limit : measured >= limit;
   const whole = Math.max(measured, limit, Number.MIN_VALUE) * 1.15;
   const share = (value: number) => `${Math.round((value / whole) * 1000) / 10}%`;
@@ -21,7 +24,7 @@ export function MeasureStrip(props: {
   return (
     <div className={styles.measure}>
       <p className={styles.words}>
-        Measured <strong>{formatMeasure(measured, unit, system, fine)}</strong>. Limit: {end}{' '}
+        Measured <strong>{words}</strong>. Limit: {end}{' '}
         <strong>{formatMeasure(limit, unit, system, fine)}</strong>. {passes ? '✓ Within' : '✕ Beyond'} by{' '}
         {formatMeasure(Math.abs(limit - measured), unit, system, fine)}.
       </p>

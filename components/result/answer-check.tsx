@@ -2,6 +2,7 @@ import type { LimitKind } from '../../lib/limits/limit';
 import type { Act } from '../../lib/marking/act';
 import type { Verdict } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';
+import { measuredWords, offTheMean } from './finding-measure';
 import { formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
 import type { FindingRow } from './result-rows';
@@ -69,13 +70,14 @@ function Line(props: {
 }
 
 function readingWords({ finding, answer, verdicts, within }: FindingRow, system: LengthSystem): string {
-  const { unit, measured, limit } = finding;
+  const { unit, limit } = finding;
   const fine = isFine(limit, unit);
   const words = (value: number) => formatMeasure(value, unit, system, fine);
-  if (answer.reading === undefined) return `Measured: ${words(measured)}.`;
-  const both = `You read ${words(answer.reading)}, measured ${words(measured)}`;
+  const measured = measuredWords(finding, system);
+  if (answer.reading === undefined) return `Measured: ${measured}.`;
+  const both = `You read ${words(answer.reading)}, measured ${measured}`;
   if (unit === 'there or not' || verdicts.measured === 'not given') return `${both}.`;
   return verdicts.measured === 'right'
     ? `${both}. Near enough.`
-    : `${both}. It has to come within ${words(within)}.`;
+    : `${both}. It has to come within ${words(within)}.${offTheMean(finding) ? ' The gauge rod reads it; the joint gauge reads the bed alone.' : ''}`;
 }

@@ -53,8 +53,9 @@ export function FalseMarkItem(props: {
   );
 }
 
-function withinWords({ value, limit, end, unit, isMean }: Within, system: LengthSystem): string {
+function withinWords({ value, limit, end, unit, isMean, offMean }: Within, system: LengthSystem): string {
   if (unit === 'there or not') return 'It is there, as it must be.';
   const words = (measure: number) => formatMeasure(measure, unit, system, isFine(limit, unit));
-  return `Measured there${isMean ? ', as the mean of both ends' : ''}: ${words(value)}. The limit: ${end} ${words(limit)}. So it is within the limit.`;
+  const what = offMean ? ', off the mean of eight beds' : isMean ? ', as the mean of both ends' : '';
+  return `Measured there${what}: ${words(value)}. The limit: ${end} ${words(limit)}. So it is within the limit.`;
 }

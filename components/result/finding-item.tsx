@@ -6,6 +6,7 @@ import type { Reading } from '../../lib/instruments/reading';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import { ACT_REASONS, AnswerCheck } from './answer-check';
+import { measuredWords } from './finding-measure';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
 import type { FindingRow } from './result-rows';
@@ -63,7 +64,7 @@ export function FindingItem(props: {
       <dl className={styles.figures}>
         <div>
           <dt>Measured</dt>
-          <dd>{formatMeasure(measured, unit, system, fine)}</dd>
+          <dd>{measuredWords(finding, system)}</dd>
         </div>
         <div>
           <dt>Limit</dt>

@@ -49,6 +49,8 @@ export interface Within {
   readonly unit: string;
   /** True where the value is the mean of both ends of a bed. */
   readonly isMean?: boolean;
+  /** True where a bed is held against the mean of eight: the value is how far it is off that mean. */
+  readonly offMean?: boolean;
   readonly source: string;
 }
 

@@ -17,6 +17,8 @@ export interface Explanation {
     readonly limit: number;
     readonly end: 'at most' | 'at least';
     readonly unit: string;
+    /** Name of the limit. */
+    readonly limitId: string;
     readonly title: string;
     readonly clause: string;
     readonly rules: RuleSetId;
@@ -51,6 +53,7 @@ function shown(sight: Sight): NonNullable<Explanation['measured']> {
     limit: sight.bound,
     end: sight.end,
     unit: sight.unit ?? sight.limit.unit,
+    limitId: sight.limit.id,
     title: sourceOf(sight.limit).title,
     clause: sight.limit.clause,
     rules: sight.limit.rules,

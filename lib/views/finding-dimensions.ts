@@ -1,4 +1,4 @@
-import { formatLength, type LengthSystem } from '../units';
+import { formatInches, formatLength, inches, type LengthSystem } from '../units';
 import type { Wall } from '../wall/model';
 import { type Span, spansOf } from './finding-spans';
 import { caliper } from './part-names';
@@ -15,11 +15,16 @@ export interface FindingDimension {
   readonly measured: number;
   /** 'mm', '%', 'mm per m' … */
   readonly unit: string;
+  /** Name of the limit: a bed held against the mean of eight is not measured by its thickness. */
+  readonly source?: { readonly limit: string };
 }
 
 /** Half the length of a tick, and from a line to its words, px. */
 const TICK = 6;
 const AWAY = 16;
+/** Mean width of a sign of a label, px: its text is 13 px high. */
+const SIGN = 7.2;
+const MM_PER_M = 1000;
 
 /**
  * Dimension lines where the measuring was done, with number and measure; where a measure has no two ends on the face (how far a unit
@@ -59,13 +64,31 @@ export function findingDimensions(
       labels.push(spanLabel(first, frame, text, mmPerPx));
     }
   }
-  return { shapes, labels };
+  return { shapes, labels: labels.map((label) => inside(label, drawing.box, mmPerPx)) };
 }
 
-/** "16.2 mm" or "5/8 in"; "73 %", "4.9 mm per m". */
-export function measureText({ check, measured, unit }: FindingDimension, system: LengthSystem): string {
+/** Words about a middle, moved along until they stand on the sheet from end to end. */
+function inside(label: Label, sheet: Box, mmPerPx: number): Label {
+  if (label.anchor !== 'middle') return label;
+  const half = Math.min((label.text.length * SIGN * mmPerPx) / 2, sheet.width / 2);
+  const [x, y] = label.at;
+  return { ...label, at: [Math.min(Math.max(x, sheet.x + half), sheet.x + sheet.width - half), y] };
+}
+
+/** "16.2 mm" or "5/8 in"; "73 %", "4.9 mm per m" or "9/16 in per 10 ft". */
+export function measureText(
+  { check, measured, unit, source }: FindingDimension,
+  system: LengthSystem,
+): string {
   if (check === 'thin-tie') return caliper(measured, system);
-  if (unit === 'mm') return formatLength(measured, system);
+  if (unit === 'mm') {
+    const offMean = source?.limit === 'bed-from-mean-of-eight' ? ' off the mean' : '';
+    return `${formatLength(measured, system)}${offMean}`;
+  }
+  if (unit === 'mm per 4 courses') return `${formatLength(measured, system)} over 4 courses`;
+  if (unit === 'mm per m' && system === 'inches') {
+    return `${formatInches((measured * inches(0, 10)) / MM_PER_M)} per 10 ft`;
+  }
   const tenths = Math.round(measured * 10) / 10;
   return unit === '' ? `${tenths}` : `${tenths} ${unit}`;
 }

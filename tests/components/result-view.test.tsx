@@ -91,6 +91,26 @@ test('a reading under another name is shown, and not marked', () => {
   expect(screen.getAllByRole('listitem')[0]?.textContent).toContain('Your reading Not markedYou read 70 mm');
 });
 
+test('a bed held against the mean of eight says that its figure is no thickness', () => {
+  const finding: FindingRow['finding'] = {
+    ...MISSED.finding,
+    ...{ check: 'thin-joint', measured: 7.6, limit: 5, margin: -2.6, hazard: 'lets water in' },
+    source: { ...MISSED.finding.source, limit: 'bed-from-mean-of-eight' },
+  };
+  const verdicts = { ...MISSED.verdicts, found: true, named: true, measured: 'wrong' } as const;
+  // The joint gauge reads the bed: 1.9 mm.
+  show({
+    ...NOTHING,
+    findings: [{ ...MISSED, finding, outcome: 'found', within: 1, answer: { reading: 1.9 }, verdicts }],
+  });
+  expect(screen.getByText('7.6 mm thinner than the mean of eight beds')).toBeInTheDocument();
+  expect(
+    screen.getByText(
+      'You read 1.9 mm, measured 7.6 mm thinner than the mean of eight beds. It has to come within 1 mm. The gauge rod reads it; the joint gauge reads the bed alone.',
+    ),
+  ).toBeInTheDocument();
+});
+
 test('what the notebook says of the place stands there too, though the fault was missed', () => {
   const reading: Reading = {
     instrument: 'tape',

@@ -107,12 +107,29 @@ describe('words', () => {
   test.each([
     [{}, '6 mm', '1/4 in'],
     [{ measured: 73.04, unit: '%' }, '73 %', '73 %'],
-    [{ measured: 4.87, unit: 'mm per m' }, '4.9 mm per m', '4.9 mm per m'],
+    // Ten feet are 3.048 m: 14.84 mm, nearest to 9/16 in (14.29).
+    [{ measured: 4.87, unit: 'mm per m' }, '4.9 mm per m', '9/16 in per 10 ft'],
     // 0.38 mm is 0.015 in: as a caliper reads it.
     [{ check: 'thin-tie', measured: 0.38 }, '0.38 mm', '0.015 in'],
   ])('%j', (other, mm, inches) => {
     const of = dimension('proud-unit', ['A3.2'], other);
     expect([measureText(of, 'mm'), measureText(of, 'inches')]).toEqual([mm, inches]);
+  });
+
+  test('of a bed held against the mean of eight say so', () => {
+    const of = dimension('thin-joint', ['A3.2-bed'], { source: { limit: 'bed-from-mean-of-eight' } });
+    expect(measureText(of, 'mm')).toBe('6 mm off the mean');
+  });
+
+  test('at an end of the sheet stand on it whole', () => {
+    const wall = handWall();
+    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const { box } = drawing;
+    const region = { panel: 'A', x: 610, y: 0, width: 10, height: 70 };
+    const of = dimension('proud-unit', ['A1.3'], { region, unit: 'mm per 4 courses' });
+    const [label] = findingDimensions(wall, drawing, [of], 3, 'mm').labels;
+    // "1: 6 mm over 4 courses": 22 signs of 7.2 px, 3 mm each: 237.6 on either side of the middle.
+    expect(label?.at[0]).toBeCloseTo(box.x + box.width - 237.6, 6);
   });
 
   test('carry the number; of a tapering bed both ends too', () => {

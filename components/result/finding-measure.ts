@@ -1,0 +1,16 @@
+import type { Finding } from '../../lib/inspect/finding';
+import type { LengthSystem } from '../../lib/units';
+import { formatMeasure, isFine } from './format-measure';
+
+/** A bed that is held against the mean of eight: the figure is no thickness, but how far the bed is off that mean. */
+export function offTheMean({ source }: Pick<Finding, 'source'>): boolean {
+  return source.limit === 'bed-from-mean-of-eight';
+}
+
+/** What was measured of a finding, and from where: "12 mm"; "7.6 mm thinner than the mean of eight beds". */
+export function measuredWords(finding: Finding, system: LengthSystem): string {
+  const { check, measured, unit, limit } = finding;
+  const words = formatMeasure(measured, unit, system, isFine(limit, unit));
+  if (!offTheMean(finding)) return words;
+  return `${words} ${check === 'thin-joint' ? 'thinner' : 'thicker'} than the mean of eight beds`;
+}
