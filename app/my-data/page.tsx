@@ -31,7 +31,7 @@ export default async function MyDataPage() {
       </p>
 
       <h2>Take it away</h2>
-      <p>A file with all of it. Results are in it once your instructor has released them.</p>
+      <p>A file with all of it. Results are in it once you can see them here.</p>
       <p>
         <a className="button" href="/api/join/my-data" download="my-data.json">
           Download my data

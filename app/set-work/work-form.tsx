@@ -10,6 +10,7 @@ import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topi
 import { WALL_KINDS } from '../../lib/wall/model';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../walls/brief-words';
 import { PassFields } from './pass-fields';
+import { RELEASE_WORDS } from './release-words';
 import { TimesFields } from './times-fields';
 
 /** What the form begins with. */
@@ -23,12 +24,6 @@ export interface WorkStart {
   readonly days: number | null;
   readonly graceMinutes: number;
 }
-
-const RELEASE_WORDS: Readonly<Record<Release, string>> = {
-  'at once': 'At once, to each learner when they have handed in',
-  'when due': 'When the time and its grace are over',
-  'by hand': 'When you say so, in the mark book',
-};
 
 /** Makes or changes a draft. What matters stands open; the rest has good defaults and is folded. */
 export function WorkForm(props: {

@@ -5,7 +5,7 @@ import type { AttemptTable, SetWorkTable } from './schema';
 /** Writes a time, which is kept in milliseconds, as an ISO text. */
 type TimeText = (at: number) => string;
 
-/** What a learner takes away. Times are ISO texts; results are there once the instructor has released them. */
+/** What a learner takes away. Times are ISO texts; results are there once the learner may see them. */
 export interface LearnerData {
   readonly format: 'read-the-wall learner data';
   readonly version: 1;

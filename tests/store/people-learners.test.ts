@@ -233,6 +233,28 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     expect(JSON.stringify(after.body)).toContain('gauge-drift');
   });
 
+  test('results that show by date or at once are in a learner’s data without a release', async () => {
+    const site = await openPeople(kind);
+    const learner = await enrol(site, await openGroup(site), 'Joan', '4711');
+    const joan = site.newVisitor();
+    await enter(joan, { id: learner }, '4711');
+    const { id: attempt } = await site.store.db.selectFrom('attempt').select('id').executeTakeFirstOrThrow();
+    const result = { version: 1, engine: '1', results: '[{"key":"gauge-drift"}]', score: 0.5 };
+    await site.store.db
+      .insertInto('result_version')
+      .values({ attempt_id: attempt, ...result, reason: 'handed in', made_by: 'server', made_at: NOON })
+      .execute();
+    await site.store.db.updateTable('attempt').set({ state: 'marked', handed_in_at: NOON }).execute();
+    const seen = async (release: 'at once' | 'when due', dueAt: number) => {
+      await site.store.db.updateTable('set_work').set({ release, due_at: dueAt, grace_ms: 0 }).execute();
+      return JSON.stringify((await joan.get('/api/join/my-data')).body).includes('gauge-drift');
+    };
+    const inTenYears = Date.now() + 10 * 365 * 86_400_000;
+    expect(await seen('when due', inTenYears)).toBe(false);
+    expect(await seen('when due', Date.now() - 1)).toBe(true);
+    expect(await seen('at once', inTenYears)).toBe(true);
+  });
+
   test('a learner has their data deleted: nothing is left but an id in the trail', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);

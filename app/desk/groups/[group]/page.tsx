@@ -4,6 +4,7 @@ import { PostForm } from '../../../../components/desk/post-form';
 import { QrCode } from '../../../../components/desk/qr-code';
 import { RosterForm } from '../../../../components/desk/roster-form';
 import { When } from '../../../../components/time/when';
+import { partIn } from '../../../../lib/store/belonging';
 import { groupOf, rosterWithPins } from '../../../../lib/store/groups';
 import { type WorkInGroup, worksOf } from '../../../../lib/store/set-work';
 import { requirePage } from '../../../access';
@@ -22,6 +23,7 @@ interface Props {
 export default async function GroupPage({ params }: Props) {
   const {
     params: { group: id = '' },
+    person,
     store,
   } = await requirePage('/desk/groups/[group]', params);
   const [group, roster, works] = await Promise.all([
@@ -30,6 +32,7 @@ export default async function GroupPage({ params }: Props) {
     worksOf(store, id),
   ]);
   const isOpen = group.closedAt === null;
+  const leads = person.kind === 'owner' || (await partIn(store.db, id, person.userId)) === 'lead';
   const steps = nextSteps({ group: { ...group, learners: roster.length }, works }, Date.now());
   const join = `${siteAddress(await headers())}/join/${group.joinCode}`;
   return (
@@ -41,9 +44,11 @@ export default async function GroupPage({ params }: Props) {
         <a className={styles.link} href={`/desk/groups/${id}/book`}>
           Mark book
         </a>
-        <a className={styles.link} href={`/desk/groups/${id}/instructors`}>
-          Instructors
-        </a>
+        {leads && (
+          <a className={styles.link} href={`/desk/groups/${id}/instructors`}>
+            Instructors
+          </a>
+        )}
       </p>
       <h1>{group.name}</h1>
       {!isOpen && (
@@ -96,12 +101,16 @@ export default async function GroupPage({ params }: Props) {
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
+        </>
+      )}
+      {isOpen && leads && (
+        <>
           <h2>At the end</h2>
           <details className={styles.key}>
             <summary>Close the group</summary>
             <p className={styles.text}>
               Do this at the end of a year. Nobody joins any more and nothing new is begun. The mark book
-              stays. It cannot be opened again. Only the lead of the group can do it.
+              stays. It cannot be opened again.
             </p>
             <PostForm
               action="/api/groups/close"

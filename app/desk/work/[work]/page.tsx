@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { PostForm } from '../../../../components/desk/post-form';
 import { When } from '../../../../components/time/when';
+import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
 import { groupOf, type RosterLearner, rosterWithPins } from '../../../../lib/store/groups';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
@@ -10,7 +11,9 @@ import { GoWithIt } from '../../../my-work/go-with-it';
 import { briefsFor, matchFor } from '../../../set-work/lay-forms';
 import { MatchTable } from '../../../set-work/match-table';
 import { previewOf } from '../../../set-work/preview';
+import { RELEASE_WORDS } from '../../../set-work/release-words';
 import { WorkForm } from '../../../set-work/work-form';
+import { KIND_TITLES } from '../../../walls/brief-words';
 import styles from '../../desk.module.css';
 import { FormChoice, PreviewWalls } from './preview-walls';
 import { TryRoom } from './try-room';
@@ -123,11 +126,16 @@ const STATE_WORDS = {
 } as const;
 
 function Facts({ work }: { readonly work: WorkRow }) {
-  const { spec, opensAt, dueAt, graceMs } = work;
+  const { spec, opensAt, dueAt, graceMs, release } = work;
   return (
     <>
       <p>
         <strong>{STATE_WORDS[work.state]}</strong>
+      </p>
+      <p>
+        {spec.topics.map((topic) => TOPIC_TITLES[topic]).join(', ')} ·{' '}
+        {spec.kinds.map((kind) => KIND_TITLES[kind].toLowerCase()).join(', ')}
+        {spec.openingsUp !== null && ` · up to ${spec.openingsUp} units may be lifted off each wall`}
       </p>
       <p>
         {spec.walls === 1 ? '1 wall' : `${spec.walls} walls`},{' '}
@@ -148,7 +156,8 @@ function Facts({ work }: { readonly work: WorkRow }) {
           </>
         ) : (
           'No due date.'
-        )}
+        )}{' '}
+        Results and key: {RELEASE_WORDS[release].toLowerCase()}.
       </p>
       {spec.passMark && (
         <p>
