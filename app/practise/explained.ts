@@ -3,6 +3,7 @@ import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
+import { rightActOf } from '../../lib/marking/act';
 
 /** A finding with the words a reader needs: its name, its place, whose figure it breaks and why that matters. */
 export function explainedFinding(
@@ -11,7 +12,7 @@ export function explainedFinding(
   rules: RuleSetId,
   nameOf: (part: string) => string,
 ): ExplainedFinding {
-  const { name, looksLike, measuredBy, whyItMatters, putsRight } = CATALOGUE[finding.check];
+  const { name, looksLike, measuredBy, whyItMatters, putsRight, hazard, reach } = CATALOGUE[finding.check];
   const { rules: from, title, clause, howSure } = finding.source;
   const stands = from === rules ? '' : ' (the rule set in use says nothing on this)';
   return {
@@ -22,6 +23,7 @@ export function explainedFinding(
     looksLike,
     measuredBy,
     whyItMatters,
+    rightAct: rightActOf(hazard, reach),
     putsRight,
     source: `${[...new Set([ruleSetTitle(from), title, clause])].filter((each) => each !== '').join(' · ')}${stands} · ${howSure}`,
   };

@@ -20,6 +20,9 @@ const SURE_OPTIONS = [
   { value: '3', label: SURE_WORDS[3] },
 ] as const;
 
+/** 100 m in mm; a day has 1,440 minutes, and a share stops at 100 %. */
+const MOST_READING = 100_000;
+
 /** Names the fault at the part picked, and says more of it if the reader likes. Used for a new mark, and to change one (`before`). */
 export function MarkForm(props: {
   readonly picked: PickedPart;
@@ -82,6 +85,14 @@ export function MarkForm(props: {
       return setProblem(
         `“How much?” takes a number, like ${system === 'inches' ? '3/8 or 1 1/2' : '12 or 9.5'}.`,
       );
+    }
+    if (reading !== undefined && reading < 0) {
+      setMore(true);
+      return setProblem('“How much?” takes a number from 0 up. Leave the minus out.');
+    }
+    if (reading !== undefined && reading > MOST_READING) {
+      setMore(true);
+      return setProblem('“How much?” is more than any wall can have. Look at the unit behind the box.');
     }
     setProblem(
       onMark({

@@ -1,5 +1,7 @@
 import type { Finding } from '../../lib/inspect/finding';
+import type { Act } from '../../lib/marking/act';
 import type { LengthSystem } from '../../lib/units';
+import { ACT_REASONS } from '../result/answer-check';
 import { measuredWords } from '../result/finding-measure';
 import { formatMeasure, isFine } from '../result/format-measure';
 import { HazardSign } from '../result/signs';
@@ -15,6 +17,7 @@ export interface ExplainedFinding {
   readonly looksLike: string;
   readonly measuredBy: string;
   readonly whyItMatters: string;
+  readonly rightAct: Act;
   readonly putsRight: string;
   /** Whose limit it is, with edition, clause and how sure. */
   readonly source: string;
@@ -70,6 +73,8 @@ export function ExplainedItem(props: {
         <dd>{row.measuredBy}</dd>
         <dt>Why it matters</dt>
         <dd>{row.whyItMatters}</dd>
+        <dt>What to do</dt>
+        <dd>{ACT_REASONS[row.rightAct]}</dd>
         <dt>What puts it right</dt>
         <dd>{row.putsRight}</dd>
       </dl>

@@ -100,6 +100,15 @@ export function WallDrawing(props: WallDrawingProps) {
     [drawing, selected],
   );
 
+  // With the picking over (handed in, told) the whole wall is to be seen: what was missed lies elsewhere.
+  const { showWhole } = seen;
+  const canPick = onPick !== undefined;
+  const couldPick = useRef(canPick);
+  useEffect(() => {
+    if (couldPick.current && !canPick) showWhole();
+    couldPick.current = canPick;
+  }, [canPick, showWhole]);
+
   // Where nothing can be picked any more, what is selected is what the reader asked to be shown.
   const { closeTo } = seen;
   const showing = JSON.stringify(onPick === undefined ? selectedBox : null);

@@ -38,12 +38,15 @@ export function ZoomButtons({
       <button type="button" tabIndex={-1} onClick={onWhole} disabled={whole}>
         Whole wall
       </button>
-      {!whole &&
-        WAYS.map(({ sign, name, x, y }) => (
-          <button key={sign} type="button" tabIndex={-1} aria-label={name} onClick={() => onPan(x, y)}>
-            {sign}
-          </button>
-        ))}
+      {!whole && (
+        <div className={styles.ways}>
+          {WAYS.map(({ sign, name, x, y }) => (
+            <button key={sign} type="button" tabIndex={-1} aria-label={name} onClick={() => onPan(x, y)}>
+              {sign}
+            </button>
+          ))}
+        </div>
+      )}
       <p role="status" className={styles.said}>
         {said}
       </p>

@@ -88,3 +88,21 @@ test('a reading out of the notebook is taken over, from the form or from the not
     'That reading does not fit: Twisted unit is read in mm.',
   );
 });
+
+test.each([
+  ['-1', '“How much?” takes a number from 0 up. Leave the minus out.'],
+  ['99999999', '“How much?” is more than any wall can have. Look at the unit behind the box.'],
+])('%s is no reading of a wall: it is asked for again, and stays', async (typed, problem) => {
+  const marks: Mark[] = [];
+  const user = showForm((mark) => {
+    marks.push(mark);
+    return null;
+  });
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  await user.click(screen.getByText(/^Say more/));
+  await user.type(screen.getByRole('textbox', { name: /How much/ }), typed);
+  await user.click(screen.getByRole('button', { name: 'Mark it' }));
+  expect(screen.getByRole('alert').textContent).toBe(problem);
+  expect(screen.getByRole('textbox', { name: /How much/ })).toHaveValue(typed);
+  expect(marks).toEqual([]);
+});

@@ -27,6 +27,7 @@ export const PROUD: ExplainedFinding = {
   looksLike: 'It stands out.',
   measuredBy: 'With a straightedge.',
   whyItMatters: 'It throws a shadow.',
+  rightAct: 'put right now',
   putsRight: 'The mason sets it again.',
   source: 'Good practice · A book · 3.1 · read',
 };

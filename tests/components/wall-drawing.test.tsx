@@ -206,3 +206,15 @@ test('the server draws the whole wall: one path a unit', () => {
   expect(html.match(/<path[^>]*fill="url\(#[^)]*unit\d[ab]\)"/g)).toHaveLength(14);
   expect(html).toContain('620 mm');
 });
+
+test('with the picking over the whole wall is seen again; another light does not do that', async () => {
+  const { rerender } = render(drawing({ onPick: vi.fn() }));
+  await userEvent.click(screen.getByRole('button', { name: 'Nearer' }));
+  rerender(drawing({ onPick: vi.fn(), looking: { distance: 'near', sun: -70 } }));
+  expect(screen.getByRole('button', { name: 'Whole wall' })).toBeEnabled();
+  rerender(drawing());
+  expect(screen.getByRole('button', { name: 'Whole wall' })).toBeDisabled();
+  await userEvent.click(screen.getByRole('button', { name: 'Nearer' }));
+  rerender(drawing({ looking: { distance: 'near', sun: -70 } }));
+  expect(screen.getByRole('button', { name: 'Whole wall' })).toBeEnabled();
+});
