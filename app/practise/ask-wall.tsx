@@ -7,6 +7,7 @@ import { codeOf } from '../../lib/generate/wall-code';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
 import { type Asked, askedBrief, BRIEF_FIELDS } from '../walls/asked-brief';
 import { faultyBrief } from './faulty-brief';
+import styles from './practise.module.css';
 
 /** The start of a way to practise that needs a wall with a fault: asks for one, and leads on to it. */
 export function AskWall(props: {
@@ -33,7 +34,7 @@ export function AskWall(props: {
         mostSeed={MAX_SEED}
       />
       <p>
-        <Link href="/practise" prefetch={false}>
+        <Link href="/practise" prefetch={false} className={styles.others}>
           Other ways to practise
         </Link>
       </p>

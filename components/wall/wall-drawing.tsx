@@ -213,6 +213,7 @@ export function WallDrawing(props: WallDrawingProps) {
         <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
         {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
         {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
+        <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
         {dimensions.length > 0 && (
           <Suspense fallback={null}>
             <WallDimensions
@@ -225,7 +226,6 @@ export function WallDrawing(props: WallDrawingProps) {
             />
           </Suspense>
         )}
-        <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
       </svg>
       <ZoomButtons
         whole={whole}

@@ -24,6 +24,10 @@ const TICK = 6;
 const AWAY = 16;
 /** Mean width of a sign of a label, px: its text is 13 px high. */
 const SIGN = 7.2;
+/** From one line of words to the next, px. */
+const LINE = 20;
+/** From where a label is held to its middle, in its widths. */
+const SIDES = { start: 0.5, middle: 0, end: -0.5 } as const;
 const MM_PER_M = 1000;
 
 /**
@@ -64,7 +68,30 @@ export function findingDimensions(
       labels.push(spanLabel(first, frame, text, mmPerPx));
     }
   }
-  return { shapes, labels: labels.map((label) => inside(label, drawing.box, mmPerPx)) };
+  return {
+    shapes,
+    labels: apart(
+      labels.map((label) => inside(label, drawing.box, mmPerPx)),
+      mmPerPx,
+    ),
+  };
+}
+
+/** Words that would lie on others about the same height stand a line lower. */
+function apart(labels: readonly Label[], mmPerPx: number): readonly Label[] {
+  const wide = ({ text }: Label) => text.length * SIGN * mmPerPx;
+  const middle = (label: Label) => label.at[0] + SIDES[label.anchor] * wide(label);
+  const line = LINE * mmPerPx;
+  const placed: Label[] = [];
+  for (const label of labels) {
+    const lies = (on: Label, y: number) =>
+      Math.abs(middle(on) - middle(label)) < (wide(on) + wide(label)) / 2 && Math.abs(on.at[1] - y) < line;
+    let y = label.at[1];
+    // Each step passes one line: no more than there are labels.
+    for (let step = 0; step < placed.length && placed.some((on) => lies(on, y)); step++) y -= line;
+    placed.push({ ...label, at: [label.at[0], y] });
+  }
+  return placed;
 }
 
 /** Words about a middle, moved along until they stand on the sheet from end to end. */

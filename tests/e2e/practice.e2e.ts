@@ -211,3 +211,21 @@ describe('by keyboard alone', () => {
     await close();
   });
 });
+
+test('at 400 % zoom (320 × 256) a part is picked and all is said of it: nothing lies over the form', async () => {
+  const { page, problems, close } = await visit(browser, `/walls/${line.code}`, {
+    width: 320,
+    colours: 'light',
+  });
+  await page.setViewportSize({ width: 320, height: 256 });
+  await touch(page, oddUnit);
+  await page.getByRole('radio', { name: oddName, exact: true }).click();
+  await page.getByText(/^Say more/).click();
+  await page.getByRole('radio', { name: 'Good practice', exact: true }).check();
+  await page.getByRole('radio', { name: 'Certain', exact: true }).check();
+  await page.getByRole('button', { name: 'Mark it' }).click();
+  await page.getByRole('button', { name: 'Remove mark 1' }).waitFor();
+  await lookAt(page, '15-400-percent', { width: 320, colours: 'light' });
+  expect(mattering(problems)).toEqual([]);
+  await close();
+});

@@ -132,6 +132,23 @@ describe('words', () => {
     expect(label?.at[0]).toBeCloseTo(box.x + box.width - 237.6, 6);
   });
 
+  test('of two places beside each other stand on two lines', () => {
+    const wall = handWall();
+    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const of = (number: number, x: number) =>
+      dimension('proud-unit', ['A3.2'], { number, region: { ...REGION, x } });
+    const [first, second, third] = findingDimensions(
+      wall,
+      drawing,
+      [of(1, 0), of(2, 40), of(3, 300)],
+      1,
+      'mm',
+    ).labels;
+    // "1: 6 mm" is 50 px wide: 40 apart they would touch, 300 apart not. 20 px a line, 1 mm each.
+    expect(second?.at[1]).toBe((first?.at[1] ?? 0) - 20);
+    expect(third?.at[1]).toBe(first?.at[1]);
+  });
+
   test('carry the number; of a tapering bed both ends too', () => {
     const wall = handWallWith('A3.2', { y: 152, fall: 6 });
     const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
