@@ -1,7 +1,7 @@
 'use client';
 
 import { When } from '../time/when';
-import type { HandIn } from './hand-in';
+import { type HandIn, needsSignIn } from './hand-in';
 import styles from './hand-in.module.css';
 
 /** Where a hand-in is: waiting on this device, on its way, received with a receipt, or refused. Sign, word and what to do. */
@@ -12,6 +12,8 @@ export function HandInStatus(props: {
 }) {
   const { handIn, sending, onSend } = props;
   const { state, receipt, problem } = handIn;
+  // Else it needs somebody: to wait alone is no use.
+  const waits = !needsSignIn(handIn);
   if (state === 'received' && receipt) {
     return (
       <section
@@ -53,8 +55,17 @@ export function HandInStatus(props: {
         Your work is saved on this device.{' '}
         {sending
           ? 'It is on its way.'
-          : `${problem ?? ''} It is sent by itself when this page is open and the site answers.`}
+          : waits
+            ? `${problem ?? ''} It is sent by itself when this page is open and the site answers.`
+            : problem}
       </p>
+      {!sending && !waits && (
+        <p>
+          <a className={styles.join} href="/join">
+            Join your group again
+          </a>
+        </p>
+      )}
       {!sending && (
         <button type="button" className="button button-plain" onClick={onSend}>
           Try now

@@ -47,6 +47,11 @@ const SIGNED_OUT = 'You are signed out. Join your group again with your PIN, and
 const SOMEBODY_ELSE =
   'The site does not know this work for who is signed in now. Join your group again as yourself.';
 
+/** Whether it waits for the right person to sign in, and not for the network. */
+export function needsSignIn({ problem }: Pick<HandIn, 'problem'>): boolean {
+  return problem === SIGNED_OUT || problem === SOMEBODY_ELSE;
+}
+
 /** Sends a hand-in once. Never throws. */
 export async function sendHandIn({ attempt, key, walls }: HandIn): Promise<Sent> {
   let response: Response;

@@ -97,6 +97,12 @@ describe('where a hand-in is', () => {
     expect(onSend).toHaveBeenCalledTimes(1);
   });
 
+  test('signed out meanwhile: the way back in, and no promise that waiting will do', () => {
+    show({ problem: 'You are signed out. Join your group again with your PIN, and it is sent.' });
+    expect(screen.getByRole('link', { name: 'Join your group again' })).toHaveAttribute('href', '/join');
+    expect(screen.getByRole('status')).not.toHaveTextContent('by itself');
+  });
+
   test('on its way', () => {
     show({}, true);
     expect(screen.getByRole('heading', { name: 'Sending' })).toBeVisible();
