@@ -3,12 +3,13 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
+import { HazardSign } from '../result/signs';
 import { WallDrawing } from '../wall/wall-drawing';
 import { ExplainedItem, findingLine } from './explained-finding';
 import styles from './quick.module.css';
 import type { QuickRow } from './quick-rows';
 
-/** Every wall of the round with its key, those answered wrongly first. */
+/** Every wall of the round with its key, what could fall and was missed first, then what else was answered wrongly. */
 export function QuickResult({
   rows,
   system,
@@ -22,7 +23,10 @@ export function QuickResult({
       <h2 id="round-heading" tabIndex={-1}>
         You were right on {right} of {rows.length} walls
       </h2>
-      <p>Every wall with what was measured on it. Those you got wrong come first.</p>
+      <p>
+        Every wall with what was measured on it. Those you got wrong come first. Of them, what could fall
+        stands on top.
+      </p>
       <ol className={styles.rows}>
         {rows.map((row) => (
           <QuickItem key={row.number} row={row} system={system} />
@@ -46,7 +50,7 @@ function QuickItem({ row, system }: { readonly row: QuickRow; readonly system: L
       </p>
       {row.findings.map((finding) => (
         <p key={finding.number} className={styles.finding}>
-          {findingLine(finding, system)}.
+          {findingLine(finding, system)}. <HazardSign hazard={finding.finding.hazard} />
         </p>
       ))}
       <details onToggle={(event) => setSeen(event.currentTarget.open)}>

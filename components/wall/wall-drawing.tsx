@@ -133,6 +133,7 @@ export function WallDrawing(props: WallDrawingProps) {
     const nearer = kind === 'touch' && onPick ? fingerZoom(target, wall.gauge / scale, scale) : null;
     if (nearer !== null) {
       seen.zoom(nearer, [x, y]);
+      if (target) seen.bring(target.box);
       setCloser(true);
       return;
     }
@@ -140,6 +141,7 @@ export function WallDrawing(props: WallDrawingProps) {
     if (target === null) return;
     moveTo(placeOf(rows, target.part) ?? place);
     focusOn(svg.current, target);
+    seen.bring(target.box);
     onPick?.(target.part);
   };
   const press = (event: KeyboardEvent<SVGSVGElement>) => {

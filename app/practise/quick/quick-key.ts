@@ -7,7 +7,7 @@ import { explainedFinding } from '../explained';
 import { partNames } from '../part-names-of';
 import { quickBrief } from './quick-walls';
 
-/** Every wall of a round with its key, measured from the wall: those answered wrongly first. */
+/** Every wall of a round with its key, measured from the wall: what could fall and was missed first, then what else was answered wrongly. */
 export function quickRows(rules: RuleSetId, round: number, answers: readonly boolean[]): readonly QuickRow[] {
   const rows = answers.map((saidFaulty, place): QuickRow => {
     const brief = quickBrief(rules, round, place);
@@ -23,7 +23,12 @@ export function quickRows(rules: RuleSetId, round: number, answers: readonly boo
       findings: findings.map((finding, index) => explainedFinding(finding, index + 1, rules, nameOf)),
     };
   });
-  return [...rows].sort((a, b) => Number(isRight(a)) - Number(isRight(b)) || a.number - b.number);
+  return [...rows].sort((a, b) => urgencyOf(a) - urgencyOf(b) || a.number - b.number);
+}
+
+function urgencyOf(row: QuickRow): number {
+  if (isRight(row)) return 2;
+  return row.findings.some(({ finding }) => finding.hazard === 'could fall') ? 0 : 1;
 }
 
 function isRight({ faulty, saidFaulty }: QuickRow): boolean {
