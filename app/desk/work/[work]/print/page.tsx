@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { QrCode } from '../../../../../components/desk/qr-code';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
-import { rosterWithPins } from '../../../../../lib/store/groups';
+import { groupOf, rosterWithPins } from '../../../../../lib/store/groups';
 import { workOf } from '../../../../../lib/store/set-work';
 import { requirePage } from '../../../../access';
 import { siteAddress } from '../../../../address';
@@ -31,6 +31,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
   } = await requirePage('/desk/work/[work]/print', params);
   const { learner: asked } = await searchParams;
   const work = await workOf(store, id);
+  const { joinCode } = await groupOf(store, work.groupId);
   const roster = work.spec.sameForAll ? [] : await rosterWithPins(store, work.groupId);
   const learner = roster.find((each) => each.id === asked) ?? roster[0] ?? null;
   const walls = previewOf(briefsFor(work, learner?.id ?? null, 1));
@@ -70,7 +71,9 @@ export default async function PrintPage({ params, searchParams }: Props) {
             Look at each wall. Write down what is out of its limits, and where. A wall may be sound: then
             write “sound”. Judged by {ruleSetTitle(work.spec.rules)}.
           </p>
-          <p className={styles.small}>Hand in on a phone: scan the code, or go to {address}</p>
+          <p className={styles.small}>
+            Hand in on a phone: scan the code, or go to {address}. If it asks for your group, type {joinCode}.
+          </p>
         </div>
         <QrCode qr={qrPath(address)} label="QR code to hand in" />
       </header>
