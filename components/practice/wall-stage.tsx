@@ -45,6 +45,8 @@ export function WallStage(props: {
   /** The same, below the drawing. */
   readonly below: ReactNode;
   readonly marks: readonly DrawnMark[];
+  /** Paper shows the drawing, whatever the screen shows. */
+  readonly onPaper?: boolean;
   readonly dimensions?: readonly FindingDimension[];
   readonly selected: string | null;
   readonly system: LengthSystem;
@@ -53,7 +55,7 @@ export function WallStage(props: {
   readonly onPick: ((part: string) => void) | undefined;
 }) {
   const { wall, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
-  const { lengths, onView, onPick } = props;
+  const { lengths, onView, onPick, onPaper = false } = props;
   const [layer, setLayer] = useState<Layer>('units');
   const [form, setForm] = useState<'drawing' | 'list'>('drawing');
   const looks = useLooks(viewKey, props.view);
@@ -68,7 +70,7 @@ export function WallStage(props: {
       {bar}
       <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
       <div data-stage className={styles.drawing}>
-        {form === 'list' ? (
+        {form === 'list' && !onPaper ? (
           <WallList {...shared} distance={looks.looking.distance} onPick={onPick} />
         ) : (
           <WallDrawing

@@ -18,7 +18,7 @@ function measuresOf({ unit }: Placed, system: LengthSystem): string {
   const left = offLine(faceDepth(unit, 0, 0.5), system);
   const right = offLine(faceDepth(unit, 1, 0.5), system);
   const face = left === right ? `face ${left}` : `face: left end ${left}, right end ${right}`;
-  const level = Math.round(unit.fall) === 0 ? '' : `, ${fallText(unit.fall, system)}`;
+  const level = isNothing(unit.fall, system) ? '' : `, ${fallText(unit.fall, system)}`;
   return `${size}, ${face}${level}${seenOn(unit.condition)}`;
 }
 
@@ -27,9 +27,13 @@ function fallText(fall: Mm, system: LengthSystem): string {
 }
 
 function offLine(set: Mm, system: LengthSystem): string {
-  const whole = Math.round(set);
-  if (whole === 0) return 'on the line';
-  return `${length(Math.abs(set), system)} ${whole > 0 ? 'out from the line' : 'back from the line'}`;
+  if (isNothing(set, system)) return 'on the line';
+  return `${length(Math.abs(set), system)} ${set > 0 ? 'out from the line' : 'back from the line'}`;
+}
+
+/** Less than a rule shows: half a millimetre, or of a sixteenth of an inch. */
+function isNothing(mm: Mm, system: LengthSystem): boolean {
+  return length(Math.abs(mm), system) === length(0, system);
 }
 
 function length(mm: Mm, system: LengthSystem): string {

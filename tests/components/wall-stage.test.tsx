@@ -12,9 +12,11 @@ const WINDOW = handWindow();
 function Stage({
   wall = WINDOW,
   onPick,
+  onPaper = false,
 }: {
   readonly wall?: typeof WINDOW;
   readonly onPick?: (part: string) => void;
+  readonly onPaper?: boolean;
 }) {
   const [key, setKey] = useState('front');
   return (
@@ -34,6 +36,7 @@ function Stage({
         lengths={null}
         onView={setKey}
         onPick={onPick}
+        onPaper={onPaper}
       />
     </AllViews>
   );
@@ -198,4 +201,14 @@ describe('the look in which a fault shows best', () => {
     expect(viewKeyFor({ check, parts, region }, WINDOW)).toBe(key);
     expect(viewChoices(handWindow()).map(({ value }) => value)).toContain(key);
   });
+});
+
+test('a wall read as a list is a drawing on paper, and a list again on the screen', async () => {
+  const { rerender } = render(<Stage />);
+  await userEvent.click(screen.getByRole('radio', { name: 'a list' }));
+  expect(screen.queryByRole('grid')).not.toBeInTheDocument();
+  rerender(<Stage onPaper />);
+  expect(screen.getByRole('grid', { name: 'Wall' })).toBeInTheDocument();
+  rerender(<Stage />);
+  expect(screen.getByRole('combobox', { name: 'Row' })).toBeInTheDocument();
 });

@@ -128,8 +128,8 @@ describe('words', () => {
     const region = { panel: 'A', x: 610, y: 0, width: 10, height: 70 };
     const of = dimension('proud-unit', ['A1.3'], { region, unit: 'mm per 4 courses' });
     const [label] = findingDimensions(wall, drawing, [of], 3, 'mm').labels;
-    // "1: 6 mm over 4 courses": 22 signs of 7.2 px, 3 mm each: 237.6 on either side of the middle.
-    expect(label?.at[0]).toBeCloseTo(box.x + box.width - 237.6, 6);
+    // "1: 6 mm over 4 courses": 22 signs of 7.8 px, 3 mm each: 257.4 on either side of the middle.
+    expect(label?.at[0]).toBeCloseTo(box.x + box.width - 257.4, 6);
   });
 
   test('of two places beside each other stand on two lines', () => {
@@ -144,7 +144,7 @@ describe('words', () => {
       1,
       'mm',
     ).labels;
-    // "1: 6 mm" is 50 px wide: 40 apart they would touch, 300 apart not. 20 px a line, 1 mm each.
+    // "1: 6 mm" is 55 px wide: 40 apart they would touch, 300 apart not. 20 px a line, 1 mm each.
     expect(second?.at[1]).toBe((first?.at[1] ?? 0) - 20);
     expect(third?.at[1]).toBe(first?.at[1]);
   });

@@ -29,6 +29,10 @@ describe('a unit in the list', () => {
     expect(said({ set: 8 }, 'inches')).toBe('7 7/8 in × 2 3/8 in, face 5/16 in out from the line');
   });
 
+  test('what a rule in sixteenths does not show is not told: 0.7 mm is less than half of 1.59', () => {
+    expect(said({ set: 0.7, fall: 0.7 }, 'inches')).toBe('7 7/8 in × 2 3/8 in, face on the line');
+  });
+
   test('never says whether it is right', () => {
     const all = [...unitMeasures(handWall(), 'mm').values()].join();
     expect(all).not.toMatch(/too|wrong|bad|fault|proud/);

@@ -74,6 +74,7 @@ export function PracticeRoom(props: {
               )
             }
             below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
+            onPaper={printing}
             marks={bare ? [] : practice.drawn}
             dimensions={practice.dimensions}
             selected={behind && !practice.seesBehind ? lifting.unit : picked}
