@@ -61,10 +61,10 @@ describe.each(SLUGS)('%s', (slug) => {
       return loaded.map(({ naturalWidth }) => naturalWidth);
     });
     expect(Math.min(...drawn)).toBeGreaterThan(0);
-    // A lesson of five to eight minutes is a handful of sheets: more or fewer, and something did not print.
+    // Without script the limits of all rule sets stand side by side: more sheets than with it, and still a handful.
     const pages = (await page.pdf({ format: 'A4' })).toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
     expect(pages.length).toBeGreaterThanOrEqual(4);
-    expect(pages.length).toBeLessThanOrEqual(12);
+    expect(pages.length).toBeLessThanOrEqual(14);
     await context.close();
   });
 });
