@@ -22,7 +22,10 @@ function hostOf(text) {
   return text === undefined || text === '' || text === hostname() ? '127.0.0.1' : text;
 }
 
-/** Throws a PlainError when nothing can listen there: port taken, not allowed, or not an address of this machine. */
+/**
+ * Throws a PlainError when nothing can listen there: port taken, not allowed, or not an address of this machine; or when no browser
+ * would open it.
+ */
 export async function refuseBusy({ port, host }) {
   const problem = await listenProblem(port, host);
   if (problem === 'EADDRINUSE') {
@@ -37,6 +40,19 @@ export async function refuseBusy({ port, host }) {
   }
   if (problem) {
     throw new PlainError(`HOSTNAME is "${host}", and this machine has no such address (${problem}).`);
+  }
+  if (await isBarred(port)) {
+    throw new PlainError(`Browsers do not open port ${port}. Choose another one: PORT=3000 npm start`);
+  }
+}
+
+/** Ports that the Fetch Standard bars, since other programs speak on them. Node's own fetch keeps to the list, and says so. */
+async function isBarred(port) {
+  try {
+    await fetch(`http://127.0.0.1:${port}`, { signal: AbortSignal.timeout(1_000) });
+    return false;
+  } catch (error) {
+    return error.cause?.message === 'bad port';
   }
 }
 

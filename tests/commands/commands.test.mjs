@@ -41,6 +41,13 @@ describe('where to listen', () => {
     expect(await refuseBusy(address)).toBe(undefined);
   });
 
+  // Of the Fetch Standard's list of barred ports: managesieve and X11.
+  test.each([4190, 6000])('port %i, which no browser opens, is refused', async (port) => {
+    await expect(refuseBusy({ port, host: '127.0.0.1' })).rejects.toThrow(
+      `Browsers do not open port ${port}. Choose another one: PORT=3000 npm start`,
+    );
+  });
+
   test('`npm start` with a wrong port ends at once with one sentence', () => {
     const { status, stderr } = spawnSync(process.execPath, ['tests/commands/start.mjs'], {
       env: { ...process.env, PORT: 'eighty' },
