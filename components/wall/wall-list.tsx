@@ -1,6 +1,6 @@
 'use client';
 
-import { useContext, useId, useMemo, useState } from 'react';
+import { type KeyboardEvent, useContext, useId, useMemo, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import type { Looking } from '../../lib/views/looking';
 import { unitMeasures } from '../../lib/views/part-measures';
@@ -37,6 +37,7 @@ export function WallList(props: {
     [wall, system, distance],
   );
   const [kept, keep] = useState({ row: '', selected });
+  const [reached, reach] = useState<string | null>(null);
   const id = useId();
   // The row last gone to, until something else is selected: then the row of that.
   const ofSelected = rows.findIndex(({ targets }) => targets.some(({ part }) => part === selected));
@@ -45,6 +46,15 @@ export function WallList(props: {
   const row = rows[at];
   const go = (key: string | undefined) => keep({ row: key ?? '', selected });
   if (row === undefined) return <p>Nothing to list here.</p>;
+  // One stop of the keyboard for the row, as for the wall as a drawing; arrows move along it.
+  const places = row.targets.map(({ part }) => part);
+  const stop = [reached, selected].find((part) => part !== null && places.includes(part)) ?? places[0];
+  const travel = (event: KeyboardEvent<HTMLOListElement>) => {
+    const next = nextOf(places, places.indexOf(stop ?? ''), event.key);
+    if (next === undefined) return;
+    event.preventDefault();
+    event.currentTarget.querySelector<HTMLElement>(`[data-part="${next}"]`)?.focus();
+  };
   return (
     <section className={styles.list} aria-label={`${label}, as a list`}>
       <div className={styles.rows}>
@@ -73,7 +83,12 @@ export function WallList(props: {
           +
         </button>
       </div>
-      <ol className={styles.parts}>
+      {onPick && (
+        <p id={`${id}-help`} className={styles.help}>
+          Arrow keys move along the row, Enter picks.
+        </p>
+      )}
+      <ol className={styles.parts} onKeyDown={travel} aria-describedby={onPick ? `${id}-help` : undefined}>
         {row.targets.map(({ part, name }) => {
           const marked = marks.filter((mark) => mark.part === part).map(({ number }) => number);
           const text = [name, measures.get(part), marked.length > 0 ? `mark ${marked.join(', ')}` : null]
@@ -86,6 +101,8 @@ export function WallList(props: {
                   type="button"
                   data-part={part}
                   aria-pressed={part === selected}
+                  tabIndex={part === stop ? 0 : -1}
+                  onFocus={() => reach(part)}
                   onClick={() => onPick(part)}
                 >
                   {text}
@@ -101,6 +118,13 @@ export function WallList(props: {
       </ol>
     </section>
   );
+}
+
+/** Where a key leads along a row; undefined for a key that does not travel. */
+function nextOf(places: readonly string[], at: number, key: string): string | undefined {
+  if (key === 'ArrowRight' || key === 'ArrowDown') return places[Math.min(at + 1, places.length - 1)];
+  if (key === 'ArrowLeft' || key === 'ArrowUp') return places[Math.max(at - 1, 0)];
+  return key === 'Home' ? places[0] : key === 'End' ? places.at(-1) : undefined;
 }
 
 /** 'unit 3' -> 'Course 3: 12 units'. */

@@ -72,3 +72,20 @@ test('close by a unit is measured; from six metres it is not', () => {
   render(list(null, [], 'six metres'));
   expect(screen.getByRole('button', { name: 'course 1, unit 2, stretcher' })).toBeInTheDocument();
 });
+
+test('a row is one stop of the keyboard; arrows, Home and End move along it', async () => {
+  const user = userEvent.setup();
+  render(list('A1.2'));
+  const part = (position: number) =>
+    screen.getByRole('button', { name: new RegExp(`^course 1, unit ${position},`) });
+  const stops = () => [1, 2, 3].filter((position) => part(position).tabIndex === 0);
+  expect(stops()).toEqual([2]);
+  part(2).focus();
+  await user.keyboard('{ArrowRight}{ArrowRight}');
+  expect(part(3)).toHaveFocus();
+  expect(stops()).toEqual([3]);
+  await user.keyboard('{Home}');
+  expect(part(1)).toHaveFocus();
+  await user.keyboard('{ArrowUp}{End}');
+  expect(part(3)).toHaveFocus();
+});
