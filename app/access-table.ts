@@ -79,6 +79,7 @@ export const ACCESS = {
   'POST /api/work/edit': 'instructor',
   'POST /api/work/set': 'instructor',
   'POST /api/work/close': 'instructor',
+  'POST /api/work/due': 'instructor',
   'GET /api/work/[work]/picture': 'instructor',
   'POST /api/attempts': 'learner',
 

@@ -27,7 +27,7 @@ export function nextSteps({ group, works }: GroupAtDesk, at: number): readonly S
         words: `“${work.title}” is a draft. Look at it, then set it.`,
         href: `/desk/work/${work.id}`,
       });
-    } else if (work.waiting > 0 && work.release === 'by hand') {
+    } else if (work.waiting > 0 && work.release === 'by hand' && work.releasedAt === null) {
       steps.push({
         words: `“${work.title}”: ${work.waiting} marked, not shown yet.`,
         href: `/desk/work/${work.id}/book`,

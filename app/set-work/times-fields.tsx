@@ -13,14 +13,8 @@ export function TimesFields(props: {
   readonly days: number | null;
 }) {
   const { opensAt, dueAt, days } = props;
-  // The server knows no zone: these fields come with the script that sends the form.
-  const isHere = useSyncExternalStore(
-    () => () => undefined,
-    () => true,
-    () => false,
-  );
-  if (!isHere) return null;
-  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const zone = useZone();
+  if (zone === null) return null;
   const reading = (at: number | null) => (at === null ? '' : readingOf(at, zone));
   const due =
     days === null ? reading(dueAt) : readingOf(Date.now() + days * DAY_MS, zone).replace(/T.*/, 'T17:00');
@@ -35,5 +29,31 @@ export function TimesFields(props: {
       />
       <TextField name="dueAt" label="Due (empty: no date)" kind="datetime-local" value={due} />
     </>
+  );
+}
+
+/** Another due date for work that is set. */
+export function DueField({ dueAt }: { readonly dueAt: number | null }) {
+  const zone = useZone();
+  if (zone === null) return null;
+  return (
+    <>
+      <input type="hidden" name="zone" value={zone} />
+      <TextField
+        name="dueAt"
+        label="Due"
+        kind="datetime-local"
+        value={dueAt === null ? '' : readingOf(dueAt, zone)}
+      />
+    </>
+  );
+}
+
+/** The browser's time zone; null on the server, which knows none: date fields come with the script that sends the form. */
+function useZone(): string | null {
+  return useSyncExternalStore(
+    () => () => undefined,
+    () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+    () => null,
   );
 }

@@ -40,6 +40,9 @@ const wholeOrNone = (least: number, most: number, what: string) => {
 const text = (most: number, error: string) =>
   z.string({ error }).trim().min(1, error).max(most, `${error} At most ${most} letters.`);
 
+/** The zone of the browser in which a date was typed. */
+export const zone = z.string().refine(isZone, 'This device does not say in which time zone it is.');
+
 const fields = z.object({
   title: text(LONGEST_TITLE, 'Write a title, so that learners know which work it is.'),
   topics: someOf(TOPICS, 'Choose at least one topic.'),
@@ -56,7 +59,7 @@ const fields = z.object({
     .max(QUESTION_TOPICS.length),
   opensAt: z.string().trim(),
   dueAt: z.string().trim(),
-  zone: z.string().refine(isZone, 'This device does not say in which time zone it is.'),
+  zone,
   grace: whole(0, MOST_GRACE_MINUTES, 'Grace'),
   attempts: whole(1, MOST_ATTEMPTS, 'Attempts'),
   release: choice(RELEASES, 'Choose when results are shown.'),
@@ -117,9 +120,10 @@ export function parseWork(body: unknown): WorkFields {
   };
 }
 
-function timeIn(field: string, reading: string, zone: string): number | null {
+/** The time a clock of that zone read when it showed this; null for an empty reading. @throws Refusal at the field. */
+export function timeIn(field: string, reading: string, inZone: string): number | null {
   if (reading === '') return null;
-  const time = timeOf(reading, zone);
+  const time = timeOf(reading, inZone);
   if (time === undefined)
     throw wrongField(field, 'This is not a day and a time. Choose both, or leave it empty.');
   return time;

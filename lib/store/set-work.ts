@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Selectable } from 'kysely';
 import type { Slot } from '../classes/forms';
+import { isShown } from '../classes/release';
 import type { SetWorkSpec } from '../classes/set-work';
 import { appendAudit } from './audit';
 import type { Store } from './database';
@@ -101,6 +102,31 @@ export async function moveWork({ db }: Store, work: string, to: keyof typeof BEF
     if (moved.numUpdatedRows === 0n) return;
     await appendAudit(trx, { ...by, action: `work ${to}`, subject: `work ${work}`, detail: {} });
   });
+}
+
+/**
+ * Gives work that is set another due date. What came late before stays flagged.
+ * @throws WorkError when it is not set, when the date is past or before it opens, or when results show already: the key is out.
+ */
+export async function moveDue(store: Store, work: string, dueAt: number, by: By): Promise<void> {
+  await store.db.transaction().execute(async (trx) => {
+    const row = rowOf(
+      await trx.selectFrom('set_work').selectAll().where('id', '=', work).executeTakeFirstOrThrow(),
+    );
+    const problem = moveProblem(row, dueAt, by.at);
+    if (problem !== null) throw new WorkError(problem);
+    await trx.updateTable('set_work').set({ due_at: dueAt }).where('id', '=', work).execute();
+    const detail = { from: row.dueAt, to: dueAt };
+    await appendAudit(trx, { ...by, action: 'moved the due date', subject: `work ${work}`, detail });
+  });
+}
+
+function moveProblem(row: WorkRow, dueAt: number, at: number): string | null {
+  if (row.state !== 'set') return 'Only work that is set has its date moved.';
+  if (row.release !== 'at once' && isShown(row, at))
+    return 'Learners see the results already, and the key with them. Set new work instead.';
+  if (dueAt <= at) return 'Choose a day and a time that are still to come.';
+  return row.opensAt !== null && dueAt <= row.opensAt ? 'It would be due before it opens.' : null;
 }
 
 export async function workOf({ db }: Store, work: string): Promise<WorkRow> {

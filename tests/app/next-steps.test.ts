@@ -41,6 +41,7 @@ describe('what to do next', () => {
     ['over, all are in', { handedIn: 3 }, 1051, []],
     ['closed: missing ones are past helping', { state: 'closed' }, 1051, []],
     ['marked, to be shown by hand', { waiting: 2, handedIn: 2 }, 900, ['“Walls”: 2 marked, not shown yet.']],
+    ['handed in after the release', { waiting: 1, handedIn: 3, releasedAt: 800 }, 900, []],
     ['marked, shows by itself', { waiting: 2, handedIn: 2, release: 'at once' }, 900, []],
   ] as const)('%s', (_, changes, at, expected) => {
     expect(words([{ ...WORK, ...changes }], at)).toEqual(expected);

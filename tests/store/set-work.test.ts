@@ -14,7 +14,15 @@ import {
   setTimeFactor,
   takeOffRoster,
 } from '../../lib/store/groups';
-import { changeDraft, createWork, moveWork, type WorkDraft, workOf, worksOf } from '../../lib/store/set-work';
+import {
+  changeDraft,
+  createWork,
+  moveDue,
+  moveWork,
+  type WorkDraft,
+  workOf,
+  worksOf,
+} from '../../lib/store/set-work';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON } from './sample-attempt';
 
@@ -72,6 +80,44 @@ const open = (store: Store, work: string, learner: string, at = NOON) =>
 
 describe.each(KINDS)('groups and set work on %s', (kind) => {
   const ready = async () => readyStore(await emptyDatabase(kind));
+
+  test('the due date of set work is moved, and the trail says from when to when', async () => {
+    const store = await readyStore(await emptyDatabase(kind));
+    const { group } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    await moveDue(store, work, NOON + 5 * HOUR, { ...BY, at: NOON + 2 * HOUR });
+    expect((await workOf(store, work)).dueAt).toBe(NOON + 5 * HOUR);
+    const trail = await store.db
+      .selectFrom('audit')
+      .select(['action', 'detail'])
+      .where('subject', '=', `work ${work}`)
+      .orderBy('seq', 'desc')
+      .executeTakeFirstOrThrow();
+    expect([trail.action, JSON.parse(trail.detail)]).toEqual([
+      'moved the due date',
+      { from: NOON + HOUR, to: NOON + 5 * HOUR },
+    ]);
+    expect(await verifyAudit(store.db)).toEqual({ ok: true });
+  });
+
+  test.each([
+    ['a date that is past', {}, NOON, NOON, 'Choose a day and a time that are still to come.'],
+    ['before it opens', { opensAt: NOON + HOUR }, NOON + HOUR, NOON, 'It would be due before it opens.'],
+    [
+      'once results show',
+      { release: 'when due' },
+      NOON + 9 * HOUR,
+      NOON + HOUR + 60_000,
+      'Learners see the results already, and the key with them. Set new work instead.',
+    ],
+  ] as const)('the due date is not moved: %s', async (_, changes, dueAt, at, message) => {
+    const store = await readyStore(await emptyDatabase(kind));
+    const { group } = await groupOfTwo(store);
+    const work = await setWork(store, group, changes);
+    const before = (await workOf(store, work)).dueAt;
+    await expect(moveDue(store, work, dueAt, { ...BY, at })).rejects.toThrow(message);
+    expect((await workOf(store, work)).dueAt).toBe(before);
+  });
 
   test('a roster is written whole or not at all', async () => {
     const store = await ready();

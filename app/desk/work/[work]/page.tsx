@@ -12,6 +12,7 @@ import { briefsFor, matchFor } from '../../../set-work/lay-forms';
 import { MatchTable } from '../../../set-work/match-table';
 import { previewOf } from '../../../set-work/preview';
 import { RELEASE_WORDS } from '../../../set-work/release-words';
+import { DueField } from '../../../set-work/times-fields';
 import { WorkForm } from '../../../set-work/work-form';
 import { KIND_TITLES } from '../../../walls/brief-words';
 import styles from '../../desk.module.css';
@@ -169,7 +170,7 @@ function Facts({ work }: { readonly work: WorkRow }) {
   );
 }
 
-function Steps({ work: { id, state } }: { readonly work: WorkRow }) {
+function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
   if (state === 'draft') {
     return (
       <PostForm
@@ -183,13 +184,29 @@ function Steps({ work: { id, state } }: { readonly work: WorkRow }) {
   }
   if (state === 'closed') return null;
   return (
-    <PostForm
-      action="/api/work/close"
-      then="reload"
-      send="Close it: nothing new is begun"
-      also={{ work: id }}
-      done="It is closed."
-      plain
-    />
+    <>
+      <details className={styles.key}>
+        <summary>Move the due date</summary>
+        <PostForm
+          action="/api/work/due"
+          then="reload"
+          send="Move it"
+          name="Due date"
+          also={{ work: id }}
+          done="It is moved. What came late before stays flagged."
+          plain
+        >
+          <DueField dueAt={dueAt} />
+        </PostForm>
+      </details>
+      <PostForm
+        action="/api/work/close"
+        then="reload"
+        send="Close it: nothing new is begun"
+        also={{ work: id }}
+        done="It is closed."
+        plain
+      />
+    </>
   );
 }
