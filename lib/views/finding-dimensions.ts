@@ -87,8 +87,8 @@ function apart(labels: readonly Label[], mmPerPx: number): readonly Label[] {
     const lies = (on: Label, y: number) =>
       Math.abs(middle(on) - middle(label)) < (wide(on) + wide(label)) / 2 && Math.abs(on.at[1] - y) < line;
     let y = label.at[1];
-    // Each step passes one line: no more than there are labels.
-    for (let step = 0; step < placed.length && placed.some((on) => lies(on, y)); step++) y -= line;
+    // Words between two lines hold up two steps.
+    for (let step = 0; step < 2 * placed.length && placed.some((on) => lies(on, y)); step++) y -= line;
     placed.push({ ...label, at: [label.at[0], y] });
   }
   return placed;

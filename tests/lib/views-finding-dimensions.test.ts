@@ -149,6 +149,20 @@ describe('words', () => {
     expect(third?.at[1]).toBe(first?.at[1]);
   });
 
+  test('pass by words that lie between two lines', () => {
+    const wall = handWall();
+    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const of = (number: number, y: number) =>
+      dimension('proud-unit', ['A3.2'], { number, region: { ...REGION, y } });
+    // The first stands 30 lower than the second, the third at the height of the second: a line of 20 lower it would lie on the first.
+    const heights = findingDimensions(wall, drawing, [of(1, 40), of(2, 70), of(3, 70)], 1, 'mm').labels.map(
+      ({ at }) => at[1],
+    );
+    const [first = 0, , third = 0] = heights;
+    expect(Math.abs(first - third)).toBeGreaterThanOrEqual(20);
+    expect(new Set(heights).size).toBe(3);
+  });
+
   test('carry the number; of a tapering bed both ends too', () => {
     const wall = handWallWith('A3.2', { y: 152, fall: 6 });
     const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
