@@ -85,15 +85,10 @@ function nameUnit(
   }
 }
 
-/** "tie, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it. */
-export function tieName(
-  wall: Wall,
-  tie: Tie,
-  length: (mm: Mm) => string,
-  system: LengthSystem = 'mm',
-): string {
+/** "tie over course 7, 400 mm from the left, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it. */
+function tieName(wall: Wall, tie: Tie, length: (mm: Mm) => string, system: LengthSystem = 'mm'): string {
   const reach = wall.cavity > 0 ? `, ${length(wall.cavity + tie.embedment)} long` : '';
-  return `tie over course ${tie.course}, ${caliper(tie.thickness, system)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
+  return `tie over course ${tie.course}, ${length(tie.x)} from the left, ${caliper(tie.thickness, system)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
 }
 
 /** As read on a caliper: hundredths of a millimetre, or thousandths of an inch ("0.039 in"). */

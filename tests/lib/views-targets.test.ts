@@ -35,7 +35,8 @@ describe('names are measurements', () => {
   });
 
   test('ties are named only where they are seen', () => {
-    const tie = 'tie over course 2, 1.00 mm strap 24 mm wide, 90 mm long, 40 mm in the bed';
+    const tie =
+      'tie over course 2, 310 mm from the left, 1.00 mm strap 24 mm wide, 90 mm long, 40 mm in the bed';
     const seen = rowsOf(handWall(), 'fixings', { kind: 'before-cover' });
     expect(seen.flatMap(({ targets }) => targets.map(({ name }) => name))).toContain(tie);
     expect(
