@@ -185,6 +185,14 @@ function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
   if (state === 'closed') return null;
   return (
     <>
+      <PostForm
+        action="/api/work/close"
+        then="reload"
+        send="Close it: nothing new is begun"
+        also={{ work: id }}
+        done="It is closed."
+        plain
+      />
       <details className={styles.key}>
         <summary>Move the due date</summary>
         <PostForm
@@ -199,14 +207,6 @@ function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
           <DueField dueAt={dueAt} />
         </PostForm>
       </details>
-      <PostForm
-        action="/api/work/close"
-        then="reload"
-        send="Close it: nothing new is begun"
-        also={{ work: id }}
-        done="It is closed."
-        plain
-      />
     </>
   );
 }
