@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { sql, type Transaction } from 'kysely';
 import { checkRoster, type RosterRow, sameName } from '../classes/roster';
 import { appendAudit } from './audit';
+import { byName } from './by-name';
 import type { Store } from './database';
 import { holdRoster } from './learners';
 import type { Tables } from './schema';
@@ -110,9 +111,8 @@ export async function rosterWithPins({ db }: Store, group: string): Promise<read
     .select(['id', 'name', 'pin_hash', 'time_factor as timeFactor'])
     .where('group_id', '=', group)
     .where('removed_at', 'is', null)
-    .orderBy(sql`lower(name)`)
     .execute();
-  return rows.map(({ pin_hash, ...row }) => ({ ...row, hasPin: pin_hash !== null }));
+  return rows.sort(byName).map(({ pin_hash, ...row }) => ({ ...row, hasPin: pin_hash !== null }));
 }
 
 /** The roster cannot be written: somebody was added meanwhile. Nothing was written. */

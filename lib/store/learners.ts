@@ -1,4 +1,4 @@
-import { sql } from 'kysely';
+import { byName } from './by-name';
 import type { Store } from './database';
 
 export interface JoinGroup {
@@ -35,13 +35,13 @@ export async function holdRoster(trx: Store['db'], groupId: string): Promise<voi
 
 /** Those on the roster, by name. */
 export async function rosterOf(db: Store['db'], groupId: string): Promise<readonly LearnerRow[]> {
-  return db
+  const rows = await db
     .selectFrom('learner')
     .select(['id', 'name', 'pin_hash as pinHash'])
     .where('group_id', '=', groupId)
     .where('removed_at', 'is', null)
-    .orderBy(sql`lower(name)`)
     .execute();
+  return rows.sort(byName);
 }
 
 /** A learner as this group's code lets them be asked for; undefined when they are of another group or off the roster. */

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { addToRoster, rosterWithPins } from '../../lib/store/groups';
+import { rosterOf } from '../../lib/store/learners';
+import { emptyDatabase, KINDS, readyStore } from './databases';
+import { NOON, sampleGroup } from './sample-attempt';
+
+test.each(KINDS)('a roster is in the order in which people look for a name, on %s', async (kind) => {
+  const store = await readyStore(await emptyDatabase(kind));
+  const { group } = await sampleGroup(store);
+  const rows = ['zoe', 'Élodie', 'Pupil 10', 'Pupil 2', 'Ecker', 'Ada'].map((name, index) => ({
+    name,
+    line: index + 1,
+    timeFactor: 100,
+  }));
+  await addToRoster(store, group, rows, { actor: 'user teacher', at: NOON });
+  const ordered = ['Ada', 'Ecker', 'Élodie', 'Pupil 2', 'Pupil 10', 'zoe'];
+  expect((await rosterWithPins(store, group)).map(({ name }) => name)).toEqual(ordered);
+  expect((await rosterOf(store.db, group)).map(({ name }) => name)).toEqual(ordered);
+});
