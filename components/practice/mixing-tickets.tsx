@@ -23,7 +23,8 @@ export function MixingTickets(props: {
       onToggle={(event) => onToggle(event.currentTarget.open)}
     >
       <summary>Mixing tickets: what went into the mortar, and when it was used</summary>
-      <div className={styles.scroll}>
+      {/* Wider than a small phone. With buttons in it the keyboard gets to its end by them. */}
+      <section className={styles.scroll} tabIndex={onPick ? undefined : 0} aria-label="Mixing tickets">
         <table>
           <caption className="visually-hidden">
             Mixings of mortar, volumes as batched, sand damp and loose
@@ -65,7 +66,7 @@ export function MixingTickets(props: {
             ))}
           </tbody>
         </table>
-      </div>
+      </section>
       <p>
         Volumes as batched, sand damp and loose. “Mixed to laid” is from the first mixing to the last unit
         laid with it.

@@ -35,3 +35,10 @@ test('a mixing is shown with its volumes, the air in both scales and its minutes
   await userEvent.click(screen.getByRole('button', { name: 'Pick 1' }));
   expect(heard).toEqual(['batch-1']);
 });
+
+test('with nothing to pick, as on a printed sheet, the keyboard still gets to the end of a wide table', async () => {
+  render(<MixingTickets batches={[BATCH]} open picked={null} onToggle={() => undefined} onPick={null} />);
+  await userEvent.tab();
+  await userEvent.tab();
+  expect(screen.getByRole('region', { name: 'Mixing tickets' })).toHaveFocus();
+});

@@ -45,6 +45,8 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     const visitor = site.newVisitor();
     const short = await visitor.post('/api/people/set-up', { code, ...ADA, password: 'short', email: 'ada' });
     expect([short.status, Object.keys(short.body.fields ?? {})]).toEqual([422, ['email', 'password']]);
+    const bare = await visitor.post('/api/people/set-up', { ...ADA, code: '', name: '' });
+    expect([bare.status, Object.keys(bare.body.fields ?? {})]).toEqual([422, ['code', 'name']]);
     expect((await visitor.post('/api/people/set-up', { code, ...ADA })).status).toBe(200);
   });
 

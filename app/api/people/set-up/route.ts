@@ -11,7 +11,11 @@ import { useStartCode } from '../../../start-code';
 import { oneTry } from '../../../tries';
 
 const fields = z.strictObject({
-  code: z.string({ error: 'Type the code.' }).max(100, 'The code is shorter.').transform(tidyCode),
+  code: z
+    .string({ error: 'Type the code.' })
+    .min(1, 'Type the code.')
+    .max(100, 'The code is shorter.')
+    .transform(tidyCode),
   name: personName,
   email: emailAddress,
   password: newPassword,
