@@ -60,8 +60,9 @@ export function ResultPart(props: {
           </li>
         ))}
       </ol>
-      {result.comments.map((comment) => (
-        <blockquote key={comment}>{comment}</blockquote>
+      {result.comments.map((comment, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: comments are only added, and one may be written twice
+        <blockquote key={index}>{comment}</blockquote>
       ))}
     </section>
   );

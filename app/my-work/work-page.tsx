@@ -60,12 +60,20 @@ export async function WorkPage(props: {
   );
 }
 
-function About({ seen: { work, open } }: { readonly seen: WorkToSee }) {
+function About({ seen: { work, open, attempts } }: { readonly seen: WorkToSee }) {
   const { spec } = work;
   return (
     <dl className={styles.facts}>
       <dt>Walls</dt>
       <dd>{spec.walls}</dd>
+      {work.opensAt !== null && attempts.length === 0 && (
+        <>
+          <dt>Opens</dt>
+          <dd>
+            <When at={work.opensAt} />
+          </dd>
+        </>
+      )}
       {work.dueAt !== null && (
         <>
           <dt>Due</dt>

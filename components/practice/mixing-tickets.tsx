@@ -23,8 +23,14 @@ export function MixingTickets(props: {
       onToggle={(event) => onToggle(event.currentTarget.open)}
     >
       <summary>Mixing tickets: what went into the mortar, and when it was used</summary>
-      {/* Wider than a small phone. With buttons in it the keyboard gets to its end by them. */}
-      <section className={styles.scroll} tabIndex={onPick ? undefined : 0} aria-label="Mixing tickets">
+      {/* Wider than a small phone: the keyboard has to get to its end, by its buttons or by itself. No landmark: a sheet has many. */}
+      {/* biome-ignore lint/a11y/useSemanticElements: these are no fields */}
+      <div
+        className={styles.scroll}
+        role="group"
+        tabIndex={onPick ? undefined : 0}
+        aria-label="Mixing tickets"
+      >
         <table>
           <caption className="visually-hidden">
             Mixings of mortar, volumes as batched, sand damp and loose
@@ -66,7 +72,7 @@ export function MixingTickets(props: {
             ))}
           </tbody>
         </table>
-      </section>
+      </div>
       <p>
         Volumes as batched, sand damp and loose. “Mixed to laid” is from the first mixing to the last unit
         laid with it.

@@ -40,5 +40,5 @@ test('with nothing to pick, as on a printed sheet, the keyboard still gets to th
   render(<MixingTickets batches={[BATCH]} open picked={null} onToggle={() => undefined} onPick={null} />);
   await userEvent.tab();
   await userEvent.tab();
-  expect(screen.getByRole('region', { name: 'Mixing tickets' })).toHaveFocus();
+  expect(screen.getByRole('group', { name: 'Mixing tickets' })).toHaveFocus();
 });
