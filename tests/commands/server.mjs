@@ -1,5 +1,4 @@
 import { spawn } from 'node:child_process';
-import { get } from 'node:http';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { PlainError, ROOT } from './steps.mjs';
@@ -54,17 +53,14 @@ async function untilReady(address, child) {
   );
 }
 
-// Not fetch: it refuses some ports that browsers take, such as 4190.
-function answers(address) {
-  return new Promise((resolve) => {
-    const asked = get(address, { timeout: 5_000 }, (response) => {
-      response.resume();
-      response.on('end', () => resolve(response.statusCode === 200));
-    });
-    asked.on('timeout', () => asked.destroy());
-    asked.on('error', () => resolve(false)); // not listening yet
-    asked.on('close', () => resolve(false));
-  });
+async function answers(address) {
+  try {
+    const response = await fetch(address, { signal: AbortSignal.timeout(5_000) });
+    await response.arrayBuffer();
+    return response.status === 200;
+  } catch {
+    return false; // not listening yet
+  }
 }
 
 async function stopChild(child, ended) {
