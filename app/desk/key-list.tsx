@@ -1,3 +1,4 @@
+import { measuredWords } from '../../components/result/finding-measure';
 import { formatMeasure, isFine } from '../../components/result/format-measure';
 import type { Finding } from '../../lib/inspect/finding';
 import { faultName } from '../walls/fault-choices';
@@ -23,8 +24,7 @@ export function KeyList({
           return (
             <li key={`${letterOf(index)}${finding.check}`}>
               <strong>{faultName(finding.check)}</strong>
-              {part && `: ${nameOf(part).toLowerCase()}`}. Measured{' '}
-              {formatMeasure(finding.measured, finding.unit, 'mm', fine)}, limit{' '}
+              {part && `: ${nameOf(part).toLowerCase()}`}. Measured {measuredWords(finding, 'mm')}, limit{' '}
               {formatMeasure(finding.limit, finding.unit, 'mm', fine)}.
             </li>
           );

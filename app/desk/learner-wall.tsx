@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { measuredWords } from '../../components/result/finding-measure';
 import { formatMeasure, isFine } from '../../components/result/format-measure';
 import type { FalseRow, FindingRow } from '../../components/result/result-rows';
 import { OutcomeSign } from '../../components/result/signs';
@@ -93,8 +94,7 @@ function FoundRow({
 }: {
   readonly row: FindingRow;
 }) {
-  const words = (value: number) =>
-    formatMeasure(value, finding.unit, 'mm', isFine(finding.limit, finding.unit));
+  const limit = formatMeasure(finding.limit, finding.unit, 'mm', isFine(finding.limit, finding.unit));
   return (
     <tr>
       <th scope="row">
@@ -106,7 +106,7 @@ function FoundRow({
       </td>
       <td>{place}</td>
       <td className={styles.long}>
-        {words(finding.measured)}, limit {words(finding.limit)}
+        {measuredWords(finding, 'mm')}, limit {limit}
         <span className={styles.note}>
           {rulesTitle}, {finding.source.title}, {finding.source.clause}
         </span>

@@ -1,3 +1,4 @@
+import { measuredWords } from '../../components/result/finding-measure';
 import { formatMeasure, isFine } from '../../components/result/format-measure';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
@@ -55,7 +56,7 @@ function keyLine(finding: Finding, wall: Wall, { rules }: Brief): KeyLine {
     measured:
       unit === 'there or not'
         ? formatMeasure(measured, unit, system)
-        : `${formatMeasure(measured, unit, system, fine)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
+        : `${measuredWords(finding, system)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
     couldFall: hazard === 'could fall',
   };
 }
