@@ -1,5 +1,6 @@
 import type { Instrument } from '../../lib/instruments/instrument';
-import type { Reading, ReadingUnit } from '../../lib/instruments/reading';
+import type { Reading } from '../../lib/instruments/reading';
+import type { ReadingUnit } from '../../lib/instruments/reading-unit';
 import { formatInches } from '../../lib/units';
 import { formatWhole } from './format-reading';
 import styles from './instrument-article.module.css';

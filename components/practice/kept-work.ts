@@ -1,6 +1,6 @@
 import { CHECKS } from '../../lib/inspect/finding';
 import { INSTRUMENTS } from '../../lib/instruments/instrument';
-import { READING_UNITS } from '../../lib/instruments/reading';
+import { READING_UNITS } from '../../lib/instruments/reading-unit';
 import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
 import type { NotedReading } from './notebook';

@@ -2,7 +2,7 @@
 
 import { type ReactNode, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimensions';
+import type { FindingDimension } from '../../lib/views/finding-dimension';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../forms/choice-bar';

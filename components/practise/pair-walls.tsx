@@ -2,7 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimensions';
+import type { FindingDimension } from '../../lib/views/finding-dimension';
 import type { Looking } from '../../lib/views/looking';
 import type { Layer } from '../../lib/views/targets';
 import type { View } from '../../lib/views/view';

@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import { type FindingDimension, findingDimensions } from '../../lib/views/finding-dimensions';
+import type { FindingDimension } from '../../lib/views/finding-dimension';
+import { findingDimensions } from '../../lib/views/finding-dimensions';
 import { labelNodes } from '../../lib/views/label-nodes';
 import type { Drawing } from '../../lib/views/shape';
 import { nodeOf } from '../../lib/views/svg-nodes';

@@ -14,7 +14,7 @@ import {
   useState,
 } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimensions';
+import type { FindingDimension } from '../../lib/views/finding-dimension';
 import { type Looking, UP_CLOSE } from '../../lib/views/looking';
 import type { MarkBox } from '../../lib/views/mark-shapes';
 import type { Box } from '../../lib/views/shape';

@@ -2,7 +2,7 @@ import type { Part } from '../wall/parts';
 import type { Placed } from '../wall/survey';
 import { levelOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, sized, type Ways } from './read-off';
 import type { Reading } from './reading';
 

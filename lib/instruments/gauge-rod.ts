@@ -1,7 +1,7 @@
 import type { PanelSurvey, Placed } from '../wall/survey';
 import { levelOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, notNegative, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 

@@ -1,5 +1,5 @@
 import type { PartKind } from '../wall/parts';
-import type { ReadingUnit } from './reading';
+import type { ReadingUnit } from './reading-unit';
 
 export const INSTRUMENTS = [
   'tape',

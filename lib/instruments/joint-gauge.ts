@@ -1,7 +1,7 @@
 import { headWidth } from '../wall/survey';
 import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, notNegative, readOff, worked } from './read-off';
 import type { Reading } from './reading';
 

@@ -4,7 +4,7 @@ import { facePlaneOf, padsOf } from '../wall/face-plane';
 import type { Placed } from '../wall/survey';
 import { undersideAt } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, sized, toStep, worked } from './read-off';
 import type { Reading } from './reading';
 

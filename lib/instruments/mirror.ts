@@ -1,7 +1,7 @@
 import type { Support } from '../wall/model';
 import type { Placed } from '../wall/survey';
 import { unitAt } from './held-to';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, said, worked } from './read-off';
 import type { Reading } from './reading';
 

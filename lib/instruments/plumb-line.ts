@@ -3,7 +3,7 @@ import { facePlaneOf } from '../wall/face-plane';
 import { perpendChainsOf } from '../wall/perpend-chains';
 import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 

@@ -1,6 +1,7 @@
 import type { Wall } from '../wall/model';
 import type { InstrumentId } from './instrument';
-import type { Reading, ReadingUnit } from './reading';
+import type { Reading } from './reading';
+import type { ReadingUnit } from './reading-unit';
 
 /** Where and how an instrument is held: all readings of one go share this. */
 export interface Hold {

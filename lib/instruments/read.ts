@@ -1,5 +1,5 @@
 import type { Part } from '../wall/parts';
-import type { PanelSurvey, Survey } from '../wall/survey';
+import type { Survey } from '../wall/survey';
 import { readBetween } from './between';
 import { readGaugeRod } from './gauge-rod';
 import type { InstrumentId } from './instrument';
@@ -7,6 +7,7 @@ import { INSTRUMENT } from './instrument-list';
 import { readJointGauge } from './joint-gauge';
 import { readMasonLine } from './mason-line';
 import { readMirror } from './mirror';
+import type { Place } from './place';
 import { readPlumbLine } from './plumb-line';
 import { readProbe } from './probe';
 import { type Hold, seedOf } from './read-off';
@@ -28,14 +29,6 @@ export interface Turn {
   readonly lifted?: boolean;
   /** The first of two points; the part is then the second. */
   readonly from?: Part | null;
-}
-
-/** What an instrument reads off: the place it is held to, the panel that is on, and the whole wall. */
-export interface Place {
-  readonly part: Part;
-  readonly panel: PanelSurvey;
-  readonly survey: Survey;
-  readonly lifted: boolean;
 }
 
 type Read = (place: Place, hold: Hold) => readonly Reading[];

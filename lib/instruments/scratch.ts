@@ -1,5 +1,5 @@
 import type { Batch } from '../wall/model';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, said } from './read-off';
 import type { Reading } from './reading';
 

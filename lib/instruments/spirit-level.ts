@@ -1,7 +1,7 @@
 import { reversalOf } from '../trade/spirit-level';
 import { facePlaneOf } from '../wall/face-plane';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, shareOf, worked } from './read-off';
 import type { Reading } from './reading';
 

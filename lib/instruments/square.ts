@@ -1,6 +1,6 @@
 import type { Mm } from '../units';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 

@@ -1,5 +1,5 @@
 import { unitAt } from './held-to';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, said, shareOf } from './read-off';
 import type { Reading } from './reading';
 

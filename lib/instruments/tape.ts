@@ -3,7 +3,7 @@ import type { Support } from '../wall/model';
 import type { PanelSurvey, Placed, Survey } from '../wall/survey';
 import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, sized, type Ways } from './read-off';
 import type { Reading } from './reading';
 import { edgeTieReadings, jambTieReadings, panelTieReadings, tieReadings } from './tape-ties';

@@ -1,5 +1,5 @@
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, worked } from './read-off';
 import type { Reading } from './reading';
 

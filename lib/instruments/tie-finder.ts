@@ -2,7 +2,7 @@ import type { Mm } from '../units';
 import type { Tie } from '../wall/model';
 import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './read';
+import type { Place } from './place';
 import { type Hold, readOff, said } from './read-off';
 import type { Reading } from './reading';
 

@@ -2,7 +2,7 @@ import type { Mm } from '../units';
 import type { Wall } from '../wall/model';
 import { partsOf } from '../wall/parts';
 import { surveyOf } from '../wall/survey';
-import type { FindingDimension } from './finding-dimensions';
+import type { FindingDimension } from './finding-dimension';
 import type { Box, Point } from './shape';
 
 /** Two points on the face between which something is measured. */
