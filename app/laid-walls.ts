@@ -1,0 +1,38 @@
+import { createHash } from 'node:crypto';
+import type { Brief } from '../lib/generate/brief';
+import { layWall } from '../lib/generate/generate';
+import { codeOf } from '../lib/generate/wall-code';
+import type { Finding } from '../lib/inspect/finding';
+import { inspect } from '../lib/inspect/inspect';
+import type { RuleSetId } from '../lib/limits/limit';
+import type { Wall } from '../lib/wall/model';
+import { printWall } from '../lib/wall/print';
+
+/** A wall as the site lays it again, with its hash and its key. */
+export interface LaidWall {
+  readonly wall: Wall;
+  readonly fingerprint: string;
+  readonly findings: readonly Finding[];
+}
+
+/** A class hands in the same few walls within a minute: laying, hashing and inspecting are most of the work of a hand-in. */
+const MOST_KEPT = 100;
+const kept = new Map<string, LaidWall>();
+
+/** The wall of a brief, judged by `rules`. The last hundred asked for are kept; the oldest goes first. */
+export function laidWall(brief: Brief, rules: RuleSetId): LaidWall {
+  const key = `${codeOf(brief)} ${rules}`;
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const wall = layWall(brief);
+  const laid = {
+    wall,
+    // The same hash as fingerprintOf, by the machine's own code: ten times faster.
+    fingerprint: createHash('sha256').update(printWall(wall)).digest('hex').slice(0, 16),
+    findings: inspect(wall, rules),
+  };
+  const [oldest] = kept.keys();
+  if (kept.size >= MOST_KEPT && oldest !== undefined) kept.delete(oldest);
+  kept.set(key, laid);
+  return laid;
+}
