@@ -3,6 +3,7 @@ import type { AttemptState } from '../classes/attempt-state';
 import { beginProblem } from '../classes/may-begin';
 import { appendAudit } from './audit';
 import type { Store } from './database';
+import { handedWalls } from './hand-in-record';
 import { receiptOf } from './receipt';
 import { type WorkRow, workOf } from './set-work';
 import { asStoreProblem, isTaken } from './store-problem';
@@ -153,21 +154,7 @@ export interface AttemptWall extends GivenWall {
 }
 
 export async function wallsOf({ db }: Store, attempt: string): Promise<readonly AttemptWall[]> {
-  const rows = await db
-    .selectFrom('attempt_wall')
-    .selectAll()
-    .where('attempt_id', '=', attempt)
-    .orderBy('place')
-    .execute();
-  return rows.map((row) => ({
-    place: row.place,
-    code: row.code,
-    fingerprint: row.fingerprint,
-    marks: JSON.parse(row.marks) as readonly unknown[],
-    saysSound: row.says_sound === 1,
-    opened: JSON.parse(row.opened) as readonly string[],
-    readings: JSON.parse(row.readings) as readonly unknown[],
-  }));
+  return await handedWalls(db, attempt);
 }
 
 export interface LearnerWork {

@@ -1,5 +1,6 @@
 import { isShown } from '../classes/release';
 import type { Store } from './database';
+import { handedWalls } from './hand-in-record';
 import type { AttemptTable, SetWorkTable } from './schema';
 
 /** Writes a time, which is kept in milliseconds, as an ISO text. */
@@ -71,22 +72,9 @@ function mayBeSeen(
   return state !== 'open' && isShown({ release, dueAt, graceMs, releasedAt }, at);
 }
 
+/** The hash of a wall says nothing to a learner. */
 async function wallsOf(db: Store['db'], attemptId: string) {
-  const walls = await db
-    .selectFrom('attempt_wall')
-    .selectAll()
-    .where('attempt_id', '=', attemptId)
-    .orderBy('place')
-    .execute();
-  return walls.map((wall) => ({
-    place: wall.place,
-    code: wall.code,
-    marks: JSON.parse(wall.marks) as unknown,
-    readings: JSON.parse(wall.readings) as unknown,
-    saysSound: wall.says_sound === 1,
-    opened: JSON.parse(wall.opened) as unknown,
-    spentMs: wall.spent_ms,
-  }));
+  return (await handedWalls(db, attemptId)).map(({ fingerprint: _, ...wall }) => wall);
 }
 
 async function judgementsOf(db: Store['db'], attemptId: string, isoOf: TimeText) {
