@@ -1,6 +1,6 @@
 import type { RuleSetId } from '../limits/limit';
 import type { Mm } from '../units';
-import type { Panel, Unit, Wall } from '../wall/model';
+import { type Opening, type Panel, TALL_COURSES, type Unit, type Wall } from '../wall/model';
 import type { Chance } from './chance';
 
 /** What a spoiling step works on: the wall so far, how bad to make it, and the places already spoiled. */
@@ -94,7 +94,7 @@ export function unitBeside(wall: Wall, unit: Unit, away: number): Unit {
   return found;
 }
 
-/** No opening beside or just over the unit within two of its lengths. */
+/** No opening, nor soldiers over one, beside or just over the unit within two of its lengths. */
 function besideMortarOnly(wall: Wall, unit: Unit): boolean {
   return wall.openings.every(
     (opening) =>
@@ -102,8 +102,17 @@ function besideMortarOnly(wall: Wall, unit: Unit): boolean {
       opening.x > unit.x + 2 * unit.length ||
       opening.x + opening.width < unit.x - unit.length ||
       opening.y > unit.y + 3 * wall.gauge ||
-      opening.y + opening.height < unit.y - 2 * wall.gauge,
+      topOverOpening(wall, opening) < unit.y - 2 * wall.gauge,
   );
+}
+
+/** The head of an opening, or the top of the soldiers over it. */
+export function topOverOpening({ units, gauge }: Wall, { panel, x, y, width, height }: Opening): Mm {
+  const over = units.some(
+    (unit) =>
+      unit.kind === 'soldier' && unit.panel === panel && unit.x >= x && unit.x + unit.length <= x + width,
+  );
+  return y + height + (over ? TALL_COURSES * gauge : 0);
 }
 
 function drawnNear(wall: Wall, drawn: ReadonlySet<string>, unit: Unit): boolean {

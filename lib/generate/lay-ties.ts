@@ -2,6 +2,7 @@ import type { RuleSetId } from '../limits/limit';
 import { type Mm, snap } from '../units';
 import type { Opening, Tie } from '../wall/model';
 import { type Draft, lengthOf, levelOf, type PanelDraft, topOf } from './draft';
+import { quoinCourses, quoinReach } from './tall-units';
 
 /** How sound ties are set out under each rule set: studs apart, courses between rows in the field and at edges. */
 interface TieField {
@@ -10,6 +11,8 @@ interface TieField {
   /** The first row of edge columns, and courses between their rows. */
   readonly edgeFrom: number;
   readonly edgeCourses: number;
+  /** Courses between rows on quoins: whole quoins. */
+  readonly quoinCourses: number;
   readonly embedment: Mm;
 }
 
@@ -19,6 +22,7 @@ const NORTH_AMERICA: TieField = {
   rowCourses: 6,
   edgeFrom: 6,
   edgeCourses: 6,
+  quoinCourses: 6,
   embedment: 50,
 };
 const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
@@ -26,7 +30,14 @@ const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
   ontario: NORTH_AMERICA,
   'good-practice': NORTH_AMERICA,
   'united-states': { ...NORTH_AMERICA, rowCourses: 7, edgeFrom: 7, edgeCourses: 7 },
-  'united-kingdom': { studs: 600, rowCourses: 5, edgeFrom: 2, edgeCourses: 3, embedment: 64 },
+  'united-kingdom': {
+    studs: 600,
+    rowCourses: 5,
+    edgeFrom: 2,
+    edgeCourses: 3,
+    quoinCourses: 3,
+    embedment: 64,
+  },
 };
 /** An edge stud stands this far from the jamb or end. */
 const EDGE: Mm = 100;
@@ -78,7 +89,8 @@ export function layTies(
           (x === opening.x - EDGE || x === opening.x + opening.width + EDGE) &&
           insideHeight(opening, y));
       const underRake = panel.gableFrom !== null && isLastUnderRake(draft, panel, course, x);
-      if (!inField && !(atEdge && edge) && !underRake) continue;
+      const onQuoin = isAtQuoin(draft, panel, course, x);
+      if (onQuoin ? course % field.quoinCourses !== 0 : !inField && !(atEdge && edge) && !underRake) continue;
       place += 1;
       ties.push({
         ...STRAP,
@@ -92,6 +104,18 @@ export function layTies(
     }
   }
   return ties;
+}
+
+/** Whether a quoin stands at x or beside it: ties there lie on top of quoins. */
+function isAtQuoin(draft: Draft, panel: PanelDraft, course: number, x: Mm): boolean {
+  if (course > quoinCourses(draft, panel)) return false;
+  const reach = quoinReach(draft);
+  return x <= reach || x >= lengthOf(draft, panel.modules) - reach;
+}
+
+/** Courses between the rows of ties in the field. */
+export function rowCoursesFor(rules: RuleSetId): number {
+  return FIELDS[rules].rowCourses;
 }
 
 function insideHeight(opening: Opening, y: Mm): boolean {

@@ -1,6 +1,15 @@
 import { type Mm, snap } from '../units';
-import { type HeadFill, headId, type Opening, type Texture, type Unit, type UnitKind } from '../wall/model';
+import {
+  type HeadFill,
+  headId,
+  type Opening,
+  TALL_COURSES,
+  type Texture,
+  type Unit,
+  type UnitKind,
+} from '../wall/model';
 import { type Draft, lengthOf, levelOf, type PanelDraft } from './draft';
+import { type Piece, quoinAt, quoinPhase, soldiersOver } from './tall-units';
 
 /** Clear runs of a course between ends and openings. */
 interface Run {
@@ -35,39 +44,69 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
   const { chance, out } = draft;
   const { length, height, depth } = out.family;
   const coverBack = draft.plan.masonry === 'adhered';
+  const shift = draft.plan.lookAlikes.includes('closers-at-reveal') ? draft.module / 4 : 0;
   for (let course = 1; course <= panel.courses; course++) {
-    const offset = snap((((course - 1) % parts) * draft.module) / parts);
+    const turn = (course - 1 + quoinPhase(draft, panel)) % parts;
+    const offset = snap((turn * draft.module) / parts + shift);
     let position = 0;
-    for (const run of runsOf(draft, panel, opening, course)) {
-      for (const piece of piecesOf(draft, run, offset)) {
-        position += 1;
-        const kind = kindOf(piece.to - piece.from, length);
-        units.push({
-          id: `${panel.id}${course}.${position}`,
-          panel: panel.id,
-          course,
-          position,
-          kind,
-          x: piece.from + chance.scatter(scatter.place),
-          y: levelOf(draft, course) + chance.scatter(scatter.level),
-          length: piece.to - piece.from + chance.scatter(scatter.length),
-          height: height + chance.scatter(scatter.height),
-          depth,
-          fall: chance.scatter(scatter.fall),
-          twist: chance.scatter(scatter.twist),
-          lean: chance.scatter(scatter.lean),
-          set: chance.scatter(scatter.face),
-          texture,
-          condition: 'sound',
-          shade: chance.whole(0, 7),
-          ...(coverBack
-            ? { back: [{ x: 0, y: snap(chance.whole(0, 3) / 4), width: snap(length + 2), height }] }
-            : {}),
-        });
-      }
+    for (const piece of rowOf(draft, panel, opening, course, offset)) {
+      position += 1;
+      units.push({
+        id: `${panel.id}${course}.${position}`,
+        panel: panel.id,
+        course,
+        position,
+        kind: piece.tall ?? kindOf(piece.to - piece.from, length),
+        x: snap(piece.from) + chance.scatter(scatter.place),
+        y: levelOf(draft, course) + chance.scatter(scatter.level),
+        length: snap(piece.to - piece.from) + chance.scatter(scatter.length),
+        height: heightOf(draft, piece) + chance.scatter(scatter.height),
+        depth,
+        fall: chance.scatter(scatter.fall),
+        twist: chance.scatter(scatter.twist),
+        lean: chance.scatter(scatter.lean),
+        set: chance.scatter(scatter.face),
+        texture,
+        condition: 'sound',
+        shade: chance.whole(0, 7),
+        ...(coverBack
+          ? { back: [{ x: 0, y: snap(chance.whole(0, 3) / 4), width: snap(length + 2), height }] }
+          : {}),
+      });
     }
   }
   return units;
+}
+
+/** A soldier is a unit on end; a quoin ends level with the top course it stands through. */
+function heightOf({ out }: Draft, { tall }: Piece): Mm {
+  const { length, height } = out.family;
+  if (tall === 'soldier') return length;
+  return tall === 'quoin' ? (TALL_COURSES - 1) * out.gauge + height : height;
+}
+
+/** What is laid in a course, from the left: quoins where one starts, the pieces of the bond between, soldiers over an opening. */
+function rowOf(
+  draft: Draft,
+  panel: PanelDraft,
+  opening: Opening | null,
+  course: number,
+  offset: Mm,
+): readonly Piece[] {
+  const left = quoinAt(draft, panel, course, 'left');
+  const right = quoinAt(draft, panel, course, 'right');
+  const [first, ...others] = runsOf(draft, panel, opening, course).map(({ from, to }) => ({
+    from: left === null ? from : Math.max(from, left.piece.to + draft.out.joint),
+    to: right === null ? to : Math.min(to, right.piece.from - draft.out.joint),
+  }));
+  const startsOver = opening !== null && course === courseOver(draft, opening);
+  return [
+    ...(left?.starts ? [left.piece] : []),
+    ...(first ? piecesOf(draft, first, offset) : []),
+    ...(draft.plan.soldiers && startsOver ? soldiersOver(draft, opening) : []),
+    ...others.flatMap((run) => piecesOf(draft, run, offset)),
+    ...(right?.starts ? [right.piece] : []),
+  ];
 }
 
 /** Weeps: open head joints in the first course and over a lintel, two or three units apart. */
@@ -81,7 +120,9 @@ export function layWeeps(
     const row = units.filter(
       (unit) => unit.course === course && unit.x >= from && unit.x + unit.length <= to,
     );
-    for (let index = every - 1; index < row.length - 1; index += every) {
+    // Three soldiers are as wide as a unit and its joint.
+    const apart = row.some(({ kind }) => kind === 'soldier') ? 3 * every : every;
+    for (let index = apart - 1; index < row.length - 1; index += apart) {
       const left = row[index];
       const right = row[index + 1];
       if (left && right && right.x - left.x - left.length < left.length / 2) {
@@ -97,17 +138,24 @@ function runsOf(draft: Draft, panel: PanelDraft, opening: Opening | null, course
   const parts = draft.plan.bond === 'running' ? 2 : 3;
   const stepIn = snap((steps * draft.module) / parts);
   const whole: Run = { from: stepIn, to: lengthOf(draft, panel.modules) - stepIn };
+  if (opening === null) return [whole];
   const middle = levelOf(draft, course) + draft.out.family.height / 2;
-  if (opening === null || middle < opening.y || middle > opening.y + opening.height) return [whole];
+  const high = opening.height + (draft.plan.soldiers ? TALL_COURSES * draft.out.gauge : 0);
+  if (middle < opening.y || middle > opening.y + high) return [whole];
   return [
     { from: whole.from, to: opening.x },
     { from: opening.x + opening.width, to: whole.to },
   ];
 }
 
+/** The course that stands on the head of an opening. */
+function courseOver(draft: Draft, { y, height }: Opening): number {
+  return Math.round((y + height - draft.firstBed) / draft.out.gauge) + 1;
+}
+
 /** Cuts a run by the bond's lattice: units of one course end where those above and below are crossed. */
-function piecesOf(draft: Draft, run: Run, offset: Mm): readonly Run[] {
-  const pieces: Run[] = [];
+function piecesOf(draft: Draft, run: Run, offset: Mm): readonly Piece[] {
+  const pieces: Piece[] = [];
   const { module, out } = draft;
   const first = Math.floor((run.from + out.joint - offset) / module) - 1;
   for (let cell = first; cell * module + offset < run.to; cell++) {

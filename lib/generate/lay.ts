@@ -5,7 +5,7 @@ import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft
 import { settingOutFor } from './families';
 import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
-import { layTies, studsOf } from './lay-ties';
+import { layTies, rowCoursesFor, studsOf } from './lay-ties';
 import { layUnits, layWeeps } from './lay-units';
 import { dressLookAlikes } from './look-alikes/dress';
 import type { Plan } from './plan';
@@ -75,6 +75,7 @@ export function laySound(plan: Plan): Wall {
     version: WALL_VERSION,
     kind: plan.kind,
     masonry: plan.masonry,
+    finish: plan.finish,
     family: draft.out.family,
     bond: plan.bond,
     joint: draft.out.joint,
@@ -130,7 +131,7 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
             leftModules: middle - 3,
             widthModules: 6,
             sillCourse: Math.floor(plan.courses * 0.3),
-            headCourse: plan.courses - 7,
+            headCourse: headCourseOf(plan, plan.courses - 7),
           },
         },
       ];
@@ -143,7 +144,7 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
             leftModules: middle - 3,
             widthModules: 5,
             sillCourse: 0,
-            headCourse: plan.courses - 6,
+            headCourse: headCourseOf(plan, plan.courses - 6),
           },
         },
         { ...main, id: 'B', modules: Math.floor(plan.modules / 2) },
@@ -156,4 +157,13 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
       throw new RangeError(`wall kind ${String(unknown)} is not laid`);
     }
   }
+}
+
+/** The course under a head, as near as may be under the one wanted: ties cannot lie in a course that soldiers stand through. */
+function headCourseOf({ soldiers, rules, masonry }: Plan, wanted: number): number {
+  const row = rowCoursesFor(rules);
+  const tieCut = (head: number) => (head + 1) % row === 0 || (head + 2) % row === 0;
+  let head = wanted;
+  while (soldiers && masonry === 'anchored' && tieCut(head)) head -= 1;
+  return head;
 }

@@ -1,6 +1,6 @@
 import type { CheckId } from '../inspect/finding';
 import type { RuleSetId } from '../limits/limit';
-import type { Bond, WallKind } from '../wall/model';
+import type { Bond, Finish, WallKind } from '../wall/model';
 import type { LookAlike } from './look-alikes/look-alike';
 
 /** All that the laying of a wall is told: what to build, what to spoil and by how much, and what is to look wrong and be right. */
@@ -12,7 +12,14 @@ export interface Plan {
   /** Whole units in the length of the main panel. */
   readonly modules: number;
   readonly courses: number;
+  /** A course of soldiers over each opening. */
+  readonly soldiers: boolean;
+  /** Squared stones at the ends of the panels. */
+  readonly quoins: boolean;
+  readonly finish: Finish;
   readonly spoils: readonly Spoil[];
+  /** Tried in turn, each for a fault that finds no room on the wall. */
+  readonly spares: readonly Spoil[];
   readonly lookAlikes: readonly LookAlike[];
   /** How close the mortar's colour is to the units': 0 far, 3 close. */
   readonly mortarTone: number;

@@ -1,14 +1,14 @@
 import type { CheckId } from '../inspect/finding';
-import type { RuleSetId } from '../limits/limit';
-import type { Bond, WallKind } from '../wall/model';
-import type { Brief } from './brief';
+import { RULE_SETS, type RuleSetId } from '../limits/limit';
+import { type Bond, TALL_COURSES, WALL_KINDS, type WallKind } from '../wall/model';
+import { type Brief, DIFFICULTIES } from './brief';
 import { type Chance, chanceOf } from './chance';
 import { FAULTS, faultFits } from './fault-ways';
 import { GABLE_TOP_UNITS } from './lay';
 import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
 import type { Plan, Spoil } from './plan';
-import { TOPIC_FAULTS } from './topics';
+import { TOPIC_FAULTS, TOPICS } from './topics';
 
 /** What makes a wall hard, by difficulty 1 to 5; nothing else does (training defaults of ours). */
 interface Radicals {
@@ -33,7 +33,9 @@ export const SOUND_PERCENT = 40;
 
 /** Draws what a wall is to be from its brief. The incidentals (size, bond, mirroring) do not move its difficulty. */
 export function planOf(brief: Brief): Plan {
-  const chance = chanceOf(brief.seed, 0);
+  const { kind, rules } = brief;
+  const seed = seedOf(brief);
+  const chance = chanceOf(seed, 0);
   const radicals = RADICALS[brief.difficulty - 1] ?? {
     severity: [2, 3],
     faults: [1, 2],
@@ -42,29 +44,41 @@ export function planOf(brief: Brief): Plan {
   };
   const masonry = brief.topic === 'back-mortar' ? 'adhered' : 'anchored';
   const sound = chance.happens(SOUND_PERCENT);
-  const faults = sound ? [] : drawFaults(brief, masonry, chance.whole(...radicals.faults), chance);
+  const count = chance.whole(...radicals.faults);
   const [least, most] = radicals.severity;
-  const spoils = faults.map((fault): Spoil => {
-    const severity = (least * 8 + chance.whole(0, Math.round((most - least) * 8))) / 8;
-    return { fault, severity: Math.min(severity, FAULTS[fault].most) };
-  });
+  const drawn = sound
+    ? []
+    : shuffledFaults(brief, masonry, chance).map((fault): Spoil => {
+        const severity = (least * 8 + chance.whole(0, Math.round((most - least) * 8))) / 8;
+        return { fault, severity: Math.min(severity, FAULTS[fault].most) };
+      });
+  const spoils = drawn.slice(0, count);
+  const looks = looksOf(kind, masonry, rules, spoils, chance);
   return {
-    ...incidentals(brief.kind, chance),
-    masonry,
-    rules: brief.rules,
-    bond: bondFor(brief.kind, spoils, chance),
+    ...looks,
     spoils,
-    lookAlikes: drawLookAlikes(
-      brief.kind,
-      masonry,
-      brief.rules,
-      spoils,
-      chance.whole(...radicals.lookAlikes),
-      chance,
-    ),
+    spares: drawn.slice(count).filter(({ fault }) => isSpare(fault, looks)),
+    lookAlikes: drawLookAlikes(looks, spoils, chance.whole(...radicals.lookAlikes), chance),
     mortarTone: chance.whole(...radicals.mortarTone),
-    seed: brief.seed,
+    seed,
   };
+}
+
+/** Whether a fault can come in for another on a wall that was not drawn for it. */
+function isSpare(fault: CheckId, { bond, quoins }: Looks): boolean {
+  if (fault === 'raked-thin-veneer') return false;
+  if (quoins && MOVES_COURSES.has(fault)) return false;
+  return bond === 'running' || !HALF_LAP.has(fault);
+}
+
+/** One seed for each brief: were it the brief's own, a seed would be sound or faulty under every topic alike. */
+function seedOf({ topic, kind, difficulty, rules, seed }: Brief): number {
+  const sort =
+    ((TOPICS.indexOf(topic) * WALL_KINDS.length + WALL_KINDS.indexOf(kind)) * DIFFICULTIES.length +
+      difficulty) *
+      RULE_SETS.length +
+    RULE_SETS.indexOf(rules);
+  return (seed ^ Math.imul(sort + 1, 0x85ebca6b)) | 0;
 }
 
 /** A plan with one chosen fault (or none), for trying a fault on every kind of wall. */
@@ -76,17 +90,66 @@ export function planWith(
   seed: number,
 ): Plan {
   const chance = chanceOf(seed, 0);
+  const looks = looksOf(kind, masonry, rules, spoils, chance);
   return {
-    ...incidentals(kind, chance),
-    masonry,
-    rules,
-    bond: bondFor(kind, spoils, chance),
+    ...looks,
     spoils,
-    lookAlikes: drawLookAlikes(kind, masonry, rules, spoils, chance.whole(0, 5), chance),
+    spares: [],
+    lookAlikes: drawLookAlikes(looks, spoils, chance.whole(0, 5), chance),
     mortarTone: chance.whole(0, 3),
     seed,
   };
 }
+
+type Looks = Pick<
+  Plan,
+  | 'kind'
+  | 'masonry'
+  | 'rules'
+  | 'modules'
+  | 'courses'
+  | 'mirrored'
+  | 'bond'
+  | 'soldiers'
+  | 'quoins'
+  | 'finish'
+>;
+
+/** What the wall is built of and how it is set out, as its faults allow. */
+function looksOf(
+  kind: WallKind,
+  masonry: 'anchored' | 'adhered',
+  rules: RuleSetId,
+  spoils: readonly Spoil[],
+  chance: Chance,
+): Looks {
+  const [soldiers, quoins, stone] = [
+    chance.happens(SOLDIERS_PERCENT),
+    chance.happens(QUOINS_PERCENT),
+    chance.happens(STONE_PERCENT[masonry]),
+  ];
+  const anchored = masonry === 'anchored';
+  const withQuoins = quoins && anchored && !stone && !spoils.some(({ fault }) => MOVES_COURSES.has(fault));
+  const bond = bondFor(kind, spoils, chance);
+  return {
+    ...incidentals(kind, withQuoins, chance),
+    masonry,
+    rules,
+    // Beside quoins a third bond would leave thirds that come again too seldom to be closers.
+    bond: withQuoins ? 'running' : bond,
+    soldiers: soldiers && anchored && !stone && (kind === 'window-panel' || kind === 'door-corner'),
+    quoins: withQuoins,
+    finish: stone ? 'squared stone' : 'brick',
+  };
+}
+
+/** In a hundred walls that can have them: soldiers over openings, quoins; walls of squared stone. */
+const SOLDIERS_PERCENT = 45;
+const QUOINS_PERCENT = 30;
+const STONE_PERCENT = { anchored: 20, adhered: 50 } as const;
+
+/** A quoin cannot follow courses that move by a little each. */
+const MOVES_COURSES: ReadonlySet<CheckId> = new Set(['course-off-level', 'gauge-drift', 'perpend-drift']);
 
 /** Units more than a plain panel: beside an opening there must be field to tie. */
 const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
@@ -98,6 +161,7 @@ const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
 
 function incidentals(
   kind: WallKind,
+  quoins: boolean,
   chance: Chance,
 ): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
   const modules = chance.whole(12, 15) + EXTRA_UNITS[kind];
@@ -107,10 +171,17 @@ function incidentals(
   return {
     kind,
     modules,
-    courses: kind === 'gable-end' ? eaves + modules - GABLE_TOP_UNITS : courses,
+    // A pile of quoins is of whole ones.
+    courses:
+      kind === 'gable-end'
+        ? (quoins ? GABLE_WITH_QUOINS : eaves) + modules - GABLE_TOP_UNITS
+        : courses - (quoins ? courses % TALL_COURSES : 0),
     mirrored: chance.happens(50),
   };
 }
+
+/** The even course from which a gable steps in over whole quoins. */
+const GABLE_WITH_QUOINS = 16;
 
 /** Third bond where nothing on the wall leans on the half lap: a tipped unit, a drift, a raking end. */
 function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond {
@@ -126,40 +197,32 @@ const HALF_LAP: ReadonlySet<CheckId> = new Set([
   'course-off-level',
 ]);
 
-function drawFaults(
-  brief: Brief,
-  masonry: 'anchored' | 'adhered',
-  count: number,
-  chance: Chance,
-): readonly CheckId[] {
+/** The faults of a topic that fit, in the order drawn. */
+function shuffledFaults(brief: Brief, masonry: 'anchored' | 'adhered', chance: Chance): readonly CheckId[] {
   const fitting = TOPIC_FAULTS[brief.topic].filter((fault) =>
     faultFits(fault, brief.kind, masonry, brief.rules),
   );
-  const left = [...fitting];
-  const drawn: CheckId[] = [];
-  while (drawn.length < count && left.length > 0) {
-    const fault = chance.pick(left);
-    left.splice(left.indexOf(fault), 1);
-    drawn.push(fault);
-  }
-  return drawn;
+  return drawOf(fitting, fitting.length, chance);
 }
 
 function drawLookAlikes(
-  kind: WallKind,
-  masonry: 'anchored' | 'adhered',
-  rules: RuleSetId,
+  looks: Looks,
   spoils: readonly Spoil[],
   count: number,
   chance: Chance,
 ): readonly LookAlike[] {
   const thinBed = spoils.some(({ fault }) => fault === 'raked-thin-veneer');
-  const left = [...lookAlikesFor(kind, masonry, rules, thinBed)];
-  const drawn: LookAlike[] = [];
+  return drawOf(lookAlikesFor(looks, thinBed), count, chance);
+}
+
+/** So many of a list, none twice, in the order drawn. */
+function drawOf<T>(from: readonly T[], count: number, chance: Chance): readonly T[] {
+  const left = [...from];
+  const drawn: T[] = [];
   while (drawn.length < count && left.length > 0) {
-    const lookAlike = chance.pick(left);
-    left.splice(left.indexOf(lookAlike), 1);
-    drawn.push(lookAlike);
+    const each = chance.pick(left);
+    left.splice(left.indexOf(each), 1);
+    drawn.push(each);
   }
   return drawn;
 }

@@ -2,7 +2,16 @@ import { boundAt } from '../limits/bound';
 import { limitOf } from '../limits/limits';
 import { type Mm, snap } from '../units';
 import type { Panel, Unit, Wall } from '../wall/model';
-import { type Bench, isClear, NoRoom, pickUnit, type Spoiled, spotOf, unitBeside } from './bench';
+import {
+  type Bench,
+  isClear,
+  NoRoom,
+  pickUnit,
+  type Spoiled,
+  spotOf,
+  topOverOpening,
+  unitBeside,
+} from './bench';
 import { shiftCourses, withUnits } from './draft';
 
 /** Beds next to a bad one each take up to this much of it back. */
@@ -79,11 +88,15 @@ function spoilBed(bench: Bench, way: 1 | -1): Spoiled {
   return { wall: spoiled, taken: spotOf(moved) };
 }
 
-/** Courses whose bed can be spoiled: `each` courses below and above without a sill, a head, the ledge, the top or a drawn pattern among them. */
+/** Courses whose bed can be spoiled: `each` courses below and above without a sill, a head, soldiers, the ledge, the top or a drawn pattern among them. */
 function stretchesOf(wall: Wall, panel: Panel, each: number): readonly number[] {
+  if (wall.units.some((unit) => unit.kind === 'quoin' && unit.panel === panel.id)) return [];
   const levels = wall.openings
     .filter((opening) => opening.panel === panel.id)
-    .flatMap((opening) => [opening.y, opening.y + opening.height]);
+    .flatMap((opening) => [
+      opening.y,
+      ...levelsFrom(opening.y + opening.height, topOverOpening(wall, opening), wall.gauge),
+    ]);
   const courses: number[] = [];
   for (let course = each + 2; course + each <= panel.courses; course++) {
     const from = (course - each - 1) * wall.gauge;
@@ -93,4 +106,11 @@ function stretchesOf(wall: Wall, panel: Panel, each: number): readonly number[] 
       courses.push(course);
   }
   return courses;
+}
+
+/** A level and every gauge over it, up to another. */
+function levelsFrom(low: Mm, high: Mm, gauge: Mm): readonly Mm[] {
+  const levels: Mm[] = [];
+  for (let level = low; level <= high; level += gauge) levels.push(level);
+  return levels;
 }

@@ -8,6 +8,8 @@ export type LookAlikeId =
   | 'overhang-within-a-third'
   | 'hairline-cracks'
   | 'efflorescence'
+  | 'chipped-corners'
+  | 'mortar-smears'
   | 'handmade-size-range'
   | 'hidden-angle'
   | 'raked-on-thick-veneer'
@@ -63,6 +65,17 @@ export const LOOK_ALIKE_TEXTS: Readonly<Record<LookAlikeId, LookAlikeText>> = {
     name: 'White bloom',
     looksWrong: 'The white marks look as if mortar or units were falling apart.',
     isRight: 'It is salt on the surface, and it brushes off. If it keeps coming back, look for water.',
+  },
+  'chipped-corners': {
+    name: 'Chipped corners',
+    looksWrong: 'The knocked corners look like wide joints or units that fall apart.',
+    isRight:
+      'Only the arris is gone, on the way or in laying. The unit is whole and the joint behind it is full.',
+  },
+  'mortar-smears': {
+    name: 'Smears of mortar',
+    looksWrong: 'The mortar on the faces looks like joints laid too thick or badly filled.',
+    isRight: 'It lies on the face only. The joint under it is as wide as the others.',
   },
   'handmade-size-range': {
     name: 'Handmade units',

@@ -53,6 +53,8 @@ function unitLookAlike({ wall }: Survey, unit: Unit): LookAlikeId | null {
   if (wall.projections.some(({ units }) => units.includes(unit.id))) return 'projecting-pattern';
   if (unit.condition === 'hairline') return 'hairline-cracks';
   if (unit.condition === 'bloom') return 'efflorescence';
+  if (unit.condition === 'chip') return 'chipped-corners';
+  if (unit.condition === 'smear') return 'mortar-smears';
   if (unit.texture === 'rock-face') return 'textured-units';
   return unit.texture === 'rough' ? 'handmade-size-range' : null;
 }

@@ -5,13 +5,20 @@ import type { Mm } from '../units';
  * right, y up from the top of its ledge, z out of the wall (face line z = 0, proud is +). Joints are not stored: they are the space between units.
  * Nothing here says what is right or wrong.
  */
-export const WALL_VERSION = 1;
+export const WALL_VERSION = 2;
 
 export const WALL_KINDS = ['plain-panel', 'window-panel', 'door-corner', 'gable-end'] as const;
 export type WallKind = (typeof WALL_KINDS)[number];
 
 export type Bond = 'running' | 'third';
-export type UnitKind = 'stretcher' | 'bat' | 'closer' | 'cut';
+/** A soldier stands on end; a quoin is a squared stone at an end of a panel. Both are TALL_COURSES high; their beds are as wide as they are long. */
+export const UNIT_KINDS = ['stretcher', 'bat', 'closer', 'cut', 'soldier', 'quoin'] as const;
+export type UnitKind = (typeof UNIT_KINDS)[number];
+/** Courses that a soldier or a quoin stands through. */
+export const TALL_COURSES = 3;
+/** What the wall is built of but for its quoins; looks only. */
+export const FINISHES = ['brick', 'squared stone'] as const;
+export type Finish = (typeof FINISHES)[number];
 export type Texture = 'smooth' | 'rough' | 'rock-face';
 /** What is seen on the face of a unit. Looks only: no check reads it. The generator lays the first three. */
 export const CONDITIONS = [
@@ -48,9 +55,9 @@ export interface Unit {
   /** `A12.5`: panel A, course 12 from the bottom, fifth from the left. */
   readonly id: string;
   readonly panel: string;
-  /** From 1, counted from the bottom. */
+  /** From 1, counted from the bottom; of a unit that stands through several, the lowest. */
   readonly course: number;
-  /** From 1, counted from the left within its course (openings are jumped). */
+  /** From 1, counted from the left within its course (openings, and what stands through from a course below, are jumped). */
   readonly position: number;
   readonly kind: UnitKind;
   /** Left end of the face. */
@@ -187,6 +194,7 @@ export interface Wall {
   readonly version: typeof WALL_VERSION;
   readonly kind: WallKind;
   readonly masonry: 'anchored' | 'adhered';
+  readonly finish: Finish;
   readonly family: UnitFamily;
   readonly bond: Bond;
   /** Design thickness of head joints; the gauge (one course and one bed) is `gauge`. */
@@ -207,6 +215,16 @@ export interface Wall {
   readonly projections: readonly Projection[];
   /** Mortar tone 0 (far from the units' colour) to 3 (close to it), and the colour lot; drawing only. */
   readonly tone: { readonly mortar: number; readonly lot: number };
+}
+
+/** Whether a unit stands through TALL_COURSES courses. */
+export function isTall({ kind }: Pick<Unit, 'kind'>): boolean {
+  return kind === 'soldier' || kind === 'quoin';
+}
+
+/** The highest course that a unit stands in. */
+export function topCourseOf(unit: Pick<Unit, 'kind' | 'course'>): number {
+  return isTall(unit) ? unit.course + TALL_COURSES - 1 : unit.course;
 }
 
 /** The bed under a unit: not stored, but it can be named. */

@@ -1,11 +1,12 @@
 import type { Mm } from '../units';
+import { isTall } from './model';
 import type { PanelSurvey, Placed } from './survey';
 
 /** A head joint lines up with one two (or three) courses up if its middle is within this of it. */
 const IN_LINE: Mm = 12;
 const LEAST_HEADS = 4;
 
-/** A line of head joints up the wall, every second course in running bond, every third in third bond. */
+/** A line of head joints up the wall, every second course in running bond, every third in third bond. A joint beside a tall unit is of no line. */
 export interface PerpendChain {
   /** Units to the left of each head, bottom up. */
   readonly lefts: readonly Placed[];
@@ -25,7 +26,7 @@ export function perpendChainsOf(survey: PanelSurvey, everyCourses: number): read
     const taken = new Set<(typeof going)[number]>();
     let first = 0;
     for (const left of course) {
-      if (left.right === null) continue;
+      if (left.right === null || isTall(left.unit) || isTall(left.right.unit)) continue;
       const x = (left.unit.x + left.unit.length + left.right.unit.x) / 2;
       let chain: (typeof going)[number] | null = null;
       while (first < going.length && (going[first]?.last ?? 0) < x - IN_LINE) first += 1;

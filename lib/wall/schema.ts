@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { isOnGrid } from '../units';
-import { CONDITIONS, WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
+import { CONDITIONS, FINISHES, UNIT_KINDS, WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
 import { refuseUnstandable } from './stands';
 
 /** Nothing on a wall lies further out than this, mm: 100 m. */
@@ -26,7 +26,7 @@ const unit = z
     panel: name,
     course: count,
     position: count,
-    kind: z.enum(['stretcher', 'bat', 'closer', 'cut']),
+    kind: z.enum(UNIT_KINDS),
     x: mm,
     y: mm,
     length: size,
@@ -130,6 +130,7 @@ export const wallSchema: z.ZodType<Wall> = z
     version: z.literal(WALL_VERSION),
     kind: z.enum(WALL_KINDS),
     masonry: z.enum(['anchored', 'adhered']),
+    finish: z.enum(FINISHES),
     family: z.strictObject({ name, length: size, height: size, depth: size }).readonly(),
     bond: z.enum(['running', 'third']),
     joint: size,

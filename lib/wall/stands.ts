@@ -1,4 +1,4 @@
-import { bedId, type Opening, type Unit, type Wall, WallError } from './model';
+import { bedId, isTall, type Opening, topCourseOf, type Unit, type Wall, WallError } from './model';
 import { headWidth, surveyOf, undersideAt } from './survey';
 
 /** Refuses a wall that cannot be: names that clash or point nowhere, units that overlap or lie outside their panel. @throws WallError with the path. */
@@ -12,7 +12,7 @@ export function refuseUnstandable(wall: Wall): void {
     if (unit.id !== `${unit.panel}${unit.course}.${unit.position}`) {
       throw new WallError(`${where}.id: ${unit.id} does not name its panel, course and position`);
     }
-    if (unit.course > panel.courses)
+    if (topCourseOf(unit) > panel.courses)
       throw new WallError(`${where}.course: panel ${panel.id} has ${panel.courses}`);
     if (unit.x < -OUTSIDE || unit.x + unit.length > panel.length + OUTSIDE) {
       throw new WallError(`${where}: lies outside panel ${panel.id}`);
@@ -108,6 +108,7 @@ function refuseJoints(wall: Wall, taken: ReadonlySet<string>): void {
 }
 
 function refuseOverlaps(wall: Wall): void {
+  refuseStandingThrough(wall);
   for (const { courses } of surveyOf(wall).panels) {
     for (const course of courses) {
       for (const [index, { unit, below, bed }] of course.entries()) {
@@ -121,6 +122,21 @@ function refuseOverlaps(wall: Wall): void {
         }
       }
     }
+  }
+}
+
+/** Nothing is laid where a tall unit stands through from a course below. */
+function refuseStandingThrough({ units }: Wall): void {
+  for (const tall of units.filter(isTall)) {
+    const inside = units.find(
+      ({ panel, course, x, length }) =>
+        panel === tall.panel &&
+        course > tall.course &&
+        course <= topCourseOf(tall) &&
+        x < tall.x + tall.length &&
+        tall.x < x + length,
+    );
+    if (inside !== undefined) throw new WallError(`units: ${inside.id} overlaps ${tall.id}`);
   }
 }
 

@@ -1,11 +1,20 @@
 import type { Mm } from '../units';
 import { type BackContact, measureBack } from './back-contact';
-import type { Opening, Panel, Support, Tie, Unit, Wall } from './model';
+import {
+  isTall,
+  type Opening,
+  type Panel,
+  type Support,
+  type Tie,
+  topCourseOf,
+  type Unit,
+  type Wall,
+} from './model';
 
 /** A unit with its neighbours, and the bed it lies on. */
 export interface Placed {
   readonly unit: Unit;
-  /** Neighbour in the course with a head joint between; null at an end or an opening. */
+  /** Neighbour in the course with a head joint between; null at an end, at an opening, and beside what stands through from a course below. */
   left: Placed | null;
   right: Placed | null;
   readonly below: Placed[];
@@ -67,15 +76,14 @@ function surveyPanel(wall: Wall, panel: Panel, drawn: ReadonlyMap<string, Mm>): 
     placed.push(each);
   }
   const supports = wall.supports.filter((support) => support.panel === panel.id);
-  let under: Placed[] | null = null;
-  for (const course of courses) {
+  const tops = topsOf(placed, panel.courses);
+  for (const [index, course] of courses.entries()) {
     linkCourse(course, wall.family.length / 2);
-    if (under !== null) linkCourses(under, course);
+    linkCourses(tops[index - 1] ?? [], course);
     for (const each of course) {
       each.support = supportOf(each, supports, wall.gauge);
       each.bed = bedOf(each);
     }
-    under = course;
   }
   return {
     panel,
@@ -106,6 +114,18 @@ function linkCourse(course: readonly Placed[], widest: Mm): void {
       right.left = left;
     }
   }
+}
+
+/** For each course, the units that end with it, from the left: its own that are no higher, and those that stand through from below. */
+function topsOf(placed: readonly Placed[], courses: number): readonly (readonly Placed[])[] {
+  const tops: Placed[][] = Array.from({ length: courses }, () => []);
+  let anyTall = false;
+  for (const each of placed) {
+    tops[topCourseOf(each.unit) - 1]?.push(each);
+    anyTall ||= isTall(each.unit);
+  }
+  if (anyTall) for (const row of tops) row.sort((a, b) => a.unit.x - b.unit.x);
+  return tops;
 }
 
 function linkCourses(under: readonly Placed[], over: readonly Placed[]): void {

@@ -39,6 +39,10 @@ function lineOf({
 function laySmall({ kind, masonry, rules, fault, severity, seed }: LawWall): Wall {
   const plan = planWith(kind, masonry, rules, fault === null ? [] : [{ fault, severity }], seed);
   const modules = 8 + (seed % 2);
-  const courses = kind === 'gable-end' ? 9 + modules : 15 + (seed % 4);
-  return layPlan({ ...plan, modules, courses });
+  // So near the ends of a short panel an opening leaves no room for quoins.
+  const quoins = plan.quoins && (kind === 'plain-panel' || kind === 'gable-end');
+  // Above and below quoins the bond is whole: three courses each, and a gable begins over five of them.
+  const upright = quoins ? 15 : 15 + (seed % 4);
+  const courses = kind === 'gable-end' ? (quoins ? 13 : 9) + modules : upright;
+  return layPlan({ ...plan, modules, courses, quoins });
 }

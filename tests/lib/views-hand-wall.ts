@@ -75,9 +75,10 @@ export const HAND_TIE: Tie = {
 /** The hand wall with other parts put in place of its own. */
 export function handWall(other: Partial<Wall> = {}): Wall {
   return {
-    version: 1,
+    version: 2,
     kind: 'plain-panel',
     masonry: 'anchored',
+    finish: 'brick',
     family: { name: 'hand', length: 200, height: 60, depth: 100 },
     bond: 'running',
     joint: 10,

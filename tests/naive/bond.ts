@@ -1,7 +1,7 @@
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { Unit, Wall } from '../../lib/wall/model';
 import { numberOf } from './bounds';
-import { courseOf, rightOf, runsOf } from './geometry';
+import { courseOf, rightOf, runsOf, standsThrough } from './geometry';
 import { found, isUnder, type NaiveFinding } from './naive-finding';
 
 const ALIKE = 3;
@@ -10,6 +10,7 @@ const PARTNERS = [-3, -2, 2, 3];
 export function measureBond(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const findings: NaiveFinding[] = [];
   for (const unit of wall.units) {
+    if (unit.kind === 'soldier') continue;
     const least = numberOf(rules, 'smallest-piece', { depth: unit.depth });
     if (least === undefined || !isUnder(unit.length, least) || isCloser(wall, unit)) continue;
     findings.push(found('sliver-piece', [unit.id], unit.length, least));
@@ -20,8 +21,9 @@ export function measureBond(wall: Wall, rules: RuleSetId): NaiveFinding[] {
 /** A piece at an end of its run that another of its length answers, at the same end two or three courses away. */
 function isCloser(wall: Wall, unit: Unit): boolean {
   const run = runsOf(wall, unit.panel, unit.course).find((one) => one.some(({ id }) => id === unit.id)) ?? [];
-  const isFirst = run[0]?.id === unit.id;
-  const isLast = run.at(-1)?.id === unit.id;
+  const at = run.findIndex(({ id }) => id === unit.id);
+  const isFirst = isRunEnd(run[at - 1]);
+  const isLast = isRunEnd(run[at + 1]);
   for (const step of PARTNERS) {
     for (const other of courseOf(wall, unit.panel, unit.course + step)) {
       if (Math.abs(other.length - unit.length) > ALIKE) continue;
@@ -30,4 +32,9 @@ function isCloser(wall: Wall, unit: Unit): boolean {
     }
   }
   return false;
+}
+
+/** The bond runs up to nothing, or to a soldier or a quoin. */
+function isRunEnd(beside: Unit | undefined): boolean {
+  return beside === undefined || standsThrough(beside) > 1;
 }

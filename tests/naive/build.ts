@@ -112,9 +112,10 @@ export function wallOf(
   const units = rows.flatMap((row, at) => layRow(row, panel, at + 1, family));
   const length = Math.max(...units.map((unit) => unit.x + unit.length));
   return {
-    version: 1,
+    version: 2,
     kind: 'plain-panel',
     masonry: 'adhered',
+    finish: 'brick',
     family,
     bond: 'running',
     joint: JOINT,

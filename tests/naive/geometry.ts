@@ -37,11 +37,19 @@ export function overlap(from1: number, to1: number, from2: number, to2: number):
   return Math.min(to1, to2) - Math.max(from1, from2) > 0;
 }
 
-/** Units of the course `step` above (or below, when negative) that stand over or under some of this one, from the left. */
-export function across(wall: Wall, unit: Unit, step: number): Unit[] {
-  return courseOf(wall, unit.panel, unit.course + step).filter((other) =>
-    overlap(unit.x, rightOf(unit), other.x, rightOf(other)),
-  );
+/** A soldier or a quoin stands through three courses. */
+export const standsThrough = ({ kind }: Unit): number => (kind === 'soldier' || kind === 'quoin' ? 3 : 1);
+
+/** Units next above (+1) or below (-1) that share some of this one's stretch, from the left: what begins over its top course, or ends under its lowest. */
+export function across(wall: Wall, unit: Unit, step: 1 | -1): Unit[] {
+  return unitsOf(wall, unit.panel)
+    .filter((other) =>
+      step === 1
+        ? other.course === unit.course + standsThrough(unit)
+        : other.course + standsThrough(other) === unit.course,
+    )
+    .filter((other) => overlap(unit.x, rightOf(unit), other.x, rightOf(other)))
+    .sort((a, b) => a.x - b.x);
 }
 
 export interface Head {

@@ -1,7 +1,15 @@
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { Panel, Wall } from '../../lib/wall/model';
 import { numberOf, ruleOf, slopeOver, type Verdict } from './bounds';
-import { courseName, courseOf, coursesOf, type Head, headsOfCourse, rightOf } from './geometry';
+import {
+  courseName,
+  courseOf,
+  coursesOf,
+  type Head,
+  headsOfCourse,
+  rightOf,
+  standsThrough,
+} from './geometry';
 import { found, isOver, type NaiveFinding } from './naive-finding';
 
 const SHORTEST_RUN = 1000;
@@ -84,13 +92,13 @@ function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
   const parts = new Set<string>();
   let greatest = 0;
   for (const course of coursesOf(wall, panel)) {
-    for (const start of headsOfCourse(wall, panel.id, course)) {
+    for (const start of lowHeads(wall, panel.id, course)) {
       // A head that goes on from one below is part of a chain already followed.
       if (continued.has(start.id)) continue;
       const chain = [start];
       let last = start;
       for (let above = course + step; ; above += step) {
-        const next = nearestHead(headsOfCourse(wall, panel.id, above), centreOf(last));
+        const next = nearestHead(lowHeads(wall, panel.id, above), centreOf(last));
         if (next === undefined) break;
         continued.add(next.id);
         chain.push(next);
@@ -104,6 +112,13 @@ function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
     }
   }
   return parts.size === 0 ? [] : [found('perpend-drift', [...parts], greatest, most)];
+}
+
+/** Heads between units of one course each: beside a soldier or a quoin there is no perpend. */
+function lowHeads(wall: Wall, panel: string, course: number): Head[] {
+  return headsOfCourse(wall, panel, course).filter(
+    ({ left, right }) => standsThrough(left) === 1 && standsThrough(right) === 1,
+  );
 }
 
 function nearestHead(heads: readonly Head[], x: number): Head | undefined {

@@ -3,14 +3,16 @@ import type { Chance } from '../chance';
 import { withUnits } from '../draft';
 import type { Plan } from '../plan';
 
-/** Share of units that show a hairline or bloom, in a hundred. */
+/** Share of units that show a hairline, a chip or a smear, in a hundred. */
 const HAIRLINE_PERCENT = 5;
+const CHIP_PERCENT = 6;
+const SMEAR_PERCENT = 4;
 /** Bloom lies on the lowest courses, where water has been. */
 const BLOOM_COURSES = 5;
 /** How far a patterned unit is drawn proud, mm. */
 const PATTERN_PROUD = 12;
 
-/** Look-alikes that are put on a laid wall: hairlines, bloom, a pattern of proud units by the drawing. Others are chosen while laying. */
+/** Look-alikes that are put on a laid wall: hairlines, bloom, chips, smears, a pattern of proud units by the drawing. Others are chosen while laying. */
 export function dressLookAlikes(wall: Wall, plan: Plan, chance: Chance): Wall {
   let dressed = wall;
   if (plan.lookAlikes.includes('hairline-cracks')) {
@@ -19,12 +21,23 @@ export function dressLookAlikes(wall: Wall, plan: Plan, chance: Chance): Wall {
   if (plan.lookAlikes.includes('efflorescence')) {
     dressed = conditioned(dressed, 'bloom', (unit) => unit.course <= BLOOM_COURSES && chance.happens(40));
   }
+  if (plan.lookAlikes.includes('chipped-corners')) {
+    dressed = conditioned(dressed, 'chip', () => chance.happens(CHIP_PERCENT));
+  }
+  if (plan.lookAlikes.includes('mortar-smears')) {
+    dressed = conditioned(dressed, 'smear', () => chance.happens(SMEAR_PERCENT));
+  }
   if (plan.lookAlikes.includes('projecting-pattern')) dressed = patterned(dressed, plan);
   return dressed;
 }
 
 function conditioned(wall: Wall, condition: Condition, shows: (unit: Unit) => boolean): Wall {
-  return { ...wall, units: wall.units.map((unit) => (shows(unit) ? { ...unit, condition } : unit)) };
+  return {
+    ...wall,
+    units: wall.units.map((unit) =>
+      unit.condition === 'sound' && shows(unit) ? { ...unit, condition } : unit,
+    ),
+  };
 }
 
 /** Every third unit of one course of panel A, a few courses below the top. */

@@ -1,19 +1,19 @@
-import type { RuleSetId } from '../../limits/limit';
 import { limitOf } from '../../limits/limits';
-import type { WallKind } from '../../wall/model';
+import type { Plan } from '../plan';
 import type { LookAlike } from './look-alike';
 
 /** Look-alikes that a wall of this kind can carry; two of one group shut each other out (the first drawn stays). */
 export function lookAlikesFor(
-  kind: WallKind,
-  masonry: 'anchored' | 'adhered',
-  rules: RuleSetId,
+  looks: Pick<Plan, 'kind' | 'masonry' | 'rules' | 'bond' | 'quoins'>,
   thinBed: boolean,
 ): readonly LookAlike[] {
+  const { kind, masonry, rules, bond, quoins } = looks;
   const always: LookAlike[] = [
     'textured-units',
     'hairline-cracks',
     'efflorescence',
+    'chipped-corners',
+    'mortar-smears',
     'handmade-size-range',
     'hot-day-mortar',
   ];
@@ -26,7 +26,8 @@ export function lookAlikesFor(
     'overhang-within-a-third',
     ...(kind === 'gable-end' ? [] : (['projecting-pattern'] as const)),
     ...(spanned ? (['hidden-angle'] as const) : []),
-    'closers-at-reveal',
+    // Quarter pieces beside a quoin or a raking end would be slivers; a third bond has closers of its own.
+    ...(bond === 'running' && kind !== 'gable-end' && !quoins ? (['closers-at-reveal'] as const) : []),
     ...(thinBed ? [] : (['raked-on-thick-veneer'] as const)),
     ...(ownFirstBed?.form === 'number' && ownFirstBed.value > ROOMY_FIRST_BED
       ? (['thick-first-bed'] as const)

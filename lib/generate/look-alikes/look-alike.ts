@@ -8,6 +8,8 @@ export const LOOK_ALIKES = [
   'overhang-within-a-third',
   'hairline-cracks',
   'efflorescence',
+  'chipped-corners',
+  'mortar-smears',
   'handmade-size-range',
   'hidden-angle',
   'raked-on-thick-veneer',

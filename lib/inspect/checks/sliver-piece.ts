@@ -1,5 +1,6 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
+import { isTall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
 import { boxOf } from '../places';
 import type { Check } from '../sight';
@@ -16,7 +17,8 @@ export const sliverPiece: Check = {
     const bound = boundAt(limit, { depth: wall.family.depth });
     for (const survey of panels) {
       for (const each of survey.placed) {
-        if (isCloser(each, survey)) continue;
+        // A soldier is a whole unit, stood on end.
+        if (each.unit.kind === 'soldier' || isCloser(each, survey)) continue;
         see({
           limit,
           end: 'at least',
@@ -30,17 +32,23 @@ export const sliverPiece: Check = {
   },
 };
 
-/** A piece at an end, corner or reveal that comes again two or three courses off, at the same place and length. */
+/** A piece at an end, corner or reveal, or beside a quoin or a soldier, that comes again two or three courses off, at the same place and length. */
 export function isCloser(each: Placed, { courses }: PanelSurvey): boolean {
-  if (each.left !== null && each.right !== null) return false;
+  const [atLeft, atRight] = [isEnd(each.left), isEnd(each.right)];
+  if (!atLeft && !atRight) return false;
   return [-3, -2, 2, 3].some((away) =>
     (courses[each.unit.course - 1 + away] ?? []).some(
       (other) =>
         Math.abs(other.unit.length - each.unit.length) <= SAME &&
-        ((each.left === null && other.left === null && Math.abs(other.unit.x - each.unit.x) <= SAME) ||
-          (each.right === null &&
-            other.right === null &&
+        ((atLeft && isEnd(other.left) && Math.abs(other.unit.x - each.unit.x) <= SAME) ||
+          (atRight &&
+            isEnd(other.right) &&
             Math.abs(other.unit.x + other.unit.length - each.unit.x - each.unit.length) <= SAME)),
     ),
   );
+}
+
+/** Where the bond ends: nothing beside in the course, or a unit that is not laid in the bond. */
+function isEnd(beside: Placed | null): boolean {
+  return beside === null || isTall(beside.unit);
 }
