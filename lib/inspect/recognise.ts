@@ -37,7 +37,7 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   if (fault === 'open-head') return nearWeep(survey, placed) ? 'weep-openings' : null;
   if (fault === 'sliver-piece')
     return placed.unit.kind !== 'stretcher' && isCloser(placed, panel) ? 'closers-at-reveal' : null;
-  if (fault === 'thick-joint') return placed.unit.course === 1 ? 'thick-first-bed' : null;
+  if (fault === 'thick-joint') return placed.unit.course === 1 ? 'thick-first-bed' : onFace(placed.unit);
   return unitLookAlike(survey, placed.unit);
 }
 
@@ -53,8 +53,14 @@ function unitLookAlike({ wall }: Survey, unit: Unit): LookAlikeId | null {
   if (wall.projections.some(({ units }) => units.includes(unit.id))) return 'projecting-pattern';
   if (unit.condition === 'hairline') return 'hairline-cracks';
   if (unit.condition === 'bloom') return 'efflorescence';
-  if (unit.condition === 'chip') return 'chipped-corners';
-  if (unit.condition === 'smear') return 'mortar-smears';
+  const lies = onFace(unit);
+  if (lies !== null) return lies;
   if (unit.texture === 'rock-face') return 'textured-units';
   return unit.texture === 'rough' ? 'handmade-size-range' : null;
+}
+
+/** What lies on a face or is off it, and makes the joint beside it look wider than it is. */
+function onFace({ condition }: Unit): LookAlikeId | null {
+  if (condition === 'chip') return 'chipped-corners';
+  return condition === 'smear' ? 'mortar-smears' : null;
 }

@@ -79,7 +79,7 @@ describe('look-alikes are on the wall and are no fault', () => {
   };
 
   test.each(LOOK_ALIKES)('%s', (lookAlike) => {
-    const plain = { bond: 'running', soldiers: false, quoins: false } as const;
+    const plain = { bond: 'running', soldiers: false, quoins: false, mirrored: false } as const;
     const plan = RULE_SETS.map((rules) => ({
       ...planWith('window-panel', 'anchored', rules, [], 11),
       ...plain,

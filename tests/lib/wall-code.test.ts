@@ -70,7 +70,7 @@ describe('wall code', () => {
     const code = codeOf({ topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 });
     const signs = code.replaceAll('-', '').slice(0, 9);
     const other = shifted(signs);
-    expect(() => parseCode(other)).toThrow('made for engine 2');
+    expect(() => parseCode(other)).toThrow('made for engine 3');
   });
 });
 

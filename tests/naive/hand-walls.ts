@@ -8,6 +8,7 @@ import { LINTEL_WALLS } from './hand-walls-lintels';
 import { MORTAR_WALLS } from './hand-walls-mortar';
 import { PLANE_WALLS } from './hand-walls-plane';
 import { SUPPORT_WALLS } from './hand-walls-support';
+import { TALL_WALLS } from './hand-walls-tall';
 import { TIE_SPACING_WALLS } from './hand-walls-tie-spacing';
 import { TIE_WALLS } from './hand-walls-ties';
 
@@ -24,4 +25,5 @@ export const HAND_WALLS: readonly HandWall[] = [
   ...TIE_SPACING_WALLS,
   ...TIE_WALLS,
   ...MORTAR_WALLS,
+  ...TALL_WALLS,
 ];

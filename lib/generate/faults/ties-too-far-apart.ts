@@ -15,8 +15,12 @@ export const spoilTiesTooFarApart: SpoilWall = ({ wall, rules, severity, chance,
   const survey = chance.pick(surveys);
   const edges = tieEdgesOf(survey, smallOpening(rules));
   const away = boundAt(reach, {});
+  // On quoins ties have rows of their own.
+  const onQuoin = (x: number) =>
+    survey.placed.some(({ unit }) => unit.kind === 'quoin' && x >= unit.x && x <= unit.x + unit.length);
   const field = survey.ties.filter(
     (tie) =>
+      !onQuoin(tie.x) &&
       !edges.some(
         (edge) => awayFrom(edge, tie.x) >= 0 && awayFrom(edge, tie.x) <= away && inSpan(edge, tie.y),
       ),

@@ -30,7 +30,13 @@ export const JOINT_ROWS = {
     putsRight:
       'The mason sets out the courses still to come again. The worst joints are taken down and laid anew, never hidden by wide tooling.',
     caughtAt: 'With a joint gauge, before each lift of scaffold goes up',
-    mistakenFor: ['thick-first-bed', 'gauge-drift', 'handmade-size-range'],
+    mistakenFor: [
+      'thick-first-bed',
+      'gauge-drift',
+      'handmade-size-range',
+      'chipped-corners',
+      'mortar-smears',
+    ],
     hazard: 'looks',
     reach: 'in sight',
     scope: 'joint',
