@@ -32,3 +32,6 @@ export interface Spoil {
   /** Deviation ÷ tolerance, over 1. For a least value: limit ÷ value. */
   readonly severity: number;
 }
+
+/** Brick in the bond alone: for a picture or a bench that is about something else. */
+export const PLAIN = { soldiers: false, quoins: false, finish: 'brick' } as const;

@@ -1,6 +1,5 @@
 import type { Wall } from '../wall/model';
 import type { Paint } from './shape';
-import { finishOf } from './stone-faces';
 
 /** What one firing brings out of the kiln: eight shades, the commonest first, a flashed dark and a light one last. */
 const LOTS: readonly (readonly string[])[] = [
@@ -16,15 +15,33 @@ const STONES: readonly (readonly string[])[] = [
   ['#a6a398', '#98968d', '#b5b2a5', '#8b8a85', '#a19b90', '#c0bbab', '#7d7e7c', '#aea795'],
 ];
 
+/** Which stone goes with each lot of brick, and how much paler it was cut: warm beside red, grey beside brown, buff and dark brick. */
+const BESIDE_LOTS: readonly (readonly [stone: number, paler: number])[] = [
+  [0, 0.38],
+  [1, 0.4],
+  [1, 0],
+  [1, 0.5],
+];
+
 /** Mortar far from the units' colour: lime-pale, or dark on buff units. */
 const FAR = ['#d9d2c4', '#d6cfc1', '#8d8880', '#cfc8bb'];
 /** How far the mortar goes towards the units' colour, by tone 0 to 3. */
 const TOWARDS = [0, 0.34, 0.6, 0.8];
 
 export function unitColours(wall: Wall): readonly string[] {
-  if (finishOf(wall) === 'squared stone')
-    return STONES[wall.tone.lot % 2] ?? (STONES[0] as readonly string[]);
+  if (wall.finish === 'squared stone') return stonesOf(wall.tone.lot % 2);
   return LOTS[wall.tone.lot] ?? (LOTS[0] as readonly string[]);
+}
+
+/** The stone of the quoins: paler than the squared stone of its wall; beside brick the stone that it stands out from. */
+export function quoinColours({ finish, tone }: Wall): readonly string[] {
+  if (finish === 'squared stone') return stonesOf(tone.lot % 2).map((colour) => lighter(colour, 0.4));
+  const [stone, paler] = BESIDE_LOTS[tone.lot] ?? [0, 0];
+  return stonesOf(stone).map((colour) => mix(colour, '#f2ead8', paler));
+}
+
+function stonesOf(index: number): readonly string[] {
+  return STONES[index] ?? (STONES[0] as readonly string[]);
 }
 
 export function mortarColour(wall: Wall): string {

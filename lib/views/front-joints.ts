@@ -1,10 +1,11 @@
 import type { Mm } from '../units';
-import { headId, type Unit, type Wall } from '../wall/model';
+import { headId, isTall, type Unit, type Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import { SLOT } from './colours';
 import { shareOf } from './drawn-chance';
 import { DAYLIGHT, type Light } from './looking';
 import { type Area, type Point, rectRing, type Shape } from './shape';
+import { partBeside, type Standing, standingIn } from './standing';
 import { faceOf } from './unit-outline';
 
 /** How far the edge of a unit shades a tooled or flush joint, mm: down, and half of it to the right. */
@@ -18,7 +19,9 @@ const MOST_SHADE: Mm = 12;
 
 /** The mortar between the units of a panel, its shade under the units, and what is not filled. */
 export function frontJoints(wall: Wall, survey: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
-  const patches = survey.placed.map(mortarAround);
+  const courses = standingIn(survey);
+  const starting = courses.flatMap((row, index) => row.filter(({ unit }) => unit.course === index + 1));
+  const patches = [...survey.placed.map(mortarAround), ...courses.flat().flatMap(mortarBesideTall)];
   const [aside, down] = shadeIn(survey.panel, light);
   const raked = survey.panel.profile === 'raked';
   return [
@@ -27,7 +30,7 @@ export function frontJoints(wall: Wall, survey: PanelSurvey, light: Light = DAYL
     {
       kind: 'area',
       // A free end shades nothing beside it.
-      rings: survey.placed.map(({ unit, left, right }) =>
+      rings: starting.map(({ unit, left, right }) =>
         shifted(faceOf(unit), (aside < 0 ? left : right) === null ? 0 : aside, -down),
       ),
       fill: '#1a1310',
@@ -51,10 +54,10 @@ export function jointShade({ profile, recess }: PanelSurvey['panel']): number {
   return profile === 'concave' ? TOOLED_SHADE : FLUSH_SHADE;
 }
 
-/** What one unit brings with it, as one ring behind it: the bed under it and the head joint to its right. */
+/** What one unit brings with it, as one ring behind it: the bed under it and the head joint to its right, where the two are as high. */
 function mortarAround({ unit, bed, right }: Placed): readonly Point[] {
   const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
-  const next = right === null ? null : faceOf(right.unit);
+  const next = right === null || isTall(unit) !== isTall(right.unit) ? null : faceOf(right.unit);
   const footRight = lowRight[1] - (bed?.right ?? 0);
   const foot: Point = [lowLeft[0], lowLeft[1] - (bed?.left ?? 0)];
   if (next === null || right === null) return [foot, [lowRight[0], footRight], highRight, highLeft];
@@ -62,17 +65,36 @@ function mortarAround({ unit, bed, right }: Placed): readonly Point[] {
   return [foot, [next[0][0], nextFoot], next[3], highRight, highLeft];
 }
 
+/** The joint between a tall unit and a lower one to its right or left, and the end of the bed under that. */
+function mortarBesideTall({ placed, unit, right }: Standing): readonly (readonly Point[])[] {
+  if (right === null || isTall(unit) === isTall(right.unit)) return [];
+  const lower = isTall(unit) ? right : placed;
+  const left = partBeside(unit, lower);
+  const beyond = partBeside(right.unit, lower);
+  const foot = Math.min(left.y - left.fall, beyond.y) - (lower.bed?.left ?? 0);
+  return [
+    [
+      [left.x + left.length, foot],
+      [beyond.x, foot],
+      [beyond.x, beyond.y + beyond.height],
+      [left.x + left.length, left.y - left.fall + left.height],
+    ],
+  ];
+}
+
 function shifted(ring: readonly Point[], x: number, y: number): readonly Point[] {
   return ring.map(([px, py]) => [px + x, py + y]);
 }
 
 /** Dark slots where head joints are open: as much of the joint's height as is not filled, from the top down. */
-function slots(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
+function slots(wall: Wall, { placed: all }: PanelSurvey): readonly Shape[] {
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
-  const rings = placed.flatMap(({ unit, right }) => {
+  const rings = all.flatMap((placed) => {
+    const { unit, right } = placed;
     if (right === null) return [];
     const share = filled.get(headId(unit.id, right.unit.position));
-    return share === undefined || share >= 100 ? [] : [slotRing(unit, right.unit, 1 - share / 100)];
+    if (share === undefined || share >= 100) return [];
+    return [slotRing(partBeside(unit, right), partBeside(right.unit, placed), 1 - share / 100)];
   });
   if (rings.length === 0) return [];
   return [{ kind: 'area', rings, fill: SLOT, pen: { paint: '#000000', width: 0.5, opacity: 0.4 } }];

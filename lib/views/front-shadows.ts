@@ -3,6 +3,7 @@ import type { Unit } from '../wall/model';
 import { type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
 import { DAYLIGHT, type Light } from './looking';
 import type { Point, Shape } from './shape';
+import { partBeside, standingIn } from './standing';
 import { faceDepth, faceOf } from './unit-outline';
 
 /** Shadows shorter than this are not worth a shape; the eye does not see them, mm. */
@@ -19,14 +20,21 @@ interface Cast {
  * Shadows that units standing proud throw on what stands behind them, and the light on edges that catch it: in proportion to the
  * step. The light comes from the left (`right` is not negative).
  */
-export function frontShadows({ panel, placed }: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
+export function frontShadows(survey: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
+  const { panel, placed } = survey;
   const dark: (readonly Point[])[] = [];
   const bright: (readonly Point[])[] = [];
   const cast: Cast = { light, leastStep: LEAST_SHADOW / Math.max(light.down, light.right), dark, bright };
   for (const each of placed) {
     for (const [index, lower] of each.below.entries())
       underneath(each, lower, each.below[index + 1] ?? null, cast);
-    if (each.right !== null) beside(each, each.right, cast);
+  }
+  for (const [index, row] of standingIn(survey).entries()) {
+    for (const { placed: each, right } of row) {
+      // Two that both stand through from below are looked at in the course they start in.
+      const starts = right !== null && Math.max(each.unit.course, right.unit.course) === index + 1;
+      if (starts) beside(each, right, cast);
+    }
   }
   // Past the end of the wall there is nothing to throw a shadow on.
   const onWall = dark.map((ring) => ring.map(([x, y]): Point => [Math.min(panel.length, x), y]));
@@ -96,10 +104,12 @@ function shadowEnd({ unit, right }: Placed, lower: Placed, next: Placed | null, 
 
 /** Across the head joint between two neighbours. */
 function beside(left: Placed, right: Placed, { light, leastStep, dark, bright }: Cast): void {
-  const top = faceDepth(left.unit, 1, 1) - faceDepth(right.unit, 0, 1);
-  const bottom = faceDepth(left.unit, 1, 0) - faceDepth(right.unit, 0, 0);
-  const [, lowRight, highRight] = faceOf(left.unit);
-  const [lowLeft, , , highLeft] = faceOf(right.unit);
+  const from = partBeside(left.unit, right);
+  const to = partBeside(right.unit, left);
+  const top = faceDepth(from, 1, 1) - faceDepth(to, 0, 1);
+  const bottom = faceDepth(from, 1, 0) - faceDepth(to, 0, 0);
+  const [, lowRight, highRight] = faceOf(from);
+  const [lowLeft, , , highLeft] = faceOf(to);
   if (Math.max(top, bottom) >= leastStep) {
     const ring = shadowBeside(lowRight, highRight, Math.max(0, bottom), Math.max(0, top), light);
     // A unit that stands out over what is below it, too, throws the corner of the shadow down there; else it ends at the bed.

@@ -1,11 +1,11 @@
 import type { Unit, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
-import { lighter, unitColours } from './colours';
+import { lighter, quoinColours, unitColours } from './colours';
 import { scatterOf, shareOf } from './drawn-chance';
 import { plainFace } from './front-joints';
 import { faceMarks } from './front-marks';
 import type { Area, Paint, Point, Shape } from './shape';
-import { finishOf, stoneFaces } from './stone-faces';
+import { isStone, stoneFaces } from './stone-faces';
 import { faceOf, outlineOf } from './unit-outline';
 
 /** How much paler a fresh break is than the face of the middle unit of its lot. */
@@ -25,11 +25,12 @@ export function unitFaces({ placed }: PanelSurvey): readonly Area[] {
 export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const units = placed.map(({ unit }) => unit);
   const faces = units.map(plainFace);
+  const bricks = units.filter((unit) => !isStone(wall, unit));
   return [
     { kind: 'area', rings: faces, fill: 'url:fleck' },
-    ...(finishOf(wall) === 'squared stone'
-      ? stoneFaces(units)
-      : [...textured(units, 'rough', 'url:drag'), ...textured(units, 'rock-face', 'url:rock')]),
+    ...textured(bricks, 'rough', 'url:drag'),
+    ...textured(bricks, 'rock-face', 'url:rock'),
+    ...stoneFaces(units.filter((unit) => isStone(wall, unit))),
     {
       kind: 'area',
       rings: units.map((unit) => edge(unit, [3, 2])),
@@ -44,18 +45,25 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
     },
     ...bloom(units),
     ...cracks(units),
-    ...faceMarks(units, freshBreak(wall)),
+    ...faceMarks(
+      units.filter(({ kind }) => kind !== 'quoin'),
+      freshBreak(unitColours(wall)),
+    ),
+    ...faceMarks(
+      units.filter(({ kind }) => kind === 'quoin'),
+      freshBreak(quoinColours(wall)),
+    ),
   ];
 }
 
 /** Where weather has not been, the unit is paler than its face. */
-function freshBreak(wall: Wall): Paint {
-  const colours = unitColours(wall);
+function freshBreak(colours: readonly string[]): Paint {
   return lighter(colours[Math.floor(colours.length / 2)] ?? '#9a8a7a', PALER);
 }
 
 export function fillOf(unit: Unit): string {
-  return `url:unit${unit.shade % 8}${shareOf(unit.id, 12) < 0.6 ? 'a' : 'b'}`;
+  const stuff = unit.kind === 'quoin' ? 'quoin' : 'unit';
+  return `url:${stuff}${unit.shade % 8}${shareOf(unit.id, 12) < 0.6 ? 'a' : 'b'}`;
 }
 
 function edge(unit: Unit, [from, to]: readonly [0 | 3, 1 | 2]): readonly Point[] {

@@ -1,5 +1,5 @@
 import type { Wall } from '../wall/model';
-import { CONCRETE, darker, EARTH, lighter, mortarColour, STEEL, unitColours, WOOD } from './colours';
+import { CONCRETE, darker, EARTH, lighter, mortarColour, quoinColours, STEEL, unitColours, WOOD } from './colours';
 import type { Drawing } from './shape';
 import type { SvgNode } from './svg-nodes';
 import {
@@ -26,6 +26,7 @@ function allFills(wall: Wall, prefix: string): readonly SvgNode[] {
   const id = (name: string) => `${prefix}${name}`;
   return [
     ...unitColours(wall).flatMap((colour, shade) => unitGradients(colour, id(`unit${shade}`))),
+    ...quoinColours(wall).flatMap((colour, shade) => unitGradients(colour, id(`quoin${shade}`))),
     pattern(id('fleck'), FLECK, flecks()),
     pattern(id('drag'), DRAG, drags()),
     pattern(id('rock'), ROCK, facets()),
@@ -142,6 +143,11 @@ function hatches(id: (name: string) => string): readonly SvgNode[] {
       id('cut-brick'),
       [14, 14],
       [ground('#d99a82', [14, 14]), strokes('M-2 16L16-2M-2 2L2-2M12 16L16 12', '#7c3626', 1.3)],
+    ),
+    pattern(
+      id('cut-stone'),
+      [22, 14],
+      [ground('#d8ceb8', [22, 14]), strokes('M-2 16L16-2M6 16L24-2M-2 2L2-2M20 16L24 12', '#6d6350', 1.1)],
     ),
     pattern(id('concrete'), CONCRETE_TILE, [ground(CONCRETE, CONCRETE_TILE), ...stones()]),
     pattern(

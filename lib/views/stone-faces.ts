@@ -7,28 +7,86 @@ import { faceOf } from './unit-outline';
 /** How wide the pitched edge of a stone is, mm, from and to: split stone, and stone that was dressed or sawn. */
 const PITCHED: readonly [Mm, Mm] = [7, 15];
 const DRESSED: readonly [Mm, Mm] = [3, 5];
+/** A margin is drafted so wide along the edges of a quoin before its middle is worked, mm (common practice: 20 to 25). */
+const MARGIN: Mm = 20;
 
-/**
- * Fired brick or squared stone: looks only. Walls of thin units stuck on are of stone where their faces are split, and in half of the
- * colour lots; what stands on a ledge is of brick.
- */
-export function finishOf({ masonry, tone, units }: Wall): 'brick' | 'squared stone' {
-  if (masonry !== 'adhered') return 'brick';
-  return tone.lot >= 2 || units[0]?.texture === 'rock-face' ? 'squared stone' : 'brick';
+/** A quoin is of stone whatever the wall is built of. */
+export function isStone({ finish }: Pick<Wall, 'finish'>, { kind }: Pick<Unit, 'kind'>): boolean {
+  return kind === 'quoin' || finish === 'squared stone';
 }
 
 /** What a mason's pitching tool leaves: edges falling off from a middle that stands out, lit from the upper left, and ridges across it. */
 export function stoneFaces(units: readonly Unit[]): readonly Area[] {
-  const sides = units.map(sidesOf);
+  if (units.length === 0) return [];
+  const quoins = units.filter(({ kind }) => kind === 'quoin');
+  const sides = units.map((unit) => sidesOf(unit.kind === 'quoin' ? withinMargin(unit) : unit));
   const split = units.filter(({ texture }) => texture === 'rock-face');
   return [
     { kind: 'area', rings: units.map(faceOf), fill: 'url:grain', opacity: 0.9 },
+    ...(quoins.length > 0 ? margins(quoins) : []),
     { kind: 'area', rings: sides.map(({ top }) => top), fill: '#fff8e8', opacity: 0.34 },
     { kind: 'area', rings: sides.map(({ left }) => left), fill: '#fff8e8', opacity: 0.2 },
     { kind: 'area', rings: sides.map(({ right }) => right), fill: '#1b1a17', opacity: 0.2 },
     { kind: 'area', rings: sides.map(({ bottom }) => bottom), fill: '#1b1a17', opacity: 0.34 },
     ...(split.length > 0 ? ridges(split) : []),
   ];
+}
+
+/** The part of a quoin inside the margin that its mason drafted along the edges. */
+function withinMargin(unit: Unit): Unit {
+  return {
+    ...unit,
+    x: unit.x + MARGIN,
+    y: unit.y + MARGIN - (unit.fall * MARGIN) / unit.length,
+    length: unit.length - 2 * MARGIN,
+    height: unit.height - 2 * MARGIN,
+    fall: unit.fall * (1 - (2 * MARGIN) / unit.length),
+  };
+}
+
+/** The strokes of the chisel square across the margin, and the middle a little darker than it: tooled by hand. */
+function margins(quoins: readonly Unit[]): readonly Area[] {
+  return [
+    {
+      kind: 'area',
+      rings: quoins.map((unit) => faceOf(withinMargin(unit))),
+      fill: '#4a3f2c',
+      opacity: 0.1,
+    },
+    {
+      kind: 'area',
+      rings: quoins.flatMap(strokesOf),
+      open: true,
+      pen: { paint: '#3a3325', width: 0.8, opacity: 0.3 },
+    },
+  ];
+}
+
+/** So far apart does the chisel stand from stroke to stroke, mm. */
+const STROKE: Mm = 6;
+
+function strokesOf(unit: Unit): readonly (readonly Point[])[] {
+  const { id, x, y, length, height, fall } = unit;
+  const across = Math.floor((length - 4) / STROKE);
+  const up = Math.floor((height - 2 * MARGIN) / STROKE);
+  const off = (salt: number): Mm => scatterOf(id, salt, 1.1);
+  return [
+    ...Array.from({ length: across }, (_, index) => {
+      const at = 2 + (index + 0.5) * STROKE + off(300 + index);
+      const foot = y - (fall * at) / length;
+      return [foot, foot + height - MARGIN].map((low): readonly Point[] => [
+        [x + at, low + 1.6],
+        [x + at + 1.2, low + MARGIN - 1.4],
+      ]);
+    }),
+    ...Array.from({ length: up }, (_, index) => {
+      const at = MARGIN + (index + 0.5) * STROKE + off(400 + index);
+      return [0, length - MARGIN].map((from): readonly Point[] => [
+        [x + from + 1.6, y + at - (fall * from) / length],
+        [x + from + MARGIN - 1.4, y + at - (fall * from) / length + 1],
+      ]);
+    }),
+  ].flat();
 }
 
 interface Sides {

@@ -3,6 +3,7 @@ import type { Unit, Wall, WallKind } from '../../wall/model';
 import { pickUnit, type Spot, spotOf } from '../bench';
 import { chanceOf } from '../chance';
 import { layPlan } from '../generate';
+import { PLAIN } from '../plan';
 import { planWith } from '../planner';
 import type { Places } from './departure';
 
@@ -18,7 +19,14 @@ const TRUE_SAND = 2.75;
  */
 export function layTrue(kind: WallKind, masonry: 'anchored' | 'adhered', rules: RuleSetId): Wall {
   const plan = planWith(kind, masonry, rules, [], SEED);
-  const wall = layPlan({ ...plan, bond: 'running', lookAlikes: [], mortarTone: 0, mirrored: false });
+  const wall = layPlan({
+    ...plan,
+    ...PLAIN,
+    bond: 'running',
+    lookAlikes: [],
+    mortarTone: 0,
+    mirrored: false,
+  });
   const bed = wall.gauge - wall.family.height;
   return {
     ...wall,
