@@ -1,9 +1,9 @@
-import { BriefError, ENGINE } from '../lib/generate/brief';
-import { parseCode } from '../lib/generate/wall-code';
+import { ENGINE } from '../lib/generate/brief';
 import type { RuleSetId } from '../lib/limits/limit';
 import type { Graded, WallToGrade } from '../lib/store/hand-in';
 import { grade, type RawMark } from './grading';
 import { laidWall } from './laid-walls';
+import { briefOfCode } from './walls/brief-of-code';
 
 /**
  * Lays each wall again from the code the server kept, makes sure it is the one that was given out, and marks it. The score is the
@@ -14,7 +14,7 @@ import { laidWall } from './laid-walls';
 export function gradeWalls(walls: readonly WallToGrade[], rules: RuleSetId | null = null): Graded | null {
   const results = [];
   for (const { code, fingerprint, marks } of walls) {
-    const brief = briefOf(code);
+    const brief = briefOfCode(code);
     if (brief === null) return null;
     const judgedBy = rules ?? brief.rules;
     const laid = laidWall(brief, judgedBy);
@@ -27,14 +27,4 @@ export function gradeWalls(walls: readonly WallToGrade[], rules: RuleSetId | nul
     results,
     score: results.length === 0 ? 0 : total / results.length,
   };
-}
-
-/** Null for a code of an engine this program no longer is. */
-function briefOf(code: string) {
-  try {
-    return parseCode(code);
-  } catch (error) {
-    if (error instanceof BriefError) return null;
-    throw error;
-  }
 }

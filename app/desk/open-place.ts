@@ -1,7 +1,5 @@
 import { type GroupMark, type Heat, heatOf } from '../../lib/classes/statistics/heat-map';
-import { BriefError } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
-import { parseCode } from '../../lib/generate/wall-code';
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { RuleSetId } from '../../lib/limits/limit';
@@ -10,6 +8,7 @@ import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
 import { partsOf } from '../../lib/wall/parts';
 import { GradingError, placeMarks, SLACK } from '../grading';
+import { briefOfCode } from '../walls/brief-of-code';
 import { partName } from '../walls/part-names';
 
 /** One wall of a set work and what the group made of it. */
@@ -44,7 +43,7 @@ export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace
 }
 
 function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
-  const brief = briefOf(code);
+  const brief = briefOfCode(code);
   if (brief === null) return null;
   const wall = layWall(brief);
   const parts = partsOf(wall);
@@ -70,13 +69,4 @@ function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null
       return part ? partName(part, wall) : id;
     },
   };
-}
-
-function briefOf(code: string) {
-  try {
-    return parseCode(code);
-  } catch (error) {
-    if (error instanceof BriefError) return null;
-    throw error;
-  }
 }

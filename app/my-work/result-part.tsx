@@ -1,10 +1,10 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
 import { layWall } from '../../lib/generate/generate';
-import { parseCode } from '../../lib/generate/wall-code';
 import type { WorkRow } from '../../lib/store/set-work';
 import { partsOf } from '../../lib/wall/parts';
 import type { Result } from '../grading';
+import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
 import { rowsOf } from '../walls/result-rows';
 import type { ShownResult } from './learner-work';
@@ -20,8 +20,20 @@ export function ResultPart(props: {
 }) {
   const { work, result, place } = props;
   const wall = result.walls.find((each) => each.place === place);
-  if (wall) {
-    const brief = parseCode(wall.code);
+  const brief = wall ? briefOfCode(wall.code) : null;
+  if (wall && brief === null) {
+    return (
+      <>
+        <p>
+          <a href={`/my-work/${work.id}`}>All walls</a>
+        </p>
+        <p>
+          This wall was laid by an earlier version of this site and cannot be drawn any more. Its score stays.
+        </p>
+      </>
+    );
+  }
+  if (wall && brief) {
     const laid = layWall(brief);
     // Stored by the server from its own marking.
     const stored = result.results[wall.place - 1] as Result;
@@ -53,10 +65,8 @@ export function ResultPart(props: {
       <ol>
         {result.walls.map((each) => (
           <li key={each.place}>
-            <a href={`/my-work/${work.id}/${each.place}`}>
-              Wall {each.place} · {KIND_TITLES[parseCode(each.code).kind]}
-            </a>
-            : {scoreOf100((result.results[each.place - 1] as Result | undefined)?.score ?? 0)} of 100
+            <a href={`/my-work/${work.id}/${each.place}`}>{wallTitle(each)}</a>:{' '}
+            {scoreOf100((result.results[each.place - 1] as Result | undefined)?.score ?? 0)} of 100
           </li>
         ))}
       </ol>
@@ -66,6 +76,11 @@ export function ResultPart(props: {
       ))}
     </section>
   );
+}
+
+function wallTitle({ place, code }: ShownResult['walls'][number]): string {
+  const brief = briefOfCode(code);
+  return brief ? `Wall ${place} · ${KIND_TITLES[brief.kind]}` : `Wall ${place}`;
 }
 
 /** Three outcomes: near the mark, a few walls cannot tell. */

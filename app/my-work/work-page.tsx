@@ -1,10 +1,10 @@
 import { notFound } from 'next/navigation';
 import { PostForm } from '../../components/desk/post-form';
 import { When } from '../../components/time/when';
-import { parseCode } from '../../lib/generate/wall-code';
 import type { Store } from '../../lib/store/database';
 import { readLessons } from '../lessons/read-lessons';
 import type { Learner } from '../people';
+import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
 import { layForSetWork } from '../walls/lay-practice';
 import { GoWithIt } from './go-with-it';
@@ -27,20 +27,28 @@ export async function WorkPage(props: {
   const { work, open, result } = seen;
   // A wall by itself is shown with its result; before that there is nothing to show of it.
   const place = result ? props.place : null;
+  const walls = open?.walls.flatMap(({ place, code }) => {
+    const brief = briefOfCode(code);
+    return brief ? [{ place, laid: layForSetWork(brief), kind: KIND_TITLES[brief.kind] }] : [];
+  });
+  const gone = open !== null && walls?.length !== open.walls.length;
   return (
     <div className={open || place !== null ? styles.room : styles.page}>
       <p>
         <a href="/my-work">My work</a>
       </p>
       <h1>{work.title}</h1>
-      {open ? (
+      {gone && (
+        <p role="status">
+          The walls of this attempt were laid by an earlier version of this site, which has since been
+          renewed. They cannot be shown any more. Tell your instructor, who can set the work again.
+        </p>
+      )}
+      {open && walls && !gone ? (
         <WorkRoom
           attempt={open.attempt.id}
           learner={person.learnerId}
-          walls={open.walls.map(({ place, code }) => {
-            const brief = parseCode(code);
-            return { place, laid: layForSetWork(brief), kind: KIND_TITLES[brief.kind] };
-          })}
+          walls={walls}
           openingsUp={work.spec.openingsUp}
           endsAt={open.endsAt}
           first={props.place}

@@ -1,0 +1,13 @@
+import { expect, test } from 'vitest';
+import { briefOfCode } from '../../app/walls/brief-of-code';
+import { codeOf } from '../../lib/generate/wall-code';
+
+const BRIEF = { topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 } as const;
+
+test('a stored code of this engine is read', () => {
+  expect(briefOfCode(codeOf(BRIEF))).toEqual(BRIEF);
+});
+
+test('a code that the first engine gave out is of no wall of ours, and no error', () => {
+  expect(briefOfCode('492-SJMH-3U5')).toBeNull();
+});
