@@ -13,7 +13,7 @@ function bareName(part: Part, wall: Wall): string {
   const { id, kind, course } = part;
   switch (kind) {
     case 'unit':
-      return `Course ${course}, unit ${position(id)}`;
+      return `Course ${course}, ${tallName(part, wall)}unit ${position(id)}`;
     case 'bed':
       return `Bed joint under unit ${position(id)}, course ${course}`;
     case 'head':
@@ -39,6 +39,14 @@ function bareName(part: Part, wall: Wall): string {
       return unknown;
     }
   }
+}
+
+/** What stands through three courses is called by its kind, a quoin with the end it stands at. */
+function tallName({ id, panel, x, width }: Part, wall: Wall): string {
+  const unit = wall.units.find((each) => each.id === id);
+  if (unit?.kind === 'soldier') return 'soldier, ';
+  const long = wall.panels.find((each) => each.id === panel)?.length ?? 0;
+  return unit?.kind === 'quoin' ? `quoin at the ${x + width / 2 < long / 2 ? 'left' : 'right'} end, ` : '';
 }
 
 /** 'A12.5' -> '5'; 'A12.4/5' -> '4/5'; 'A12.5-bed' -> '5'; 'A-tie12.3' -> '3'. */

@@ -10,7 +10,7 @@ export function usePlace(
   selected: string | null,
 ): readonly [Place, (place: Place) => void] {
   const start = (): Place =>
-    (selected ? placeOf(rows, selected) : null) ?? { row: 0, index: 0, wantedX: firstX(rows) };
+    (selected ? placeOf(rows, selected) : null) ?? { row: 0, index: 0, along: 0, wantedX: firstX(rows) };
   const [kept, keep] = useState(() => ({ rows, place: start() }));
   const current = kept.rows === rows ? kept : { rows, place: start() };
   if (current !== kept) keep(current);

@@ -1,12 +1,14 @@
 import type { LengthSystem, Mm } from '../units';
-import { headId, type Opening, type Tie, type Wall } from '../wall/model';
+import { headId, type Opening, type Tie, topCourseOf, type Unit, type Wall } from '../wall/model';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from '../wall/survey';
 import { SLOT } from './colours';
+import { cutFill } from './cut-parts';
 import { caliper } from './part-names';
 import { planBacking, planBox, planDepth, planLine, planOpening, planUnit } from './plan-parts';
 import { breaksIn, type PlanPiece, planInStrips, type Strip, stripsOf } from './plan-strips';
 import { length } from './section-sheet';
 import { type Drawing, rect, type Shape } from './shape';
+import { type Standing, standingIn } from './standing';
 import { type View, ViewError } from './view';
 
 /** A tooled joint lies this far behind the face in plan, mm. */
@@ -24,10 +26,11 @@ export function aboveView(
   system: LengthSystem,
 ): Drawing {
   const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
-  const units = survey?.courses[course - 1] ?? [];
-  if (survey === undefined || units.length === 0)
+  const laid = survey?.courses[course - 1] ?? [];
+  if (survey === undefined || laid.length === 0)
     throw new ViewError(`above: wall "${id}" has no course ${course}`);
-  const middle = meanLevel(units);
+  const middle = meanLevel(laid);
+  const units = standingIn(survey)[course - 1] ?? [];
   const openings = survey.openings.filter(({ y, height }) => middle > y && middle < y + height);
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
   const ties = survey.ties.filter((tie) => tie.course === course);
@@ -39,7 +42,7 @@ export function aboveView(
     backing: ({ from, to }) => planBacking(wall, survey, from, to),
     pieces: [
       ...strips.flatMap((strip) => openings.flatMap((opening) => openingPiece(wall, opening, strip))),
-      ...units.map((placed) => unitPiece(survey, placed, filled)),
+      ...units.map((standing) => unitPiece(wall, survey, standing, course, filled)),
       ...ties.map((tie) => tiePiece(wall, tie, system)),
       ...strips.map(({ from, to }): PlanPiece => ({ middle: (from + to) / 2, shapes: [planLine(from, to)] })),
     ],
@@ -50,7 +53,12 @@ export function aboveView(
 }
 
 function meanLevel(units: readonly Placed[]): Mm {
-  return units.reduce((sum, { unit }) => sum + unit.y + unit.height / 2, 0) / units.length;
+  return units.reduce((sum, { unit }) => sum + unit.y + unit.height / heightsIn(unit) / 2, 0) / units.length;
+}
+
+/** Courses that a unit stands through. */
+function heightsIn(unit: Unit): number {
+  return topCourseOf(unit) - unit.course + 1;
 }
 
 function openingPiece(wall: Wall, opening: Opening, { from, to }: Strip): readonly PlanPiece[] {
@@ -66,16 +74,20 @@ function openingPiece(wall: Wall, opening: Opening, { from, to }: Strip): readon
   ];
 }
 
-/** A unit and the head joint to its right. */
+/** A unit and the joint to its right. What stands on through the courses over this one is cut at its level. */
 function unitPiece(
+  wall: Wall,
   { panel }: PanelSurvey,
-  { unit, right }: Placed,
+  { placed, unit, right }: Standing,
+  course: number,
   filled: ReadonlyMap<string, number>,
 ): PlanPiece {
   const spots = [{ part: unit.id, ...planBox(unit) }];
-  const shapes: Shape[] = [...planUnit(unit, 1)];
+  const up = (course - unit.course + 1) / heightsIn(unit);
+  const shapes: Shape[] = [...planUnit(unit, up, up < 1 ? cutFill(wall, unit) : undefined)];
   if (right !== null) {
-    const id = headId(unit.id, right.unit.position);
+    // Beside what stands through from below, the joint has no name of its own in this course.
+    const id = placed.right === right ? headId(unit.id, right.unit.position) : null;
     const face = Math.min(unit.set, right.unit.set) - (panel.profile === 'raked' ? panel.recess : 0);
     const front = panel.profile === 'concave' ? face - TOOLED_IN : face;
     const joint = {
@@ -84,11 +96,11 @@ function unitPiece(
       width: headWidth(unit, right.unit),
       height: unit.depth - unit.set + front,
     };
-    const share = filled.get(id) ?? 100;
+    const share = (id === null ? undefined : filled.get(id)) ?? 100;
     shapes.unshift(rect(joint, share >= 100 ? 'url:mortar' : SLOT));
     // Half full: the mortar lies deep in the joint.
     if (share > 0 && share < 100) shapes.push(rect(joint, 'url:mortar', 0.35));
-    spots.push({ part: id, ...joint });
+    if (id !== null) spots.push({ part: id, ...joint });
   }
   return { middle: unit.x + unit.length / 2, shapes, spots };
 }

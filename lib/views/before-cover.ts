@@ -16,6 +16,7 @@ import {
   rectRing,
   type Shape,
 } from './shape';
+import { topsIn } from './standing';
 import { hangingStrap, strapLabel } from './straps';
 import { alongTape, upTape } from './tape';
 
@@ -99,23 +100,13 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
 }
 
 function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
-  const { panel, openings, courses } = survey;
+  const { panel, openings } = survey;
   const top = topOf(survey);
   const outline = outlineOf(wall, survey, x, top);
   const studs = panel.studs.map(
     (stud): Box => ({ x: x + stud - STUD / 2, y: 0, width: STUD, height: heightAt(survey, stud, top) }),
   );
-  const levels = courses.flatMap((course): readonly (readonly Point[])[] => {
-    const first = course[0]?.unit;
-    const last = course[course.length - 1]?.unit;
-    if (first === undefined || last === undefined) return [];
-    return [
-      [
-        [x + first.x, first.y + first.height],
-        [x + last.x + last.length, last.y + last.height - last.fall],
-      ],
-    ];
-  });
+  const levels = topsIn(survey).map((line) => line.map(([px, py]): Point => [px + x, py]));
   return [
     { kind: 'area', rings: [outline], fill: '#cdb48a' },
     { kind: 'area', rings: [outline], fill: 'url:wood', opacity: 0.35 },

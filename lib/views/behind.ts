@@ -1,8 +1,9 @@
 import type { LengthSystem, Mm } from '../units';
-import type { Unit, Wall } from '../wall/model';
+import { isTall, type Unit, type Wall } from '../wall/model';
 import { surveyOf } from '../wall/survey';
 import { lengthDimension } from './dimension';
 import { scatterOf } from './drawn-chance';
+import { fillOf } from './front-units';
 import { caliper } from './part-names';
 import { scaleBar } from './scale-bar';
 import { length } from './section-sheet';
@@ -24,26 +25,28 @@ export function behindView(wall: Wall, id: string, system: LengthSystem): Drawin
   const bed = adhered ? { shapes: [], labels: [] } : bedBelow(wall, unit, system);
   const low = adhered ? 0 : -wall.family.depth - 150;
   const width = lengthDimension(0, unit.length, unit.height + 16, 6, 16, system);
-  const bar = scaleBar(0, low - 34, unit.length * 0.6, 5, system);
   const margin = 40;
-  const wide = unit.length + 2 * margin;
+  // A soldier is narrow: its sheet is as wide as it is high, for the texts.
+  const wide = Math.max(unit.length, unit.height) + 2 * margin;
+  const left = (unit.length - wide) / 2;
+  const bar = scaleBar(left + margin, low - 34, (wide - 2 * margin) * 0.6, 5, system);
   // Lines as far apart as the text is high on a phone, where the sheet is smallest.
   const line = wide * 0.055;
   const captions = [
-    `Course ${unit.course}, unit ${unit.position}: its back,`,
+    `Course ${unit.course}, ${isTall(unit) ? `${unit.kind}, ` : ''}unit ${unit.position}: its back,`,
     'seen through from the front: left is left',
   ].map(
     (text, index): Label => ({
-      at: [-margin * 0.8, low - 46 - (index + 0.5) * line],
+      at: [left + margin * 0.2, low - 46 - (index + 0.5) * line],
       text,
       anchor: 'start',
     }),
   );
   const foot = low - 52 - 2 * line;
   return {
-    box: { x: -margin, y: foot, width: wide, height: unit.height + 50 - foot },
+    box: { x: left, y: foot, width: wide, height: unit.height + 50 - foot },
     shapes: [
-      { kind: 'area', rings: [outlineOf(level)], fill: `url:unit${unit.shade % 8}a` },
+      { kind: 'area', rings: [outlineOf(level)], fill: fillOf(unit) },
       { kind: 'area', rings: [rectRing(0, 0, unit.length, unit.height)], fill: 'url:fleck' },
       ...(adhered ? [...pats(unit), ...grid(unit)] : []),
       ...bed.shapes,

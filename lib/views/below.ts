@@ -64,7 +64,7 @@ function underHead(wall: Wall, survey: PanelSurvey, opening: Opening, system: Le
       {
         ...rect(
           { x: jamb.from, y: 0, width: jamb.to - jamb.from, height: wall.family.depth },
-          'url:cut-brick',
+          wall.finish === 'squared stone' ? 'url:cut-stone' : 'url:cut-brick',
         ),
         pen: { paint: '#22272b', width: 1.6 },
       },

@@ -3,7 +3,19 @@ import type { Support, Tie, Unit, Wall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import { scatterOf } from './drawn-chance';
 import { jointShade } from './front-joints';
-import { type Area, lines, type Pen, type Point, polygon, rect, rectRing, type Shape } from './shape';
+import {
+  type Area,
+  lines,
+  type Paint,
+  type Pen,
+  type Point,
+  polygon,
+  rect,
+  rectRing,
+  type Shape,
+} from './shape';
+import { standingIn } from './standing';
+import { isStone } from './stone-faces';
 
 /** In a section x of the sheet is z of the wall: out to the right. */
 const CUT: Pen = { paint: '#22272b', width: 1.6 };
@@ -12,17 +24,23 @@ export const SHEATHING: Mm = 12;
 export const STUD_DEEP: Mm = 140;
 const TOOLED_IN: Mm = 4;
 
-/** The unit of each course that a cut at x goes through, bottom up; of a head joint the unit beside it. */
+/** The units that a cut at x goes through, bottom up, each once; of a head joint the unit to its left. */
 export function unitsCut(survey: PanelSurvey, x: Mm): readonly Placed[] {
-  return survey.courses.flatMap((course) => {
+  const cut = standingIn(survey).flatMap((course) => {
     const hit = course.find(({ unit }) => x >= unit.x && x < unit.x + unit.length);
     const beside = course.find(({ unit, right }) => right !== null && x >= unit.x && x < right.unit.x);
-    return hit ? [hit] : beside ? [beside] : [];
+    return hit ? [hit.placed] : beside ? [beside.placed] : [];
   });
+  return [...new Set(cut)];
+}
+
+/** The hatching of a cut unit. */
+export function cutFill(wall: Pick<Wall, 'finish'>, unit: Pick<Unit, 'kind'>): Paint {
+  return isStone(wall, unit) ? 'url:cut-stone' : 'url:cut-brick';
 }
 
 /** A cut unit: back to face, leaning as it leans; its underside and top at the cut. */
-export function cutUnit(unit: Unit, x: Mm): Area {
+export function cutUnit(wall: Wall, unit: Unit, x: Mm): Area {
   const along = Math.min(1, Math.max(0, (x - unit.x) / unit.length));
   const low = unit.y - unit.fall * along;
   const z = unit.set + unit.twist * (along - 0.5);
@@ -41,7 +59,7 @@ export function cutUnit(unit: Unit, x: Mm): Area {
         [face(1) - unit.depth, low + unit.height],
       ],
     ],
-    fill: 'url:cut-brick',
+    fill: cutFill(wall, unit),
     pen: CUT,
   };
 }

@@ -28,7 +28,16 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
   const bricks = units.filter((unit) => !isStone(wall, unit));
   return [
     { kind: 'area', rings: faces, fill: 'url:fleck' },
-    ...textured(bricks, 'rough', 'url:drag'),
+    ...textured(
+      bricks.filter(({ kind }) => kind !== 'soldier'),
+      'rough',
+      'url:drag',
+    ),
+    ...textured(
+      bricks.filter(({ kind }) => kind === 'soldier'),
+      'rough',
+      'url:drag-on-end',
+    ),
     ...textured(bricks, 'rock-face', 'url:rock'),
     ...stoneFaces(units.filter((unit) => isStone(wall, unit))),
     {

@@ -1,5 +1,5 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../units';
-import { headId, type Tie, type Wall } from '../wall/model';
+import { headId, isTall, type Panel, type Tie, topCourseOf, type Unit, type Wall } from '../wall/model';
 import { headWidth, type Placed, surveyOf } from '../wall/survey';
 import { seenOn } from './condition-words';
 import { offSquare, turnOf } from './corner-plan';
@@ -24,7 +24,7 @@ export function partNames(
   for (const survey of surveyOf(wall).panels) {
     const wallName = where(survey.panel.id);
     for (const placed of survey.placed) {
-      nameUnit(names, placed, wallName, (bed) =>
+      nameUnit(names, placed, survey.panel, wallName, (bed) =>
         near(`, left ${length(bed.left)}, right ${length(bed.right)}`),
       );
       if (placed.right !== null) {
@@ -74,15 +74,38 @@ export function partNames(
 
 function nameUnit(
   names: Map<string, string>,
-  { unit, bed }: Placed,
+  placed: Placed,
+  panel: Panel,
   wallName: string,
   thickness: (bed: NonNullable<Placed['bed']>) => string,
 ): void {
+  const { unit, bed } = placed;
   const at = `${wallName}course ${unit.course}`;
-  names.set(unit.id, `${at}, unit ${unit.position}, ${unit.kind}${seenOn(unit.condition)}`);
+  names.set(unit.id, `${at}, ${unitWords(placed, panel)}${seenOn(unit.condition)}`);
   if (bed !== null) {
     names.set(`${unit.id}-bed`, `${at}, bed under unit ${unit.position}${thickness(bed)}`);
   }
+}
+
+/** "unit 3, bat"; "soldier 4 of the row, unit 12, standing through course 25"; "quoin at the left end, unit 1, standing through course 6". */
+function unitWords(placed: Placed, panel: Panel): string {
+  const { unit } = placed;
+  if (!isTall(unit)) return `unit ${unit.position}, ${unit.kind}`;
+  const kind =
+    unit.kind === 'soldier'
+      ? `soldier ${soldiersTo(placed)} of the row`
+      : `quoin at the ${endOf(unit, panel)}`;
+  return `${kind}, unit ${unit.position}, standing through course ${topCourseOf(unit)}`;
+}
+
+/** Soldiers from the left of a row to this one, itself counted. */
+function soldiersTo({ left }: Placed): number {
+  return left?.unit.kind === 'soldier' ? 1 + soldiersTo(left) : 1;
+}
+
+/** The end of its panel that a quoin stands at. */
+function endOf({ x, length }: Pick<Unit, 'x' | 'length'>, panel: Pick<Panel, 'length'>): string {
+  return x + length / 2 < panel.length / 2 ? 'left end' : 'right end';
 }
 
 /** "tie over course 7, 400 mm from the left, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it. */

@@ -3,7 +3,7 @@ import type { Opening, Unit, Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { SHEATHING } from './cut-parts';
 import { fillOf } from './front-units';
-import { type Area, lines, type Point, rect, type Shape } from './shape';
+import { type Area, lines, type Paint, type Point, rect, type Shape } from './shape';
 import { faceDepth } from './unit-outline';
 
 /** In a plan x runs along the wall and out of the wall is down: y = −z. */
@@ -14,8 +14,8 @@ const STUD_SHOWN: Mm = 70;
 const FRAME_WIDE: Mm = 62;
 const FRAME_DEEP: Mm = 78;
 
-/** A unit from above (`up` 1) or from below (`up` 0): its face where it stands, its back straight behind. */
-export function planUnit(unit: Unit, up: 0 | 1): readonly Area[] {
+/** A unit from above (`up` 1), from below (`up` 0) or cut at that share of its height and hatched with `cut`: its face where it stands, its back straight behind. */
+export function planUnit(unit: Unit, up: number, cut?: Paint): readonly Area[] {
   const left = faceDepth(unit, 0, up);
   const right = faceDepth(unit, 1, up);
   const ring: readonly Point[] = [
@@ -24,6 +24,8 @@ export function planUnit(unit: Unit, up: 0 | 1): readonly Area[] {
     [unit.x + unit.length, unit.depth - right],
     [unit.x, unit.depth - left],
   ];
+  if (cut !== undefined)
+    return [{ kind: 'area', rings: [ring], fill: cut, pen: { paint: '#22272b', width: 1.6 } }];
   return [
     { kind: 'area', rings: [ring], fill: fillOf(unit), pen: { paint: '#22272b', width: 1 } },
     { kind: 'area', rings: [ring], fill: 'url:fleck' },

@@ -37,7 +37,7 @@ export function stripsOf(from: Mm, to: Mm, breaks: readonly Mm[]): readonly Stri
 }
 
 /** Where a plan may be broken: in the middle of each head joint of a course. */
-export function breaksIn(course: readonly Placed[]): readonly Mm[] {
+export function breaksIn(course: readonly Pick<Placed, 'unit' | 'right'>[]): readonly Mm[] {
   return course.flatMap(({ unit, right }) =>
     right === null ? [] : [(unit.x + unit.length + right.unit.x) / 2],
   );

@@ -1,5 +1,5 @@
 import type { LengthSystem, Mm } from '../units';
-import type { Support, Wall } from '../wall/model';
+import { type Support, topCourseOf, type Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { cutSupport, unitsCut } from './cut-parts';
 import { lengthDimension } from './dimension';
@@ -28,7 +28,7 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
   const x = cutPlace(survey, ledge);
   const first = unitsCut(survey, x)[0]?.unit;
   const face = first?.set ?? 0;
-  const high = COURSES * wall.gauge + 6;
+  const high = topOfCut(wall, survey, x);
   const body = cutWall(wall, survey, x, 0, high, system);
   const depth = depthDimensions(wall, high, system);
   const overhang = lengthDimension(
@@ -109,6 +109,13 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
     frames: [strip.frame],
     spots: baseSpots(wall, survey, strip.frame, ledge),
   };
+}
+
+/** As high as the courses of the cut, or as the unit that stands through the last of them. */
+function topOfCut(wall: Wall, survey: PanelSurvey, x: Mm): Mm {
+  const last = unitsCut(survey, x).findLast(({ unit }) => unit.course <= COURSES)?.unit;
+  const courses = last === undefined ? COURSES : Math.max(COURSES, topCourseOf(last));
+  return courses * wall.gauge + 6;
 }
 
 /** A cut ledge, the foundation behind it and the ground before it. */

@@ -47,7 +47,7 @@ export function cutWall(
       rect({ x: face, y: low, width: wall.cavity, height: high - low }, '--air'),
       ...cutBacking(wall, low, high),
       ...cut.flatMap((placed) => cutBed(survey, placed, x)),
-      ...cut.map(({ unit }) => cutUnit(unit, x)),
+      ...cut.map(({ unit }) => cutUnit(wall, unit, x)),
       ...ties.flatMap((tie) => cutTie(wall, tie)),
       ...notes.flatMap(({ shapes }) => shapes),
     ],

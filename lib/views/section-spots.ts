@@ -3,6 +3,7 @@ import type { Opening, Support, Wall } from '../wall/model';
 import { partsOf } from '../wall/parts';
 import type { PanelSurvey } from '../wall/survey';
 import type { Frame, Spot } from './shape';
+import { baseCourses } from './support-strip';
 
 /** How deep a cut ledge is drawn, mm. */
 export const LEDGE_DEEP: Mm = 250;
@@ -10,9 +11,11 @@ export const LEDGE_DEEP: Mm = 250;
 /** In a section one points at the ledges and the first courses on the strip, and at the cut ledge itself. */
 export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: Support): readonly Spot[] {
   const spots: Spot[] = [];
+  const courses = baseCourses(survey);
   for (const { id, kind, panel, course, x, y, width, height } of partsOf(wall).values()) {
     if (panel !== survey.panel.id) continue;
-    const low = course !== null && course <= 2 && (kind === 'unit' || kind === 'bed' || kind === 'head');
+    const low =
+      course !== null && course <= courses && (kind === 'unit' || kind === 'bed' || kind === 'head');
     const isLedge =
       kind === 'support' && survey.supports.some((each) => each.id === id && each.kind === 'ledge');
     if (id === ledge.id) {

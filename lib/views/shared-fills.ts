@@ -1,5 +1,15 @@
 import type { Wall } from '../wall/model';
-import { CONCRETE, darker, EARTH, lighter, mortarColour, quoinColours, STEEL, unitColours, WOOD } from './colours';
+import {
+  CONCRETE,
+  darker,
+  EARTH,
+  lighter,
+  mortarColour,
+  quoinColours,
+  STEEL,
+  unitColours,
+  WOOD,
+} from './colours';
 import type { Drawing } from './shape';
 import type { SvgNode } from './svg-nodes';
 import {
@@ -29,6 +39,7 @@ function allFills(wall: Wall, prefix: string): readonly SvgNode[] {
     ...quoinColours(wall).flatMap((colour, shade) => unitGradients(colour, id(`quoin${shade}`))),
     pattern(id('fleck'), FLECK, flecks()),
     pattern(id('drag'), DRAG, drags()),
+    pattern(id('drag-on-end'), DRAG, drags(), 'rotate(90)'),
     pattern(id('rock'), ROCK, facets()),
     pattern(id('grain'), GRAIN, grains()),
     pattern(id('mortar'), GRAIN, [ground(mortarColour(wall), GRAIN), ...grains()]),
@@ -128,8 +139,18 @@ function gradient(
   };
 }
 
-function pattern(id: string, [width, height]: Tile, children: readonly SvgNode[]): SvgNode {
-  return { tag: 'pattern', attributes: { id, width, height, patternUnits: 'userSpaceOnUse' }, children };
+function pattern(
+  id: string,
+  [width, height]: Tile,
+  children: readonly SvgNode[],
+  patternTransform?: string,
+): SvgNode {
+  const attributes = { id, width, height, patternUnits: 'userSpaceOnUse' };
+  return {
+    tag: 'pattern',
+    attributes: patternTransform ? { ...attributes, patternTransform } : attributes,
+    children,
+  };
 }
 
 /** Section and surface hatching as on a working drawing. */

@@ -116,7 +116,7 @@ function stuck(wall: Wall, survey: PanelSurvey, x: Mm, high: Mm): Pieces {
         pen: { paint: '#22272b', width: 1.6 },
       },
       ...cut.flatMap((placed) => cutBed(survey, placed, x)),
-      ...cut.map(({ unit }) => cutUnit(unit, x)),
+      ...cut.map(({ unit }) => cutUnit(wall, unit, x)),
     ],
     labels: [{ at: [NOTES, high / 2], text: 'mortar behind: lift a unit', anchor: 'start' }],
   };

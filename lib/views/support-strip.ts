@@ -1,5 +1,5 @@
 import { formatLength, type LengthSystem, type Mm } from '../units';
-import type { Opening, Wall } from '../wall/model';
+import { type Opening, topCourseOf, type Wall } from '../wall/model';
 import type { PanelSurvey } from '../wall/survey';
 import { lengthDimension } from './dimension';
 import { frontJoints } from './front-joints';
@@ -14,7 +14,12 @@ export interface Strip {
   readonly height: Mm;
 }
 
-/** Along the base: the ledges, and two courses on them. */
+/** Courses shown on the base: two, or as many as what stands in the first goes through. */
+export function baseCourses({ courses }: PanelSurvey): number {
+  return Math.max(2, ...(courses[0] ?? []).map(({ unit }) => topCourseOf(unit)));
+}
+
+/** Along the base: the ledges, and the first courses on them. */
 export function baseStrip(wall: Wall, survey: PanelSurvey, x: Mm, top: Mm, width: Mm): Strip {
   const { panel } = survey;
   const ledges = survey.supports.filter(({ kind }) => kind === 'ledge');
@@ -22,10 +27,11 @@ export function baseStrip(wall: Wall, survey: PanelSurvey, x: Mm, top: Mm, width
   const to = Math.max(panel.length, ...ledges.map(({ toX }) => toX));
   const scale = width / (to - from);
   const deep = 170;
-  const high = 2 * wall.gauge + 10;
+  const courses = baseCourses(survey);
+  const high = courses * wall.gauge + 10;
   const frame: Frame = { panel: panel.id, x: x - from * scale, y: top - high * scale, scale };
   const shapes: Shape[] = [
-    ...coursesOf(wall, survey, (course) => course <= 2),
+    ...coursesOf(wall, survey, (course) => course <= courses),
     ...ledges.flatMap(({ fromX, toX, y: top, material }): readonly Shape[] => [
       rect(
         { x: fromX, y: top - deep, width: toX - fromX, height: deep },

@@ -61,7 +61,7 @@ function rowsOfLayer(
   for (const { part: id, x, y, width, height } of drawing.spots) {
     const part = parts.get(id);
     if (part === undefined || !KINDS[layer].includes(part.kind)) continue;
-    const key = rowKey(part);
+    const key = rowKey(part, view);
     const row = rows.get(key) ?? new Map<string, Target>();
     const box = { x, y, width, height };
     const before = row.get(id);
@@ -78,17 +78,25 @@ function rowsOfLayer(
   const left = ({ part, box }: Target) => (inStrips ? (parts.get(part)?.x ?? box.x) : box.x);
   return [...rows]
     .map(([key, row]) => ({ key, targets: [...row.values()].sort((a, b) => left(a) - left(b)) }))
-    .sort((a, b) => middleOf(a) - middleOf(b));
+    .sort((a, b) => levelOf(a) - levelOf(b));
 }
 
-function rowKey({ kind, course, y }: Part): string {
+function rowKey({ kind, course, y }: Part, view: View): string {
+  // What stands through a course from below lies beside the units of that course.
+  if (view.kind === 'above' && course !== null) return `${kind} ${view.course}`;
   if (kind === 'support') return `support at ${Math.round(y / 100)}`;
   return course === null ? kind : `${kind} ${course}`;
 }
 
-/** Mean height of a row's middles: what decides which row is above which. */
-function middleOf({ targets }: TargetRow): number {
-  return targets.reduce((sum, { box }) => sum + box.y + box.height / 2, 0) / targets.length;
+/** Height of a row in the middle of the lowest of its targets, as a mean: what decides which row is above which. */
+export function levelOf({ targets }: TargetRow): number {
+  const foot = targets.reduce((sum, { box }) => sum + box.y, 0) / targets.length;
+  return foot + shortestOf({ targets }) / 2;
+}
+
+/** The height of the lowest target of a row. */
+export function shortestOf({ targets }: Pick<TargetRow, 'targets'>): number {
+  return Math.min(...targets.map(({ box }) => box.height));
 }
 
 /** How far a point lies outside a box; 0 inside it. */

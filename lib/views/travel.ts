@@ -1,18 +1,25 @@
-import type { TargetRow } from './targets';
+import { levelOf, shortestOf, type Target, type TargetRow } from './targets';
 
-/** A place in the rows of targets, and the x that up and down try to keep to, as a text cursor does. */
+/** A place in the rows of targets, and what a journey keeps to, as a text cursor does. */
 export interface Place {
   readonly row: number;
   readonly index: number;
+  /** The row that left and right keep to: of a tall target one that it stands through, else its own. */
+  readonly along: number;
+  /** The x that up and down try to keep to. */
   readonly wantedX: number;
 }
 
 /** Rows that PageUp and PageDown travel. */
 const PAGE = 5;
+/** A target this many times as high as the lowest of its row stands through the rows over it, too. */
+const TALL = 1.5;
+/** A row counts as over a tall target from this share of its height on: courses are not quite level. */
+const NEAR_TOP = 0.9;
 
 /**
- * Where a key leads from a place; null for a key that does not travel. Left and right stay in the row; up and down go to the part
- * that lies over or under the wanted x.
+ * Where a key leads from a place; null for a key that does not travel. Left and right stay in the row, up and down go to the part
+ * that lies over or under the wanted x: of a tall one, to what lies over its top or under its foot.
  */
 export function travelled(
   rows: readonly TargetRow[],
@@ -20,27 +27,24 @@ export function travelled(
   key: string,
   whole: boolean,
 ): Place | null {
-  const row = rows[from.row];
-  if (row === undefined) return null;
-  const lastRow = rows.length - 1;
-  const lastIndex = row.targets.length - 1;
+  const target = rows[from.row]?.targets[from.index];
+  if (target === undefined) return null;
+  const last = rows.length - 1;
   switch (key) {
     case 'ArrowLeft':
-      return at(rows, from.row, Math.max(0, from.index - 1));
+      return beside(rows, from, -1);
     case 'ArrowRight':
-      return at(rows, from.row, Math.min(lastIndex, from.index + 1));
+      return beside(rows, from, 1);
     case 'Home':
-      return whole ? at(rows, 0, 0) : at(rows, from.row, 0);
+      return endOf(rows, whole ? 0 : from.along, 0);
     case 'End':
-      return whole
-        ? at(rows, lastRow, (rows[lastRow]?.targets.length ?? 1) - 1)
-        : at(rows, from.row, lastIndex);
+      return endOf(rows, whole ? last : from.along, -1);
     case 'ArrowUp':
-      return rise(rows, from, Math.min(lastRow, from.row + 1));
+      return rise(rows, from, Math.min(last, rowOver(rows, from, target)));
     case 'ArrowDown':
       return rise(rows, from, Math.max(0, from.row - 1));
     case 'PageUp':
-      return rise(rows, from, Math.min(lastRow, from.row + PAGE));
+      return rise(rows, from, Math.min(last, from.row + PAGE));
     case 'PageDown':
       return rise(rows, from, Math.max(0, from.row - PAGE));
     default:
@@ -52,30 +56,76 @@ export function travelled(
 export function placeOf(rows: readonly TargetRow[], part: string): Place | null {
   for (const [row, { targets }] of rows.entries()) {
     const index = targets.findIndex((target) => target.part === part);
-    if (index >= 0) return at(rows, row, index);
+    if (index >= 0) return at(rows, { row, index }, row);
   }
   return null;
 }
 
-function at(rows: readonly TargetRow[], row: number, index: number): Place {
+type Spot = Pick<Place, 'row' | 'index'>;
+
+function at(rows: readonly TargetRow[], { row, index }: Spot, along: number): Place {
   const box = rows[row]?.targets[index]?.box;
-  return { row, index, wantedX: box ? box.x + box.width / 2 : 0 };
+  return { row, index, along, wantedX: box ? box.x + box.width / 2 : 0 };
 }
 
-function rise(
-  rows: readonly TargetRow[],
-  { wantedX, row: fromRow, index: fromIndex }: Place,
-  row: number,
-): Place {
-  if (row === fromRow) return { row, index: fromIndex, wantedX };
-  let index = 0;
+/** All that stands in a row, from the left: its own targets, and the tall ones of its kind that stand through it from below. */
+function standingIn(rows: readonly TargetRow[], at: number): readonly Spot[] {
+  const row = rows[at];
+  if (row === undefined) return [];
+  const level = levelOf(row);
+  const found = rows
+    .slice(0, at + 1)
+    .flatMap((each, index): (Spot & { readonly x: number })[] =>
+      kindOf(each) === kindOf(row)
+        ? each.targets.flatMap((target, place) =>
+            index === at || (isTall(each, target) && target.box.y + target.box.height > level)
+              ? [{ row: index, index: place, x: target.box.x }]
+              : [],
+          )
+        : [],
+    );
+  return found.length === row.targets.length ? found : found.sort((a, b) => a.x - b.x);
+}
+
+function kindOf({ key }: TargetRow): string {
+  return key.slice(0, key.indexOf(' '));
+}
+
+function isTall(row: TargetRow, { box }: Target): boolean {
+  return box.height > TALL * shortestOf(row);
+}
+
+function beside(rows: readonly TargetRow[], from: Place, step: 1 | -1): Place {
+  const standing = standingIn(rows, from.along);
+  const here = standing.findIndex(({ row, index }) => row === from.row && index === from.index);
+  return at(rows, standing[here + step] ?? from, from.along);
+}
+
+function endOf(rows: readonly TargetRow[], along: number, end: 0 | -1): Place {
+  return at(rows, standingIn(rows, along).at(end) ?? { row: along, index: 0 }, along);
+}
+
+/** The next row, or of a tall target the first that lies over it. */
+function rowOver(rows: readonly TargetRow[], { row }: Spot, target: Target): number {
+  const own = rows[row];
+  if (own === undefined || !isTall(own, target)) return row + 1;
+  const top = target.box.y + target.box.height * NEAR_TOP;
+  const over = rows.findIndex((each, index) => index > row && levelOf(each) > top);
+  return over < 0 ? row : over;
+}
+
+function rise(rows: readonly TargetRow[], from: Place, row: number): Place {
+  if (row === from.row) return from;
+  let best: Spot = { row, index: 0 };
   let least = Number.POSITIVE_INFINITY;
-  for (const [each, { box }] of (rows[row]?.targets ?? []).entries()) {
-    const away = Math.max(box.x - wantedX, wantedX - box.x - box.width, 0);
+  for (const spot of standingIn(rows, row)) {
+    const box = rows[spot.row]?.targets[spot.index]?.box;
+    if (box === undefined) continue;
+    const away = Math.max(box.x - from.wantedX, from.wantedX - box.x - box.width, 0);
     if (away < least) {
       least = away;
-      index = each;
+      best = spot;
     }
   }
-  return { row, index, wantedX };
+  return { ...best, along: row, wantedX: from.wantedX };
 }

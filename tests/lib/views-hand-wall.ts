@@ -133,3 +133,62 @@ export function handWindow(): Wall {
     ],
   });
 }
+
+/**
+ * Five courses of 620: a quoin 95 long in courses 1 to 3 at the left end, a window 220 wide in course 1, and over it three soldiers,
+ * 60 wide and 200 high in joints of 10, in courses 2 to 4. Course 5 runs over all.
+ */
+export function handTall(
+  change: Readonly<Record<string, Partial<Unit>>> = {},
+  other: Partial<Wall> = {},
+): Wall {
+  const rows: readonly (readonly (readonly [from: number, to: number, kind?: 'soldier' | 'quoin'])[])[] = [
+    [
+      [0, 95, 'quoin'],
+      [105, 200],
+      [420, 620],
+    ],
+    [
+      [105, 200],
+      [210, 270, 'soldier'],
+      [280, 340, 'soldier'],
+      [350, 410, 'soldier'],
+      [420, 515],
+      [525, 620],
+    ],
+    [
+      [105, 200],
+      [420, 620],
+    ],
+    [
+      [0, 200],
+      [420, 515],
+      [525, 620],
+    ],
+    [
+      [0, 200],
+      [210, 410],
+      [420, 620],
+    ],
+  ];
+  const [pattern] = handUnits();
+  if (pattern === undefined) throw new RangeError('the hand wall has units');
+  const units = rows.flatMap((row, index) =>
+    row.map(([from, to, tall], at): Unit => {
+      const id = `A${index + 1}.${at + 1}`;
+      const kind = tall ?? (to - from === 200 ? 'stretcher' : 'bat');
+      const place = { course: index + 1, position: at + 1, x: from, y: 10 + index * 70, length: to - from };
+      return { ...pattern, ...place, id, kind, height: tall ? 200 : 60, ...change[id] };
+    }),
+  );
+  return {
+    ...handWindow(),
+    panels: [{ ...HAND_PANEL, courses: 5 }],
+    openings: [{ id: 'A-window1', panel: 'A', kind: 'window', x: 200, y: 10, width: 220, height: 60 }],
+    supports: handWindow().supports.map((each) =>
+      each.kind === 'ledge' ? each : { ...each, fromX: 105, toX: 515, y: 70 },
+    ),
+    units,
+    ...other,
+  };
+}

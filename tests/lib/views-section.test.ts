@@ -34,7 +34,7 @@ describe('the overhang drawn is from the edge of the support to the face over it
 describe('cut at true size', () => {
   test('a unit is as deep as it is, behind its face', () => {
     const unit = firstSurvey().courses[0]?.[1]?.unit;
-    const ring = unit ? cutUnit({ ...unit, set: 5 }, 310).rings[0] : [];
+    const ring = unit ? cutUnit(handWall(), { ...unit, set: 5 }, 310).rings[0] : [];
     const xs = (ring ?? []).map(([x]) => x);
     expect(Math.min(...xs)).toBe(-95);
     expect(ring?.[0]).toEqual([-95, 10]);

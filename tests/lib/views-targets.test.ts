@@ -127,7 +127,7 @@ describe('what a point means', () => {
 
 describe('keyboard travel', () => {
   const rows = rowsOf(handWall(), 'units');
-  const from = (part: string): Place => placeOf(rows, part) ?? { row: -1, index: -1, wantedX: 0 };
+  const from = (part: string): Place => placeOf(rows, part) ?? { row: -1, index: -1, along: -1, wantedX: 0 };
   const after = (part: string, ...keys: readonly string[]): string | undefined => {
     const place = keys.reduce<Place>((at, key) => travelled(rows, at, key, false) ?? at, from(part));
     return rows[place.row]?.targets[place.index]?.part;
