@@ -10,10 +10,22 @@ const Entry = z.strictObject({
   british: z.string().min(1),
   /** One or two sentences, no figures. */
   means: z.string().min(1),
-  /** A drawing with the thing ringed: which sound wall, which view, which kind of part. */
+  /** A drawing with the thing ringed: which sound wall, which view, which kind of part; soldiers as a row. */
   picture: z
     .strictObject({
-      part: z.enum(['unit', 'bed', 'head', 'course', 'opening', 'support', 'tie', 'corner', 'edge']),
+      part: z.enum([
+        'unit',
+        'bed',
+        'head',
+        'course',
+        'opening',
+        'support',
+        'tie',
+        'corner',
+        'edge',
+        'soldier',
+        'quoin',
+      ]),
       of: z.enum(['plain', 'window', 'corner', 'gable']),
       view: z.enum(['front', 'before-cover']),
     })

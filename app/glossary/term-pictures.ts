@@ -4,9 +4,9 @@ import { drawingOf } from '../../lib/views/draw-view';
 import { markOnSheet } from '../../lib/views/mark-shapes';
 import { svgOf } from '../../lib/views/print-svg';
 import { svgBox } from '../../lib/views/svg-nodes';
-import type { WallKind } from '../../lib/wall/model';
-import { partsOf } from '../../lib/wall/parts';
-import { entryOf } from './glossary';
+import type { Wall, WallKind } from '../../lib/wall/model';
+import { type Part, partsOf } from '../../lib/wall/parts';
+import { entryOf, type GlossaryEntry } from './glossary';
 import { sketchOf } from './sketches/sketches';
 
 const KINDS: Readonly<Record<'plain' | 'window' | 'corner' | 'gable', WallKind>> = {
@@ -37,9 +37,15 @@ export function drawTerm(id: string): string | undefined {
   const { picture } = entry;
   if (picture === undefined) return sketchOf(id, entry.american);
   const plan = planWith(KINDS[picture.of], 'anchored', 'canada', [], SEED);
-  const wall = layPlan({ ...plan, lookAlikes: [], mortarTone: 0 });
-  const fitting = [...partsOf(wall).values()].filter(({ kind }) => kind === picture.part);
-  const part = fitting[Math.floor(fitting.length * 0.45)];
+  const wall = layPlan({
+    ...plan,
+    lookAlikes: [],
+    mortarTone: 0,
+    soldiers: picture.part === 'soldier',
+    quoins: picture.part === 'quoin',
+    finish: 'brick',
+  });
+  const part = ringedIn(wall, picture.part);
   if (part === undefined) throw new RangeError(`${id}: its wall has no ${picture.part}`);
   const view = { kind: picture.view };
   const mark = { ...part, number: 1, state: 'mark' as const };
@@ -59,4 +65,19 @@ export function drawTerm(id: string): string | undefined {
     /viewBox="[^"]*" width="[^"]*" height="[^"]*"/,
     `viewBox="${box.join(' ')}" width="${WIDTH}" height="${Math.round((WIDTH * height) / width)}"`,
   );
+}
+
+type Ringed = NonNullable<GlossaryEntry['picture']>['part'];
+
+/** One thing near the middle of all that are called so; of soldiers the row. */
+function ringedIn(
+  wall: Wall,
+  what: Ringed,
+): Pick<Part, 'panel' | 'x' | 'y' | 'width' | 'height'> | undefined {
+  const tall = new Set(wall.units.filter(({ kind }) => kind === what).map(({ id }) => id));
+  const fitting = [...partsOf(wall).values()].filter(({ id, kind }) => kind === what || tall.has(id));
+  const last = fitting[fitting.length - 1];
+  const [first] = fitting;
+  if (what === 'soldier' && first && last) return { ...first, width: last.x + last.width - first.x };
+  return fitting[Math.floor(fitting.length * 0.45)];
 }

@@ -70,7 +70,15 @@ function layLessonWall(
   state: LessonPicture['state'],
 ): Wall {
   const plan = planWith(kind, masonry, LESSON_RULES, spoils, seed);
-  const wall = layPlan({ ...plan, lookAlikes, mortarTone: 0, spoils: state === 'spoiled' ? spoils : [] });
+  const wall = layPlan({
+    ...plan,
+    lookAlikes,
+    mortarTone: 0,
+    soldiers: false,
+    quoins: false,
+    finish: 'brick',
+    spoils: state === 'spoiled' ? spoils : [],
+  });
   const units = wall.units.map((unit) => ({ ...unit, condition: marks[unit.id] ?? unit.condition }));
   return { ...wall, units };
 }
