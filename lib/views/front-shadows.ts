@@ -21,19 +21,18 @@ interface Cast {
  * step. The light comes from the left (`right` is not negative).
  */
 export function frontShadows(survey: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
-  const { panel, placed } = survey;
+  const { panel } = survey;
   const dark: (readonly Point[])[] = [];
   const bright: (readonly Point[])[] = [];
   const cast: Cast = { light, leastStep: LEAST_SHADOW / Math.max(light.down, light.right), dark, bright };
-  for (const each of placed) {
-    for (const [index, lower] of each.below.entries())
-      underneath(each, lower, each.below[index + 1] ?? null, cast);
-  }
   for (const [index, row] of standingIn(survey).entries()) {
-    for (const { placed: each, right } of row) {
+    for (const { placed: each, unit, right } of row) {
+      if (unit.course === index + 1) {
+        for (const [at, lower] of each.below.entries())
+          underneath(each, lower, each.below[at + 1] ?? null, cast);
+      }
       // Two that both stand through from below are looked at in the course they start in.
-      const starts = right !== null && Math.max(each.unit.course, right.unit.course) === index + 1;
-      if (starts) beside(each, right, cast);
+      if (right !== null && Math.max(unit.course, right.unit.course) === index + 1) beside(each, right, cast);
     }
   }
   // Past the end of the wall there is nothing to throw a shadow on.

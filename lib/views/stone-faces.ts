@@ -63,7 +63,7 @@ function margins(quoins: readonly Unit[]): readonly Area[] {
 }
 
 /** So far apart does the chisel stand from stroke to stroke, mm. */
-const STROKE: Mm = 6;
+const STROKE: Mm = 8;
 
 function strokesOf(unit: Unit): readonly (readonly Point[])[] {
   const { id, x, y, length, height, fall } = unit;

@@ -178,7 +178,15 @@ export function handTall(
       const id = `A${index + 1}.${at + 1}`;
       const kind = tall ?? (to - from === 200 ? 'stretcher' : 'bat');
       const place = { course: index + 1, position: at + 1, x: from, y: 10 + index * 70, length: to - from };
-      return { ...pattern, ...place, id, kind, height: tall ? 200 : 60, ...change[id] };
+      return {
+        ...pattern,
+        ...place,
+        id,
+        kind,
+        height: tall ? 200 : 60,
+        shade: (index + at) % 8,
+        ...change[id],
+      };
     }),
   );
   return {

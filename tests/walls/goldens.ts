@@ -2,7 +2,15 @@ import { layWall } from '../../lib/generate/generate';
 import { svgOf } from '../../lib/views/print-svg';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { HAND_LEDGE, HAND_PANEL, HAND_TIE, handUnits, handWall, handWindow } from '../lib/views-hand-wall';
+import {
+  HAND_LEDGE,
+  HAND_PANEL,
+  HAND_TIE,
+  handTall,
+  handUnits,
+  handWall,
+  handWindow,
+} from '../lib/views-hand-wall';
 
 /** One drawing kept as a file: named for what it shows. */
 export interface Golden {
@@ -31,11 +39,11 @@ const RING = [
 
 export const GOLDENS: readonly Golden[] = [
   {
-    // Code 3S6-GVTN-62F. The picture at the top of the README.
+    // Code 2WS-KSWT-TDF. The picture at the top of the README.
     name: 'readme-wall',
     draw: () =>
       svgOf(
-        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 59 }),
+        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 69 }),
         front,
       ),
   },
@@ -60,15 +68,32 @@ export const GOLDENS: readonly Golden[] = [
       ),
   },
   {
-    name: 'rough-units-with-raked-joints',
-    draw: () =>
-      svgOf(
-        handWall({
-          panels: [{ ...HAND_PANEL, profile: 'raked', recess: 9 }],
-          units: handUnits().map((unit) => ({ ...unit, texture: 'rough' })),
-        }),
-        front,
-      ),
+    // A weep between two soldiers, another beside the quoin; the window below them is built up.
+    name: 'rough-soldiers-and-a-quoin-in-raked-joints',
+    draw: () => {
+      const units = handTall().units.flatMap((unit) =>
+        unit.id === 'A1.3'
+          ? [
+              { ...unit, x: 210 },
+              { ...unit, id: 'A1.4', position: 4 },
+            ]
+          : [unit],
+      );
+      const wall = handTall(
+        {},
+        {
+          panels: [{ ...HAND_PANEL, courses: 5, profile: 'raked', recess: 9 }],
+          openings: [],
+          supports: [HAND_LEDGE],
+          heads: [
+            { joint: 'A2.2/3', filled: 0 },
+            { joint: 'A1.1/2', filled: 0 },
+          ],
+          units: units.map((unit) => ({ ...unit, texture: 'rough' })),
+        },
+      );
+      return svgOf(wall, front);
+    },
   },
   {
     name: 'base-cut-where-the-ledge-stops-short',
@@ -115,6 +140,7 @@ export const GOLDENS: readonly Golden[] = [
       svgOf(
         handWall({
           ...STUCK,
+          finish: 'squared stone',
           tone: { mortar: 1, lot: 3 },
           units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
         }),
@@ -125,13 +151,14 @@ export const GOLDENS: readonly Golden[] = [
       ),
   },
   {
-    name: 'split-stone-up-close',
+    // The lower two courses split, the upper two dressed.
+    name: 'squared-stone-on-its-ledge',
     draw: () =>
       svgOf(
         handWall({
-          ...STUCK,
+          finish: 'squared stone',
           tone: { mortar: 0, lot: 2 },
-          units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
+          units: handUnits().map((unit) => ({ ...unit, texture: unit.course < 3 ? 'rock-face' : 'smooth' })),
         }),
         front,
       ),
