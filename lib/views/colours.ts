@@ -19,7 +19,7 @@ const STONES: readonly (readonly string[])[] = [
 const BESIDE_LOTS: readonly (readonly [stone: number, paler: number])[] = [
   [0, 0.38],
   [1, 0.4],
-  [1, 0],
+  [1, 0.22],
   [1, 0.5],
 ];
 

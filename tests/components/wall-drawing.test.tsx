@@ -4,7 +4,7 @@ import { renderToString } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
 import { AllViews } from '../../components/wall/all-views';
 import { type DrawnMark, WallDrawing, type WallDrawingProps } from '../../components/wall/wall-drawing';
-import { handWall, handWindow } from '../lib/views-hand-wall';
+import { handTall, handWall, handWindow } from '../lib/views-hand-wall';
 
 const WALL = handWall();
 
@@ -75,6 +75,20 @@ describe('by keyboard', () => {
     // The zoom buttons are for the pointer: in the grid plus, minus and 0 do the same.
     await user.tab();
     expect(document.body).toHaveFocus();
+  });
+
+  test('beside and over what stands through three courses there is no dead end', async () => {
+    const user = userEvent.setup();
+    render(drawing({ wall: handTall(), selected: 'A2.1' }));
+    await user.tab();
+    await user.keyboard('{ArrowUp}{ArrowLeft}');
+    expect(cell('course 1, quoin at the left end, unit 1, standing through course 3')).toHaveFocus();
+    // Right again keeps to the course one came along.
+    await user.keyboard('{ArrowRight}{ArrowRight}');
+    expect(cell('course 2, soldier 1 of the row, unit 2, standing through course 4')).toHaveFocus();
+    await user.keyboard('{ArrowUp}');
+    expect(cell('course 5, unit 2, stretcher')).toHaveFocus();
+    expect(tabStops()).toHaveLength(1);
   });
 
   test('Enter and Space pick the part, with Shift its course', async () => {

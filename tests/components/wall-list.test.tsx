@@ -3,12 +3,13 @@ import userEvent from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
 import { WallList } from '../../components/wall/wall-list';
 import type { Looking } from '../../lib/views/looking';
-import { handWall } from '../lib/views-hand-wall';
+import { handTall, handWall } from '../lib/views-hand-wall';
 
 function list(
   selected: string | null,
   marked: readonly string[] = [],
   distance: Looking['distance'] = 'near',
+  wall = handWall(),
 ) {
   const marks = marked.map((part, index) => ({
     number: index + 1,
@@ -22,7 +23,7 @@ function list(
   }));
   return (
     <WallList
-      wall={handWall()}
+      wall={wall}
       view={{ kind: 'front' }}
       marks={marks}
       selected={selected}
@@ -71,6 +72,17 @@ test('close by a unit is measured; from six metres it is not', () => {
   unmount();
   render(list(null, [], 'six metres'));
   expect(screen.getByRole('button', { name: 'course 1, unit 2, stretcher' })).toBeInTheDocument();
+});
+
+test('what stands through three courses is listed in its lowest, and says so', async () => {
+  const user = userEvent.setup();
+  render(list('A2.3', [], 'near', handTall()));
+  expect(row()).toHaveDisplayValue('Course 2: 6 units');
+  expect(screen.getByRole('button', { pressed: true })).toHaveTextContent(
+    /^course 2, soldier 2 of the row, unit 3, standing through course 4 · 60 mm × 200 mm/,
+  );
+  await user.click(screen.getByRole('button', { name: 'Row above' }));
+  expect(row()).toHaveDisplayValue('Course 3: 2 units');
 });
 
 test('a row is one stop of the keyboard; arrows, Home and End move along it', async () => {
