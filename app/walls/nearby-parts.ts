@@ -1,4 +1,4 @@
-import { bedId, headId, type Wall } from '../../lib/wall/model';
+import { bedId, headId, topCourseOf, type Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 import type { Placed, Survey } from '../../lib/wall/survey';
 
@@ -13,7 +13,7 @@ export function nearbyParts(part: Part, survey: Survey, parts: ReadonlyMap<strin
   const ids = [
     ...(placed ? around(placed) : []),
     ...supportsNear(part, placed, wall),
-    ...(part.course === null ? [] : [`${part.panel}${part.course}`]),
+    ...coursesOf(part, placed).map((course) => `${part.panel}${course}`),
     part.panel,
     ...wall.openings.filter((opening) => opening.panel === part.panel).map(({ id }) => id),
     ...tiesNear(part, wall),
@@ -31,6 +31,13 @@ export function nearbyParts(part: Part, survey: Survey, parts: ReadonlyMap<strin
       .map(({ id }) => id),
   ];
   return [...new Set(ids)].flatMap((id) => (id === part.id ? [] : (parts.get(id) ?? [])));
+}
+
+/** The course of a part; of a unit all that it stands through. */
+function coursesOf({ kind, course }: Part, placed: Placed | null): readonly number[] {
+  if (course === null) return [];
+  const top = kind === 'unit' && placed ? topCourseOf(placed.unit) : course;
+  return Array.from({ length: top - course + 1 }, (_, index) => course + index);
 }
 
 /** 'A12.5' itself, its bed 'A12.5-bed' and the head on its right 'A12.5/6'. */
