@@ -28,7 +28,7 @@ beforeAll(
   () =>
     Promise.all([
       import('../../app/walls/[code]/second-part'),
-      import('../../app/walls/[code]/views-part'),
+      import('../../app/walls/views-part'),
       import('../../app/walls/[code]/result-part'),
     ]),
   60_000,

@@ -11,14 +11,14 @@ import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
+import { usePart } from '../use-part';
+import { useStirred } from '../use-stirred';
 import { viewKeyFor } from '../view-choices';
-import { loadMarker, loadResult, loadSecond, loadViews } from './later-parts';
+import { loadMarker, loadResult, loadSecond } from './later-parts';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
-import { usePart } from './use-part';
 import { useResult } from './use-result';
-import { useStirred } from './use-stirred';
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
@@ -40,9 +40,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
   const isLooking = work.phase === 'looking';
-  const stirred = useStirred();
-  const second = usePart(loadSecond, stirred || !isLooking || work.readings.length > 0);
-  const views = usePart(loadViews, stirred || viewKey !== 'front');
+  const second = usePart(loadSecond, useStirred() || !isLooking || work.readings.length > 0);
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
@@ -171,7 +169,6 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,
-    views,
     resultPart,
     marker,
     isLooking,
