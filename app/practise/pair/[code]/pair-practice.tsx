@@ -9,28 +9,38 @@ import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
 import { MixingRows } from '../../../../components/practise/mixing-rows';
 import styles from '../../../../components/practise/pair.module.css';
-import { PairResult } from '../../../../components/practise/pair-result';
 import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
+import { DrawContext } from '../../../../components/wall/draw-context';
 import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/targets';
+import { Awaited } from '../../../walls/awaited';
+import { useLaterViews } from '../../../walls/use-later-views';
+import type { Pair } from '../measured-pair';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
 import { lookFor, lookOn, looksOf, TICKETS } from './pair-looks';
 import { usePair } from './use-pair';
 
-/** Two walls from one seed, one of them spoiled: laid and measured in the browser. */
-export function PairPractice({ code, next }: { readonly code: string; readonly next: string }) {
-  const pair = usePair(code);
-  const { sound, spoiled, spoiledIs } = pair.pair;
-  const { side, rows, picked, opened } = pair;
-  const system = useLengthSystem(pair.brief.rules === 'united-states' ? 'inches' : 'mm');
+/** Two walls from one seed, one of them spoiled. */
+export function PairPractice(props: {
+  readonly code: string;
+  readonly pair: Pair;
+  /** Address of the next pair. */
+  readonly next: string;
+}) {
+  const { code, next } = props;
+  const pair = usePair(code, props.pair);
+  const { brief, sound, spoiled, spoiledIs } = pair.pair;
+  const { side, rows, picked, opened, Result } = pair;
+  const system = useLengthSystem(brief.rules === 'united-states' ? 'inches' : 'mm');
   const [look, setLook] = useState(sound.masonry === 'adhered' ? 'behind' : 'front');
   const [layer, setLayer] = useState<Layer>('units');
   const [lifted, setLifted] = useState(opened.sound.firstUnit);
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
-  const looks = useLooks(look, lookOn(sound, sound, look, lifted));
+  const { draw, view, awaited } = useLaterViews(lookOn(sound, sound, look, lifted));
+  const looks = useLooks(look, view);
   // A cut or a course is moved on both walls at once.
   const isMoved = looks.view.kind === 'side-section' || looks.view.kind === 'above';
 
@@ -53,7 +63,7 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
     return {
       number,
       wall,
-      view: isMoved ? looks.view : lookOn(wall, sound, look, lifted),
+      view: isMoved || awaited ? looks.view : lookOn(wall, sound, look, lifted),
       marks: drawnOn(number, pair, parts),
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
@@ -84,24 +94,27 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
             }
           />
         )}
+        {awaited && <Awaited parts={[awaited]} />}
       </div>
-      <PairWalls
-        walls={walls}
-        chosen={side}
-        layer={layer}
-        looking={looks.looking}
-        system={system}
-        look={look}
-      />
+      <DrawContext value={draw}>
+        <PairWalls
+          walls={walls}
+          chosen={side}
+          layer={layer}
+          looking={looks.looking}
+          system={system}
+          look={look}
+        />
+      </DrawContext>
       <div className={styles.bars}>
         {side !== null && !isTold && (
           <ChoiceBar legend="Take hold of" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}
         <LengthChoice system={system} />
       </div>
-      {rows ? (
+      {rows && Result ? (
         <>
-          <PairResult rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
+          <Result rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
           {rows.findings.some(({ finding }) => finding.hazard === 'could fall') && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
