@@ -9,7 +9,6 @@ import { BuildFound } from '../../../components/practise/build-found';
 import { BuildSlider } from '../../../components/practise/build-slider';
 import { FaceMarksChoice } from '../../../components/practise/face-marks-choice';
 import { LiftSteps } from '../../../components/practise/lift-steps';
-import { MixingRows } from '../../../components/practise/mixing-rows';
 import { AllViews } from '../../../components/wall/all-views';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
@@ -143,14 +142,6 @@ export function BuildPractice({
                     onLook={() => look(slider)}
                   />
                 ))}
-              {family === 'Mortar' && (
-                <MixingRows
-                  caption="Mixings of this wall"
-                  batches={wall.batches}
-                  picked={null}
-                  onPick={null}
-                />
-              )}
             </div>
           </details>
         ))}

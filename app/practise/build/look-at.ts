@@ -20,6 +20,8 @@ export function lookAt(
     case 'Line':
       if (id === 'lean') return { view: 'side:A' };
       return { view: id === 'gauge' || id === 'corner' ? 'front' : 'side-light' };
+    case 'Mortar':
+      return { view: 'tickets' };
     default:
       return { view: 'front' };
   }

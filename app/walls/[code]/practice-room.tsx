@@ -2,7 +2,7 @@
 
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
-import { MixingTickets } from '../../../components/practice/mixing-tickets';
+import { TicketLines } from '../../../components/practice/ticket-lines';
 import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { Awaited } from '../awaited';
@@ -48,11 +48,7 @@ export function PracticeRoom(props: {
             views={viewChoices(open.wall)}
             viewKey={viewKey}
             view={views.view}
-            hint={
-              isLooking && viewKey === 'front' && !printing && open.wall.masonry === 'adhered'
-                ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${lifting.most}.`
-                : null
-            }
+            hint={isLooking && viewKey === 'front' && !printing ? hintFor(laid, lifting.most) : null}
             bar={
               views.awaited ? (
                 <Awaited parts={[views.awaited]} />
@@ -81,13 +77,7 @@ export function PracticeRoom(props: {
             onPick={isLooking ? practice.pick : undefined}
           />
         </DrawContext>
-        <MixingTickets
-          batches={open.wall.batches}
-          open={printing || practice.ticketsOpen}
-          onToggle={(isOpen) => !printing && practice.openTickets(isOpen)}
-          picked={picked}
-          onPick={isLooking && !printing ? practice.pick : null}
-        />
+        {printing && <TicketLines batches={open.wall.batches} />}
       </div>
       <div className={styles.bench}>
         <Side practice={practice} setWork={setWork} />
@@ -97,4 +87,14 @@ export function PracticeRoom(props: {
       </p>
     </div>
   );
+}
+
+/** What the front cannot show, of what this wall asks. */
+function hintFor({ wall, topic }: LaidPractice, most: number): string | null {
+  if (topic === 'mortar') {
+    return 'The front hardly shows what is in the mortar. Read what was written down: choose “Mixing tickets”.';
+  }
+  return wall.masonry === 'adhered'
+    ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${most}.`
+    : null;
 }

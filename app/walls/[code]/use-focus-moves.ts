@@ -2,11 +2,10 @@
 
 import { type RefObject, useEffect, useMemo, useRef } from 'react';
 
-type Place = 'stage' | 'tickets' | 'marks' | 'review' | 'result' | 'card';
+type Place = 'stage' | 'marks' | 'review' | 'result' | 'card';
 
 const WHERE: Readonly<Record<Place, string>> = {
   stage: '#stage-heading',
-  tickets: '#tickets summary',
   marks: '#marks-heading',
   review: '#review-heading',
   result: '#result-heading',

@@ -33,7 +33,6 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [changing, setChanging] = useState<number | null>(null);
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
-  const [ticketsOpen, setTicketsOpen] = useState(laid.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const [measuring, measure] = useState(false);
@@ -130,9 +129,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const look = (key: string) => {
     dispatch({ kind: 'back to the wall' });
-    if (key === 'tickets') setTicketsOpen(true);
-    else setViewKey(key);
-    focus.to(key === 'tickets' ? 'tickets' : 'stage');
+    setViewKey(key);
+    focus.to('stage');
   };
   const handIn = () => {
     dispatch({ kind: 'hand in' });
@@ -147,8 +145,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       row?.finding.parts[0] ?? rows?.falseMarks.find((each) => each.number === number)?.part ?? null;
     setShown(number);
     take(part);
-    if (part !== null && parts.get(part)?.kind === 'batch') setTicketsOpen(true);
-    setViewKey(row ? viewKeyFor(row.finding, wall) : 'front');
+    const isMixing = part !== null && parts.get(part)?.kind === 'batch';
+    setViewKey(row ? viewKeyFor(row.finding, wall) : isMixing ? 'tickets' : 'front');
     setSaid(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
@@ -165,7 +163,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   // With the result given out, the whole wall lies open.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
-    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind, ticketsOpen },
+    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind },
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,
@@ -197,6 +195,5 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     },
     ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
-    openTickets: setTicketsOpen,
   };
 }
