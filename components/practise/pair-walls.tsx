@@ -1,6 +1,5 @@
 'use client';
 
-import type { ReactNode } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/finding-dimension';
 import type { Looking } from '../../lib/views/looking';
@@ -19,8 +18,6 @@ export interface PairWall {
   readonly dimensions: readonly FindingDimension[];
   readonly selected: string | null;
   readonly onPick?: (part: string) => void;
-  /** Under the drawing: what goes with this wall in this look. */
-  readonly below: ReactNode;
 }
 
 /** Two walls side by side in the same look: zoom one, and the other follows. */
@@ -37,7 +34,7 @@ export function PairWalls(props: {
   return (
     <SeenTogether key={look}>
       <div className={styles.walls}>
-        {walls.map(({ number, wall, view, marks, dimensions, selected, onPick, below }) => (
+        {walls.map(({ number, wall, view, marks, dimensions, selected, onPick }) => (
           <section
             key={number}
             aria-labelledby={`pair-wall-${number}`}
@@ -56,7 +53,6 @@ export function PairWalls(props: {
               label={`Wall ${number}`}
               {...(onPick ? { onPick } : {})}
             />
-            {below}
           </section>
         ))}
       </div>

@@ -1,9 +1,8 @@
 'use client';
 
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { Caution } from '../../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
-import { MixingTickets } from '../../../../components/practice/mixing-tickets';
 import { WallStage } from '../../../../components/practice/wall-stage';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
 import styles from '../../../../components/practise/practise.module.css';
@@ -39,7 +38,6 @@ export function GuidedPractice(props: {
   const guided = useGuided(open, rules, rows, step);
   const { isTold } = guided;
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
-  const [ticketsOpen, setTicketsOpen] = useState(false);
   const room = useRef<HTMLDivElement>(null);
 
   useEffect(() => {
@@ -53,7 +51,6 @@ export function GuidedPractice(props: {
     const key = viewKeyFor(finding, wall);
     stage.choose(key);
     if (key === 'behind' && part) stage.lift(part);
-    if (part?.startsWith('batch-')) setTicketsOpen(true);
     room.current?.querySelector('h2')?.scrollIntoView({ block: 'start' });
   };
   const canPick = step === 2 && half === 'place' && !isTold;
@@ -111,13 +108,6 @@ export function GuidedPractice(props: {
             onPick={canPick ? guided.pick : undefined}
           />
         </DrawContext>
-        <MixingTickets
-          batches={wall.batches}
-          open={ticketsOpen}
-          onToggle={setTicketsOpen}
-          picked={null}
-          onPick={canPick ? guided.pick : null}
-        />
       </div>
       <section aria-labelledby="side-heading">
         <GuidedSide

@@ -3,8 +3,6 @@ import type { View } from '../../../../lib/views/view';
 import type { Wall } from '../../../../lib/wall/model';
 import { type ViewChoice, viewChoices, viewKeyFor, viewOf } from '../../../walls/view-choices';
 
-export const TICKETS = 'tickets';
-
 /** Looks go by the sound wall, so that the list of them gives nothing away. */
 export function looksOf(sound: Wall): readonly ViewChoice[] {
   return viewChoices(sound);

@@ -7,7 +7,6 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Controls, Places } from '../../../../components/practice/wall-stage';
 import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
-import { MixingRows } from '../../../../components/practise/mixing-rows';
 import styles from '../../../../components/practise/pair.module.css';
 import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
 import { DrawContext } from '../../../../components/wall/draw-context';
@@ -19,7 +18,7 @@ import { useLaterViews } from '../../../walls/use-later-views';
 import type { Pair } from '../measured-pair';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
-import { lookFor, lookOn, looksOf, TICKETS } from './pair-looks';
+import { lookFor, lookOn, looksOf } from './pair-looks';
 import { usePair } from './use-pair';
 
 /** Two walls from one seed, one of them spoiled. */
@@ -68,14 +67,6 @@ export function PairPractice(props: {
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
       ...(canPick ? { onPick: pair.pick } : {}),
-      below: look === TICKETS && (
-        <MixingRows
-          caption={`Mixings of wall ${number}`}
-          batches={wall.batches}
-          picked={side === number ? picked : null}
-          onPick={canPick ? pair.pick : null}
-        />
-      ),
     };
   });
 
