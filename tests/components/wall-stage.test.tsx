@@ -4,7 +4,8 @@ import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { viewChoices, viewKeyFor, viewOf } from '../../app/walls/view-choices';
 import { WallStage } from '../../components/practice/wall-stage';
-import { AllViews } from '../../components/wall/all-views';
+import { DrawContext } from '../../components/wall/draw-context';
+import { drawingOf } from '../../lib/views/draw-view';
 import { handWall, handWindow } from '../lib/views-hand-wall';
 
 const WINDOW = handWindow();
@@ -20,7 +21,7 @@ function Stage({
 }) {
   const [key, setKey] = useState('front');
   return (
-    <AllViews>
+    <DrawContext value={drawingOf}>
       <WallStage
         wall={wall}
         label="Wall"
@@ -38,7 +39,7 @@ function Stage({
         onPick={onPick}
         onPaper={onPaper}
       />
-    </AllViews>
+    </DrawContext>
   );
 }
 

@@ -6,6 +6,7 @@ import { TicketLines } from '../../../components/practice/ticket-lines';
 import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { Awaited } from '../awaited';
+import { hiddenFromFront } from '../hidden-from-front';
 import type { LaidPractice } from '../lay-practice';
 import { useLaterViews } from '../use-later-views';
 import { viewChoices, viewOf } from '../view-choices';
@@ -48,7 +49,9 @@ export function PracticeRoom(props: {
             views={viewChoices(open.wall)}
             viewKey={viewKey}
             view={views.view}
-            hint={isLooking && viewKey === 'front' && !printing ? hintFor(laid, lifting.most) : null}
+            hint={
+              isLooking && viewKey === 'front' && !printing ? hiddenFromFront(open.wall, laid.topic) : null
+            }
             bar={
               views.awaited ? (
                 <Awaited parts={[views.awaited]} />
@@ -87,14 +90,4 @@ export function PracticeRoom(props: {
       </p>
     </div>
   );
-}
-
-/** What the front cannot show, of what this wall asks. */
-function hintFor({ wall, topic }: LaidPractice, most: number): string | null {
-  if (topic === 'mortar') {
-    return 'The front hardly shows what is in the mortar. Read what was written down: choose “Mixing tickets”.';
-  }
-  return wall.masonry === 'adhered'
-    ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${most}.`
-    : null;
 }

@@ -14,6 +14,7 @@ import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/targets';
 import { Awaited } from '../../../walls/awaited';
+import { hiddenFromFront } from '../../../walls/hidden-from-front';
 import { useLaterViews } from '../../../walls/use-later-views';
 import type { Pair } from '../measured-pair';
 import { PairAsk } from './pair-ask';
@@ -33,11 +34,12 @@ export function PairPractice(props: {
   const { brief, sound, spoiled, spoiledIs } = pair.pair;
   const { side, rows, picked, opened, Result } = pair;
   const system = useLengthSystem(brief.rules === 'united-states' ? 'inches' : 'mm');
-  const [look, setLook] = useState(sound.masonry === 'adhered' ? 'behind' : 'front');
+  const [look, setLook] = useState('front');
   const [layer, setLayer] = useState<Layer>('units');
   const [lifted, setLifted] = useState(opened.sound.firstUnit);
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
+  const hidden = look === 'front' && !isTold ? hiddenFromFront(sound, brief.topic) : null;
   const { draw, view, awaited } = useLaterViews(lookOn(sound, sound, look, lifted));
   const looks = useLooks(look, view);
   // A cut or a course is moved on both walls at once.
@@ -74,8 +76,10 @@ export function PairPractice(props: {
     <div ref={room} data-told={isTold}>
       <div className={styles.bars}>
         <Places views={looksOf(sound)} viewKey={look} onView={setLook} />
+        {hidden && <p className={styles.hint}>{hidden}</p>}
         <Controls wall={sound} viewKey={look} looks={looks} system={system} />
-        {look === 'behind' && (
+        {awaited && <Awaited parts={[awaited]} />}
+        {look === 'behind' && !awaited && (
           <LiftSteps
             name={opened.sound.nameOf(lifted)}
             onStep={(along, by) =>
@@ -85,7 +89,6 @@ export function PairPractice(props: {
             }
           />
         )}
-        {awaited && <Awaited parts={[awaited]} />}
       </div>
       <DrawContext value={draw}>
         <PairWalls
