@@ -20,7 +20,8 @@ export function volumesText({ portland, lime, sand }: Batch): string {
 
 /** "25 °C" and "77 °F". */
 export function airTexts({ air }: Batch): readonly [celsius: string, fahrenheit: string] {
-  return [`${air} °C`, `${Math.round(air * F_TO_A_C + FREEZING_F)} °F`];
+  const degrees = (value: number) => `${value}`.replace('-', '−');
+  return [`${degrees(air)} °C`, `${degrees(Math.round(air * F_TO_A_C + FREEZING_F))} °F`];
 }
 
 /** All that a ticket says, in one line to be read aloud or listed; never whether it is right. */

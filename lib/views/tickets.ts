@@ -110,12 +110,14 @@ function tieTo(
     [x, (low + high) / 2],
     [PAPER.x + PAPER.width, ticket + PAPER.height / 2],
   ];
-  const tags: readonly (readonly [course: number, y: Mm])[] =
-    fromCourse === toCourse
-      ? [[fromCourse, (low + high) / 2]]
+  // Where a few courses have no room for two tags, one tells both.
+  const both = fromCourse === toCourse ? `${fromCourse}` : `${fromCourse}–${toCourse}`;
+  const tags: readonly (readonly [text: string, y: Mm])[] =
+    high - low < 2 * TAG.height
+      ? [[both, (low + high) / 2]]
       : [
-          [fromCourse, low + TAG.height / 2],
-          [toCourse, high - TAG.height / 2],
+          [`${fromCourse}`, low + TAG.height / 2],
+          [`${toCourse}`, high - TAG.height / 2],
         ];
   const middle = STRIP.x + STRIP.width / 2;
   return {
@@ -125,9 +127,9 @@ function tieTo(
         ([, y]): Shape => rect({ ...TAG, x: middle - TAG.width / 2, y: y - TAG.height / 2 }, '#f5efdd'),
       ),
     ],
-    labels: tags.map(([course, y]) => ({
+    labels: tags.map(([text, y]) => ({
       at: [middle, y],
-      text: `${course}`,
+      text,
       anchor: 'middle',
       written: TEXT,
       strong: true,
