@@ -41,7 +41,7 @@ describe.each(LOOKS)('the mixing tickets at $width px, $colours', (look) => {
         await page.getByRole('heading', { name: `Mixing ${part.slice(-1)}` }).waitFor();
         // Nothing lies over what is being marked.
         const at = await ticket(part).boundingBox();
-        const card = await page.locator('#picked-name').boundingBox();
+        const card = await page.locator('[aria-labelledby="picked-name"]').boundingBox();
         expect(at && card && (look.width > 600 || at.y + at.height < card.y)).toBe(true);
         if (part === faulty) await lookAt(page, 'tickets-2-picked', look);
         await mark(page, name, 'Unsure');

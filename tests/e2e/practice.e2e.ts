@@ -175,7 +175,7 @@ describe('by keyboard alone', () => {
       throw new RangeError(`${what} is not within ${most} stops of the keyboard`);
     };
     // Eight of them are the skip link and the header.
-    expect(await tabTo(/Look once more/, 15)).toBeLessThanOrEqual(15);
+    expect(await tabTo(/Look once more/, 14)).toBeLessThanOrEqual(14);
     await page.reload();
     await page.locator('[data-ready="true"]').waitFor();
 

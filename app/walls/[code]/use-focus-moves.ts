@@ -74,10 +74,11 @@ function matches(screen: string): boolean {
 }
 
 /** In a look higher than what the card leaves free, what was picked moves up too, as far as its own head stays in sight. */
-function clearOf(card: Element, room: HTMLElement | null): void {
+function clearOf(name: Element, room: HTMLElement | null): void {
   const picked = room?.querySelector('[data-stage] [aria-selected="true"]')?.getBoundingClientRect();
-  if (!picked) return;
-  const under = picked.bottom + GAP - card.getBoundingClientRect().top;
+  const card = name.closest('section')?.getBoundingClientRect();
+  if (!picked || !card) return;
+  const under = picked.bottom + GAP - card.top;
   const most = picked.top - GAP;
   if (under > 0 && most > 0) window.scrollBy(0, Math.min(under, most));
 }
