@@ -76,7 +76,16 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       expect(await page.getByRole('button', { name: /^Remove mark/ }).count()).toBe(2);
       await lookAt(page, '3-marked', look);
 
+      await pick(page, 'A2.3');
+      await page.getByRole('radio', { name: 'Out of plumb', exact: true }).click();
+      await page.getByRole('radio', { name: 'Certain', exact: true }).check();
+      await lookAt(page, '3-half-marked', look);
       await page.reload();
+      const half = page.getByRole('region', { name: 'Course 2, unit 3' });
+      await half.getByText('Out of plumb.', { exact: true }).waitFor();
+      expect(await half.getByRole('radio', { name: 'Certain', exact: true }).isChecked()).toBe(true);
+      await lookAt(page, '3-half-marked-again', look);
+      await half.getByRole('button', { name: 'Close' }).click();
       await page.getByRole('button', { name: 'Remove mark 2' }).waitFor();
       await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
       await lookAt(page, '4-review', look);

@@ -1,10 +1,10 @@
 'use client';
 
-import { useCallback, useMemo, useState } from 'react';
+import { startTransition, useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
 import { leftWords, type Step } from '../../../components/practice/lifted-bar';
 import type { NotedReading } from '../../../components/practice/notebook';
-import type { Mark } from '../../../components/practice/practice-state';
+import type { HalfMade, Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { useTimeSpent } from '../../../components/practice/use-time-spent';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
@@ -19,6 +19,7 @@ import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
 import { useResult } from './use-result';
+import { useTaken } from './use-taken';
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
@@ -29,8 +30,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [work, dispatch, ready] = useKeptPractice(keptAs, isPart);
   const timeSpent = useTimeSpent(keptAs);
   const system = useLengthSystem(laid.rules === 'united-states' ? 'inches' : 'mm');
-  const [picked, setPicked] = useState<string | null>(null);
-  const [changing, setChanging] = useState<number | null>(null);
+  const isLooking = work.phase === 'looking';
+  const { picked, changing, setTaken } = useTaken(isLooking ? work.half : null);
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
   const [shown, setShown] = useState<number | null>(null);
@@ -38,8 +39,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [measuring, measure] = useState(false);
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
-  const isLooking = work.phase === 'looking';
-  const second = usePart(loadSecond, useStirred() || !isLooking || work.readings.length > 0);
+  const isBegun = !isLooking || work.readings.length > 0 || picked !== null;
+  const second = usePart(loadSecond, useStirred() || isBegun);
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
@@ -48,8 +49,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null) => {
-    setPicked(part);
-    setChanging(change);
+    setTaken({ part, changing: change });
     setAttached(null);
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
@@ -60,7 +60,10 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     if (isAim) lifting.aim(part);
     else focus.toCard();
   };
+  // Typing goes before: keeping what is typed may wait.
+  const fillIn = (half: HalfMade | null) => startTransition(() => dispatch({ kind: 'fill in', half }));
   const close = () => {
+    fillIn(null);
     take(null);
     focus.backToWall();
   };
@@ -76,8 +79,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
     }
   };
-  const liftHere = () => {
-    lift(lifting.unit);
+  const liftHere = (unit: string) => {
+    lift(unit);
     focus.to('stage');
   };
   const step = (to: Step) => {
@@ -100,13 +103,13 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const remove = (index: number) => {
     dispatch({ kind: 'remove', index });
-    setChanging(null);
+    setTaken({ part: picked, changing: null });
     setSaid(`Mark ${index + 1} removed.`);
     focus.to(isLooking ? 'marks' : 'review');
   };
   const undo = () => {
     dispatch({ kind: 'undo' });
-    setChanging(null);
+    setTaken({ part: picked, changing: null });
     setSaid('The last step is undone.');
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
@@ -178,21 +181,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       partName: nameOf(each.part),
       said: second.part?.saidOf(each, system) ?? '',
     })),
-    ...{
-      pick,
-      close,
-      view: setViewKey,
-      step,
-      lift,
-      liftHere,
-      mark,
-      change,
-      remove,
-      undo,
-      note,
-      forget,
-      attach,
-    },
+    ...{ pick, close, view: setViewKey, step, lift, liftHere, fillIn },
+    ...{ mark, change, remove, undo, note, forget, attach },
     ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
   };
