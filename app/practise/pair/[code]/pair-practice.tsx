@@ -101,7 +101,7 @@ export function PairPractice(props: {
         />
       </DrawContext>
       <div className={styles.bars}>
-        {side !== null && !isTold && (
+        {side !== null && !isTold && looks.view.kind !== 'tickets' && (
           <ChoiceBar legend="Take hold of" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}
         <LengthChoice system={system} />
