@@ -5,7 +5,7 @@ import type { CheckId } from '../../lib/inspect/finding';
 /** A wall of another family of units when it is laid without it, and so no pair. */
 const LAID_OTHERWISE: CheckId = 'raked-thin-veneer';
 
-/** Of 2,400 plans of every kind not one measured otherwise than planned: so many in a row are a flaw of ours. */
+/** A plan that measures otherwise than it says has not been met: so many in a row are a flaw of ours. */
 const MOST_TRIES = 20;
 
 /** The first brief from this one on, seed by seed, that plans a fault, one of these if any are named. */
