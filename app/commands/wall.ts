@@ -13,7 +13,7 @@ import { parseMarks } from '../marks-file';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
   --json            print {code, brief, fingerprint, wall, findings}
-  --svg VIEW        print a drawing: front, side-section, section, above, below, behind, before-cover
+  --svg VIEW        print a drawing: front, side-section, section, above, below, behind, before-cover, tickets
   --marks FILE      grade the marks in a JSON file and print the result
   --wall FILE       inspect the wall in a JSON file instead of laying one; with --rules
   --schema          print the JSON Schema of a wall`;

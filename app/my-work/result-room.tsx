@@ -26,6 +26,7 @@ export function ResultRoom(props: {
       saysSound: wall.saysSound,
       opened: wall.opened,
       phase: 'handed in',
+      half: null,
     });
     setReady(true);
   }, [attempt, wall]);

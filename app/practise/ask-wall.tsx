@@ -6,10 +6,9 @@ import { MAX_SEED } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
 import { type Asked, askedBrief, BRIEF_FIELDS } from '../walls/asked-brief';
-import { faultyBrief } from './faulty-brief';
 import styles from './practise.module.css';
 
-/** The start of a way to practise that needs a wall with a fault: asks for one, and leads on to it. */
+/** The start of a way to practise that needs a wall with a fault: asks for one. Its page leads on to the first that has one. */
 export function AskWall(props: {
   readonly asked: Asked;
   /** The address of the way; the code of the wall comes after it. */
@@ -20,7 +19,7 @@ export function AskWall(props: {
 }) {
   const { asked, way, title, what, send } = props;
   const { typed, problems, brief } = askedBrief(asked);
-  if (brief) redirect(`${way}/${codeOf(faultyBrief(brief))}`);
+  if (brief) redirect(`${way}/${codeOf(brief)}`);
   return (
     <div className="column">
       <h1>{title}</h1>

@@ -1,32 +1,14 @@
 import { type Brief, MAX_SEED } from '../../lib/generate/brief';
-import { layPlan } from '../../lib/generate/generate';
 import { planOf } from '../../lib/generate/planner';
 import type { CheckId } from '../../lib/inspect/finding';
-import { mixed } from '../../lib/practice/mixing';
-import type { Wall } from '../../lib/wall/model';
 
 /** A wall of another family of units when it is laid without it, and so no pair. */
 const LAID_OTHERWISE: CheckId = 'raked-thin-veneer';
 
-/** The same wall twice: as laid, and as spoiled. */
-export interface Pair {
-  readonly sound: Wall;
-  readonly spoiled: Wall;
-  /** Which of the two walls shown is spoiled, drawn from the seed. */
-  readonly spoiledIs: 1 | 2;
-}
+/** A plan that measures otherwise than it says has not been met: so many in a row are a flaw of ours. */
+const MOST_TRIES = 20;
 
-/** Both walls from one plan: the sound one is laid without its faults, by the same chance. Takes a brief that faultyBrief gives. */
-export function pairOf(brief: Brief): Pair {
-  const plan = planOf(brief);
-  return {
-    sound: layPlan({ ...plan, spoils: [] }),
-    spoiled: layPlan(plan),
-    spoiledIs: mixed(brief.seed, 0) % 2 === 0 ? 1 : 2,
-  };
-}
-
-/** The first brief from this one on, seed by seed, whose wall is spoiled, with one of these faults if any are named. */
+/** The first brief from this one on, seed by seed, that plans a fault, one of these if any are named. */
 export function faultyBrief(brief: Brief, wanted: readonly CheckId[] = []): Brief {
   for (let tries = 0; tries <= MAX_SEED; tries++) {
     const next = { ...brief, seed: (brief.seed + tries) % (MAX_SEED + 1) };
@@ -35,6 +17,24 @@ export function faultyBrief(brief: Brief, wanted: readonly CheckId[] = []): Brie
     if (faults.length > 0 && !faults.includes(LAID_OTHERWISE) && fits) return next;
   }
   return brief;
+}
+
+/**
+ * What is laid and measured from the first of these briefs that measures as it should: a plan is quick to draw, but what stands on
+ * the wall decides. `measured` gives null where it does not, and the next brief is tried.
+ */
+export function firstMeasured<T>(
+  asked: Brief,
+  wanted: readonly CheckId[],
+  measured: (brief: Brief) => T | null,
+): T {
+  let brief = faultyBrief(asked, wanted);
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const laid = measured(brief);
+    if (laid !== null) return laid;
+    brief = faultyBrief(seedAfter(brief), wanted);
+  }
+  throw new RangeError(`none of ${MOST_TRIES} walls measures as it is planned`);
 }
 
 /** The brief with the next seed. */

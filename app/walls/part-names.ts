@@ -1,3 +1,4 @@
+import { mixingNumber } from '../../lib/views/ticket-words';
 import type { Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 
@@ -33,7 +34,7 @@ function bareName(part: Part, wall: Wall): string {
     case 'tie':
       return `Tie ${position(id)} on course ${course}`;
     case 'batch':
-      return `Mixing ${id.slice('batch-'.length)}`;
+      return `Mixing ${mixingNumber(id)}`;
     default: {
       const unknown: never = kind;
       return unknown;

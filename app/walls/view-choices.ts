@@ -12,8 +12,8 @@ export interface ViewChoice {
 
 /**
  * The views of a wall in the order a competent person takes them, by key: 'afar', 'front', 'side-light', 'side:A', 'cut:A-ledge',
- * 'above:A', 'below:A', 'behind' (of the unit picked), 'before-cover'. The first three are the front, from another distance or in
- * another light. The mixing tickets stand under the wall.
+ * 'above:A', 'below:A', 'behind' (of the unit picked), 'before-cover', 'tickets'. The first three are the front, from another
+ * distance or in another light.
  */
 export function viewChoices(wall: Wall): readonly ViewChoice[] {
   const kinds = viewsOf(wall);
@@ -42,6 +42,7 @@ export function viewChoices(wall: Wall): readonly ViewChoice[] {
     })),
     ...(kinds.includes('behind') ? [{ value: 'behind', look: 'Behind a unit', label: '' }] : []),
     ...(kinds.includes('before-cover') ? [{ value: 'before-cover', look: 'Before cover', label: '' }] : []),
+    ...(kinds.includes('tickets') ? [{ value: 'tickets', look: 'Mixing tickets', label: '' }] : []),
   ];
 }
 
@@ -59,7 +60,7 @@ export function viewOf(key: string, unit: string, wall: Wall): View {
   if (panel && kind === 'above') {
     return { kind: 'above', panel: panel.id, course: Math.ceil(panel.courses / 2) };
   }
-  return key === 'before-cover' ? { kind: 'before-cover' } : { kind: 'front' };
+  return key === 'before-cover' || key === 'tickets' ? { kind: key } : { kind: 'front' };
 }
 
 /** The view in which a fault shows best. */
@@ -77,6 +78,9 @@ export function viewKeyFor(
     case 'shallow-tie':
     case 'thin-tie':
       return 'before-cover';
+    case 'stale-mortar':
+    case 'lean-mortar':
+      return 'tickets';
     case 'overhang-too-far':
     case 'short-lintel-bearing':
     case 'weak-angle':

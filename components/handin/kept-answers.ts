@@ -13,8 +13,16 @@ export function nameOfWall(attempt: string, place: number): string {
 /** A wall is done when its answer is kept; what is marked before that is kept as well, at every step. */
 export function progressOf(attempt: string, place: number): Progress {
   if (answerOf(attempt, place) !== null) return 'done';
-  const { marks = [], opened = [], readings = [], saysSound = false } = workOn(attempt, place) ?? {};
-  return saysSound || marks.length + opened.length + readings.length > 0 ? 'begun' : 'not begun';
+  const {
+    marks = [],
+    opened = [],
+    readings = [],
+    saysSound = false,
+    half = null,
+  } = workOn(attempt, place) ?? {};
+  return saysSound || half !== null || marks.length + opened.length + readings.length > 0
+    ? 'begun'
+    : 'not begun';
 }
 
 export function keepAnswer(attempt: string, answer: WallAnswer): void {

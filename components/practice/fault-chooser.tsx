@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import styles from './fault-chooser.module.css';
 import type { FaultChoice, Scope } from './part-facts';
@@ -25,13 +25,15 @@ export function FaultChooser(props: {
   readonly find: (words: string) => readonly CheckId[];
   readonly scope: Scope;
   readonly value: CheckId | null;
+  /** What is typed to narrow it. */
+  readonly words: string;
   /** Only the fault chosen is shown. */
   readonly folded: boolean;
   readonly onFold: (folded: boolean) => void;
+  readonly onWords: (words: string) => void;
   readonly onChoose: (fault: CheckId) => void;
 }) {
-  const { faults, find, scope, value, folded, onFold, onChoose } = props;
-  const [words, setWords] = useState('');
+  const { faults, find, scope, value, words, folded, onFold, onWords, onChoose } = props;
   const id = useId();
   const asked = words.trim() !== '';
   const shown = asked
@@ -56,7 +58,7 @@ export function FaultChooser(props: {
           value={words}
           autoComplete="off"
           aria-describedby={`${id}-count`}
-          onChange={(event) => setWords(event.target.value)}
+          onChange={(event) => onWords(event.target.value)}
           onKeyDown={(event) => {
             // Enter would send the form with whatever was chosen before.
             if (event.key === 'Enter') event.preventDefault();

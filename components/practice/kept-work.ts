@@ -3,17 +3,19 @@ import { INSTRUMENTS } from '../../lib/instruments/instrument';
 import { READING_UNITS } from '../../lib/instruments/reading-unit';
 import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
+import type { LengthSystem } from '../../lib/units';
 import type { NotedReading } from './notebook';
-import type { Mark, Phase, Work } from './practice-state';
+import type { HalfMade, Mark, Phase, Work } from './practice-state';
 
-/** 1 had marks only, without openings-up and notebook: still read. */
-const VERSION = 2;
-const READ_VERSIONS: readonly unknown[] = [1, VERSION];
+/** 1 had marks only, without openings-up and notebook; 2 had no mark half made. Both are still read. */
+const VERSION = 3;
+const READ_VERSIONS: readonly unknown[] = [1, 2, VERSION];
+const SYSTEMS: readonly LengthSystem[] = ['mm', 'inches'];
 const PHASES: readonly Phase[] = ['looking', 'review', 'handed in'];
 
 /** The work on a wall as text for the browser to keep. */
-export function formatWork({ marks, saysSound, phase, opened, readings }: Work): string {
-  return JSON.stringify({ version: VERSION, marks, saysSound, phase, opened, readings });
+export function formatWork({ marks, saysSound, phase, opened, readings, half }: Work): string {
+  return JSON.stringify({ version: VERSION, marks, saysSound, phase, opened, readings, half });
 }
 
 /** Reads kept work back. Null for anything that is not work on a wall with these parts: it is then left alone. */
@@ -33,7 +35,11 @@ export function parseWork(text: string | null, isPart: (id: string) => boolean):
   const readings = allOf(loose.readings ?? [], (reading) => parseReading(reading, isPart));
   const phase = PHASES.find((each) => each === loose.phase);
   if (marks === null || opened === null || readings === null || phase === undefined) return null;
-  return { marks, saysSound: loose.saysSound === true && marks.length === 0, phase, opened, readings };
+  const begun = loose.half ?? null;
+  const half = begun === null ? null : parseHalf(begun, isPart, marks);
+  if (begun !== null && half === null) return null;
+  const saysSound = loose.saysSound === true && marks.length === 0;
+  return { marks, saysSound, phase, opened, readings, half };
 }
 
 /** Every entry read; null when one cannot be. */
@@ -76,6 +82,27 @@ function parseReading(loose: unknown, isPart: (id: string) => boolean): NotedRea
     fine: loose.fine === true,
     turned: loose.turned === true,
   };
+}
+
+function parseHalf(loose: unknown, isPart: (id: string) => boolean, marks: readonly Mark[]): HalfMade | null {
+  if (!isRecord(loose) || !isRecord(loose.said)) return null;
+  const { part, changing, words, place, sure } = loose;
+  const { reading } = loose.said;
+  if (typeof part !== 'string' || !isPart(part) || typeof words !== 'string') return null;
+  if (changing !== null && (typeof changing !== 'number' || marks[changing]?.part !== part)) return null;
+  if (place !== null && (typeof place !== 'string' || !isPart(place))) return null;
+  if ((sure !== 1 && sure !== 2 && sure !== 3) || typeof reading !== 'string') return null;
+  const fault = orNone(CHECKS, loose.fault);
+  const kind = orNone(LIMIT_KINDS, loose.said.kind);
+  const act = orNone(ACTS, loose.said.act);
+  const system = SYSTEMS.find((each) => each === loose.system);
+  if (fault === undefined || kind === undefined || act === undefined || system === undefined) return null;
+  return { part, changing, words, fault, place, sure, said: { reading, kind, act }, system };
+}
+
+/** One of these, or null for none; undefined for anything else. */
+function orNone<T>(known: readonly T[], loose: unknown): T | null | undefined {
+  return loose === null ? null : known.find((each) => each === loose);
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

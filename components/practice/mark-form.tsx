@@ -1,17 +1,19 @@
 'use client';
 
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Sure } from '../../lib/marking/mark';
 import type { LengthSystem } from '../../lib/units';
 import { ChoiceBar } from '../forms/choice-bar';
 import { FaultChooser } from './fault-chooser';
+import { halfFrom, inLengths, markFrom } from './half-mark';
 import styles from './mark-form.module.css';
 import type { NotedReading } from './notebook';
 import { type FaultChoice, type PickedPart, placesFor, type Scope, scopeOf } from './part-facts';
-import type { Mark } from './practice-state';
-import { parseReading, readingText, readingUnit } from './reading-text';
-import { NOTHING_SAID, type Said, SayMore } from './say-more';
+import type { HalfMark, Mark } from './practice-state';
+import { readingText, readingUnit } from './reading-text';
+import { isSaid } from './said';
+import { SayMore } from './say-more';
 import { SURE_WORDS } from './sure-words';
 
 const SURE_OPTIONS = [
@@ -20,54 +22,54 @@ const SURE_OPTIONS = [
   { value: '3', label: SURE_WORDS[3] },
 ] as const;
 
-/** 100 m in mm; a day has 1,440 minutes, and a share stops at 100 %. */
-const MOST_READING = 100_000;
-
 /** Names the fault at the part picked, and says more of it if the reader likes. Used for a new mark, and to change one (`before`). */
 export function MarkForm(props: {
   readonly picked: PickedPart;
   readonly faults: readonly FaultChoice[];
   readonly find: (words: string) => readonly CheckId[];
   readonly before?: Mark | undefined;
+  /** What the form held here before the page was loaded again, or the reader looked elsewhere. */
+  readonly kept?: HalfMark | null;
   readonly system: LengthSystem;
   /** Name of the rule set in use. */
   readonly rules: string;
   readonly notebook: readonly NotedReading[];
   /** A reading the notebook hands over; each press hands a new object. */
   readonly attached: { readonly reading: NotedReading } | null;
+  /** Hears what the form holds, each time it changes. */
+  readonly onFill: (half: HalfMark) => void;
   /** Takes the mark, or says in a sentence why it cannot. */
   readonly onMark: (mark: Mark) => string | null;
 }) {
-  const { picked, faults, find, before, system, rules, notebook, attached, onMark } = props;
-  const [faultId, setFaultId] = useState<CheckId | null>(before?.fault ?? null);
-  const [choosing, setChoosing] = useState(before === undefined);
-  const [sure, setSure] = useState<Sure>(before?.sure ?? 2);
-  const [placeId, setPlaceId] = useState<string | null>(null);
+  const { picked, faults, find, before, kept, system, rules, notebook, attached, onFill, onMark } = props;
+  const [half, setHalf] = useState(() => kept ?? halfFrom(before, faults, system));
+  const [choosing, setChoosing] = useState(half.fault === null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [said, setSaid] = useState<Said>(() => saidBefore(before, faults, system));
-  const [more, setMore] = useState(said.reading !== '' || said.kind !== null || said.act !== null);
+  const [more, setMore] = useState(isSaid(half.said));
   const [taken, setTaken] = useState<typeof attached>(null);
-  const [typedIn, setTypedIn] = useState(system);
+  const told = useRef(half);
   const id = useId();
-  const fault = faults.find((each) => each.id === faultId);
+  const { sure, said } = half;
+  const fault = faults.find((each) => each.id === half.fault);
   const places = fault ? placesFor(fault, picked) : [];
-  const place = places.find((each) => each.id === placeId) ?? places[0];
+  const place = places.find((each) => each.id === half.place) ?? places[0];
+  const fill = (changes: Partial<HalfMark>) => setHalf({ ...half, ...changes });
+
+  useEffect(() => {
+    if (told.current === half) return;
+    told.current = half;
+    onFill(half);
+  }, [half, onFill]);
 
   // What was typed in one system of lengths is told in the other.
-  if (typedIn !== system) {
-    setTypedIn(system);
-    const value = fault && parseReading(said.reading, fault.asks.unit, typedIn);
-    if (fault && value !== undefined) {
-      setSaid({ ...said, reading: readingText(value, fault.asks.unit, system) });
-    }
-  }
+  if (half.system !== system) setHalf(inLengths(half, fault, system));
   // A reading handed over waits for a fault that is read in its unit.
   if (attached !== null && attached !== taken && fault) {
     const { value, unit } = attached.reading;
     setTaken(attached);
     setMore(true);
     if (value !== null && unit === fault.asks.unit) {
-      setSaid({ ...said, reading: readingText(value, unit, system) });
+      fill({ said: { ...said, reading: readingText(value, unit, system) }, system });
       setProblem(null);
     } else
       setProblem(
@@ -79,29 +81,12 @@ export function MarkForm(props: {
     event.preventDefault();
     if (!fault) return setProblem('Choose a fault from the list first.');
     if (!place) return setProblem(pickFirst(fault.scope));
-    const reading = parseReading(said.reading, fault.asks.unit, system);
-    if (said.reading.trim() !== '' && reading === undefined) {
+    const made = markFrom(half, fault, place.id);
+    if (typeof made === 'string') {
       setMore(true);
-      return setProblem(
-        `“How much?” takes a number, like ${system === 'inches' ? '3/8 or 1 1/2' : '12 or 9.5'}.`,
-      );
+      return setProblem(made);
     }
-    if (reading !== undefined && reading < 0) {
-      setMore(true);
-      return setProblem('“How much?” takes a number from 0 up. Leave the minus out.');
-    }
-    if (reading !== undefined && reading > MOST_READING) {
-      setMore(true);
-      return setProblem('“How much?” is more than any wall can have. Look at the unit behind the box.');
-    }
-    setProblem(
-      onMark({
-        ...{ part: place.id, fault: fault.id, sure },
-        ...(reading === undefined ? {} : { reading }),
-        ...(said.kind === null ? {} : { kind: said.kind }),
-        ...(said.act === null ? {} : { act: said.act }),
-      }),
-    );
+    setProblem(onMark(made));
   };
 
   return (
@@ -110,22 +95,22 @@ export function MarkForm(props: {
         faults={faults}
         find={find}
         scope={scopeOf(picked.kind)}
-        value={faultId}
+        value={half.fault}
+        words={half.words}
         folded={fault !== undefined && !choosing}
         onFold={(folded) => setChoosing(!folded)}
+        onWords={(words) => fill({ words })}
         onChoose={(chosen) => {
-          setFaultId(chosen);
-          setPlaceId(null);
           setProblem(null);
           // A reading of one fault is no reading of another.
-          setSaid({ ...said, reading: '' });
+          fill({ fault: chosen, place: null, said: { ...said, reading: '' } });
         }}
       />
       {fault && (
         <SayMore
           {...{ fault, said, system, rules, notebook }}
           open={more}
-          onSay={setSaid}
+          onSay={(next) => fill({ said: next })}
           onToggle={setMore}
         />
       )}
@@ -144,7 +129,7 @@ export function MarkForm(props: {
               id={`${id}-place`}
               className={styles.places}
               value={place.id}
-              onChange={(event) => setPlaceId(event.target.value)}
+              onChange={(event) => fill({ place: event.target.value })}
             >
               {places.map((each) => (
                 <option key={each.id} value={each.id}>
@@ -160,7 +145,7 @@ export function MarkForm(props: {
             legend="How sure?"
             options={SURE_OPTIONS}
             value={sureValue(sure)}
-            onChoose={(value) => setSure(SURE_OF[value])}
+            onChoose={(value) => fill({ sure: SURE_OF[value] })}
           />
         )}
         <p className={styles.problem} role="alert">
@@ -172,14 +157,6 @@ export function MarkForm(props: {
       </div>
     </form>
   );
-}
-
-function saidBefore(before: Mark | undefined, faults: readonly FaultChoice[], system: LengthSystem): Said {
-  const unit = faults.find(({ id }) => id === before?.fault)?.asks.unit;
-  if (!before || unit === undefined) return NOTHING_SAID;
-  const { reading, kind = null, act = null } = before;
-  const text = unit === 'there or not' ? String(reading ?? '') : undefined;
-  return { reading: text ?? (reading === undefined ? '' : readingText(reading, unit, system)), kind, act };
 }
 
 /** Where a fault cannot go on the part picked nor on anything near it. */

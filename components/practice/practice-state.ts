@@ -1,13 +1,36 @@
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Answer } from '../../lib/marking/five-marks';
 import type { Sure } from '../../lib/marking/mark';
+import type { LengthSystem } from '../../lib/units';
 import type { NotedReading } from './notebook';
+import type { Said } from './said';
 
 /** One mark of the learner. Its number on the wall is its place in the list. */
 export interface Mark extends Answer {
   readonly part: string;
   readonly fault: CheckId;
   readonly sure: Sure;
+}
+
+/** A mark that is being made: what its form holds, as typed. */
+export interface HalfMark {
+  /** What was typed to shorten the list of faults. */
+  readonly words: string;
+  readonly fault: CheckId | null;
+  /** The part it goes on, where the reader chose one of several. */
+  readonly place: string | null;
+  readonly sure: Sure;
+  readonly said: Said;
+  /** The lengths in which the reading was typed. */
+  readonly system: LengthSystem;
+}
+
+/** A mark half made, with its place. */
+export interface HalfMade extends HalfMark {
+  /** The part picked. */
+  readonly part: string;
+  /** The mark it changes, by its place in the list; null for a new one. */
+  readonly changing: number | null;
 }
 
 export type Phase = 'looking' | 'review' | 'handed in';
@@ -22,6 +45,8 @@ export interface Work {
   readonly opened: readonly string[];
   /** The notebook, the latest last. */
   readonly readings: readonly NotedReading[];
+  /** The mark that is being made, if any. */
+  readonly half: HalfMade | null;
 }
 
 export interface PracticeState extends Work {
@@ -43,6 +68,8 @@ export type PracticeAction =
   | { readonly kind: 'open up'; readonly unit: string; readonly most: number }
   | { readonly kind: 'note'; readonly reading: NotedReading }
   | { readonly kind: 'forget'; readonly index: number }
+  /** What the form of a mark holds; null when it is put away. */
+  | { readonly kind: 'fill in'; readonly half: HalfMade | null }
   | { readonly kind: 'take up'; readonly work: Work };
 
 export const FRESH: PracticeState = {
@@ -51,6 +78,7 @@ export const FRESH: PracticeState = {
   phase: 'looking',
   opened: [],
   readings: [],
+  half: null,
   past: [],
 };
 
@@ -61,12 +89,15 @@ export function practiceReducer(state: PracticeState, action: PracticeAction): P
   if (state.phase === 'handed in') return state;
   switch (action.kind) {
     case 'mark':
-      return withMarks(state, [...state.marks, action.mark]);
+      return { ...withMarks(state, [...state.marks, action.mark]), half: null };
     case 'change':
-      return withMarks(
-        state,
-        state.marks.map((mark, index) => (index === action.index ? action.mark : mark)),
-      );
+      return {
+        ...withMarks(
+          state,
+          state.marks.map((mark, index) => (index === action.index ? action.mark : mark)),
+        ),
+        half: null,
+      };
     case 'remove':
       return withMarks(
         state,
@@ -74,7 +105,9 @@ export function practiceReducer(state: PracticeState, action: PracticeAction): P
       );
     case 'undo': {
       const before = state.past.at(-1);
-      return before ? { ...state, marks: before, past: state.past.slice(0, -1) } : state;
+      return before
+        ? { ...state, marks: before, past: state.past.slice(0, -1), half: halfOfNew(state) }
+        : state;
     }
     case 'say sound':
       return state.marks.length === 0 ? { ...state, saysSound: true, phase: 'review' } : state;
@@ -83,7 +116,7 @@ export function practiceReducer(state: PracticeState, action: PracticeAction): P
     case 'back to the wall':
       return { ...state, phase: 'looking', saysSound: false };
     case 'hand in':
-      return canHandIn(state) ? { ...state, phase: 'handed in' } : state;
+      return canHandIn(state) ? { ...state, phase: 'handed in', half: null } : state;
     case 'open up':
       return state.opened.includes(action.unit) || state.opened.length >= action.most
         ? state
@@ -92,6 +125,8 @@ export function practiceReducer(state: PracticeState, action: PracticeAction): P
       return { ...state, readings: [...state.readings, action.reading] };
     case 'forget':
       return { ...state, readings: state.readings.filter((_, index) => index !== action.index) };
+    case 'fill in':
+      return { ...state, half: action.half };
     default: {
       const unknown: never = action;
       return unknown;
@@ -104,5 +139,10 @@ export function canHandIn({ phase, marks, saysSound }: Work): boolean {
 }
 
 function withMarks(state: PracticeState, marks: readonly Mark[]): PracticeState {
-  return { ...state, marks, saysSound: false, past: [...state.past, state.marks] };
+  return { ...state, marks, saysSound: false, past: [...state.past, state.marks], half: halfOfNew(state) };
+}
+
+/** What changes a mark goes with the list it was in: its place there may now be another's. */
+function halfOfNew({ half }: PracticeState): HalfMade | null {
+  return half?.changing === null ? half : null;
 }

@@ -1,8 +1,7 @@
 'use client';
 
 import { useId } from 'react';
-import type { LimitKind } from '../../lib/limits/limit';
-import { ACTS, type Act } from '../../lib/marking/act';
+import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';
 import { ChoiceBar } from '../forms/choice-bar';
@@ -11,17 +10,8 @@ import { ACT_WORDS, KIND_WORDS } from './answer-words';
 import type { NotedReading } from './notebook';
 import type { FaultChoice } from './part-facts';
 import { parseReading, readingText, readingUnit } from './reading-text';
+import { isSaid, NOTHING_SAID, type Said } from './said';
 import styles from './say-more.module.css';
-
-/** What may be said of a mark beyond place, name and certainty. All of it can be left out. */
-export interface Said {
-  /** As typed. */
-  readonly reading: string;
-  readonly kind: LimitKind | null;
-  readonly act: Act | null;
-}
-
-export const NOTHING_SAID: Said = { reading: '', kind: null, act: null };
 
 const KIND_OPTIONS = LIMIT_KINDS.map((value) => ({ value, label: KIND_WORDS[value].label }));
 const ACT_OPTIONS = ACTS.map((value) => ({ value, label: ACT_WORDS[value].label }));
@@ -106,7 +96,7 @@ export function SayMore(props: {
           onChoose={(act) => onSay({ ...said, act })}
         />
         {said.act && <p className={styles.means}>{ACT_WORDS[said.act].means}</p>}
-        {(said.reading !== '' || said.kind !== null || said.act !== null) && (
+        {isSaid(said) && (
           <button type="button" className={styles.clear} onClick={() => onSay(NOTHING_SAID)}>
             Clear these three
           </button>

@@ -83,7 +83,7 @@ export function WallStage(props: {
       </div>
       {below}
       <div className={styles.bars}>
-        {(onPick || form === 'list') && (
+        {(onPick || form === 'list') && looks.view.kind !== 'tickets' && (
           <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />
         )}
         <details className={styles.more}>

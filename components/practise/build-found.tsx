@@ -3,18 +3,18 @@ import { HazardSign } from '../result/signs';
 import styles from './build.module.css';
 import { type ExplainedFinding, findingLine } from './explained-finding';
 
-/** What is beyond a limit now; null while the measuring is on its way. */
+/** What is beyond a limit now. */
 export function BuildFound({
   findings,
   system,
 }: {
-  readonly findings: readonly ExplainedFinding[] | null;
+  readonly findings: readonly ExplainedFinding[];
   readonly system: LengthSystem;
 }) {
   return (
     <>
-      <p role="status">{findings === null ? 'Measuring the wall …' : countWords(findings.length)}</p>
-      {findings !== null && findings.length > 0 && (
+      <p role="status">{countWords(findings.length)}</p>
+      {findings.length > 0 && (
         <ul className={styles.found}>
           {findings.map((row) => (
             <li key={row.number}>

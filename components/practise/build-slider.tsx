@@ -19,7 +19,8 @@ export function BuildSlider(props: {
   readonly verdicts: readonly BuildVerdict[];
   /** Why a wall like that would not stay up, or null. */
   readonly refusal: string | null;
-  readonly compare: () => readonly Compared[];
+  /** What every rule set says; null while that is on its way. */
+  readonly compare: () => readonly Compared[] | null;
   readonly onChange: (value: number) => void;
   readonly onLook: () => void;
 }) {
@@ -28,6 +29,7 @@ export function BuildSlider(props: {
   const [asked, setAsked] = useState(false);
   const field = { label: name, value, least, most, step, onChange };
   const [first] = verdicts;
+  const compared = asked ? compare() : [];
   return (
     <div className={styles.slider} data-beyond={verdicts.some(({ passes }) => !passes)}>
       {unit.startsWith('mm') ? (
@@ -58,7 +60,8 @@ export function BuildSlider(props: {
           <summary>
             All rule sets<span className="visually-hidden">: {name}</span>
           </summary>
-          {asked && <ComparedList rows={compare()} system={system} />}
+          {compared === null && <p>One moment …</p>}
+          {asked && compared && <ComparedList rows={compared} system={system} />}
         </details>
       </div>
     </div>

@@ -1,13 +1,11 @@
 'use client';
 
-import type { ReactNode } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/finding-dimension';
 import type { Looking } from '../../lib/views/looking';
 import type { Layer } from '../../lib/views/targets';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { AllViews } from '../wall/all-views';
 import { SeenTogether } from '../wall/seen-together';
 import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
 import styles from './pair.module.css';
@@ -20,8 +18,6 @@ export interface PairWall {
   readonly dimensions: readonly FindingDimension[];
   readonly selected: string | null;
   readonly onPick?: (part: string) => void;
-  /** Under the drawing: what goes with this wall in this look. */
-  readonly below: ReactNode;
 }
 
 /** Two walls side by side in the same look: zoom one, and the other follows. */
@@ -36,33 +32,30 @@ export function PairWalls(props: {
 }) {
   const { walls, chosen, layer, looking, system, look } = props;
   return (
-    <AllViews>
-      <SeenTogether key={look}>
-        <div className={styles.walls}>
-          {walls.map(({ number, wall, view, marks, dimensions, selected, onPick, below }) => (
-            <section
-              key={number}
-              aria-labelledby={`pair-wall-${number}`}
-              className={`${styles.wall} ${chosen === number ? styles.chosen : ''}`}
-            >
-              <h2 id={`pair-wall-${number}`}>Wall {number}</h2>
-              <WallDrawing
-                wall={wall}
-                view={view}
-                marks={marks}
-                dimensions={dimensions}
-                looking={looking}
-                selected={selected}
-                layer={layer}
-                system={system}
-                label={`Wall ${number}`}
-                {...(onPick ? { onPick } : {})}
-              />
-              {below}
-            </section>
-          ))}
-        </div>
-      </SeenTogether>
-    </AllViews>
+    <SeenTogether key={look}>
+      <div className={styles.walls}>
+        {walls.map(({ number, wall, view, marks, dimensions, selected, onPick }) => (
+          <section
+            key={number}
+            aria-labelledby={`pair-wall-${number}`}
+            className={`${styles.wall} ${chosen === number ? styles.chosen : ''}`}
+          >
+            <h2 id={`pair-wall-${number}`}>Wall {number}</h2>
+            <WallDrawing
+              wall={wall}
+              view={view}
+              marks={marks}
+              dimensions={dimensions}
+              looking={looking}
+              selected={selected}
+              layer={layer}
+              system={system}
+              label={`Wall ${number}`}
+              {...(onPick ? { onPick } : {})}
+            />
+          </section>
+        ))}
+      </div>
+    </SeenTogether>
   );
 }

@@ -145,4 +145,5 @@ const NAMES: Readonly<Record<string, readonly [one: string, many: string]>> = {
   opening: ['opening', 'openings'],
   edge: ['free end', 'free ends'],
   corner: ['corner', 'corners'],
+  batch: ['mixing', 'mixings'],
 };

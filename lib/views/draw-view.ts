@@ -9,6 +9,7 @@ import { type Looking, UP_CLOSE } from './looking';
 import { sectionView } from './section';
 import type { Drawing } from './shape';
 import { sideView } from './side';
+import { ticketsView } from './tickets';
 import type { View } from './view';
 
 /** The drawing of one view of a wall; light and distance tell only from in front. @throws ViewError for a place that the wall has not. */
@@ -33,6 +34,8 @@ export function drawingOf(
       return behindView(wall, view.unit, system);
     case 'before-cover':
       return beforeCoverView(wall, system);
+    case 'tickets':
+      return ticketsView(wall);
     default: {
       const unknown: never = view;
       throw new RangeError(`view ${String(unknown)} is not drawn`);

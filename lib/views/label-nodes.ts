@@ -2,15 +2,18 @@ import type { Label } from './shape';
 import { type PaintOf, type SvgNode, tenth, turned } from './svg-nodes';
 
 const SIZE = 13;
+/** On paper that is drawn: what was filled in, and what was printed there before. */
+const FILLED_IN = '#22272b';
+const PRINTED = '#574a35';
 /** Height of a text as a share of what is drawn across, on the narrowest screen: 13 px in 350, and a tenth for the margins. */
 export const TEXT_SHARE = 0.041;
 /** Mean width of a letter, as a share of the size; a little wide, so that texts never touch. */
 const LETTER = 0.6;
 
-/** Texts at one size on the screen; a text with too little room for it is left out until the reader zooms in. */
+/** Texts at one size on the screen, or as large as they are written; a text with too little room for it is left out until the reader zooms in. */
 export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: PaintOf): readonly SvgNode[] {
-  const size = SIZE * mmPerPx;
   return labels.flatMap((label) => {
+    const size = Math.max(SIZE * mmPerPx, label.written ?? 0);
     const wide = wideOf(label, size);
     if (!hasRoom(label, size) || (label.standsFor && hasRoom(label.standsFor, size))) return [];
     const x = tenth(label.at[0]);
@@ -22,7 +25,7 @@ export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: P
         y: tenth(y + size * 0.35),
         fontSize: tenth(size),
         textAnchor: label.anchor,
-        fill: paintOf(label.plate || label.strong ? '--ink' : '--slate'),
+        fill: inkOf(label, paintOf),
         ...(label.strong ? { fontWeight: 650 } : {}),
         ...(label.upright ? { transform: `rotate(-90 ${x} ${y})` } : {}),
       },
@@ -45,6 +48,11 @@ export function labelNodes(labels: readonly Label[], mmPerPx: number, paintOf: P
     };
     return [plate, text];
   });
+}
+
+function inkOf({ written, plate, strong }: Label, paintOf: PaintOf): string {
+  if (written !== undefined) return strong ? FILLED_IN : PRINTED;
+  return paintOf(plate || strong ? '--ink' : '--slate');
 }
 
 function wideOf({ text }: Label, size: number): number {

@@ -4,7 +4,7 @@ import { cutsOf, undersidesOf, type View, ViewError, viewsOf } from './view';
 /**
  * Reads `front`, `side-section` (the first wall, cut at its middle) or `side-section:A,1200` (mm from the left), `section` (the first
  * there is) or `section:A-lintel1`, `above` or `above:A,5` (course), `below` or `below:A-lintel1`, `behind` (the first unit) or
- * `behind:A12.5`, `before-cover`.
+ * `behind:A12.5`, `before-cover`, `tickets`.
  * @throws ViewError for any other text, and for what this wall has not.
  */
 export function parseView(wall: Wall, text: string): View {
@@ -14,6 +14,7 @@ export function parseView(wall: Wall, text: string): View {
   switch (wanted) {
     case 'front':
     case 'before-cover':
+    case 'tickets':
       return { kind: wanted };
     case 'section':
       return parseSection(wall, named);

@@ -43,7 +43,7 @@ export interface Dot {
 
 export type Shape = Area | Dot;
 
-/** Text of one size on the screen, whatever the zoom. Left out while there is less than `room` mm for it. */
+/** Text of one size on the screen, whatever the zoom, unless it is written on a thing. Left out while there is less than `room` mm for it. */
 export interface Label {
   readonly at: Point;
   readonly text: string;
@@ -58,6 +58,8 @@ export interface Label {
   readonly strong?: boolean;
   /** Stands on a plate of paper, for text over a drawing. */
   readonly plate?: boolean;
+  /** Written on paper that is drawn: this large on the sheet, mm, but never smaller than other texts; dark by night too. */
+  readonly written?: Mm;
 }
 
 /** Where the face of a panel lies on the sheet: sheet = origin + scale × face. */

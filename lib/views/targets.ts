@@ -4,6 +4,7 @@ import { type Part, type PartKind, partsOf } from '../wall/parts';
 import type { Looking } from './looking';
 import { partNames } from './part-names';
 import type { Box, Drawing } from './shape';
+import { ticketName } from './ticket-words';
 import type { View } from './view';
 
 /** What can be pointed at together: one layer at a time. */
@@ -26,7 +27,7 @@ export interface TargetRow {
 const KINDS: Readonly<Record<Layer, readonly PartKind[]>> = {
   units: ['unit'],
   joints: ['bed', 'head'],
-  fixings: ['tie', 'support', 'opening', 'corner', 'edge'],
+  fixings: ['tie', 'support', 'opening', 'corner', 'edge', 'batch'],
 };
 
 /**
@@ -41,7 +42,10 @@ export function targetRows(
   system: LengthSystem,
   distance: Looking['distance'] = 'near',
 ): readonly TargetRow[] {
-  const names = partNames(wall, view, system, distance);
+  const names = new Map([
+    ...partNames(wall, view, system, distance),
+    ...wall.batches.map((batch) => [batch.id, ticketName(batch)] as const),
+  ]);
   for (const each of [layer, 'fixings', 'units'] as const) {
     const rows = rowsOfLayer(wall, view, drawing, each, names);
     if (rows.length > 0) return rows;

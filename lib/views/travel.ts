@@ -1,3 +1,4 @@
+import type { Box } from './shape';
 import { levelOf, shortestOf, type Target, type TargetRow } from './targets';
 
 /** A place in the rows of targets, and what a journey keeps to, as a text cursor does. */
@@ -18,8 +19,9 @@ const TALL = 1.5;
 const NEAR_TOP = 0.9;
 
 /**
- * Where a key leads from a place; null for a key that does not travel. Left and right stay in the row, up and down go to the part
- * that lies over or under the wanted x: of a tall one, to what lies over its top or under its foot.
+ * Where a key leads from a place; null for a key that does not travel. Left and right stay in the row; up and down go to the part
+ * that lies over or under the wanted x (of a tall one, to what lies over its top or under its foot), past the last row to a part of
+ * it that stands over or under the others.
  */
 export function travelled(
   rows: readonly TargetRow[],
@@ -40,9 +42,11 @@ export function travelled(
     case 'End':
       return endOf(rows, whole ? last : from.along, -1);
     case 'ArrowUp':
-      return rise(rows, from, Math.min(last, rowOver(rows, from, target)));
+      return from.row < last
+        ? rise(rows, from, Math.min(last, rowOver(rows, from, target)))
+        : within(rows, from, 1);
     case 'ArrowDown':
-      return rise(rows, from, Math.max(0, from.row - 1));
+      return from.row > 0 ? rise(rows, from, from.row - 1) : within(rows, from, -1);
     case 'PageUp':
       return rise(rows, from, Math.min(last, from.row + PAGE));
     case 'PageDown':
@@ -66,6 +70,22 @@ type Spot = Pick<Place, 'row' | 'index'>;
 function at(rows: readonly TargetRow[], { row, index }: Spot, along: number): Place {
   const box = rows[row]?.targets[index]?.box;
   return { row, index, along, wantedX: box ? box.x + box.width / 2 : 0 };
+}
+
+/** In a row whose parts stand one over another: the nearest one up (1) or down (-1); itself where there is none. */
+function within(rows: readonly TargetRow[], from: Place, sense: 1 | -1): Place {
+  const targets = rows[from.row]?.targets ?? [];
+  const here = targets[from.index]?.box;
+  let next = from.index;
+  let least = Number.POSITIVE_INFINITY;
+  for (const [each, { box }] of targets.entries()) {
+    const away = here ? (sense > 0 ? box.y - here.y - here.height : here.y - box.y - box.height) : -1;
+    const reach = away + asideOf(box, from.wantedX);
+    if (away < 0 || reach >= least) continue;
+    least = reach;
+    next = each;
+  }
+  return { ...from, index: next };
 }
 
 /** All that stands in a row, from the left: its own targets, and the tall ones of its kind that stand through it from below. */
@@ -121,11 +141,16 @@ function rise(rows: readonly TargetRow[], from: Place, row: number): Place {
   for (const spot of standingIn(rows, row)) {
     const box = rows[spot.row]?.targets[spot.index]?.box;
     if (box === undefined) continue;
-    const away = Math.max(box.x - from.wantedX, from.wantedX - box.x - box.width, 0);
+    const away = asideOf(box, from.wantedX);
     if (away < least) {
       least = away;
       best = spot;
     }
   }
   return { ...best, along: row, wantedX: from.wantedX };
+}
+
+/** How far a box lies to the left or right of x; 0 over or under it. */
+function asideOf(box: Box, x: number): number {
+  return Math.max(box.x - x, x - box.x - box.width, 0);
 }

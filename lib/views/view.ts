@@ -13,7 +13,8 @@ export type View =
   /** From below along the bottom edge of a panel, or up at the head of an opening: `at` is the panel, the lintel, or an opening without one. */
   | { readonly kind: 'below'; readonly at: string }
   | { readonly kind: 'behind'; readonly unit: string }
-  | { readonly kind: 'before-cover' };
+  | { readonly kind: 'before-cover' }
+  | { readonly kind: 'tickets' };
 
 /** One section that can be cut: through a ledge, or through the head of an opening (with its lintel, if it has one). */
 export interface Cut {
@@ -39,6 +40,7 @@ export function viewsOf(wall: Wall): readonly View['kind'][] {
     ...(anchored ? (['below'] as const) : []),
     'behind',
     ...(anchored ? (['before-cover'] as const) : []),
+    ...(wall.batches.length > 0 ? (['tickets'] as const) : []),
   ];
 }
 

@@ -8,7 +8,14 @@ import {
 } from '../../components/handin/kept-answers';
 import type { Work } from '../../components/practice/practice-state';
 
-const UNTOUCHED: Work = { marks: [], saysSound: false, phase: 'looking', opened: [], readings: [] };
+const UNTOUCHED: Work = {
+  marks: [],
+  saysSound: false,
+  phase: 'looking',
+  opened: [],
+  readings: [],
+  half: null,
+};
 const MARKED: Work = {
   ...UNTOUCHED,
   marks: [{ part: 'A1.1', fault: 'proud-unit', sure: 2 }],

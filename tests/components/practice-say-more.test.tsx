@@ -48,7 +48,7 @@ test('more can be said: how much, by which requirement, and what to do', async (
 test('a reading typed in inches is told in millimetres when the lengths are changed', async () => {
   const shared = { picked: UNIT, faults: FAULTS, find: findByName, rules: 'Canada', notebook: [] };
   const form = (system: LengthSystem) => (
-    <MarkForm {...shared} system={system} attached={null} onMark={() => null} />
+    <MarkForm {...shared} system={system} attached={null} onFill={() => undefined} onMark={() => null} />
   );
   const { rerender } = render(form('inches'));
   const user = userEvent.setup();

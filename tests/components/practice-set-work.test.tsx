@@ -23,12 +23,14 @@ const ROWS: ResultRows = {
 // A whole wall of units takes its time in a busy machine.
 vi.setConfig({ testTimeout: 60_000 });
 configure({ asyncUtilTimeout: 20_000 });
+// jsdom has no screen: it is taken for a wide one.
+vi.stubGlobal('matchMedia', () => ({ matches: false }));
 // The parts that the page fetches later: here at once, so that no test waits for them.
 beforeAll(
   () =>
     Promise.all([
       import('../../app/walls/[code]/second-part'),
-      import('../../app/walls/[code]/views-part'),
+      import('../../app/walls/views-part'),
       import('../../app/walls/[code]/result-part'),
     ]),
   60_000,
@@ -51,7 +53,12 @@ function show(first: Partial<SetWork> = {}) {
     />
   );
   const view = render(page(first));
-  return { handed, user: userEvent.setup(), again: (over: Partial<SetWork>) => view.rerender(page(over)) };
+  return {
+    handed,
+    user: userEvent.setup(),
+    again: (over: Partial<SetWork>) => view.rerender(page(over)),
+    close: view.unmount,
+  };
 }
 
 async function handInAsSound(user: ReturnType<typeof userEvent.setup>) {
@@ -83,6 +90,30 @@ test('a hand-in that did not arrive can be handed in again', async () => {
   expect(screen.getByRole('alert').textContent).toContain('The network is away.');
   await user.click(screen.getByRole('button', { name: 'Hand in again' }));
   expect(handed).toHaveLength(2);
+});
+
+test('a form half filled is there again when the page is opened anew, and gone once it is closed', async () => {
+  const { user, close } = show();
+  const pick = async () => {
+    screen.getByRole('gridcell', { name: /^course 1, unit 2,/ }).focus();
+    await user.keyboard('{Enter}');
+  };
+  await pick();
+  await user.type(await screen.findByRole('searchbox'), 'proud');
+  await user.click(screen.getByRole('radio', { name: 'Unit proud or set back' }));
+  await user.click(screen.getByText(/^Say more/));
+  await user.type(screen.getByRole('textbox', { name: /How much/ }), '7.5');
+  await user.click(screen.getByRole('radio', { name: 'Certain' }));
+  close();
+
+  show();
+  expect(await screen.findByRole('region', { name: 'Course 1, unit 2' })).toBeVisible();
+  expect(screen.getByText('Unit proud or set back.').tagName).toBe('STRONG');
+  expect(screen.getByRole('textbox', { name: /How much/ })).toHaveValue('7.5');
+  expect(screen.getByRole('radio', { name: 'Certain' })).toBeChecked();
+  await user.click(screen.getByRole('button', { name: 'Close' }));
+  await pick();
+  expect(await screen.findByRole('searchbox')).toHaveValue('');
 });
 
 test('each attempt keeps its own work', async () => {

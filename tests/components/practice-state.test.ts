@@ -3,6 +3,7 @@ import { formatWork, parseWork } from '../../components/practice/kept-work';
 import type { NotedReading } from '../../components/practice/notebook';
 import {
   FRESH,
+  type HalfMade,
   type Mark,
   type PracticeAction,
   type PracticeState,
@@ -12,6 +13,18 @@ import {
 
 const TWIST: Mark = { part: 'A3.2', fault: 'twisted-unit', sure: 3 };
 const THICK: Mark = { part: 'A3.2-bed', fault: 'thick-joint', sure: 1 };
+
+/** A mark half made: invented, for the tests. */
+const HALF: HalfMade = {
+  part: 'A3.2',
+  changing: null,
+  words: 'twi',
+  fault: 'twisted-unit',
+  place: null,
+  sure: 1,
+  said: { reading: '6.5', kind: 'good practice', act: null },
+  system: 'mm',
+};
 
 function stateAfter(...actions: readonly PracticeAction[]): PracticeState {
   return actions.reduce(practiceReducer, FRESH);
@@ -32,6 +45,30 @@ describe('marks', () => {
     expect(once.marks).toEqual([TWIST]);
     expect(practiceReducer(once, { kind: 'undo' })).toEqual(FRESH);
     expect(practiceReducer(FRESH, { kind: 'undo' })).toEqual(FRESH);
+  });
+});
+
+describe('a mark half made', () => {
+  const half = { kind: 'fill in', half: HALF } as const;
+  const change = { kind: 'fill in', half: { ...HALF, changing: 0 } } as const;
+  const mark = { kind: 'mark', mark: TWIST } as const;
+
+  test.each<[string, readonly PracticeAction[], HalfMade | null]>([
+    ['stays while the reader looks and measures', [half, { kind: 'note', reading: READING }], HALF],
+    ['stays when another mark is removed', [mark, half, { kind: 'remove', index: 0 }], HALF],
+    ['is done with when the mark is made', [half, mark], null],
+    [
+      'is done with when the mark is changed',
+      [mark, change, { kind: 'change', index: 0, mark: THICK }],
+      null,
+    ],
+    ['goes with the mark it would change', [mark, change, { kind: 'remove', index: 0 }], null],
+    ['goes when the marks are those of before', [mark, change, { kind: 'undo' }], null],
+    ['is put away', [half, { kind: 'fill in', half: null }], null],
+    ['is not handed in', [mark, half, { kind: 'look once more' }, { kind: 'hand in' }], null],
+    ['is not there after a fresh start', [half, { kind: 'start again' }], null],
+  ])('%s', (_, actions, left) => {
+    expect(stateAfter(...actions).half).toEqual(left);
   });
 });
 
@@ -101,6 +138,7 @@ describe('kept work', () => {
     phase: 'review',
     opened: ['A3.1', 'A3.7'],
     readings: [READING],
+    half: { ...HALF, changing: 0 },
   };
 
   test('comes back as it was', () => {
@@ -116,13 +154,35 @@ describe('kept work', () => {
       phase: 'looking',
       opened: [],
       readings: [],
+      half: null,
     });
+  });
+
+  test('of version 2, without a mark half made, is still read', () => {
+    const { half, ...before } = work;
+    expect(parseWork(JSON.stringify({ version: 2, ...before }), isPart)).toEqual({ ...work, half: null });
+  });
+
+  test.each([
+    ['on a part of another wall', { part: 'B1.1' }],
+    ['that changes a mark that is not there', { changing: 2 }],
+    ['that changes a mark elsewhere', { changing: 1 }],
+    ['of an unknown fault', { fault: 'ghost' }],
+    ['that goes on a part of another wall', { place: 'B1.1' }],
+    ['of an unknown certainty', { sure: 4 }],
+    ['with an act nobody knows', { said: { ...HALF.said, act: 'run' } }],
+    ['with a reading that is no text', { said: { ...HALF.said, reading: 6.5 } }],
+    ['in unknown lengths', { system: 'cubits' }],
+    ['without the words typed', { words: undefined }],
+  ])('is refused with a mark half made %s', (_, changes) => {
+    const text = JSON.stringify({ version: 3, ...work, half: { ...HALF, ...changes } });
+    expect(parseWork(text, isPart)).toBeNull();
   });
 
   test.each([
     ['nothing', null],
     ['no JSON', '{'],
-    ['another version', '{"version":3,"marks":[],"saysSound":false,"phase":"looking"}'],
+    ['another version', '{"version":4,"marks":[],"saysSound":false,"phase":"looking"}'],
     ['an opening-up elsewhere', '{"version":2,"marks":[],"opened":["B1.1"],"phase":"looking"}'],
     ['a reading that is none', '{"version":2,"marks":[],"readings":[{"part":"A3.1"}],"phase":"looking"}'],
     [

@@ -2,7 +2,7 @@ import { render } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { MarkForm } from '../../components/practice/mark-form';
 import type { NotedReading } from '../../components/practice/notebook';
-import type { Mark } from '../../components/practice/practice-state';
+import type { HalfMark, Mark } from '../../components/practice/practice-state';
 import type { LengthSystem } from '../../lib/units';
 import { FAULTS, findByName, UNIT } from './practice-samples';
 
@@ -10,9 +10,25 @@ import { FAULTS, findByName, UNIT } from './practice-samples';
 export function showForm(
   onMark: (mark: Mark) => string | null,
   before?: Mark,
-  { system = 'mm', notebook = [] }: { system?: LengthSystem; notebook?: readonly NotedReading[] } = {},
+  {
+    system = 'mm',
+    notebook = [],
+    kept = null,
+    onFill = () => undefined,
+  }: {
+    system?: LengthSystem;
+    notebook?: readonly NotedReading[];
+    kept?: HalfMark | null;
+    onFill?: (half: HalfMark) => void;
+  } = {},
 ) {
-  const shared = { picked: UNIT, faults: FAULTS, find: findByName, rules: 'Canada', system, notebook };
+  const shared = {
+    picked: UNIT,
+    faults: FAULTS,
+    find: findByName,
+    rules: 'Canada',
+    ...{ system, notebook, kept, onFill },
+  };
   const view = render(<MarkForm {...shared} attached={null} before={before} onMark={onMark} />);
   const attach = (reading: NotedReading) =>
     view.rerender(<MarkForm {...shared} attached={{ reading }} before={before} onMark={onMark} />);

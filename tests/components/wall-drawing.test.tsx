@@ -2,15 +2,16 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { renderToString } from 'react-dom/server';
 import { describe, expect, test, vi } from 'vitest';
-import { AllViews } from '../../components/wall/all-views';
+import { DrawContext } from '../../components/wall/draw-context';
 import { type DrawnMark, WallDrawing, type WallDrawingProps } from '../../components/wall/wall-drawing';
+import { drawingOf } from '../../lib/views/draw-view';
 import { handTall, handWall, handWindow } from '../lib/views-hand-wall';
 
 const WALL = handWall();
 
 function drawing(other: Partial<WallDrawingProps> = {}) {
   return (
-    <AllViews>
+    <DrawContext value={drawingOf}>
       <WallDrawing
         wall={WALL}
         view={{ kind: 'front' }}
@@ -21,7 +22,7 @@ function drawing(other: Partial<WallDrawingProps> = {}) {
         label="Wall, seen from outside"
         {...other}
       />
-    </AllViews>
+    </DrawContext>
   );
 }
 
@@ -206,7 +207,9 @@ describe('marks', () => {
 
   test('where its face is not shown it is drawn on its part, and nowhere without that', () => {
     const behind = (unit: string) => (
-      <AllViews>{drawing({ marks: [mark], view: { kind: 'behind', unit } })}</AllViews>
+      <DrawContext value={drawingOf}>
+        {drawing({ marks: [mark], view: { kind: 'behind', unit } })}
+      </DrawContext>
     );
     const { rerender } = render(behind('A1.1'));
     expect(screen.getByRole('img', { name: 'Missed 3' })).toBeInTheDocument();

@@ -4,10 +4,11 @@ import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { viewChoices, viewKeyFor, viewOf } from '../../app/walls/view-choices';
 import { WallStage } from '../../components/practice/wall-stage';
-import { AllViews } from '../../components/wall/all-views';
-import { handWall, handWindow } from '../lib/views-hand-wall';
+import { DrawContext } from '../../components/wall/draw-context';
+import { drawingOf } from '../../lib/views/draw-view';
+import { HAND_BATCHES, handWall, handWindow } from '../lib/views-hand-wall';
 
-const WINDOW = handWindow();
+const WINDOW = { ...handWindow(), batches: HAND_BATCHES };
 
 function Stage({
   wall = WINDOW,
@@ -20,7 +21,7 @@ function Stage({
 }) {
   const [key, setKey] = useState('front');
   return (
-    <AllViews>
+    <DrawContext value={drawingOf}>
       <WallStage
         wall={wall}
         label="Wall"
@@ -38,7 +39,7 @@ function Stage({
         onPick={onPick}
         onPaper={onPaper}
       />
-    </AllViews>
+    </DrawContext>
   );
 }
 
@@ -60,6 +61,7 @@ describe('the looks', () => {
       'From below',
       'Behind a unit',
       'Before cover',
+      'Mixing tickets',
     ]);
     expect(look('Up close')).toBeChecked();
   });
@@ -196,10 +198,12 @@ describe('the look in which a fault shows best', () => {
     ['short-lintel-bearing', ['A-lintel1', 'A-window1'], 'cut:A-lintel1'],
     ['thin-tie', ['A-tie2.1'], 'before-cover'],
     ['ring-buttered-back', ['A2.2'], 'behind'],
+    ['stale-mortar', ['batch-1', 'A1', 'A2'], 'tickets'],
+    ['lean-mortar', ['batch-2', 'A3', 'A4'], 'tickets'],
   ] as const)('%s: %s', (check, parts, key) => {
     const region = { panel: 'A', x: 0, y: 0, width: 620, height: 280 };
     expect(viewKeyFor({ check, parts, region }, WINDOW)).toBe(key);
-    expect(viewChoices(handWindow()).map(({ value }) => value)).toContain(key);
+    expect(viewChoices(WINDOW).map(({ value }) => value)).toContain(key);
   });
 });
 

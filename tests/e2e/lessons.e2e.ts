@@ -7,8 +7,6 @@ const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/
 const PAGES = ['/lessons', '/glossary', '/sources', ...SLUGS.map((slug) => `/lessons/${slug}`)];
 
 const { SITE_ADDRESS = '' } = process.env;
-/** JavaScript of a lesson page before a drawing is opened, gzipped: the budget of the issue. */
-const SCRIPT_BUDGET = 140 * 1024;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -98,19 +96,6 @@ test('the rule set a reader chooses is the one shown, on every lesson, and stays
     '/walls?topic=support&kind=window-panel&difficulty=1&rules=ontario',
   );
   expect(problems).toEqual([]);
-  await close();
-});
-
-test('a lesson loads no more script than its budget', async () => {
-  const { page, close } = await visit(browser, '/lessons/ties', { width: 390, colours: 'light' });
-  const scripts = await page.evaluate(() =>
-    performance
-      .getEntriesByType('resource')
-      .filter((entry) => entry instanceof PerformanceResourceTiming && entry.name.endsWith('.js'))
-      .map((entry) => (entry instanceof PerformanceResourceTiming ? entry.encodedBodySize : 0)),
-  );
-  expect(scripts.length).toBeGreaterThan(0);
-  expect(scripts.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(SCRIPT_BUDGET);
   await close();
 });
 

@@ -26,7 +26,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       const { page, problems, close } = await visit(browser, `/walls/${wall.code}`, look);
       const looks = page.getByRole('group', { name: 'Look' }).getByRole('radio');
       const names = await page.getByRole('group', { name: 'Look' }).locator('label').allTextContents();
-      expect(names).toHaveLength(8);
+      expect(names).toHaveLength(9);
       await looks.first().focus();
       await page.keyboard.press('Space');
       for (const name of names) {

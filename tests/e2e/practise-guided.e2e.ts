@@ -1,13 +1,11 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { faultyBrief, seedAfter } from '../../app/practise/faulty-brief';
-import { guidedBrief } from '../../app/practise/guided/[code]/guided-walls';
-import type { Brief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
+import { seedAfter } from '../../app/practise/faulty-brief';
+import { type FaultyWall, faultyWall } from '../../app/practise/faulty-wall';
+import { guidedWall } from '../../app/practise/guided/[code]/guided-walls';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
-import { inspect } from '../../lib/inspect/inspect';
 import { halfOf } from '../../lib/practice/guided-steps';
 import { openBrowser, visit } from './browser';
 import { LOOKS, lookAt, mattering } from './practice-steps';
@@ -21,18 +19,18 @@ afterAll(async () => {
 });
 
 interface Guided {
-  readonly first: Brief;
+  readonly first: FaultyWall;
   readonly second: readonly Finding[];
 }
 
 /** The first guided wall whose second step leaves this half, with one finding there, at a single unit. */
 function guidedWith(half: 'name' | 'place'): Guided {
-  let first: Brief = { topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 0 };
+  let first = faultyWall({ topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 1 });
   for (let tries = 0; tries < 500; tries++) {
-    first = faultyBrief(seedAfter(first));
-    const second = inspect(layWall(guidedBrief(first, 2)), first.rules);
+    first = faultyWall(seedAfter(first.brief));
+    const second = guidedWall(first, 2).findings;
     const atUnit = /^[A-Z]\d+\.\d+$/.test(second[0]?.parts[0] ?? '');
-    if (halfOf(first.seed) === half && second.length === 1 && atUnit) return { first, second };
+    if (halfOf(first.brief.seed) === half && second.length === 1 && atUnit) return { first, second };
   }
   throw new RangeError(`no guided wall leaves the ${half}`);
 }
@@ -46,10 +44,9 @@ describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
       const { first, second } = guidedWith(half);
       const [finding] = second;
       if (finding === undefined) throw new RangeError('no finding');
-      const shown = inspect(layWall(first), first.rules);
-      const { page, problems, close } = await visit(browser, `/practise/guided/${codeOf(first)}`, look);
+      const { page, problems, close } = await visit(browser, `/practise/guided/${codeOf(first.brief)}`, look);
       await page.getByRole('heading', { name: 'What is wrong with it' }).waitFor();
-      for (const { check } of shown) await page.getByText(CATALOGUE[check].whyItMatters).waitFor();
+      for (const { check } of first.findings) await page.getByText(CATALOGUE[check].whyItMatters).waitFor();
       await page
         .getByRole('button', { name: /^Show it on the wall: 1/ })
         .first()
@@ -79,7 +76,7 @@ describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
       await page.getByRole('link', { name: 'Read the wall on your own' }).waitFor();
       await lookAt(page, 'guided-3', look);
       await page.getByRole('link', { name: 'Read the wall on your own' }).click();
-      await page.waitForURL(`**/walls/${codeOf(guidedBrief(first, 3))}`);
+      await page.waitForURL(`**/walls/${codeOf(guidedWall(first, 3).brief)}`);
       expect(mattering(problems)).toEqual([]);
       await close();
     },
@@ -90,7 +87,7 @@ describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
 test('half a wall is done by the keyboard alone', async () => {
   const { first, second } = guidedWith('place');
   const [, course = '', position = ''] = /^A(\d+)\.(\d+)$/.exec(second[0]?.parts[0] ?? '') ?? [];
-  const { page, close } = await visit(browser, `/practise/guided/${codeOf(first)}?step=2`, {
+  const { page, close } = await visit(browser, `/practise/guided/${codeOf(first.brief)}?step=2`, {
     width: 390,
     colours: 'light',
   });

@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { faultyBrief, pairOf, seedAfter } from '../../app/practise/faulty-brief';
+import { faultyBrief, seedAfter } from '../../app/practise/faulty-brief';
+import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { inspect } from '../../lib/inspect/inspect';
@@ -15,10 +16,12 @@ afterAll(async () => {
   await browser.close();
 });
 
-const brief = faultyBrief({ topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 1 }, [
-  'proud-unit',
-]);
-const pair = pairOf(brief);
+const pair = measuredPair(
+  faultyBrief({ topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 1 }, [
+    'proud-unit',
+  ]),
+);
+const { brief } = pair;
 const [finding] = inspect(pair.spoiled, brief.rules);
 if (finding === undefined) throw new RangeError('the spoiled wall has no finding');
 const odd = finding.parts[0] ?? '';
@@ -75,7 +78,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
       await page.getByText(/^At the same place, wall [12] has/).waitFor();
       await lookAt(page, 'pair-3-told', look);
       await page.getByRole('link', { name: 'Another pair like it' }).click();
-      await page.waitForURL(`**/practise/pair/${codeOf(faultyBrief(seedAfter(brief)))}`);
+      await page.waitForURL(`**/practise/pair/${codeOf(measuredPair(seedAfter(brief)).brief)}`);
       await page.getByRole('heading', { name: 'What differs?', exact: true }).waitFor();
       expect(mattering(problems)).toEqual([]);
       await close();

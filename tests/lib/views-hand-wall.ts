@@ -72,6 +72,12 @@ export const HAND_TIE: Tie = {
   embedment: 40,
 };
 
+/** Two mixings for the hand wall, two courses each; the figures are invented. */
+export const HAND_BATCHES: Wall['batches'] = [
+  { id: 'batch-1', fromCourse: 1, toCourse: 2, portland: 1, lime: 0.5, sand: 4, air: 25, minutes: 72 },
+  { id: 'batch-2', fromCourse: 3, toCourse: 4, portland: 1, lime: 1, sand: 12.25, air: -5, minutes: 300 },
+];
+
 /** The hand wall with other parts put in place of its own. */
 export function handWall(other: Partial<Wall> = {}): Wall {
   return {

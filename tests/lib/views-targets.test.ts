@@ -74,6 +74,19 @@ describe('a plan in strips', () => {
     expect(units).toEqual(units.map((_, index) => `A2.${index + 1}`));
   });
 
+  test('goes on from strip to strip by the keyboard, to what lies under or over the wanted place', () => {
+    const rows = rowsOf(wall, 'units', { kind: 'above', panel: 'A', course: 2 });
+    const [first] = rows[0]?.targets ?? [];
+    const from = placeOf(rows, 'A2.1');
+    const under = from && travelled(rows, from, 'ArrowDown', false);
+    const next = rows[0]?.targets[under?.index ?? 0];
+    if (!first || !under || !next) throw new RangeError('there is nothing to go to');
+    expect(next.box.y + next.box.height).toBeLessThan(first.box.y);
+    const middle = first.box.x + first.box.width / 2;
+    expect(next.box.x <= middle && next.box.x + next.box.width >= middle).toBe(true);
+    expect(travelled(rows, under, 'ArrowUp', false)).toMatchObject({ row: 0, index: 0 });
+  });
+
   test('has a ledge that shows in every strip once, and it can be hit in each', () => {
     const rows = rowsOf(wall, 'fixings', { kind: 'below', at: 'A' });
     const ledges = rows.flatMap(({ targets }) => targets.filter(({ part }) => part === 'A-ledge'));

@@ -4,13 +4,19 @@ import { parseView } from '../../lib/views/parse-view';
 import { printSvg, svgOf } from '../../lib/views/print-svg';
 import { pathText, svgBox } from '../../lib/views/svg-nodes';
 import { cutsOf, undersidesOf, viewsOf } from '../../lib/views/view';
-import { handWall, handWindow } from './views-hand-wall';
+import { HAND_BATCHES, handWall, handWindow } from './views-hand-wall';
 
-const adhered = handWall({ masonry: 'adhered', supports: [], ties: [], cavity: 0 });
+const adhered = handWall({
+  masonry: 'adhered',
+  supports: [],
+  ties: [],
+  cavity: 0,
+  batches: HAND_BATCHES,
+});
 
 describe('which views there are', () => {
   test('anchored', () => {
-    expect(viewsOf(handWall())).toEqual([
+    expect(viewsOf(handWall({ batches: HAND_BATCHES }))).toEqual([
       'front',
       'side-section',
       'section',
@@ -18,10 +24,14 @@ describe('which views there are', () => {
       'below',
       'behind',
       'before-cover',
+      'tickets',
     ]);
   });
+  test('nothing was written down: there are no tickets to look at', () => {
+    expect(viewsOf(handWall())).not.toContain('tickets');
+  });
   test('adhered: nothing carries it and nothing ties it', () => {
-    expect(viewsOf(adhered)).toEqual(['front', 'side-section', 'above', 'behind']);
+    expect(viewsOf(adhered)).toEqual(['front', 'side-section', 'above', 'behind', 'tickets']);
     expect(undersidesOf(adhered)).toEqual([]);
   });
   test('cuts: bases, then heads', () => {
@@ -75,8 +85,13 @@ describe('a view named in a text', () => {
     expect(() => parseView(handWindow(), text)).toThrow(message);
   });
 
+  test('tickets, where there are some', () => {
+    expect(parseView(adhered, 'tickets')).toEqual({ kind: 'tickets' });
+    expect(() => parseView(handWindow(), 'tickets')).toThrow('view: "tickets" is not a view of this wall');
+  });
+
   test('an adhered wall has no section', () => {
-    expect(() => printSvg(adhered, 'section')).toThrow('it has front, side-section, above, behind');
+    expect(() => printSvg(adhered, 'section')).toThrow('it has front, side-section, above, behind, tickets');
   });
 });
 

@@ -3,6 +3,7 @@ import { svgOf } from '../../lib/views/print-svg';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import {
+  HAND_BATCHES,
   HAND_LEDGE,
   HAND_PANEL,
   HAND_TIE,
@@ -46,10 +47,6 @@ export const GOLDENS: readonly Golden[] = [
         layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 69 }),
         front,
       ),
-  },
-  {
-    name: 'proud-and-twisted-units-throw-shadows',
-    draw: () => svgOf(changed({ 'A2.2': { set: 8 }, 'A3.2': { twist: 12 }, 'A3.1': { set: -4 } }), front),
   },
   {
     name: 'tapering-bed-half-filled-head-and-weep',
@@ -179,6 +176,10 @@ export const GOLDENS: readonly Golden[] = [
   {
     name: 'bottom-edge-from-below-where-the-ledge-stops-short',
     draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'below', at: 'A' }),
+  },
+  {
+    name: 'mixing-tickets-beside-the-courses-laid-with-them',
+    draw: () => svgOf(handWall({ batches: HAND_BATCHES }), { kind: 'tickets' }),
   },
   {
     // From the bottom, left to right: chip, flake, crumbling edge; sound, smear, stain, sound; thin crack, white bloom, chip.

@@ -9,45 +9,39 @@ import { BuildFound } from '../../../components/practise/build-found';
 import { BuildSlider } from '../../../components/practise/build-slider';
 import { FaceMarksChoice } from '../../../components/practise/face-marks-choice';
 import { LiftSteps } from '../../../components/practise/lift-steps';
-import { MixingRows } from '../../../components/practise/mixing-rows';
-import { AllViews } from '../../../components/wall/all-views';
+import { DrawContext } from '../../../components/wall/draw-context';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { markedByHand } from '../../../lib/generate/by-hand/marks-by-hand';
-import type { Slider } from '../../../lib/generate/by-hand/spoil-by-hand';
-import { FACE_MARKS } from '../../../lib/inspect/face-marks';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
+import { Awaited } from '../../walls/awaited';
 import { openWallOf } from '../../walls/open-wall';
+import { useLaterViews } from '../../walls/use-later-views';
 import { viewChoices } from '../../walls/view-choices';
 import { useStage } from '../use-stage';
-import type { BaseChoice } from './bases';
-import { faceMarkChoices } from './face-mark-choices';
+import type { LaidBuild, ShownSlider } from './lay-build';
 import { lookAt } from './look-at';
 import { useBuild } from './use-build';
 
 /** A wall to spoil: sliders beside it, and at once what each limit says. */
-export function BuildPractice({
-  base: choice,
-  rules,
-}: {
-  readonly base: BaseChoice;
-  readonly rules: RuleSetId;
-}) {
-  const build = useBuild(choice, rules);
-  const { wall, base, sliders, measures, values } = build;
+export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
+  const { base, sliders, faceMarks } = laid;
+  const build = useBuild(laid, rules);
+  const { wall, values, awaited } = build;
+  const { findings, verdicts } = build.measures;
   const open = useMemo(() => openWallOf(base), [base]);
   const stage = useStage(open);
-  const looks = useLooks(stage.viewKey, stage.view);
+  const views = useLaterViews(stage.view);
+  const looks = useLooks(stage.viewKey, views.view);
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const [ringed, setRinged] = useState(true);
   const [mark, setMark] = useState<Condition>('sound');
   const marked = useMemo(() => markedByHand(wall, mark), [wall, mark]);
-  const findings = measures?.findings ?? [];
   const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
   const families = [...new Set(sliders.map(({ family }) => family))];
-  const look = (slider: Slider) => {
+  const look = (slider: ShownSlider) => {
     const { view, unit } = lookAt(slider, base);
     stage.choose(view);
     if (unit) stage.lift(unit);
@@ -62,17 +56,22 @@ export function BuildPractice({
     setMark('sound');
   };
   const couldFall =
-    (mark !== 'sound' && FACE_MARKS[mark].tells.startsWith('could be loose')) ||
-    findings.some(({ finding }) => finding.hazard === 'could fall');
+    faceMarks[system].some(
+      ({ condition, tells }) => condition === mark && tells.startsWith('could be loose'),
+    ) || findings.some(({ finding }) => finding.hazard === 'could fall');
   return (
-    <div className={styles.room} data-measured={measures !== null}>
+    <div className={styles.room}>
       <section aria-labelledby="built-heading" className={styles.wall}>
         <h2 id="built-heading" className="visually-hidden">
           The wall
         </h2>
         <Places views={viewChoices(base)} viewKey={stage.viewKey} onView={stage.choose} />
         <Controls wall={wall} viewKey={stage.viewKey} looks={looks} system={system} />
-        {stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />}
+        {views.awaited ? (
+          <Awaited parts={[views.awaited]} />
+        ) : (
+          stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />
+        )}
         <div className={styles.bars}>
           <label className={styles.tick}>
             <input type="checkbox" checked={ringed} onChange={(event) => setRinged(event.target.checked)} />
@@ -82,7 +81,7 @@ export function BuildPractice({
         </div>
       </section>
       <div className={styles.stage}>
-        <AllViews>
+        <DrawContext value={views.draw}>
           <WallDrawing
             wall={marked}
             view={looks.view}
@@ -99,21 +98,12 @@ export function BuildPractice({
             system={system}
             label="The wall you build"
           />
-        </AllViews>
+        </DrawContext>
       </div>
       <section aria-labelledby="sliders-heading" className={styles.sliders}>
         <h2 id="sliders-heading">Spoil it</h2>
-        {build.failed ? (
-          <p role="alert">
-            The measuring did not arrive.{' '}
-            <button type="button" className="button button-plain" onClick={build.fetchKey}>
-              Fetch it again
-            </button>
-          </p>
-        ) : (
-          <BuildFound findings={measures && findings} system={system} />
-        )}
-        {build.problem && !sliders.some(build.refusalOf) && (
+        {awaited ? <Awaited parts={[awaited]} /> : <BuildFound findings={findings} system={system} />}
+        {build.problem && !sliders.some(({ id }) => build.refusalOf(id)) && (
           <p role="alert" className={styles.refusal}>
             ⚠ {build.problem} The wall is shown as it last stood.
           </p>
@@ -136,21 +126,13 @@ export function BuildPractice({
                     most={slider.fitted.most}
                     step={slider.fitted.step}
                     system={system}
-                    verdicts={measures?.verdicts[slider.id] ?? []}
-                    refusal={build.refusalOf(slider)}
-                    compare={() => build.compare(slider)}
+                    verdicts={verdicts[slider.id] ?? []}
+                    refusal={build.refusalOf(slider.id)}
+                    compare={() => build.compare(slider.id)}
                     onChange={(value) => build.set(slider.id, value)}
                     onLook={() => look(slider)}
                   />
                 ))}
-              {family === 'Mortar' && (
-                <MixingRows
-                  caption="Mixings of this wall"
-                  batches={wall.batches}
-                  picked={null}
-                  onPick={null}
-                />
-              )}
             </div>
           </details>
         ))}
@@ -158,7 +140,7 @@ export function BuildPractice({
           <summary>
             <h3>Marks on the faces</h3>
           </summary>
-          <FaceMarksChoice choices={faceMarkChoices(system)} value={mark} onChange={markFaces} />
+          <FaceMarksChoice choices={faceMarks[system]} value={mark} onChange={markFaces} />
         </details>
         <p>
           <button type="button" className="button button-plain" onClick={reset}>

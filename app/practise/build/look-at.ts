@@ -1,10 +1,10 @@
-import type { Slider } from '../../../lib/generate/by-hand/spoil-by-hand';
 import { cutsOf } from '../../../lib/views/view';
 import type { Wall } from '../../../lib/wall/model';
+import type { ShownSlider } from './lay-build';
 
 /** The look in which a departure shows, and the unit to lift for it. */
 export function lookAt(
-  { family, id, fitted }: Slider,
+  { family, id, fitted }: ShownSlider,
   wall: Wall,
 ): { readonly view: string; readonly unit?: string } {
   switch (family) {
@@ -20,6 +20,8 @@ export function lookAt(
     case 'Line':
       if (id === 'lean') return { view: 'side:A' };
       return { view: id === 'gauge' || id === 'corner' ? 'front' : 'side-light' };
+    case 'Mortar':
+      return { view: 'tickets' };
     default:
       return { view: 'front' };
   }

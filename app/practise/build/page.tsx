@@ -8,6 +8,7 @@ import { ruleSetTitle } from '../../../lib/limits/limits';
 import type { Asked } from '../../walls/asked-brief';
 import { BASES } from './bases';
 import { BuildPractice } from './build-practice';
+import { layBuild } from './lay-build';
 
 export const metadata: Metadata = {
   title: 'Build your own wall',
@@ -58,9 +59,9 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
         </Link>
       </p>
       <noscript>
-        <p>The wall is laid and measured in your browser. That needs JavaScript.</p>
+        <p>The sliders need JavaScript. Without it you see the wall and its limits only.</p>
       </noscript>
-      <BuildPractice key={`${base.id} ${rules}`} base={base} rules={rules} />
+      <BuildPractice key={`${base.id} ${rules}`} laid={layBuild(base, rules)} rules={rules} />
       <div className="column">
         <Caution lines={LIMIT_CAUTIONS} />
       </div>

@@ -1,23 +1,25 @@
+import { PairResult } from '../../../components/practise/pair-result';
 import type { PairRow, PairRows } from '../../../components/practise/pair-rows';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { explainMark } from '../../../lib/inspect/explain';
 import type { CheckId } from '../../../lib/inspect/finding';
 import { inspect } from '../../../lib/inspect/inspect';
-import type { RuleSetId } from '../../../lib/limits/limit';
 import { grade } from '../../grading';
 import { explainedFinding } from '../explained';
-import type { Pair } from '../faulty-brief';
 import { partNames } from '../part-names-of';
+import type { Pair } from './measured-pair';
 
 export interface PairMark {
   readonly part: string;
   readonly fault: CheckId;
 }
 
-/** What differs, measured on both walls; and what of it was found. Marks count on the spoiled wall only. */
-export function pairRows(
-  { sound, spoiled }: Pair,
-  rules: RuleSetId,
+/** What differs, measured on both walls, and what shows it: fetched once the reader asks. */
+export const PAIR_KEY = { pairRows, PairResult };
+
+/** What differs; and what of it was found. Marks count on the spoiled wall only. */
+function pairRows(
+  { brief: { rules }, sound, spoiled }: Pair,
   marks: readonly PairMark[],
   rightSide: boolean,
 ): PairRows {

@@ -26,6 +26,7 @@ export function PickedCard(props: {
   const part = open.parts.get(id);
   if (!picked || !part) return null;
   const lifted = work.opened.includes(id);
+  const { half } = work;
   return (
     <PartCard
       picked={picked}
@@ -33,7 +34,7 @@ export function PickedCard(props: {
       tools={
         <>
           {picked.kind === 'unit' && !(lifted && practice.viewKey === 'behind') && (
-            <Lift lifting={lifting} lifted={lifted} onLift={practice.liftHere} />
+            <Lift lifting={lifting} lifted={lifted} onLift={() => practice.liftHere(id)} />
           )}
           <details open={practice.measuring} onToggle={(event) => practice.measure(event.currentTarget.open)}>
             <summary>Measure here</summary>
@@ -64,10 +65,12 @@ export function PickedCard(props: {
         faults={FAULT_CHOICES}
         find={findFaults}
         before={changing === null ? undefined : work.marks[changing]}
+        kept={half?.part === id && half.changing === changing ? half : null}
         system={system}
         rules={practice.laid.rulesTitle}
         notebook={work.readings}
         attached={practice.attached}
+        onFill={(filled) => practice.fillIn({ ...filled, part: id, changing })}
         onMark={(mark) => {
           const others = work.marks.filter((_, index) => index !== changing);
           const objection = objectionTo(mark, others);

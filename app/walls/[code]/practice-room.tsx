@@ -2,21 +2,19 @@
 
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
-import { MixingTickets } from '../../../components/practice/mixing-tickets';
+import { TicketLines } from '../../../components/practice/ticket-lines';
 import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
-import { drawFront } from '../../../lib/views/draw-front';
-import type { View } from '../../../lib/views/view';
+import { Awaited } from '../awaited';
+import { hiddenFromFront } from '../hidden-from-front';
 import type { LaidPractice } from '../lay-practice';
+import { useLaterViews } from '../use-later-views';
 import { viewChoices, viewOf } from '../view-choices';
-import { Awaited } from './awaited';
 import styles from './practice.module.css';
 import type { SetWork } from './set-work';
 import { Side } from './side';
 import { usePractice } from './use-practice';
 import { usePrinting } from './use-printing';
-
-const FRONT: View = { kind: 'front' };
 
 /** The practice on one wall. It is inspected and marked in the browser, unless it is set work. */
 export function PracticeRoom(props: {
@@ -30,9 +28,9 @@ export function PracticeRoom(props: {
   const printing = usePrinting();
   const viewKey = printing ? 'front' : practice.viewKey;
   const behind = viewKey === 'behind';
-  const draws = practice.views.part?.drawingOf ?? drawFront;
-  const asked = viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall);
-  const isAwaited = asked.kind !== 'front' && practice.views.part === null;
+  const views = useLaterViews(
+    viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall),
+  );
   // On paper before hand-in: the wall as everyone gets it, without what this reader thinks of it.
   const bare = printing && practice.work.phase !== 'handed in';
   const picked = bare ? null : practice.picked;
@@ -44,21 +42,19 @@ export function PracticeRoom(props: {
       ref={practice.room}
     >
       <div className={styles.wall}>
-        <DrawContext value={draws}>
+        <DrawContext value={views.draw}>
           <WallStage
             wall={open.wall}
             label={label}
             views={viewChoices(open.wall)}
             viewKey={viewKey}
-            view={isAwaited ? FRONT : asked}
+            view={views.view}
             hint={
-              isLooking && viewKey === 'front' && !printing && open.wall.masonry === 'adhered'
-                ? `The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”. You may lift ${lifting.most}.`
-                : null
+              isLooking && viewKey === 'front' && !printing ? hiddenFromFront(open.wall, laid.topic) : null
             }
             bar={
-              isAwaited ? (
-                <Awaited parts={[practice.views]} />
+              views.awaited ? (
+                <Awaited parts={[views.awaited]} />
               ) : (
                 behind && (
                   <LiftedBar
@@ -84,13 +80,7 @@ export function PracticeRoom(props: {
             onPick={isLooking ? practice.pick : undefined}
           />
         </DrawContext>
-        <MixingTickets
-          batches={open.wall.batches}
-          open={printing || practice.ticketsOpen}
-          onToggle={(isOpen) => !printing && practice.openTickets(isOpen)}
-          picked={picked}
-          onPick={isLooking && !printing ? practice.pick : null}
-        />
+        {printing && <TicketLines batches={open.wall.batches} />}
       </div>
       <div className={styles.bench}>
         <Side practice={practice} setWork={setWork} />

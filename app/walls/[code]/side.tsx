@@ -2,7 +2,7 @@
 
 import { Bench } from '../../../components/practice/bench';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { Awaited } from './awaited';
+import { Awaited } from '../awaited';
 import type { SetWork } from './set-work';
 import type { usePractice } from './use-practice';
 

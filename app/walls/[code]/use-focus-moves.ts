@@ -2,11 +2,10 @@
 
 import { type RefObject, useEffect, useMemo, useRef } from 'react';
 
-type Place = 'stage' | 'tickets' | 'marks' | 'review' | 'result' | 'card';
+type Place = 'stage' | 'marks' | 'review' | 'result' | 'card';
 
 const WHERE: Readonly<Record<Place, string>> = {
   stage: '#stage-heading',
-  tickets: '#tickets summary',
   marks: '#marks-heading',
   review: '#review-heading',
   result: '#result-heading',
@@ -16,6 +15,9 @@ const WHERE: Readonly<Record<Place, string>> = {
 /** As in the styles of the card: it stands under the wall; and it lies over the wall, for which a low screen has no room. */
 const NARROW = '(max-width: 59.99rem)';
 const OVER_IT = `${NARROW} and (min-height: 30rem)`;
+
+/** Between what was picked and the card over the wall, px. */
+const GAP = 12;
 
 /** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
 export function useFocusMoves() {
@@ -35,7 +37,10 @@ export function useFocusMoves() {
     const isLow = byHand && matches(NARROW) && !matches(OVER_IT);
     focusOn(there, byHand && !isLow);
     // The card lies over the lower part of a narrow screen: the wall has to move up from under it.
-    if (place === 'card' && matches(OVER_IT)) toTop(room.current);
+    if (place === 'card' && matches(OVER_IT)) {
+      toTop(room.current);
+      clearOf(there, room.current);
+    }
   });
 
   return useMemo(
@@ -66,6 +71,16 @@ function focusOn(element: Element, preventScroll: boolean): void {
 
 function matches(screen: string): boolean {
   return window.matchMedia(screen).matches;
+}
+
+/** In a look higher than what the card leaves free, what was picked moves up too, as far as its own head stays in sight. */
+function clearOf(name: Element, room: HTMLElement | null): void {
+  const picked = room?.querySelector('[data-stage] [aria-selected="true"]')?.getBoundingClientRect();
+  const card = name.closest('section')?.getBoundingClientRect();
+  if (!picked || !card) return;
+  const under = picked.bottom + GAP - card.top;
+  const most = picked.top - GAP;
+  if (under > 0 && most > 0) window.scrollBy(0, Math.min(under, most));
 }
 
 function toTop(room: HTMLElement | null): void {

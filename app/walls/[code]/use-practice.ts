@@ -1,24 +1,25 @@
 'use client';
 
-import { useCallback, useMemo, useState } from 'react';
+import { startTransition, useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
 import { leftWords, type Step } from '../../../components/practice/lifted-bar';
 import type { NotedReading } from '../../../components/practice/notebook';
-import type { Mark } from '../../../components/practice/practice-state';
+import type { HalfMade, Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { useTimeSpent } from '../../../components/practice/use-time-spent';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
+import { usePart } from '../use-part';
+import { useStirred } from '../use-stirred';
 import { viewKeyFor } from '../view-choices';
-import { loadMarker, loadResult, loadSecond, loadViews } from './later-parts';
+import { loadMarker, loadResult, loadSecond } from './later-parts';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
-import { usePart } from './use-part';
 import { useResult } from './use-result';
-import { useStirred } from './use-stirred';
+import { useTaken } from './use-taken';
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
@@ -29,20 +30,17 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [work, dispatch, ready] = useKeptPractice(keptAs, isPart);
   const timeSpent = useTimeSpent(keptAs);
   const system = useLengthSystem(laid.rules === 'united-states' ? 'inches' : 'mm');
-  const [picked, setPicked] = useState<string | null>(null);
-  const [changing, setChanging] = useState<number | null>(null);
+  const isLooking = work.phase === 'looking';
+  const { picked, changing, setTaken } = useTaken(isLooking ? work.half : null);
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
-  const [ticketsOpen, setTicketsOpen] = useState(laid.topic === 'mortar');
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const [measuring, measure] = useState(false);
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
-  const isLooking = work.phase === 'looking';
-  const stirred = useStirred();
-  const second = usePart(loadSecond, stirred || !isLooking || work.readings.length > 0);
-  const views = usePart(loadViews, stirred || viewKey !== 'front');
+  const isBegun = !isLooking || work.readings.length > 0 || picked !== null;
+  const second = usePart(loadSecond, useStirred() || isBegun);
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
@@ -51,8 +49,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null) => {
-    setPicked(part);
-    setChanging(change);
+    setTaken({ part, changing: change });
     setAttached(null);
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
@@ -63,7 +60,10 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     if (isAim) lifting.aim(part);
     else focus.toCard();
   };
+  // Typing goes before: keeping what is typed may wait.
+  const fillIn = (half: HalfMade | null) => startTransition(() => dispatch({ kind: 'fill in', half }));
   const close = () => {
+    fillIn(null);
     take(null);
     focus.backToWall();
   };
@@ -79,8 +79,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
     }
   };
-  const liftHere = () => {
-    lift(lifting.unit);
+  const liftHere = (unit: string) => {
+    lift(unit);
     focus.to('stage');
   };
   const step = (to: Step) => {
@@ -103,13 +103,13 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const remove = (index: number) => {
     dispatch({ kind: 'remove', index });
-    setChanging(null);
+    setTaken({ part: picked, changing: null });
     setSaid(`Mark ${index + 1} removed.`);
     focus.to(isLooking ? 'marks' : 'review');
   };
   const undo = () => {
     dispatch({ kind: 'undo' });
-    setChanging(null);
+    setTaken({ part: picked, changing: null });
     setSaid('The last step is undone.');
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
@@ -132,9 +132,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const look = (key: string) => {
     dispatch({ kind: 'back to the wall' });
-    if (key === 'tickets') setTicketsOpen(true);
-    else setViewKey(key);
-    focus.to(key === 'tickets' ? 'tickets' : 'stage');
+    setViewKey(key);
+    focus.to('stage');
   };
   const handIn = () => {
     dispatch({ kind: 'hand in' });
@@ -149,8 +148,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       row?.finding.parts[0] ?? rows?.falseMarks.find((each) => each.number === number)?.part ?? null;
     setShown(number);
     take(part);
-    if (part !== null && parts.get(part)?.kind === 'batch') setTicketsOpen(true);
-    setViewKey(row ? viewKeyFor(row.finding, wall) : 'front');
+    const isMixing = part !== null && parts.get(part)?.kind === 'batch';
+    setViewKey(row ? viewKeyFor(row.finding, wall) : isMixing ? 'tickets' : 'front');
     setSaid(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
@@ -167,11 +166,10 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   // With the result given out, the whole wall lies open.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
-    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind, ticketsOpen },
+    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind },
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,
-    views,
     resultPart,
     marker,
     isLooking,
@@ -183,23 +181,9 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       partName: nameOf(each.part),
       said: second.part?.saidOf(each, system) ?? '',
     })),
-    ...{
-      pick,
-      close,
-      view: setViewKey,
-      step,
-      lift,
-      liftHere,
-      mark,
-      change,
-      remove,
-      undo,
-      note,
-      forget,
-      attach,
-    },
+    ...{ pick, close, view: setViewKey, step, lift, liftHere, fillIn },
+    ...{ mark, change, remove, undo, note, forget, attach },
     ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
-    openTickets: setTicketsOpen,
   };
 }

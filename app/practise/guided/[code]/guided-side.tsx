@@ -4,6 +4,7 @@ import { GuidedFind } from '../../../../components/practise/guided-find';
 import { GuidedName } from '../../../../components/practise/guided-name';
 import { GuidedTold } from '../../../../components/practise/guided-told';
 import type { LengthSystem } from '../../../../lib/units';
+import { Awaited } from '../../../walls/awaited';
 import type { useGuided } from './use-guided';
 
 /** Beside the wall: what is shown, or what is asked. */
@@ -16,22 +17,7 @@ export function GuidedSide(props: {
   readonly onShow: (number: number) => void;
 }) {
   const { guided, step, half, system, nameOf, onShow } = props;
-  const { rows, failed, right, places, active } = guided;
-  if (rows === null) {
-    return (
-      <>
-        <h2 id="side-heading">What is wrong with it</h2>
-        <p role="status">
-          {failed ? 'Part of this page did not arrive. ' : 'Measuring the wall …'}
-          {failed && (
-            <button type="button" className="button button-plain" onClick={guided.fetchKey}>
-              Fetch it again
-            </button>
-          )}
-        </p>
-      </>
-    );
-  }
+  const { rows, right, places, active, awaited } = guided;
   if (guided.isTold) {
     const well = right?.filter((each) => each).length ?? 0;
     return (
@@ -65,6 +51,7 @@ export function GuidedSide(props: {
           onCheck={guided.checkPlaces}
         />
       )}
+      {awaited && <Awaited parts={[awaited]} />}
     </>
   );
 }

@@ -1,18 +1,14 @@
-import type { Brief } from '../../../../lib/generate/brief';
-import { planOf } from '../../../../lib/generate/planner';
 import { type GuidedStep, halfOf } from '../../../../lib/practice/guided-steps';
-import { faultyBrief, seedAfter } from '../../faulty-brief';
+import { seedAfter } from '../../faulty-brief';
+import { type FaultyWall, faultyWall } from '../../faulty-wall';
 
 /**
  * The wall of each step: of the same family of faults, each with another number. Where the reader has to find the place, the second
- * wall has the fault that the first one showed; where the reader has to find the name, any of the family.
+ * wall has the fault that the first one showed first; where the reader has to find the name, any of the family.
  */
-export function guidedBrief(first: Brief, step: GuidedStep): Brief {
+export function guidedWall(first: FaultyWall, step: GuidedStep): FaultyWall {
   if (step === 1) return first;
-  const shown = planOf(first).spoils.slice(0, 1);
-  const second = faultyBrief(
-    seedAfter(first),
-    halfOf(first.seed) === 'place' ? shown.map(({ fault }) => fault) : [],
-  );
-  return step === 2 ? second : faultyBrief(seedAfter(second));
+  const shown = first.findings.slice(0, 1).map(({ check }) => check);
+  const second = faultyWall(seedAfter(first.brief), halfOf(first.brief.seed) === 'place' ? shown : []);
+  return step === 2 ? second : faultyWall(seedAfter(second.brief));
 }

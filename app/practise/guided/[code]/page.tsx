@@ -12,9 +12,10 @@ import type { Asked } from '../../../walls/asked-brief';
 import { KIND_TITLES } from '../../../walls/brief-words';
 import { plainCode, readCode } from '../../../walls/read-code';
 import { WrongCode } from '../../../walls/wrong-code';
-import { faultyBrief } from '../../faulty-brief';
+import { faultyWall } from '../../faulty-wall';
 import { GuidedPractice } from './guided-practice';
-import { guidedBrief } from './guided-walls';
+import { guidedRows } from './guided-rows';
+import { guidedWall } from './guided-walls';
 
 interface Props {
   readonly params: Promise<{ readonly code: string }>;
@@ -32,21 +33,22 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: typeof read === 'string' ? 'Wrong wall code' : `Guided wall ${codeOf(read)}` };
 }
 
-/** Three walls with faults of one family. A code whose wall is sound leads on to the next that is not. */
+/** Three walls with faults of one family. A code whose wall measures sound leads on to the next that does not. */
 export default async function GuidedPage({ params, searchParams }: Props) {
   const { code } = await params;
   const read = readCode(code);
   if (typeof read === 'string') return <WrongCode code={plainCode(code)} problem={read} />;
-  const first = faultyBrief(read);
-  const exact = codeOf(first);
+  const first = faultyWall(read);
+  const exact = codeOf(first.brief);
   if (code !== exact) permanentRedirect(`/practise/guided/${exact}`);
   const step = parseStep((await searchParams).step);
-  const brief = guidedBrief(first, step);
+  const laid = guidedWall(first, step);
+  const { brief } = laid;
   const wallCode = codeOf(brief);
   const at = (to: GuidedStep) => `/practise/guided/${exact}?step=${to}`;
   return (
     <>
-      <h1>Guided wall: {TOPIC_TITLES[first.topic].toLowerCase()}</h1>
+      <h1>Guided wall: {TOPIC_TITLES[brief.topic].toLowerCase()}</h1>
       <nav aria-label="Steps">
         <ol className={styles.steps}>
           {GUIDED_STEPS.map((each) => (
@@ -65,7 +67,7 @@ export default async function GuidedPage({ params, searchParams }: Props) {
         </Link>
       </p>
       <noscript>
-        <p>The wall is measured in your browser. That needs JavaScript.</p>
+        <p>Other looks and what you say of the wall need JavaScript. Without it you see its front only.</p>
       </noscript>
       {step === 3 ? (
         <div className="column">
@@ -88,8 +90,11 @@ export default async function GuidedPage({ params, searchParams }: Props) {
         <GuidedPractice
           key={`${wallCode} ${step}`}
           code={wallCode}
+          wall={laid.wall}
+          rules={brief.rules}
+          rows={guidedRows(laid)}
           step={step}
-          half={halfOf(first.seed)}
+          half={halfOf(first.brief.seed)}
           next={
             step === 1
               ? { href: at(2), words: 'Next: a wall where you do half' }

@@ -1,36 +1,30 @@
 'use client';
 
-import { useCallback, useEffect, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { placesFor } from '../../../../components/practice/part-facts';
-import type { Brief } from '../../../../lib/generate/brief';
+import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { OpenWall } from '../../../walls/open-wall';
+import { usePart } from '../../../walls/use-part';
 import { pickedPart } from '../../picked-part';
-import type { GuidedRow } from './guided-key';
+import type { GuidedRow } from './guided-rows';
+
+const loadFoundBy = () => import('./found-by').then(({ foundBy }) => foundBy);
 
 /** What a guided wall shows, what the reader has said of it, and how that stands. */
-export function useGuided(open: OpenWall, brief: Brief, step: 1 | 2) {
+export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly GuidedRow[], step: 1 | 2) {
   const { wall } = open;
-  const [rows, setRows] = useState<readonly GuidedRow[] | null>(null);
-  const [failed, setFailed] = useState(false);
-  const [right, setRight] = useState<readonly boolean[] | null>(null);
-  const [places, setPlaces] = useState<readonly (string | null)[]>([]);
+  const [named, checkNames] = useState<readonly (string | null)[] | null>(null);
+  const [places, setPlaces] = useState<readonly (string | null)[]>(rows.map(() => null));
+  const [pointed, setPointed] = useState(false);
   const [active, setActive] = useState(1);
-
-  const fetchKey = useCallback(() => {
-    setFailed(false);
-    import('./guided-key').then(
-      ({ guidedRows }) => {
-        const found = guidedRows(wall, brief);
-        setRows(found);
-        setPlaces(found.map(() => null));
-      },
-      () => setFailed(true),
-    );
-  }, [wall, brief]);
-  useEffect(fetchKey, [fetchKey]);
+  const foundBy = usePart(loadFoundBy, pointed);
+  const right = useMemo(() => {
+    if (named) return rows.map(({ finding }, index) => named[index] === finding.check);
+    return pointed && foundBy.part ? foundBy.part(wall, rules, rows, places) : null;
+  }, [named, pointed, foundBy.part, wall, rules, rows, places]);
 
   const pick = (id: string) => {
-    const fault = rows?.[active - 1]?.choice;
+    const fault = rows[active - 1]?.choice;
     const picked = pickedPart(open, id);
     if (!picked || !fault) return;
     const at = placesFor(fault, picked)[0]?.id ?? id;
@@ -38,21 +32,15 @@ export function useGuided(open: OpenWall, brief: Brief, step: 1 | 2) {
   };
   return {
     rows,
-    failed,
-    fetchKey,
-    isTold: rows !== null && (step === 1 || right !== null),
+    isTold: step === 1 || right !== null,
     right,
     places,
     active,
     setActive,
     pick,
-    checkNames: (named: readonly (string | null)[]) =>
-      setRight((rows ?? []).map(({ finding }, index) => named[index] === finding.check)),
-    checkPlaces: () => {
-      import('./guided-key').then(
-        ({ foundBy }) => setRight(foundBy(wall, brief, rows ?? [], places)),
-        () => setFailed(true),
-      );
-    },
+    checkNames,
+    checkPlaces: () => setPointed(true),
+    /** What says which places are right, while it is on its way. */
+    awaited: pointed && right === null ? foundBy : null,
   };
 }

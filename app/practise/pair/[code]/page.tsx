@@ -9,7 +9,8 @@ import { ruleSetTitle } from '../../../../lib/limits/limits';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../walls/brief-words';
 import { plainCode, readCode } from '../../../walls/read-code';
 import { WrongCode } from '../../../walls/wrong-code';
-import { faultyBrief, seedAfter } from '../../faulty-brief';
+import { seedAfter } from '../../faulty-brief';
+import { measuredPair } from '../measured-pair';
 import { PairPractice } from './pair-practice';
 
 interface Props {
@@ -21,12 +22,13 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: typeof read === 'string' ? 'Wrong wall code' : `Pair ${codeOf(read)}` };
 }
 
-/** A code whose wall is sound leads on to the next that is not: there must be something to find. */
+/** A code whose wall measures sound leads on to the next that does not: there must be something to find. */
 export default async function PairPage({ params }: Props) {
   const { code } = await params;
   const read = readCode(code);
   if (typeof read === 'string') return <WrongCode code={plainCode(code)} problem={read} />;
-  const brief = faultyBrief(read);
+  const pair = measuredPair(read);
+  const { brief } = pair;
   const exact = codeOf(brief);
   if (code !== exact) permanentRedirect(`/practise/pair/${exact}`);
   return (
@@ -44,12 +46,15 @@ export default async function PairPage({ params }: Props) {
         </Link>
       </p>
       <noscript>
-        <p>The walls are measured in your browser. That needs JavaScript.</p>
+        <p>
+          Other looks and what you say of the walls need JavaScript. Without it you see their fronts only.
+        </p>
       </noscript>
       <PairPractice
         key={exact}
         code={exact}
-        next={`/practise/pair/${codeOf(faultyBrief(seedAfter(brief)))}`}
+        pair={pair}
+        next={`/practise/pair/${codeOf(seedAfter(brief))}`}
       />
       <div className="column">
         <Caution lines={DRAWING_CAUTIONS} />

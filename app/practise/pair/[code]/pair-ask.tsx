@@ -3,6 +3,7 @@
 import { ChoiceBar } from '../../../../components/forms/choice-bar';
 import { NameFault } from '../../../../components/practise/name-fault';
 import styles from '../../../../components/practise/pair.module.css';
+import { Awaited } from '../../../walls/awaited';
 import type { usePair } from './use-pair';
 
 const SIDES = [
@@ -19,8 +20,8 @@ export function PairAsk({
   /** The unit lifted in this look, which can then be picked. */
   readonly lifted: string | null;
 }) {
-  const { side, pickedPart, picked, marks, pointed, faults, failed } = pair;
-  const faultName = (fault: string) => faults?.find(({ id }) => id === fault)?.name ?? fault;
+  const { side, pickedPart, picked, marks, pointed, faults, awaited } = pair;
+  const faultName = (fault: string) => faults.part?.find(({ id }) => id === fault)?.name ?? fault;
   return (
     <section aria-labelledby="ask-heading" className={styles.asked}>
       <h2 id="ask-heading">What differs?</h2>
@@ -44,10 +45,12 @@ export function PairAsk({
           )}
         </p>
       )}
-      {pickedPart && faults && (
-        <NameFault key={picked} picked={pickedPart} faults={faults} onMark={pair.mark} />
-      )}
-      {pickedPart && !faults && !failed && <p role="status">One moment …</p>}
+      {pickedPart &&
+        (faults.part ? (
+          <NameFault key={picked} picked={pickedPart} faults={faults.part} onMark={pair.mark} />
+        ) : (
+          <Awaited parts={[faults]} />
+        ))}
       {marks.length > 0 && (
         <ol className={styles.marks} aria-label="Your marks">
           {marks.map(({ part, fault }, index) => (
@@ -73,14 +76,7 @@ export function PairAsk({
           </button>
         </p>
       )}
-      {failed && (
-        <p role="alert">
-          Part of this page did not arrive. Your marks are kept.{' '}
-          <button type="button" className="button button-plain" onClick={pair.fetchNames}>
-            Fetch it again
-          </button>
-        </p>
-      )}
+      {awaited && <Awaited parts={[awaited]} />}
     </section>
   );
 }

@@ -3,11 +3,9 @@ import type { View } from '../../../../lib/views/view';
 import type { Wall } from '../../../../lib/wall/model';
 import { type ViewChoice, viewChoices, viewKeyFor, viewOf } from '../../../walls/view-choices';
 
-export const TICKETS = 'tickets';
-
-/** Looks go by the sound wall, so that the list of them gives nothing away; the mixing tickets are one look more. */
+/** Looks go by the sound wall, so that the list of them gives nothing away. */
 export function looksOf(sound: Wall): readonly ViewChoice[] {
-  return [...viewChoices(sound), { value: TICKETS, look: 'Mixing tickets', label: '' }];
+  return viewChoices(sound);
 }
 
 /** A look of one wall on the other: a support that was moved or left out may be called otherwise there. */
@@ -27,6 +25,5 @@ export function lookOn(wall: Wall, sound: Wall, key: string, unit: string): View
 
 /** The look of the sound wall in which a finding on the spoiled one shows best. */
 export function lookFor(finding: Finding, spoiled: Wall, sound: Wall): string {
-  const ofMortar = finding.parts[0]?.startsWith('batch-');
-  return ofMortar ? TICKETS : keyOn(spoiled, sound, viewKeyFor(finding, spoiled));
+  return keyOn(spoiled, sound, viewKeyFor(finding, spoiled));
 }

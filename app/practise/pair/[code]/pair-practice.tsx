@@ -7,30 +7,41 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Controls, Places } from '../../../../components/practice/wall-stage';
 import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
 import { LiftSteps } from '../../../../components/practise/lift-steps';
-import { MixingRows } from '../../../../components/practise/mixing-rows';
 import styles from '../../../../components/practise/pair.module.css';
-import { PairResult } from '../../../../components/practise/pair-result';
 import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
+import { DrawContext } from '../../../../components/wall/draw-context';
 import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/targets';
+import { Awaited } from '../../../walls/awaited';
+import { hiddenFromFront } from '../../../walls/hidden-from-front';
+import { useLaterViews } from '../../../walls/use-later-views';
+import type { Pair } from '../measured-pair';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
-import { lookFor, lookOn, looksOf, TICKETS } from './pair-looks';
+import { lookFor, lookOn, looksOf } from './pair-looks';
 import { usePair } from './use-pair';
 
-/** Two walls from one seed, one of them spoiled: laid and measured in the browser. */
-export function PairPractice({ code, next }: { readonly code: string; readonly next: string }) {
-  const pair = usePair(code);
-  const { sound, spoiled, spoiledIs } = pair.pair;
-  const { side, rows, picked, opened } = pair;
-  const system = useLengthSystem(pair.brief.rules === 'united-states' ? 'inches' : 'mm');
-  const [look, setLook] = useState(sound.masonry === 'adhered' ? 'behind' : 'front');
+/** Two walls from one seed, one of them spoiled. */
+export function PairPractice(props: {
+  readonly code: string;
+  readonly pair: Pair;
+  /** Address of the next pair. */
+  readonly next: string;
+}) {
+  const { code, next } = props;
+  const pair = usePair(code, props.pair);
+  const { brief, sound, spoiled, spoiledIs } = pair.pair;
+  const { side, rows, picked, opened, Result } = pair;
+  const system = useLengthSystem(brief.rules === 'united-states' ? 'inches' : 'mm');
+  const [look, setLook] = useState('front');
   const [layer, setLayer] = useState<Layer>('units');
   const [lifted, setLifted] = useState(opened.sound.firstUnit);
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
-  const looks = useLooks(look, lookOn(sound, sound, look, lifted));
+  const hidden = look === 'front' && !isTold ? hiddenFromFront(sound, brief.topic) : null;
+  const { draw, view, awaited } = useLaterViews(lookOn(sound, sound, look, lifted));
+  const looks = useLooks(look, view);
   // A cut or a course is moved on both walls at once.
   const isMoved = looks.view.kind === 'side-section' || looks.view.kind === 'above';
 
@@ -53,19 +64,11 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
     return {
       number,
       wall,
-      view: isMoved ? looks.view : lookOn(wall, sound, look, lifted),
+      view: isMoved || awaited ? looks.view : lookOn(wall, sound, look, lifted),
       marks: drawnOn(number, pair, parts),
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
       ...(canPick ? { onPick: pair.pick } : {}),
-      below: look === TICKETS && (
-        <MixingRows
-          caption={`Mixings of wall ${number}`}
-          batches={wall.batches}
-          picked={side === number ? picked : null}
-          onPick={canPick ? pair.pick : null}
-        />
-      ),
     };
   });
 
@@ -73,8 +76,10 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
     <div ref={room} data-told={isTold}>
       <div className={styles.bars}>
         <Places views={looksOf(sound)} viewKey={look} onView={setLook} />
+        {hidden && <p className={styles.hint}>{hidden}</p>}
         <Controls wall={sound} viewKey={look} looks={looks} system={system} />
-        {look === 'behind' && (
+        {awaited && <Awaited parts={[awaited]} />}
+        {look === 'behind' && !awaited && (
           <LiftSteps
             name={opened.sound.nameOf(lifted)}
             onStep={(along, by) =>
@@ -85,23 +90,25 @@ export function PairPractice({ code, next }: { readonly code: string; readonly n
           />
         )}
       </div>
-      <PairWalls
-        walls={walls}
-        chosen={side}
-        layer={layer}
-        looking={looks.looking}
-        system={system}
-        look={look}
-      />
+      <DrawContext value={draw}>
+        <PairWalls
+          walls={walls}
+          chosen={side}
+          layer={layer}
+          looking={looks.looking}
+          system={system}
+          look={look}
+        />
+      </DrawContext>
       <div className={styles.bars}>
-        {side !== null && !isTold && (
+        {side !== null && !isTold && looks.view.kind !== 'tickets' && (
           <ChoiceBar legend="Take hold of" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}
         <LengthChoice system={system} />
       </div>
-      {rows ? (
+      {rows && Result ? (
         <>
-          <PairResult rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
+          <Result rows={rows} spoiledIs={spoiledIs} system={system} onShow={show} />
           {rows.findings.some(({ finding }) => finding.hazard === 'could fall') && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}

@@ -1,20 +1,19 @@
 'use client';
 
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { keepText, readKept } from '../../../../components/practice/kept-text';
-import type { FaultChoice } from '../../../../components/practice/part-facts';
-import type { PairRows } from '../../../../components/practise/pair-rows';
-import { parseCode } from '../../../../lib/generate/wall-code';
 import { openWallOf } from '../../../walls/open-wall';
-import { pairOf } from '../../faulty-brief';
+import { usePart } from '../../../walls/use-part';
 import { pickedPart } from '../../picked-part';
+import type { Pair } from '../measured-pair';
 import type { PairMark } from '../pair-key';
 import { formatPair, parsePair } from './kept-pair';
 
+const loadFaults = () => import('../../../walls/fault-choices').then(({ FAULT_CHOICES }) => FAULT_CHOICES);
+const loadKey = () => import('../pair-key').then(({ PAIR_KEY }) => PAIR_KEY);
+
 /** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
-export function usePair(code: string) {
-  const brief = useMemo(() => parseCode(code), [code]);
-  const pair = useMemo(() => pairOf(brief), [brief]);
+export function usePair(code: string, pair: Pair) {
   const opened = useMemo(
     () => ({ sound: openWallOf(pair.sound), spoiled: openWallOf(pair.spoiled) }),
     [pair],
@@ -22,9 +21,7 @@ export function usePair(code: string) {
   const [side, setSide] = useState<1 | 2 | null>(null);
   const [picked, setPicked] = useState<string | null>(null);
   const [marks, setMarks] = useState<readonly PairMark[]>([]);
-  const [rows, setRows] = useState<PairRows | null>(null);
-  const [failed, setFailed] = useState(false);
-  const [faults, setFaults] = useState<readonly FaultChoice[] | null>(null);
+  const [isDone, setIsDone] = useState(false);
   const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
   const pointed = side === null ? null : openOf(side);
   const [ready, setReady] = useState(false);
@@ -45,43 +42,30 @@ export function usePair(code: string) {
     if (ready && side !== null) keepText(keptAs, formatPair({ side, marks }));
   }, [ready, keptAs, side, marks]);
 
-  const isPointed = side !== null;
-  const fetchNames = useCallback(() => {
-    setFailed(false);
-    import('../../../walls/fault-choices').then(
-      ({ FAULT_CHOICES }) => setFaults(FAULT_CHOICES),
-      () => setFailed(true),
-    );
-  }, []);
-  useEffect(() => {
-    if (isPointed) fetchNames();
-  }, [isPointed, fetchNames]);
-  const tell = () => {
-    if (side === null) return;
-    setFailed(false);
-    import('../pair-key').then(
-      ({ pairRows }) => {
-        setPicked(null);
-        setRows(pairRows(pair, brief.rules, marks, side === pair.spoiledIs));
-      },
-      () => setFailed(true),
-    );
-  };
+  const faults = usePart(loadFaults, side !== null);
+  const key = usePart(loadKey, isDone);
+  const rows = useMemo(
+    () => (isDone && key.part ? key.part.pairRows(pair, marks, side === pair.spoiledIs) : null),
+    [isDone, key.part, pair, marks, side],
+  );
   return {
-    brief,
     pair,
     opened,
     side,
     picked,
     marks,
     rows,
-    failed,
     faults,
-    fetchNames,
+    /** What is on its way once the reader is done. */
+    awaited: isDone && rows === null ? key : null,
+    Result: key.part?.PairResult ?? null,
     openOf,
     pointed,
     pickedPart: pointed === null || picked === null ? null : pickedPart(pointed, picked),
-    tell,
+    tell: () => {
+      setPicked(null);
+      setIsDone(true);
+    },
     pick: setPicked,
     /** Points to a wall. Marks belong to the wall they were made on. */
     pointTo: (number: 1 | 2) => {
@@ -95,7 +79,7 @@ export function usePair(code: string) {
     },
     remove: (index: number) => setMarks(marks.filter((_, at) => at !== index)),
     again: () => {
-      setRows(null);
+      setIsDone(false);
       setMarks([]);
       setSide(null);
     },

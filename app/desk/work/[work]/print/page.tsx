@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { QrCode } from '../../../../../components/desk/qr-code';
+import { TicketLines } from '../../../../../components/practice/ticket-lines';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { groupOf, rosterWithPins } from '../../../../../lib/store/groups';
 import { workOf } from '../../../../../lib/store/set-work';
@@ -11,8 +12,8 @@ import { KeyList } from '../../../../set-work/key-list';
 import { briefsFor } from '../../../../set-work/lay-forms';
 import { type PreviewWall, previewOf } from '../../../../set-work/preview';
 import { viewsOnPaper } from '../../../../set-work/views-on-paper';
-import { PaperTickets, PrintButton } from './on-paper';
 import styles from './print.module.css';
+import { PrintButton } from './print-button';
 
 export const metadata: Metadata = { title: 'Print set work' };
 
@@ -127,7 +128,7 @@ function QuestionSheet(props: {
           </figure>
         ))}
       </div>
-      {wall.wall.batches.length > 0 && <PaperTickets batches={wall.wall.batches} />}
+      {wall.wall.batches.length > 0 && <TicketLines batches={wall.wall.batches} />}
       {wall.wall.masonry === 'adhered' && (
         <p>The backs of these units can only be seen on a screen: lift units there, then write here.</p>
       )}

@@ -7,7 +7,7 @@ export function Awaited({ parts }: { readonly parts: readonly Fetched<unknown>[]
   const failed = parts.filter((each) => each.failed);
   return (
     <p role="status">
-      {failed.length > 0 ? 'Part of this page did not arrive. Your marks are kept. ' : 'One moment …'}
+      {failed.length > 0 ? 'Part of this page did not arrive. Your work is kept. ' : 'One moment …'}
       {failed.length > 0 && (
         <button
           type="button"

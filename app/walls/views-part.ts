@@ -1,4 +1,4 @@
-import { drawingOf } from '../../../lib/views/draw-view';
+import { drawingOf } from '../../lib/views/draw-view';
 
 /** What draws every look but the front. */
 export const VIEWS_PART = { drawingOf };

@@ -1,0 +1,23 @@
+import type { Brief } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import type { CheckId, Finding } from '../../lib/inspect/finding';
+import { inspect } from '../../lib/inspect/inspect';
+import type { Wall } from '../../lib/wall/model';
+import { firstMeasured } from './faulty-brief';
+
+/** A wall with something to find, and what is measured on it. */
+export interface FaultyWall {
+  readonly brief: Brief;
+  readonly wall: Wall;
+  readonly findings: readonly Finding[];
+}
+
+/** The first wall from this brief on, seed by seed, on which a fault is measured, one of these if any are named. */
+export function faultyWall(asked: Brief, wanted: readonly CheckId[] = []): FaultyWall {
+  return firstMeasured(asked, wanted, (brief) => {
+    const wall = layWall(brief);
+    const findings = inspect(wall, brief.rules);
+    const fits = findings.some(({ check }) => wanted.length === 0 || wanted.includes(check));
+    return fits ? { brief, wall, findings } : null;
+  });
+}

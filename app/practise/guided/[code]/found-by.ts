@@ -1,0 +1,18 @@
+import type { RuleSetId } from '../../../../lib/limits/limit';
+import type { Wall } from '../../../../lib/wall/model';
+import { grade } from '../../../grading';
+import type { GuidedRow } from './guided-rows';
+
+/** Which findings were found by the parts pointed to, one for each finding in order; null where none was. */
+export function foundBy(
+  wall: Wall,
+  rules: RuleSetId,
+  rows: readonly GuidedRow[],
+  places: readonly (string | null)[],
+): readonly boolean[] {
+  const marks = rows.flatMap(({ finding }, index) => {
+    const part = places[index];
+    return part ? [{ part, fault: finding.check }] : [];
+  });
+  return grade(wall, rules, marks).findings.map(({ outcome }) => outcome === 'found');
+}

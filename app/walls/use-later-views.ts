@@ -1,0 +1,27 @@
+'use client';
+
+import { type Draw, drawFront } from '../../lib/views/draw-front';
+import type { View } from '../../lib/views/view';
+import { type Fetched, usePart } from './use-part';
+import { useStirred } from './use-stirred';
+import type { ViewsPart } from './views-part';
+
+const FRONT: View = { kind: 'front' };
+
+export interface LaterViews {
+  readonly draw: Draw;
+  /** What stands on the screen: the front until the look asked for can be drawn. */
+  readonly view: View;
+  /** What is still on its way for the look asked for; null when it is drawn. */
+  readonly awaited: Fetched<ViewsPart> | null;
+}
+
+export const loadViews = () => import('./views-part').then(({ VIEWS_PART }) => VIEWS_PART);
+
+/** The front is drawn at once. What draws every other look is fetched at the reader's first stir, or when such a look is asked for. */
+export function useLaterViews(asked: View): LaterViews {
+  const isFront = asked.kind === 'front';
+  const fetched = usePart(loadViews, useStirred() || !isFront);
+  const awaited = isFront || fetched.part !== null ? null : fetched;
+  return { draw: fetched.part?.drawingOf ?? drawFront, view: awaited ? FRONT : asked, awaited };
+}

@@ -1,0 +1,17 @@
+import { ticketName } from '../../lib/views/ticket-words';
+import type { Batch } from '../../lib/wall/model';
+import styles from './ticket-lines.module.css';
+
+/** The mixing tickets on paper: a line a mixing, where the drawing of them would have to be too small to read. */
+export function TicketLines({ batches }: { readonly batches: readonly Batch[] }) {
+  return (
+    <>
+      <p className={styles.title}>Mixing tickets</p>
+      <ul className={styles.lines}>
+        {batches.map((batch) => (
+          <li key={batch.id}>{ticketName(batch)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
