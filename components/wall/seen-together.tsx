@@ -2,6 +2,7 @@
 
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
 import type { Box } from '../../lib/views/shape';
+import { type Gliding, useGliding } from './use-gliding';
 
 /** What is seen of a drawing as shares of the whole: 0 to 1 from its left and from its foot. */
 interface Share {
@@ -13,6 +14,7 @@ interface Share {
 
 interface Together {
   readonly share: Share;
+  readonly moves: Gliding;
   readonly change: (whole: Box, next: (box: Box) => Box) => void;
 }
 
@@ -26,16 +28,20 @@ export function SeenTogether({ children }: { readonly children: ReactNode }) {
     (whole, next) => setShare((old) => shareOf(whole, next(boxOf(whole, old)))),
     [],
   );
-  const together = useMemo(() => ({ share, change }), [share, change]);
+  const { gliding, glide } = useGliding();
+  const together = useMemo(
+    () => ({ share, change, moves: { gliding, glide } }),
+    [share, change, gliding, glide],
+  );
   return <Shared value={together}>{children}</Shared>;
 }
 
 /** The part of a drawing seen together with others, and how to change it; null for a drawing by itself. */
 export function useSeenTogether(
   whole: Box,
-): { readonly box: Box; readonly change: Together['change'] } | null {
+): { readonly box: Box; readonly change: Together['change']; readonly moves: Gliding } | null {
   const together = useContext(Shared);
-  return together && { box: boxOf(whole, together.share), change: together.change };
+  return useMemo(() => together && { ...together, box: boxOf(whole, together.share) }, [together, whole]);
 }
 
 function boxOf({ x, y, width, height }: Box, share: Share): Box {

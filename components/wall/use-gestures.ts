@@ -1,17 +1,17 @@
 'use client';
 
-import { type PointerEvent, type RefObject, useEffect, useRef } from 'react';
-import { sheetPoint } from './to-screen';
+import { type PointerEvent, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import { mmPerPixel, sheetPoint } from './to-screen';
 import type { Seen } from './use-seen-box';
 
 /** A finger that moves no further than this still taps, px. */
 const TAP_REACH = 8;
 
 export interface Gestures {
-  readonly onPointerDown: (event: PointerEvent<SVGSVGElement>) => void;
-  readonly onPointerMove: (event: PointerEvent<SVGSVGElement>) => void;
-  readonly onPointerUp: (event: PointerEvent<SVGSVGElement>) => void;
-  readonly onPointerCancel: (event: PointerEvent<SVGSVGElement>) => void;
+  readonly onPointerDown: (event: PointerEvent<HTMLElement>) => void;
+  readonly onPointerMove: (event: PointerEvent<HTMLElement>) => void;
+  readonly onPointerUp: (event: PointerEvent<HTMLElement>) => void;
+  readonly onPointerCancel: (event: PointerEvent<HTMLElement>) => void;
   /** What the click that follows is: a tap of a finger, another click, or the end of a drag. */
   readonly clickKind: () => 'touch' | 'other' | 'drag';
 }
@@ -27,23 +27,28 @@ interface Going {
 export function useGestures(svg: RefObject<SVGSVGElement | null>, seen: Seen): Gestures {
   const going = useRef<Going>({ fingers: new Map(), start: { x: 0, y: 0 }, dragged: false, type: '' });
   const latest = useRef(seen);
-  useEffect(() => {
+  // Before the next event: it is placed by what is drawn, which has to be what is on the screen.
+  useLayoutEffect(() => {
     latest.current = seen;
   });
 
   useEffect(() => {
-    const element = svg.current;
-    if (element === null) return;
+    // What is round the drawing: a gesture may leave the pointer beside the drawing itself.
+    const frame = svg.current?.parentElement;
+    if (!frame) return;
     // React listens passively to the wheel, and the page would zoom too.
     const turn = (event: WheelEvent) => {
       if (!event.ctrlKey && !event.metaKey) return;
       event.preventDefault();
-      const { box, zoom } = latest.current;
+      const screen = svg.current?.getBoundingClientRect();
+      if (screen === undefined) return;
+      const { drawn, zoom, glide } = latest.current;
       const factor = Math.min(1.6, Math.max(0.625, 1 - event.deltaY / 300));
-      zoom(factor, sheetPoint(box, element.getBoundingClientRect(), event.clientX, event.clientY));
+      glide();
+      zoom(factor, sheetPoint(drawn, screen, event.clientX, event.clientY));
     };
-    element.addEventListener('wheel', turn, { passive: false });
-    return () => element.removeEventListener('wheel', turn);
+    frame.addEventListener('wheel', turn, { passive: false });
+    return () => frame.removeEventListener('wheel', turn);
   }, [svg]);
 
   const lift = ({ pointerId }: PointerEvent) => {
@@ -64,22 +69,26 @@ export function useGestures(svg: RefObject<SVGSVGElement | null>, seen: Seen): G
     onPointerMove: (event) => {
       const now = going.current;
       const before = now.fingers.get(event.pointerId);
-      if (before === undefined) return;
+      const screen = svg.current?.getBoundingClientRect();
+      if (before === undefined || screen === undefined) return;
       const after = { x: event.clientX, y: event.clientY };
       const other = [...now.fingers].find(([id]) => id !== event.pointerId)?.[1];
       now.fingers.set(event.pointerId, after);
-      const { box, mmPerPx, zoom, pan } = latest.current;
+      const { drawn, zoom, pan, glide } = latest.current;
+      const scale = mmPerPixel(drawn, screen);
       if (other !== undefined) {
         const grown = apart(after, other) / Math.max(1, apart(before, other));
         const middle = { x: (after.x + other.x) / 2, y: (after.y + other.y) / 2 };
-        zoom(grown, sheetPoint(box, event.currentTarget.getBoundingClientRect(), middle.x, middle.y));
-        pan(-((after.x - before.x) / 2) * mmPerPx, ((after.y - before.y) / 2) * mmPerPx);
+        glide();
+        zoom(grown, sheetPoint(drawn, screen, middle.x, middle.y));
+        pan(-((after.x - before.x) / 2) * scale, ((after.y - before.y) / 2) * scale);
         return;
       }
       if (!now.dragged && apart(now.start, after) <= TAP_REACH) return;
       if (!now.dragged) event.currentTarget.setPointerCapture?.(event.pointerId);
       now.dragged = true;
-      pan(-(after.x - before.x) * mmPerPx, (after.y - before.y) * mmPerPx);
+      glide();
+      pan(-(after.x - before.x) * scale, (after.y - before.y) * scale);
     },
     onPointerUp: lift,
     onPointerCancel: (event) => {

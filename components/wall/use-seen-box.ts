@@ -5,15 +5,22 @@ import type { Box, Point } from '../../lib/views/shape';
 import { brought, closeUp, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';
+import { glideOf, useDrawnBox, useGliding } from './use-gliding';
 
 export interface Seen {
   /** What part of the sheet is seen. */
   readonly box: Box;
+  /** What part of it is drawn: another than is seen while a gesture lasts. */
+  readonly drawn: Box;
+  /** Brings what is drawn to where it is seen; undefined at rest. */
+  readonly shift: string | undefined;
   readonly mmPerPx: number;
   /** False until the size on the screen is known: on the server, and before the page's script runs. */
   readonly measured: boolean;
   readonly zoom: (factor: number, about: Point) => void;
   readonly pan: (x: number, y: number) => void;
+  /** Called with every step of a gesture. */
+  readonly glide: () => void;
   readonly bring: (target: Box) => void;
   readonly showWhole: () => void;
   /** Comes close to a place: it fills a good part of what is seen. */
@@ -35,15 +42,16 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   const together = useSeenTogether(whole);
   const box = together?.box ?? own;
   const changeAll = together?.change;
+  const alone = useGliding();
+  const { gliding, glide } = together?.moves ?? alone;
+  const drawn = useDrawnBox(whole, box, gliding);
   const [screen, setScreen] = useState({ width: 0, height: 0 });
 
   useEffect(() => {
     const element = svg.current;
     if (element === null || typeof ResizeObserver === 'undefined') return;
-    const observer = new ResizeObserver(() => {
-      const { width, height } = element.getBoundingClientRect();
-      setScreen({ width, height });
-    });
+    // Not its bounding box, which a gesture moves.
+    const observer = new ResizeObserver(([entry]) => entry && setScreen(entry.contentRect));
     observer.observe(element);
     return () => observer.disconnect();
   }, [svg]);
@@ -57,10 +65,13 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   );
   return {
     box,
-    mmPerPx: mmPerPixel(box, screen),
+    drawn,
+    shift: gliding ? glideOf(drawn, box, screen) : undefined,
+    mmPerPx: mmPerPixel(drawn, screen),
     measured: screen.width > 0,
     zoom: useCallback((factor, about) => change((old) => zoomed(whole, old, factor, about)), [change, whole]),
     pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),
+    glide,
     bring: useCallback((target) => change((old) => brought(whole, old, target)), [change, whole]),
     showWhole: useCallback(() => change(() => whole), [change, whole]),
     closeTo: useCallback((target) => change(() => closeUp(whole, target)), [change, whole]),

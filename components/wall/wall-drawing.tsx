@@ -7,7 +7,6 @@ import {
   type MouseEvent,
   Suspense,
   useContext,
-  useEffect,
   useId,
   useMemo,
   useRef,
@@ -30,6 +29,7 @@ import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
+import { useShownPlace } from './use-shown-place';
 import styles from './wall-drawing.module.css';
 import { facesOf, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
@@ -100,22 +100,7 @@ export function WallDrawing(props: WallDrawingProps) {
     [drawing, selected],
   );
 
-  // With the picking over (handed in, told) the whole wall is to be seen: what was missed lies elsewhere.
-  const { showWhole } = seen;
-  const canPick = onPick !== undefined;
-  const couldPick = useRef(canPick);
-  useEffect(() => {
-    if (couldPick.current && !canPick) showWhole();
-    couldPick.current = canPick;
-  }, [canPick, showWhole]);
-
-  // Where nothing can be picked any more, what is selected is what the reader asked to be shown.
-  const { closeTo } = seen;
-  const showing = JSON.stringify(onPick === undefined ? selectedBox : null);
-  useEffect(() => {
-    const box = JSON.parse(showing) as Box | null;
-    if (box !== null) closeTo(box);
-  }, [showing, closeTo]);
+  useShownPlace(onPick !== undefined, selectedBox, seen);
 
   const go = (next: Place) => {
     moveTo(next);
@@ -123,12 +108,12 @@ export function WallDrawing(props: WallDrawingProps) {
     if (target) focusOn(svg.current, target);
     if (target) seen.bring(target.box);
   };
-  const click = (event: MouseEvent<SVGSVGElement>) => {
+  const click = (event: MouseEvent) => {
     const kind = gestures.clickKind();
-    if (kind === 'drag') return;
-    const screen = event.currentTarget.getBoundingClientRect();
-    const scale = mmPerPixel(seen.box, screen);
-    const [x, y] = sheetPoint(seen.box, screen, event.clientX, event.clientY);
+    const screen = svg.current?.getBoundingClientRect();
+    if (kind === 'drag' || screen === undefined) return;
+    const scale = mmPerPixel(seen.drawn, screen);
+    const [x, y] = sheetPoint(seen.drawn, screen, event.clientX, event.clientY);
     const target = targetAt(rows, x, y, SLACK[layer] * scale);
     const nearer = kind === 'touch' && onPick ? fingerZoom(target, wall.gauge / scale, scale) : null;
     if (nearer !== null) {
@@ -144,7 +129,7 @@ export function WallDrawing(props: WallDrawingProps) {
     seen.bring(target.box);
     onPick?.(target.part);
   };
-  const press = (event: KeyboardEvent<SVGSVGElement>) => {
+  const press = (event: KeyboardEvent) => {
     if (event.altKey) return;
     if (zoomKey(event.key)) {
       event.preventDefault();
@@ -174,7 +159,7 @@ export function WallDrawing(props: WallDrawingProps) {
 
   const whole = isWhole(drawing.box, seen.box);
   const { width, height } = drawing.box;
-  const classes = [styles.drawing, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
+  const classes = [styles.window, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
   return (
     <div className={styles.frame}>
       <p id={`${prefix}help`} className={styles.help}>
@@ -183,15 +168,9 @@ export function WallDrawing(props: WallDrawingProps) {
         shows the whole wall.
       </p>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the grid inside has the roles; clicks are told apart by arithmetic. */}
-      <svg
-        ref={svg}
+      <div
         role="presentation"
-        viewBox={svgBox(seen.box).join(' ')}
         className={classes}
-        style={
-          { aspectRatio: `${Math.round(width)} / ${Math.round(height)}`, '--sheet': width } as CSSProperties
-        }
-        data-measured={seen.measured}
         onClick={click}
         onKeyDown={press}
         onFocus={({ target }) => setFocusSeen(target.matches(':focus-visible'))}
@@ -201,34 +180,49 @@ export function WallDrawing(props: WallDrawingProps) {
         onPointerUp={gestures.onPointerUp}
         onPointerCancel={gestures.onPointerCancel}
       >
-        <WallFills wall={wall} drawing={drawing} prefix={prefix} />
-        <WallPicture drawing={drawing} prefix={prefix} part={faces ? 'under' : 'all'} />
-        <WallGrid
-          rows={rows}
-          label={label}
-          help={`${prefix}help`}
-          active={active?.part ?? null}
-          selected={selected}
-          faces={faces}
-        />
-        {faces && <WallPicture drawing={drawing} prefix={prefix} part="over" />}
-        <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
-        {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
-        {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
-        <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
-        {dimensions.length > 0 && (
-          <Suspense fallback={null}>
-            <WallDimensions
-              wall={wall}
-              drawing={drawing}
-              dimensions={dimensions}
-              mmPerPx={seen.mmPerPx}
-              system={system}
-              prefix={prefix}
-            />
-          </Suspense>
-        )}
-      </svg>
+        <svg
+          ref={svg}
+          role="presentation"
+          viewBox={svgBox(seen.drawn).join(' ')}
+          className={seen.shift === undefined ? styles.drawing : `${styles.drawing} ${styles.gliding}`}
+          style={
+            {
+              aspectRatio: `${Math.round(width)} / ${Math.round(height)}`,
+              '--sheet': width,
+              transform: seen.shift,
+            } as CSSProperties
+          }
+          data-measured={seen.measured}
+        >
+          <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+          <WallPicture drawing={drawing} prefix={prefix} part={faces ? 'under' : 'all'} />
+          <WallGrid
+            rows={rows}
+            label={label}
+            help={`${prefix}help`}
+            active={active?.part ?? null}
+            selected={selected}
+            faces={faces}
+          />
+          {faces && <WallPicture drawing={drawing} prefix={prefix} part="over" />}
+          <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
+          {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
+          {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
+          <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
+          {dimensions.length > 0 && (
+            <Suspense fallback={null}>
+              <WallDimensions
+                wall={wall}
+                drawing={drawing}
+                dimensions={dimensions}
+                mmPerPx={seen.mmPerPx}
+                system={system}
+                prefix={prefix}
+              />
+            </Suspense>
+          )}
+        </svg>
+      </div>
       <ZoomButtons
         whole={whole}
         onNearer={() => seen.zoom(STEP, middleOf(seen.box))}

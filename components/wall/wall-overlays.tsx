@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { labelNodes } from '../../lib/views/label-nodes';
 import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/mark-shapes';
 import type { Box, Drawing } from '../../lib/views/shape';
@@ -6,7 +7,7 @@ import { pagePaint, svgElement } from './svg-element';
 import styles from './wall-drawing.module.css';
 
 /** Texts of the drawing, at reading size at every zoom. */
-export function WallLabels({
+export const WallLabels = memo(function WallLabels({
   drawing,
   mmPerPx,
   prefix,
@@ -18,12 +19,12 @@ export function WallLabels({
   return (
     <g className={styles.labels}>{labelNodes(drawing.labels, mmPerPx, pagePaint(prefix)).map(svgElement)}</g>
   );
-}
+});
 
 const STATES = { mark: 'Mark', found: 'Found', missed: 'Missed', false: 'False mark' } as const;
 
 /** Marks with their numbers. */
-export function WallMarks({
+export const WallMarks = memo(function WallMarks({
   drawing,
   marks,
   mmPerPx,
@@ -67,7 +68,7 @@ export function WallMarks({
       })}
     </g>
   );
-}
+});
 
 /** A ring of two tones, seen on light and dark alike, of the same width at every zoom. */
 export function Ring({
