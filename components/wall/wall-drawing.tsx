@@ -145,6 +145,13 @@ export function WallDrawing(props: WallDrawingProps) {
     event.preventDefault();
     go(next);
   };
+  const focused = (cell: Element) => {
+    setFocusSeen(cell.matches(':focus-visible'));
+    // A screen reader may go to a cell by itself: Enter then means that one.
+    const part = cell.getAttribute('data-part');
+    const there = part === null || part === active?.part ? null : placeOf(rows, part);
+    if (there !== null) moveTo(there);
+  };
   const middle = (): [number, number] => {
     const box: Box = active?.box ?? seen.box;
     return [box.x + box.width / 2, box.y + box.height / 2];
@@ -173,7 +180,7 @@ export function WallDrawing(props: WallDrawingProps) {
         className={classes}
         onClick={click}
         onKeyDown={press}
-        onFocus={({ target }) => setFocusSeen(target.matches(':focus-visible'))}
+        onFocus={({ target }) => focused(target)}
         onBlur={() => setFocusSeen(false)}
         onPointerDown={gestures.onPointerDown}
         onPointerMove={gestures.onPointerMove}

@@ -86,6 +86,22 @@ export function pickUnit({ wall, chance, taken }: Bench, wanted: (unit: Unit) =>
   return chance.pick(clear);
 }
 
+/** In a hundred faces that are spoiled on a wall with soldiers, this many are soldiers. */
+const SOLDIER_PERCENT = 25;
+
+/** A unit whose face is to be spoiled: as `pickUnit`, or a soldier among soldiers. */
+export function pickFace(bench: Bench): Unit {
+  const { wall, chance, taken } = bench;
+  const soldiers = wall.units.filter(({ kind }) => kind === 'soldier');
+  const ids = new Set(soldiers.map(({ id }) => id));
+  const fit = soldiers.filter(
+    (unit) =>
+      [-1, 1].every((away) => ids.has(`${unit.panel}${unit.course}.${unit.position + away}`)) &&
+      isClear(spotOf([unit]), taken),
+  );
+  return fit.length > 0 && chance.happens(SOLDIER_PERCENT) ? chance.pick(fit) : pickUnit(bench);
+}
+
 /** The unit `away` places along the same course. */
 export function unitBeside(wall: Wall, unit: Unit, away: number): Unit {
   const id = `${unit.panel}${unit.course}.${unit.position + away}`;

@@ -1,3 +1,4 @@
+import { isTall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import type { Region } from './finding';
 
@@ -36,7 +37,9 @@ export function headBox(left: Placed): Region {
   const right = left.right?.unit ?? unit;
   const end = unit.x + unit.length;
   const bottom = Math.min(unit.y - unit.fall, right.y);
-  const top = Math.max(unit.y - unit.fall + unit.height, right.y + right.height);
+  const tops = [unit.y - unit.fall + unit.height, right.y + right.height];
+  // Beside a taller unit the joint ends with the lower of the two.
+  const top = isTall(unit) === isTall(right) ? Math.max(...tops) : Math.min(...tops);
   return { panel: unit.panel, x: end, y: bottom, width: Math.max(0, right.x - end), height: top - bottom };
 }
 

@@ -1,5 +1,5 @@
 import type { Mm } from '../units';
-import { bedId, headId, type Wall } from './model';
+import { bedId, headId, isTall, type Wall } from './model';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from './survey';
 
 export type PartKind =
@@ -86,7 +86,9 @@ function unitParts(placed: Placed): readonly Part[] {
   if (right !== null) {
     const id = headId(unit.id, right.unit.position);
     const width = headWidth(unit, right.unit);
-    parts.push(box(id, 'head', unit.panel, unit.course, unit.x + unit.length, unit.y, width, unit.height));
+    // Beside a taller unit the joint is as high as the lower of the two.
+    const high = isTall(unit) && !isTall(right.unit) ? right.unit.height : unit.height;
+    parts.push(box(id, 'head', unit.panel, unit.course, unit.x + unit.length, unit.y, width, high));
   }
   return parts;
 }
