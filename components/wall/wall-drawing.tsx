@@ -94,6 +94,8 @@ export function WallDrawing(props: WallDrawingProps) {
   const [place, moveTo] = usePlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
   const [closer, setCloser] = useState(false);
+  // The cell that the focus was last sent to, or found at.
+  const headed = useRef<string | null>(null);
   const active = rows[place.row]?.targets[place.index] ?? null;
   const selectedBox = useMemo(
     () => drawing.spots.find(({ part }) => part === selected) ?? null,
@@ -105,8 +107,12 @@ export function WallDrawing(props: WallDrawingProps) {
   const go = (next: Place) => {
     moveTo(next);
     const target = rows[next.row]?.targets[next.index];
-    if (target) focusOn(svg.current, target);
-    if (target) seen.bring(target.box);
+    if (target) head(target);
+  };
+  const head = (target: Target) => {
+    headed.current = target.part;
+    focusOn(svg.current, target);
+    seen.bring(target.box);
   };
   const click = (event: MouseEvent) => {
     const kind = gestures.clickKind();
@@ -125,8 +131,7 @@ export function WallDrawing(props: WallDrawingProps) {
     setCloser(false);
     if (target === null) return;
     moveTo(placeOf(rows, target.part) ?? place);
-    focusOn(svg.current, target);
-    seen.bring(target.box);
+    head(target);
     onPick?.(target.part);
   };
   const press = (event: KeyboardEvent) => {
@@ -149,7 +154,8 @@ export function WallDrawing(props: WallDrawingProps) {
     setFocusSeen(cell.matches(':focus-visible'));
     // A screen reader may go to a cell by itself: Enter then means that one.
     const part = cell.getAttribute('data-part');
-    const there = part === null || part === active?.part ? null : placeOf(rows, part);
+    const there = part === null || part === headed.current ? null : placeOf(rows, part);
+    headed.current = part;
     if (there !== null) moveTo(there);
   };
   const middle = (): [number, number] => {
