@@ -1,5 +1,5 @@
-import { measuredWords } from '../../components/result/finding-measure';
-import { formatMeasure, isFine } from '../../components/result/format-measure';
+import { measuredInBoth } from '../../components/result/finding-measure';
+import { isFine, measureInBoth } from '../../components/result/format-measure';
 import type { Finding } from '../../lib/inspect/finding';
 import { faultName } from '../walls/fault-choices';
 import { CouldFall } from './could-fall';
@@ -24,8 +24,8 @@ export function KeyList({
           return (
             <li key={`${letterOf(index)}${finding.check}`}>
               <strong>{faultName(finding.check)}</strong>
-              {part && `: ${nameOf(part).toLowerCase()}`}. Measured {measuredWords(finding, 'mm')}, limit{' '}
-              {formatMeasure(finding.limit, finding.unit, 'mm', fine)}.
+              {part && `: ${nameOf(part).toLowerCase()}`}. Measured {measuredInBoth(finding)}, limit{' '}
+              {measureInBoth(finding.limit, finding.unit, fine)}.
             </li>
           );
         })}

@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import { measuredWords } from '../../components/result/finding-measure';
-import { formatMeasure, isFine } from '../../components/result/format-measure';
+import { measuredInBoth } from '../../components/result/finding-measure';
+import { isFine, measureInBoth } from '../../components/result/format-measure';
 import type { FalseRow, FindingRow } from '../../components/result/result-rows';
 import { OutcomeSign } from '../../components/result/signs';
 import { WallMarks } from '../../components/wall/wall-overlays';
@@ -94,7 +94,7 @@ function FoundRow({
 }: {
   readonly row: FindingRow;
 }) {
-  const limit = formatMeasure(finding.limit, finding.unit, 'mm', isFine(finding.limit, finding.unit));
+  const limit = measureInBoth(finding.limit, finding.unit, isFine(finding.limit, finding.unit));
   return (
     <tr>
       <th scope="row">
@@ -106,7 +106,7 @@ function FoundRow({
       </td>
       <td>{place}</td>
       <td className={styles.long}>
-        {measuredWords(finding, 'mm')}, limit {limit}
+        {measuredInBoth(finding)}, limit {limit}
         <span className={styles.note}>
           {rulesTitle}, {finding.source.title}, {finding.source.clause}
         </span>
@@ -128,7 +128,7 @@ function FalseMarkRow({ row: { number, faultName, place, within, lookAlike } }: 
       <td>{place}</td>
       <td className={styles.long}>
         {within && within.unit !== 'there or not'
-          ? `${formatMeasure(within.value, within.unit, 'mm', isFine(within.limit, within.unit))}, limit ${within.end} ${formatMeasure(within.limit, within.unit, 'mm', isFine(within.limit, within.unit))}: within it`
+          ? `${measureInBoth(within.value, within.unit, isFine(within.limit, within.unit))}, limit ${within.end} ${measureInBoth(within.limit, within.unit, isFine(within.limit, within.unit))}: within it`
           : 'nothing of this kind is out of its limit here'}
         {within && <span className={styles.note}>{within.source}</span>}
       </td>

@@ -1,5 +1,5 @@
-import { measuredWords } from '../../components/result/finding-measure';
-import { formatMeasure, isFine } from '../../components/result/format-measure';
+import { measuredInBoth } from '../../components/result/finding-measure';
+import { isFine, measureInBoth } from '../../components/result/format-measure';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import { KIND_TITLES } from '../walls/brief-words';
@@ -40,8 +40,8 @@ export function findingLine(finding: Finding): string {
   const { name, looksLike } = CATALOGUE[check];
   if (unit === 'there or not') return `${name}. ${looksLike} ${source.edition}, ${source.clause}.`;
   const fine = isFine(limit, unit);
-  const value = measuredWords(finding, 'mm');
-  const bound = formatMeasure(limit, unit, 'mm', fine);
+  const value = measuredInBoth(finding);
+  const bound = measureInBoth(limit, unit, fine);
   const end = measured < limit ? 'at least' : 'at most';
   return `${name}. ${looksLike} Measured: ${value}. The limit: ${end} ${bound} (${source.edition}, ${source.clause}).`;
 }

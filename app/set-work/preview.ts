@@ -1,5 +1,5 @@
-import { measuredWords } from '../../components/result/finding-measure';
-import { formatMeasure, isFine } from '../../components/result/format-measure';
+import { measuredInBoth } from '../../components/result/finding-measure';
+import { isFine, measureInBoth } from '../../components/result/format-measure';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
@@ -15,7 +15,7 @@ import { partName } from '../walls/part-names';
 export interface KeyLine {
   readonly fault: string;
   readonly place: string;
-  /** "14 mm, at most 12 mm". */
+  /** "14 mm (9/16 in), at most 12 mm (1/2 in)". */
   readonly measured: string;
   readonly couldFall: boolean;
 }
@@ -39,14 +39,13 @@ export function previewOf(briefs: readonly Brief[]): readonly PreviewWall[] {
       code: codeOf(brief),
       kind: KIND_TITLES[brief.kind],
       wall,
-      key: inspect(wall, brief.rules).map((finding) => keyLine(finding, wall, brief)),
+      key: inspect(wall, brief.rules).map((finding) => keyLine(finding, wall)),
     };
   });
 }
 
-function keyLine(finding: Finding, wall: Wall, { rules }: Brief): KeyLine {
+function keyLine(finding: Finding, wall: Wall): KeyLine {
   const { check, parts, measured, limit, unit, hazard } = finding;
-  const system = rules === 'united-states' ? 'inches' : 'mm';
   const fine = isFine(limit, unit);
   const part = partsOf(wall).get(parts[0] ?? '');
   const end = measured > limit ? 'at most' : 'at least';
@@ -55,8 +54,8 @@ function keyLine(finding: Finding, wall: Wall, { rules }: Brief): KeyLine {
     place: part ? partName(part, wall) : (parts[0] ?? ''),
     measured:
       unit === 'there or not'
-        ? formatMeasure(measured, unit, system)
-        : `${measuredWords(finding, system)}, ${end} ${formatMeasure(limit, unit, system, fine)}`,
+        ? measureInBoth(measured, unit)
+        : `${measuredInBoth(finding)}, ${end} ${measureInBoth(limit, unit, fine)}`,
     couldFall: hazard === 'could fall',
   };
 }

@@ -23,5 +23,7 @@ export function useLaterViews(asked: View): LaterViews {
   const isFront = asked.kind === 'front';
   const fetched = usePart(loadViews, useStirred() || !isFront);
   const awaited = isFront || fetched.part !== null ? null : fetched;
-  return { draw: fetched.part?.drawingOf ?? drawFront, view: awaited ? FRONT : asked, awaited };
+  // The front goes on being drawn by the same function: drawn anew, it would lose the keyboard's place on it.
+  const draw = isFront ? drawFront : (fetched.part?.drawingOf ?? drawFront);
+  return { draw, view: awaited ? FRONT : asked, awaited };
 }

@@ -29,6 +29,12 @@ export function formatMeasure(value: number, unit: string, system: LengthSystem,
   }
 }
 
+/** For paper and for pages made before anybody reads them: both lengths, "20.4 mm (13/16 in)"; one text where they are alike. */
+export function measureInBoth(value: number, unit: string, fine = false): string {
+  const [mm, inch] = [formatMeasure(value, unit, 'mm', fine), formatMeasure(value, unit, 'inches', fine)];
+  return mm === inch ? mm : `${mm} (${inch})`;
+}
+
 /** True for thicknesses of sheet metal, by their limit. */
 export function isFine(limit: number, unit: string): boolean {
   return unit === 'mm' && limit > 0 && limit < CALIPER_BELOW && limit % 1 !== 0;

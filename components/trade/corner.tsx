@@ -39,7 +39,7 @@ const WORKING: readonly Working[] = [
   },
   {
     what: 'Off square',
-    formula: '1000 × (d² − a² − b²) ÷ (2 a b) mm in each metre; times the length of the wall at its end.',
+    formula: '(d² − a² − b²) ÷ (2 a b), as a share of the length; at the end of the wall, times its length.',
     source: 'cosine rule',
   },
 ];

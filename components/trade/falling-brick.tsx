@@ -4,13 +4,12 @@ import { useState } from 'react';
 import { isBraced, KEEP_OUT, keepOutOf } from '../../lib/limits/keep-out';
 import { sourceOf } from '../../lib/limits/limits';
 import { fallEnergy, impactSpeed } from '../../lib/trade/falling';
-
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatQuantity } from './format-number';
 import { LengthField } from './length-field';
-import { NumberField } from './number-field';
+import { QuantityField } from './quantity-field';
 import { useLengthsHere } from './rules-here';
 import { Sheet } from './sheet';
 import styles from './trade.module.css';
@@ -20,7 +19,7 @@ const KM_PER_H_PER_M_PER_S = 3.6;
 const WORKING: readonly Working[] = [
   {
     what: 'Energy',
-    formula: 'mass × g × height, g = 9.80665 m/s².',
+    formula: 'mass × g × height, g = 9.80665 m/s² (32.174 ft/s²).',
     source: 'mechanics of a body dropped from rest, no air',
   },
   { what: 'Speed', formula: '√(2 × g × height). The mass does not matter.', source: 'the same' },
@@ -45,17 +44,13 @@ export function FallingBrick() {
       title="Falling brick"
       system={system}
       sheet={<FallSheet {...{ height, zone, energy, system }} />}
-      note="The wall, how far to stay away, and the energy against published ones. Bars are to scale; the longest is at least 80 J."
+      note="The wall, how far to stay away, and the energy against published ones. Bars are to scale; the longest is at least 80 J (59 ft·lbf)."
       controls={
         <>
-          <NumberField
+          <QuantityField
             label="Mass of the unit"
             unit="kg"
-            value={mass}
-            least={0.2}
-            most={25}
-            step={0.1}
-            onChange={setMass}
+            {...{ system, value: mass, least: 0.2, most: 25, steps: [0.1, 0.1], onChange: setMass }}
           />
           <LengthField
             label="Height of the fall"
@@ -64,7 +59,7 @@ export function FallingBrick() {
         </>
       }
       result={[
-        `${formatNumber(energy, 2)} J on landing, at ${formatNumber(speed, 3)} m/s (${formatNumber(speed * KM_PER_H_PER_M_PER_S, 0)} km/h).`,
+        `${formatQuantity(energy, 'J', system, 2)} on landing, at ${formatQuantity(speed, 'm/s', system, 3)} (${formatQuantity(speed * KM_PER_H_PER_M_PER_S, 'km/h', system, 0)}).`,
         `Keep people ${formatLength(zone, system)} away from a wall so high that is being built.${isBraced(height) ? ' It has to be braced until the building holds it.' : ''}`,
         'No energy here is a safe one. A helmet test says what a helmet was tried with, not what a head bears.',
       ]}
@@ -86,7 +81,7 @@ export function FallingBrick() {
           <tbody>
             {PUBLISHED_IMPACTS.map((impact) => (
               <tr key={impact.energy}>
-                <th scope="row">{impact.energy}&nbsp;J</th>
+                <th scope="row">{formatQuantity(impact.energy, 'J', system, 2).replace(' ', '\u00a0')}</th>
                 <td>{impact.what}</td>
                 <td>{impact.source}</td>
               </tr>
@@ -120,7 +115,7 @@ function FallSheet(props: {
   ];
   return (
     <Sheet
-      label={`A unit falls ${formatLength(height, system)}: ${formatNumber(energy, 1)} joules; keep ${formatLength(zone, system)} away`}
+      label={`A unit falls ${formatLength(height, system)}: ${formatQuantity(energy, 'J', system)}; keep ${formatLength(zone, system)} away`}
       width={420}
       height={420}
     >
@@ -166,7 +161,7 @@ function FallSheet(props: {
             strokeWidth="1.5"
           />
           <text x="142" y={242 + index * 26} textAnchor="end">
-            {bar.what}, {formatNumber(bar.energy, 0)} J
+            {bar.what}, {formatQuantity(bar.energy, 'J', system, 0)}
           </text>
         </g>
       ))}

@@ -78,13 +78,13 @@ export function GaugeRod() {
       }
       result={[
         `${formatNumber(coursesInHeight(height, unit, joint), 2)} courses would fit at the joint wished for. Lay ${gauge.courses}.`,
-        `Gauge ${formatNumber(gauge.gauge, 3)} mm (${formatLength(gauge.gauge, 'inches')}), bed joint ${formatNumber(gauge.joint, 3)} mm (${formatLength(gauge.joint, 'inches')}).`,
+        `Gauge ${inBoth(gauge.gauge, system)}, bed joint ${inBoth(gauge.joint, system)}.`,
         `${length(off)} too much in each course is ${length(drift)} at the top.`,
       ]}
       verdicts={<Verdicts {...{ rules, gauge, off, system }} />}
       working={WORKING}
     >
-      <OtherCounts {...{ gauge, unit, height }} />
+      <OtherCounts {...{ gauge, unit, height, system }} />
       {isPrinted && <RodStrips gauge={gauge} />}
     </DrawingFrame>
   );
@@ -94,10 +94,12 @@ function OtherCounts({
   gauge,
   unit,
   height,
+  system,
 }: {
   readonly gauge: Gauge;
   readonly unit: Mm;
   readonly height: Mm;
+  readonly system: LengthSystem;
 }) {
   const counts = [gauge.courses - 1, gauge.courses, gauge.courses + 1].filter(
     (courses) => courses >= 1 && height / courses >= unit,
@@ -119,12 +121,8 @@ function OtherCounts({
             return (
               <tr key={courses}>
                 <th scope="row">{courses}</th>
-                <td>
-                  {formatNumber(each.gauge, 3)} mm, {formatLength(each.gauge, 'inches')}
-                </td>
-                <td>
-                  {formatNumber(each.joint, 3)} mm, {formatLength(each.joint, 'inches')}
-                </td>
+                <td>{inBoth(each.gauge, system)}</td>
+                <td>{inBoth(each.joint, system)}</td>
               </tr>
             );
           })}
@@ -132,6 +130,13 @@ function OtherCounts({
       </table>
     </div>
   );
+}
+
+/** A rod is marked in fractions of a mm, which add up: both, the reader's first. */
+function inBoth(mm: Mm, system: LengthSystem): string {
+  const both = [`${formatNumber(mm, 3)} mm`, formatLength(mm, 'inches')];
+  const [first, second] = system === 'mm' ? both : both.toReversed();
+  return `${first} (${second})`;
 }
 
 function Verdicts(props: {

@@ -18,6 +18,8 @@ export function LengthField(props: {
   if (system === 'mm') {
     return (
       <NumberField
+        // What was typed in one unit is not left standing in the other.
+        key="mm"
         {...{ label, value, least, most, step, onChange }}
         unit="mm"
         spoken={formatLength(value, 'mm')}
@@ -26,6 +28,7 @@ export function LengthField(props: {
   }
   return (
     <NumberField
+      key="in"
       label={label}
       unit="in"
       spoken={formatLength(value, 'inches')}

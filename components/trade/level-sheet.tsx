@@ -1,5 +1,4 @@
 import type { Mm } from '../../lib/units';
-import { formatNumber } from './format-number';
 import { Sheet } from './sheet';
 
 const DRAWN = 20;
@@ -12,18 +11,19 @@ const DEGREES = 180 / Math.PI;
 /** A level on a sloping bed with its vial, and a bob beside a wall. */
 export function LevelSheet(props: {
   readonly slope: number;
-  readonly shown: number;
+  /** What the level shows, in words. */
+  readonly reads: string;
   readonly isTurned: boolean;
   /** Of the bubble, mm, + to the right. */
   readonly move: Mm;
   readonly above: Mm;
   readonly below: Mm;
 }) {
-  const { slope, shown, isTurned, move, above, below } = props;
+  const { slope, reads, isTurned, move, above, below } = props;
   const turn = -Math.atan((slope / 1000) * DRAWN) * DEGREES;
   const bubble = Math.max(-44, Math.min(44, move * DRAWN));
   return (
-    <Sheet label={`The level reads ${formatNumber(shown, 2)} mm in a metre`} width={420} height={260}>
+    <Sheet label={`The level reads ${reads}`} width={420} height={260}>
       <g transform={`rotate(${turn.toFixed(2)} 145 ${BED})`}>
         <path
           d={`M10 ${BED}H280V${BED + 44}H10z`}

@@ -5,7 +5,7 @@ import { slopeVerdict } from '../../lib/limits/bound';
 import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { bubbleMove, reversalOf, steppedError, tiltOf } from '../../lib/trade/spirit-level';
-import { formatLength, type Mm } from '../../lib/units';
+import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -18,6 +18,8 @@ import { VerdictItem } from './verdict-item';
 /** A carpenter's vial is curved to about this. Second-hand; only for the drawing. */
 const VIAL_RADIUS: Mm = 200;
 const MM_PER_M = 1000;
+/** Slopes in inches are told over this run. */
+const TEN_FEET: Mm = inches(0, 10);
 
 const WORKING: readonly Working[] = [
   {
@@ -28,7 +30,7 @@ const WORKING: readonly Working[] = [
   },
   {
     what: 'The bubble',
-    formula: 'It moves radius × tilt. Drawn for a vial curved to 200 mm.',
+    formula: 'It moves radius × tilt. Drawn for a vial curved to 200 mm (7 7/8 in).',
     source: 'geometry of a circle; the radius is second-hand',
   },
   {
@@ -76,7 +78,7 @@ export function Level() {
       sheet={
         <LevelSheet
           slope={slope}
-          shown={shown}
+          reads={per(shown)}
           isTurned={isTurned}
           move={bubbleMove(shown, VIAL_RADIUS)}
           {...{ above, below }}
@@ -85,23 +87,13 @@ export function Level() {
       note="Slopes and the move of the bubble are drawn 20 times too large. The dot marks the level's first end. Right: a bob beside the wall."
       controls={
         <>
-          <NumberField
+          <SlopeField
             label="The bed really slopes"
-            unit="mm/m"
-            value={slope}
-            least={-10}
-            most={10}
-            step={0.5}
-            onChange={setSlope}
+            {...{ system, value: slope, least: -10, most: 10, onChange: setSlope }}
           />
-          <NumberField
+          <SlopeField
             label="The level is wrong by"
-            unit="mm/m"
-            value={error}
-            least={-5}
-            most={5}
-            step={0.5}
-            onChange={setError}
+            {...{ system, value: error, least: -5, most: 5, onChange: setError }}
           />
           <TickField label="Turned end for end" value={isTurned} onChange={setTurned} />
           <LengthField
@@ -164,6 +156,36 @@ export function Level() {
       caution={[
         'A wall that leans may be about to move. Do not lean a ladder on it, and keep people away until someone competent has looked.',
       ]}
+    />
+  );
+}
+
+/** A slope in mm a metre; in inches it is typed as the rise in 10 ft. */
+function SlopeField(props: {
+  readonly label: string;
+  readonly system: LengthSystem;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly onChange: (value: number) => void;
+}) {
+  const { label, system, value, least, most, onChange } = props;
+  if (system === 'mm') {
+    return (
+      <NumberField
+        {...{ label, value, least, most, onChange }}
+        unit="mm/m"
+        step={0.5}
+        written={(each) => formatNumber(each, 2)}
+      />
+    );
+  }
+  const over = TEN_FEET / MM_PER_M;
+  return (
+    <LengthField
+      label={`${label}, in 10 ft`}
+      {...{ system, value: value * over, least: least * over, most: most * over, step: 1 }}
+      onChange={(rise) => onChange(rise / over)}
     />
   );
 }

@@ -54,12 +54,12 @@ export const LINTEL_WORKING: readonly Working[] = [
   {
     what: 'The angle',
     formula:
-      'Two rectangles with sharp corners; E 200 000 MPa; own weight 7850 kg/m³; stress = moment ÷ section modulus. L from middle to middle of the bearings.',
+      'Two rectangles with sharp corners; E 200 000 MPa (29 000 000 psi); own weight 7850 kg/m³ (490 lb/cu ft); stress = moment ÷ section modulus. L from middle to middle of the bearings.',
     source: 'geometry; within a few per cent of rolled sections',
   },
   {
     what: 'Weight of the wall',
-    formula: 'q = depth × 20 kN/m³.',
+    formula: 'q = depth × 20 kN/m³ (127 lbf/cu ft).',
     source: 'round figure for brickwork',
   },
 ];

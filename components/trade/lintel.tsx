@@ -2,13 +2,14 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
+import { formatFineLength } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { spanToDeflection } from '../../lib/trade/lintel-bending';
 import type { Angle } from '../../lib/trade/steel-angle';
 import { formatInches, formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatNumber, formatQuantity } from './format-number';
 import { LengthField } from './length-field';
 import { bendingOf, LINTEL_WORKING, type LoadWay } from './lintel-load';
 import { LintelSheet } from './lintel-sheet';
@@ -102,8 +103,8 @@ export function Lintel() {
       }
       result={[
         'The table of your code or an engineer decides. The sums below only show why.',
-        `${nameIn(system, chosen, angle)} over ${length(span)} from middle to middle of its bearings carries ${formatNumber(wall / 1000, 2)} kN of wall. Moment ${formatNumber(bending.moment / 1e6, 3)} kN·m, stress ${formatNumber(stress, 1)} MPa.`,
-        `It bends ${formatNumber(bending.deflection, 2)} mm, 1/${formatNumber(spanToDeflection(span, bending.deflection), 0)} of its span.`,
+        `${nameIn(system, chosen, angle)} over ${length(span)} from middle to middle of its bearings carries ${formatQuantity(wall / 1000, 'kN', system, 2)} of wall. Moment ${formatQuantity(bending.moment / 1e6, 'kN·m', system, 3)}, stress ${formatQuantity(stress, 'MPa', system)}.`,
+        `It bends ${formatFineLength(bending.deflection, system)}, 1/${formatNumber(spanToDeflection(span, bending.deflection), 0)} of its span.`,
       ]}
       verdicts={
         bearing && (

@@ -2,7 +2,6 @@
 
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
-import { formatAmount } from '../../lib/limits/format-amount';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { mortarTypesOf } from '../../lib/limits/mortar';
@@ -12,11 +11,12 @@ import { EVAPORATION_OF_CONCERN, evaporationOf, hydrationPace } from '../../lib/
 import { WATER_WEIGHT, yieldOf } from '../../lib/trade/mortar-yield';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatNumber, formatQuantity } from './format-number';
 import { MortarSheet } from './mortar-sheet';
 import { MORTAR_WORKING } from './mortar-working';
 import { NumberField } from './number-field';
-import { useRulesHere } from './rules-here';
+import { QuantityField } from './quantity-field';
+import { useLengthsHere, useRulesHere } from './rules-here';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** Share of air in the mortar. A round figure of ours, stated in the working. */
@@ -25,6 +25,7 @@ const USUAL_AIR = 20;
 
 /** A batch by volume: its class, what it yields, and how long it may be used. */
 export function MortarBox() {
+  const system = useLengthsHere();
   const [cement, setCement] = useState(1);
   const [lime, setLime] = useState(1);
   const [sand, setSand] = useState(6);
@@ -47,6 +48,7 @@ export function MortarBox() {
   return (
     <DrawingFrame
       title="Mortar box"
+      system={system}
       sheet={
         <MortarSheet
           mix={mix}
@@ -113,7 +115,11 @@ export function MortarBox() {
             step={0.25}
             onChange={setWater}
           />
-          <NumberField label="Air" unit="°C" value={air} least={0} most={45} step={1} onChange={setAir} />
+          <QuantityField
+            label="Air"
+            unit="°C"
+            {...{ system, value: air, least: 0, most: 45, steps: [1, 1], onChange: setAir }}
+          />
           <NumberField
             label="Since mixing"
             unit="min"
@@ -123,14 +129,10 @@ export function MortarBox() {
             step={5}
             onChange={setMinutes}
           />
-          <NumberField
+          <QuantityField
             label="Wind"
             unit="km/h"
-            value={wind}
-            least={0}
-            most={50}
-            step={1}
-            onChange={setWind}
+            {...{ system, value: wind, least: 0, most: 50, steps: [1, 1], onChange: setWind }}
           />
           <NumberField
             label="Humidity"
@@ -148,7 +150,7 @@ export function MortarBox() {
         `${className('ASTM C270', 'united-states', mix)} ${className('Canadian table', 'canada', mix)}`,
         `${parts(damp)} parts of damp sand hold ${parts(drySandIn(damp, share))} dry. Sand to binder: ${parts(sandRatio(mix))}.`,
         `Yield about ${parts(yielded)} parts: ${formatNumber((100 * yielded) / damp, 0)} % of the damp sand.`,
-        `At ${formatAmount(air, '°C', 'mm')} cement hardens at ${formatNumber(pace, 2)} times its pace at ${formatAmount(USUAL_AIR, '°C', 'mm')}. A wet slab would lose ${formatNumber(drying, 2)} kg of water a square metre an hour${drying > EVAPORATION_OF_CONCERN ? ': a drying day' : ''}.`,
+        `At ${formatQuantity(air, '°C', system)} cement hardens at ${formatNumber(pace, 2)} times its pace at ${formatQuantity(USUAL_AIR, '°C', system)}. A wet slab would lose ${formatQuantity(drying, 'kg/m²', system, 2)} of water an hour${drying > EVAPORATION_OF_CONCERN ? ': a drying day' : ''}.`,
       ]}
       verdicts={<Verdicts {...{ rules, mix, air, minutes }} />}
       working={MORTAR_WORKING}

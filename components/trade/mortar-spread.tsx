@@ -10,7 +10,7 @@ import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread'
 import { formatLength, type LengthSystem } from '../../lib/units';
 import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatNumber, formatQuantity } from './format-number';
 import { LengthField } from './length-field';
 import { NumberField } from './number-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
@@ -55,6 +55,7 @@ export function MortarSpread() {
   const heaps = useMemo(() => heapsOf(way, count, size), [way, count, size]);
   const spread = useMemo(() => spreadOf(BACK, heaps, thickness), [heaps, thickness]);
   const contact = `${formatNumber(spread.contact, 0)} %`;
+  const volume = (mm3: number) => formatQuantity(mm3 / CUBIC_MM_PER_CUBIC_CM, 'cm³', system, 0);
   const out = formatNumber((100 * spread.squeezedOut) / spread.volume, 0);
   return (
     <DrawingFrame
@@ -98,7 +99,7 @@ export function MortarSpread() {
         spread.contact === 0
           ? 'The unit does not touch the mortar: it stands lower than the joint.'
           : `${contact} of the back is in contact. ${out} % of the mortar left over the edges.`,
-        `Mortar put on: ${formatNumber(spread.volume / CUBIC_MM_PER_CUBIC_CM, 0)} cm³. A full joint needs ${formatNumber((BACK.length * BACK.height * thickness) / CUBIC_MM_PER_CUBIC_CM, 0)} cm³.`,
+        `Mortar put on: ${volume(spread.volume)}. A full joint needs ${volume(BACK.length * BACK.height * thickness)}.`,
         `Largest bare place: ${formatAmount(spread.largestBare, 'mm²', system)}.${spread.isShutIn ? ' A bare place is shut in: its air, and later water, cannot get out.' : ''}`,
       ]}
       verdicts={<Verdicts {...{ spread, rules, system }} />}

@@ -16,7 +16,7 @@ export const MORTAR_WORKING: readonly Working[] = [
   {
     what: 'Yield',
     formula:
-      '(solids without pores + water) ÷ (1 − air), with 8 % of air taken. Loose weights 94, 40 and 80 lb/ft³; 3.15, 2.3 and 2.65 times as heavy as water.',
+      '(solids without pores + water) ÷ (1 − air), with 8 % of air taken. Loose weights 94, 40 and 80 lb/cu ft (1506, 641 and 1281 kg/m³); 3.15, 2.3 and 2.65 times as heavy as water.',
     source: 'absolute volumes; weights as ASTM C270 is widely quoted',
   },
   {
@@ -28,7 +28,7 @@ export const MORTAR_WORKING: readonly Working[] = [
   {
     what: 'Drying',
     formula:
-      '5((t + 18)^2.5 − r(t + 18)^2.5)(V + 4) × 10⁻⁶ kg/(m²·h). Made for slabs: it ranks days. Crews shield slabs from 1.0 up.',
+      '5((t + 18)^2.5 − r(t + 18)^2.5)(V + 4) × 10⁻⁶ kg/(m²·h), with t in °C and V in km/h. Made for slabs: it ranks days. Crews shield slabs from 1.0 up (0.2 lb per sq ft).',
     source: 'Uno, ACI Materials Journal 95-M34, 1998',
   },
 ];

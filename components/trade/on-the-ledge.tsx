@@ -9,7 +9,7 @@ import { overhangMarksOf, peakStressRatio, pressedLengthOf, standingOf } from '.
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatNumber, formatQuantity } from './format-number';
 import { LedgeSheet } from './ledge-sheet';
 import { LengthField } from './length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
@@ -76,7 +76,7 @@ export function OnTheLedge() {
         standingWords(stands, depth, overhang, length),
         stands === 'tipping'
           ? 'No bed carries it any more, so there is no stress to state.'
-          : `The edge is pressed ${formatNumber(peakStressRatio(depth, overhang))} times the even stress: ${formatNumber(even * peakStressRatio(depth, overhang), 3)} MPa, against ${formatNumber(even, 3)} MPa.`,
+          : `The edge is pressed ${formatNumber(peakStressRatio(depth, overhang))} times the even stress: ${formatQuantity(even * peakStressRatio(depth, overhang), 'MPa', system, 3)}, against ${formatQuantity(even, 'MPa', system, 3)}.`,
       ]}
       verdicts={<Verdicts {...{ rules, depth, overhang, system }} />}
       working={WORKING}

@@ -1,4 +1,5 @@
 import type { Gauge } from '../../lib/trade/coursing';
+import { formatInches } from '../../lib/units';
 import styles from './trade.module.css';
 
 /** What fits on A4 and on US letter paper, mm. */
@@ -12,8 +13,8 @@ export function RodStrips({ gauge }: { readonly gauge: Gauge }) {
   return (
     <section className={styles.strips} aria-label="The rod at full size">
       <p>
-        Print at 100 %, not fitted to the page. Measure one strip: it is {STRIP} mm long. Glue the strips end
-        to end, 1 at the foot.
+        Print at 100 %, not fitted to the page. Measure one strip: it is {STRIP} mm ({formatInches(STRIP)})
+        long. Glue the strips end to end, 1 at the foot.
       </p>
       {strips.map((from, index) => (
         <svg

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { departureBound } from '../../lib/limits/departure-bound';
+import { formatFineLength } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import {
   catenarySag,
@@ -13,12 +14,12 @@ import {
   USUAL_LINE_MASS,
   windOnLine,
 } from '../../lib/trade/string-line';
-import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
 import { LengthField } from './length-field';
-import { NumberField } from './number-field';
+import { QuantityField } from './quantity-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
 import { DimensionLine, Sheet } from './sheet';
 import { isWithin, VerdictItem } from './verdict-item';
@@ -61,7 +62,8 @@ export function StringLine() {
   const sag = sagInBays(weight, length, pull, bays);
   const aside = parabolaSag(windOnLine(wind, LINE_DIAMETER), length / bays, pull);
   const curve = catenarySag(weight, length / bays, pull);
-  const fine = (mm: Mm) => (system === 'mm' ? `${formatNumber(mm, 2)} mm` : formatLength(mm, system));
+  const fine = (mm: Mm) => (system === 'mm' ? `${formatNumber(mm, 2)} mm` : formatFineLength(mm, system));
+  const extra = extraLineLength(sag, length / bays) * bays;
   const level = limitOf(rules, 'course-level');
   const bound = level && departureBound(level.bound, length / bays / 2);
   return (
@@ -76,24 +78,20 @@ export function StringLine() {
             label="Length between the leads"
             {...{ system, value: length, least: 1000, most: 40_000, step: 500, onChange: setLength }}
           />
-          <NumberField label="Pull" unit="N" value={pull} least={5} most={200} step={5} onChange={setPull} />
-          <NumberField
+          <QuantityField
+            label="Pull"
+            unit="N"
+            {...{ system, value: pull, least: 5, most: 200, steps: [5, 1], onChange: setPull }}
+          />
+          <QuantityField
             label="Weight of the line"
             unit="g/m"
-            value={mass}
-            least={0.2}
-            most={5}
-            step={0.1}
-            onChange={setMass}
+            {...{ system, value: mass, least: 0.2, most: 5, steps: [0.1, 0.1], onChange: setMass }}
           />
-          <NumberField
+          <QuantityField
             label="Side wind"
             unit="m/s"
-            value={wind}
-            least={0}
-            most={15}
-            step={1}
-            onChange={setWind}
+            {...{ system, value: wind, least: 0, most: 15, steps: [1, 1], onChange: setWind }}
           />
           <TickField
             label="A support in the middle, on the true line"
@@ -105,7 +103,7 @@ export function StringLine() {
       }
       result={[
         `The line sags ${fine(sag)}${hasSupport ? ' at the quarter points' : ' in the middle'}. As a catenary: ${fine(curve)}.`,
-        `A row of units laid to it dips by as much. The line is only ${formatNumber(extraLineLength(sag, length / bays) * bays, 4)} mm longer than straight: a tape tells nothing.`,
+        `A row of units laid to it dips by as much. The line is only ${system === 'mm' ? `${formatNumber(extra, 4)} mm` : `${formatNumber(extra / inches(1), 5)} in`} longer than straight: a tape tells nothing.`,
         ...(wind > 0 ? [`The wind blows it ${fine(aside)} sideways: the face follows.`] : []),
       ]}
       verdicts={

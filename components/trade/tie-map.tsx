@@ -9,7 +9,7 @@ import { firstTieBeside, type Region, tieMapOf } from '../../lib/trade/tie-map';
 import { formatLength, type LengthSystem, type Mm, squareFeet } from '../../lib/units';
 import { ChoiceField, RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { formatNumber } from './format-number';
+import { formatNumber, formatQuantity } from './format-number';
 import { LengthField } from './length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
 import { TieSheet } from './tie-sheet';
@@ -25,7 +25,7 @@ const WORKING: readonly Working[] = [
     what: 'What a tie holds',
     formula:
       'Inside the field: spacing across × spacing up. At an opening: all points of the wall that are nearer to it than to any other tie.',
-    source: 'tributary area, counted in squares of about 50 mm',
+    source: 'tributary area, counted in squares of about 50 mm (2 in)',
   },
   {
     what: 'Two spacings, one limit',
@@ -45,10 +45,12 @@ export function TieMap() {
   const across = stud * Number(every);
   const map = useMemo(() => mapOf(across, up, hasOpening), [across, up, hasOpening]);
   const most = Math.max(...map.ties.map(({ area }) => area));
-  const area = (mm2: number) =>
+  const area = (mm2: number) => formatQuantity(mm2 / SQUARE_MM_PER_SQUARE_M, 'm²', system, 2);
+  const perSquareMetre = tieDensity(across, up);
+  const density =
     system === 'mm'
-      ? `${formatNumber(mm2 / SQUARE_MM_PER_SQUARE_M, 2)} m²`
-      : `${formatNumber(mm2 / squareFeet(1), 2)} sq ft`;
+      ? `${formatNumber(perSquareMetre, 2)} in a square metre`
+      : `${formatNumber((perSquareMetre * squareFeet(100)) / SQUARE_MM_PER_SQUARE_M, 1)} in 100 square feet`;
   const bound = limitOf(rules, 'tie-spacing')?.bound;
   function takeBothGreatest(): void {
     const greatest = bound && greatestOf(bound);
@@ -98,7 +100,7 @@ export function TieMap() {
         </>
       }
       result={[
-        `${map.ties.length} ties, ${formatLength(across, system)} across and ${formatLength(up, system)} up: ${formatNumber(tieDensity(across, up), 2)} in a square metre.`,
+        `${map.ties.length} ties, ${formatLength(across, system)} across and ${formatLength(up, system)} up: ${density}.`,
         `In the field each tie holds ${area(areaEach(across, up))}. The busiest holds ${area(most)}.`,
       ]}
       verdicts={

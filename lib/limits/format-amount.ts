@@ -1,4 +1,13 @@
-import { formatInches, formatMm, inches, type LengthSystem, type Mm, squareFeet } from '../units';
+import {
+  formatInches,
+  formatMm,
+  inches,
+  inSystem,
+  type LengthSystem,
+  type MetricUnit,
+  type Mm,
+  squareFeet,
+} from '../units';
 import type { Limit } from './limit';
 
 /** Sheet metal and wire are read with a caliper, not with a tape: below this a length that is no sixteenth shows more places. */
@@ -8,10 +17,6 @@ const SQUARE_METRE = 1_000_000;
 /** Areas from here up are of walls, not of units: in m² and square feet. */
 const WALL_AREA = 100_000;
 const MM_PER_M = 1000;
-/** One pound per square foot in kg/m², one ounce per square foot in g/m², one psi in MPa: by definition, rounded. */
-const POUND_PER_SQUARE_FOOT = 4.8824;
-const OUNCE_PER_SQUARE_FOOT = 305.15;
-const PSI = 0.0068948;
 const STRENGTH_STEP = 50;
 
 /** An amount in both systems, `first` before the other: "15 mm (9/16 in)". One text where both use the same unit: "95 %". */
@@ -38,13 +43,15 @@ function formatIn(value: number, unit: Limit['unit'], system: LengthSystem): str
     case 'mm²':
       return formatArea(value, system);
     case '°C':
-      return inInches ? `${places((value * 9) / 5 + 32, 0)} °F` : `${places(value, 1)} °C`;
+      return formatOther(value, unit, system, inInches ? 0 : 1);
     case 'kg/m²':
-      return inInches ? `${places(value / POUND_PER_SQUARE_FOOT, 0)} lb per sq ft` : `${value} kg/m²`;
+      return formatOther(value, unit, system, inInches ? 0 : 2);
     case 'g/m²':
-      return inInches ? `${places(value / OUNCE_PER_SQUARE_FOOT, 1)} oz per sq ft` : `${value} g/m²`;
+      return formatOther(value, unit, system, 1);
     case 'MPa':
-      return inInches ? `${Math.round(value / PSI / STRENGTH_STEP) * STRENGTH_STEP} psi` : `${value} MPa`;
+      return inInches
+        ? `${Math.round(inSystem(value, unit, system).value / STRENGTH_STEP) * STRENGTH_STEP} psi`
+        : `${value} MPa`;
     case 'there or not':
       return value > 0 ? 'there' : 'not there';
     case 'table':
@@ -52,6 +59,11 @@ function formatIn(value: number, unit: Limit['unit'], system: LengthSystem): str
     default:
       return `${places(value, 2)} ${unit}`;
   }
+}
+
+function formatOther(value: number, unit: MetricUnit, system: LengthSystem, decimals: number): string {
+  const shown = inSystem(value, unit, system);
+  return `${places(shown.value, decimals)} ${shown.unit}`;
 }
 
 /** A length as a tape reads it, or as a caliper does when it is small and no sixteenth: 0.76 mm, 0.030 in. */

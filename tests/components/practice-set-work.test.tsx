@@ -1,8 +1,9 @@
-import { configure, render, screen } from '@testing-library/react';
+import { act, configure, fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { Practice } from '../../app/walls/[code]/practice';
 import type { HandedWork, SetWork } from '../../app/walls/[code]/set-work';
+import { loadViews } from '../../app/walls/use-later-views';
 import type { ResultRows } from '../../components/result/result-rows';
 import { codeOf } from '../../lib/generate/wall-code';
 
@@ -114,6 +115,15 @@ test('a form half filled is there again when the page is opened anew, and gone o
   await user.click(screen.getByRole('button', { name: 'Close' }));
   await pick();
   expect(await screen.findByRole('searchbox')).toHaveValue('');
+});
+
+test('the keyboard keeps its place on the wall when what draws the other looks arrives', async () => {
+  show();
+  // The first key begins the fetching, and is dealt with before anything can arrive.
+  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, unit 1,/ }), { key: 'ArrowRight' });
+  await act(loadViews);
+  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, unit 2,/ }), { key: 'ArrowRight' });
+  expect(screen.getByRole('gridcell', { name: /^course 1, unit 3,/ })).toHaveFocus();
 });
 
 test('each attempt keeps its own work', async () => {

@@ -114,7 +114,7 @@ describe('worked by hand', () => {
     render(<GaugeRod />);
     expect(answer()).toContain('38.37 courses would fit');
     expect(answer()).toContain('bed joint 10.842 mm');
-    expect(screen.getByRole('row', { name: /^39 84.615 mm, 3 5\/16 in 8.615 mm/ })).toBeInTheDocument();
+    expect(screen.getByRole('row', { name: /^39 84.615 mm \(3 5\/16 in\) 8.615 mm/ })).toBeInTheDocument();
     expect(answer()).toContain('0.5 mm too much in each course is 19 mm at the top.');
   });
 

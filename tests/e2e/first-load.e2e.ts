@@ -6,6 +6,7 @@ import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { codeOf } from '../../lib/generate/wall-code';
 import { halfOf } from '../../lib/practice/guided-steps';
 import { openBrowser, visit } from './browser';
+import { awake } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -66,6 +67,7 @@ describe.each([`/walls/${tied}`, `/practise/pair/${tied}`, `/practise/guided/${t
   (path) => {
     test('says that a look did not arrive without a network, shows the front, and fetches it again', async () => {
       const { page, close } = await visit(browser, path, PHONE);
+      await awake(page);
       const drawn = () => page.locator('svg[role="presentation"]').first().getAttribute('viewBox');
       const front = await drawn();
       await page.context().setOffline(true);

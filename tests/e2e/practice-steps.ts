@@ -67,6 +67,11 @@ export async function lookAt(page: Page, state: string, { width, colours }: Look
   await page.screenshot({ path: join(SHOTS, `${state}-${width}-${colours}.png`), fullPage: true });
 }
 
+/** Until the page answers: what the server drew and wrote stands there before. */
+export async function awake(page: Page): Promise<void> {
+  await page.locator('[data-measured="true"]').first().waitFor();
+}
+
 /** Picks a part of the wall with the pointer. */
 export async function pick(page: Page, part: string): Promise<void> {
   await page.locator(`[data-part="${part}"]`).click();

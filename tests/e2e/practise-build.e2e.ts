@@ -4,7 +4,7 @@ import { slidersOf } from '../../lib/generate/by-hand/spoil-by-hand';
 import { layTrue } from '../../lib/generate/by-hand/true-wall';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt, mattering } from './practice-steps';
+import { awake, LOOKS, lookAt, mattering } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -43,6 +43,7 @@ describe.each(LOOKS)('a wall built at $width px, $colours', (look) => {
         '/practise/build?wall=window-panel&rules=canada',
         look,
       );
+      await awake(page);
       await page.getByText('The wall is sound: no limit is crossed.').waitFor();
       await lookAt(page, 'build-1-sound', look);
 
@@ -75,6 +76,7 @@ describe.each(LOOKS)('a wall built at $width px, $colours', (look) => {
       '/practise/build?wall=stuck-on&rules=united-states',
       look,
     );
+    await awake(page);
     await open(page, 'Backs');
     await type(page, 'Mortar on the back of one unit', 60);
     await page.getByText(new RegExp(`1\\. ${CATALOGUE['missing-back-mortar'].name}`)).waitFor();
@@ -91,7 +93,7 @@ test('a slider is moved by the keyboard alone, and the limit is crossed on the w
     width: 390,
     colours: 'light',
   });
-  await page.getByText('The wall is sound: no limit is crossed.').waitFor();
+  await awake(page);
   await page.getByRole('slider', { name: `${TAPER}, slider` }).focus();
   await page.keyboard.press('End');
   await page.getByText('One limit is crossed.').waitFor();

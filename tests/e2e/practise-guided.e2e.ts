@@ -8,7 +8,7 @@ import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import { halfOf } from '../../lib/practice/guided-steps';
 import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt, mattering } from './practice-steps';
+import { awake, LOOKS, lookAt, mattering } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -46,6 +46,7 @@ describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
       if (finding === undefined) throw new RangeError('no finding');
       const { page, problems, close } = await visit(browser, `/practise/guided/${codeOf(first.brief)}`, look);
       await page.getByRole('heading', { name: 'What is wrong with it' }).waitFor();
+      await awake(page);
       for (const { check } of first.findings) await page.getByText(CATALOGUE[check].whyItMatters).waitFor();
       await page
         .getByRole('button', { name: /^Show it on the wall: 1/ })
@@ -55,6 +56,7 @@ describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
       await page.getByRole('link', { name: 'Next: a wall where you do half' }).click();
 
       await page.getByRole('heading', { name: 'Now you do half' }).waitFor();
+      await awake(page);
       if (half === 'name') {
         await lookAt(page, 'guided-2-name', look);
         await page.getByRole('radio', { name: CATALOGUE[finding.check].name, exact: true }).check();
@@ -91,7 +93,7 @@ test('half a wall is done by the keyboard alone', async () => {
     width: 390,
     colours: 'light',
   });
-  await page.getByText('Nothing picked yet.').waitFor();
+  await awake(page);
   await page.getByRole('grid').locator('[tabindex="0"]').focus();
   await page.keyboard.press('Control+Home');
   for (let at = 1; at < Number(course); at++) await page.keyboard.press('ArrowUp');

@@ -6,7 +6,7 @@ import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { inspect } from '../../lib/inspect/inspect';
 import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt, mattering } from './practice-steps';
+import { awake, LOOKS, lookAt, mattering } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -88,6 +88,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
 
   test('pointing to the sound wall is told so, and shows what differs', async () => {
     const { page, close } = await visit(browser, ADDRESS, look);
+    await awake(page);
     await page.getByRole('radio', { name: `Wall ${3 - pair.spoiledIs}`, exact: true }).check();
     await page.getByRole('button', { name: 'Tell me what differs' }).click();
     await page.getByRole('heading', { name: `No: wall ${pair.spoiledIs} is the spoiled one` }).waitFor();
@@ -99,6 +100,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
 
 test('a pair is done by the keyboard alone', async () => {
   const { page, close } = await visit(browser, ADDRESS, { width: 1280, colours: 'light' });
+  await awake(page);
   await page.getByRole('radio', { name: 'Wall 1', exact: true }).focus();
   await page.keyboard.press('Space');
   if (pair.spoiledIs === 2) await page.keyboard.press('ArrowRight');
