@@ -76,3 +76,7 @@ export function sheetOf(view: View): string {
       return view.kind;
   }
 }
+
+export function middleOf({ x, y, width, height }: Box): [number, number] {
+  return [x + width / 2, y + height / 2];
+}

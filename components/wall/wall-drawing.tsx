@@ -24,14 +24,14 @@ import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from './draw-context';
 import { fingerZoom } from './finger';
-import { isWhole, sheetOf } from './seen-box';
+import { isWhole, middleOf, sheetOf } from './seen-box';
 import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
 import { useShownPlace } from './use-shown-place';
 import styles from './wall-drawing.module.css';
-import { facesOf, WallGrid } from './wall-grid';
+import { facesOf, GridHelp, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
 import { WallFills, WallPicture } from './wall-picture';
 import { ZoomButtons } from './zoom-buttons';
@@ -158,10 +158,7 @@ export function WallDrawing(props: WallDrawingProps) {
     headed.current = part;
     if (there !== null) moveTo(there);
   };
-  const middle = (): [number, number] => {
-    const box: Box = active?.box ?? seen.box;
-    return [box.x + box.width / 2, box.y + box.height / 2];
-  };
+  const middle = () => middleOf(active?.box ?? seen.box);
   function zoomKey(key: string): boolean {
     if (key === '+' || key === '=') seen.zoom(STEP, middle());
     else if (key === '-') seen.zoom(1 / STEP, middle());
@@ -175,11 +172,7 @@ export function WallDrawing(props: WallDrawingProps) {
   const classes = [styles.window, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
   return (
     <div className={styles.frame}>
-      <p id={`${prefix}help`} className={styles.help}>
-        Arrow keys move along a course and from course to course. Home and End go to its ends, Page Up and
-        Page Down five courses. Enter picks a part, Shift and Enter its whole course. Plus and minus zoom, 0
-        shows the whole wall.
-      </p>
+      <GridHelp id={`${prefix}help`} />
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the grid inside has the roles; clicks are told apart by arithmetic. */}
       <div
         role="presentation"
@@ -258,8 +251,4 @@ function focusOn(svg: SVGSVGElement | null, { part }: Target): void {
 /** `A12.5`, `A12.5-bed`, `A12.5/6` -> `A12`. */
 function courseOf(part: string): string | null {
   return /^([A-Z]\d+)\./.exec(part)?.[1] ?? null;
-}
-
-function middleOf({ x, y, width, height }: Box): [number, number] {
-  return [x + width / 2, y + height / 2];
 }

@@ -120,7 +120,7 @@ test('a form half filled is there again when the page is opened anew, and gone o
 test('the keyboard keeps its place on the wall when what draws the other looks arrives', async () => {
   show();
   // The first key begins the fetching, and is dealt with before anything can arrive.
-  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, unit 1,/ }), { key: 'ArrowRight' });
+  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, .*unit 1,/ }), { key: 'ArrowRight' });
   await act(loadViews);
   fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, unit 2,/ }), { key: 'ArrowRight' });
   expect(screen.getByRole('gridcell', { name: /^course 1, unit 3,/ })).toHaveFocus();
