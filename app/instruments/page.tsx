@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { Caution } from '../../components/forms/caution';
 import { InstrumentArticle } from '../../components/instruments/instrument-article';
+import { InstrumentUnits } from '../../components/instruments/instrument-units';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { INSTRUMENTS, type Instrument, type InstrumentId } from '../../lib/instruments/instrument';
@@ -45,6 +46,7 @@ export default function InstrumentsPage() {
           not for more.
         </p>
         <Caution lines={TOUCH} toSafety />
+        <InstrumentUnits />
       </div>
       <ul className={styles.instruments}>
         {INSTRUMENTS.map((id) => (
@@ -56,8 +58,9 @@ export default function InstrumentsPage() {
       <div className="column">
         <h2>What an error means</h2>
         <p>
-          “Within 1 mm” says: the truth lies no more than 1 mm to either side of what you read. So 14 mm on a
-          tape may be 13, or 15. If the limit lies between, read again with a finer instrument.
+          “Within 1 mm” (0.039 in) says: the truth lies no more than 1 mm to either side of what you read. So
+          14 mm (0.551 in) on a tape may be 13, or 15 (0.512 or 0.591 in). If the limit lies between, read
+          again with a finer instrument.
         </p>
         <p>
           Two readings make two errors. Where you take one from the other, add both errors. Where you take the

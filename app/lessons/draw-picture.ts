@@ -46,6 +46,13 @@ export function drawPicture(picture: LessonPicture): string {
   return framed(lettered, shown).replace('</svg>', `${numbers}</svg>`);
 }
 
+/** The lengths lettered on a picture, in inches, each once. A close picture shows a part of the sheet, without them. */
+export function inchesOn(picture: LessonPicture): readonly string[] {
+  if (picture.close) return [];
+  const { labels } = drawingOf(lessonWall(picture), viewOf(picture), 'inches');
+  return [...new Set(labels.map(({ text }) => text).filter((text) => /\d (in|ft)\b/.test(text)))];
+}
+
 function framed(svg: string, shown: Box): string {
   const [x, y, width, height] = svgBox(shown);
   return svg.replace(

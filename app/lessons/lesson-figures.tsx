@@ -4,7 +4,7 @@ import { PictureFigure } from '../../components/lesson/picture-figure';
 import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { pairOf } from './check-lesson';
-import { drawPicture, sizeOf } from './draw-picture';
+import { drawPicture, inchesOn, sizeOf } from './draw-picture';
 import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture } from './lesson-pictures';
 import { altOf, findingLine, keyOf } from './picture-words';
 
@@ -66,6 +66,7 @@ function Figure(props: {
       alt={altOf(picture, telling)}
       {...sizeOf(drawPicture(picture))}
       keyed={keyed}
+      inInches={inchesOn(picture)}
     >
       {children}
     </PictureFigure>

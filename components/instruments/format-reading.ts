@@ -28,9 +28,11 @@ export function formatWhole(reading: Measured, system: LengthSystem): string {
   return rest === '' ? formatReading(reading, system) : `${formatReading(reading, system)} ${rest}`;
 }
 
-/** A length in millimetres beside its inches; null for what is no length. */
+/** The metric value beside the other; null for what has one unit only, or is too coarse. */
 function exact(value: number, unit: string, fine: boolean): string | null {
-  return unit.startsWith('mm') && unit !== 'mm²' ? formatMeasure(value, unit, 'mm', fine) : null;
+  return unit === '°C' || (unit.startsWith('mm') && unit !== 'mm²')
+    ? formatMeasure(value, unit, 'mm', fine)
+    : null;
 }
 
 /** Rounded up, so that it is never promised closer than it is. */

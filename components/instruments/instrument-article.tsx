@@ -1,7 +1,10 @@
+'use client';
+
 import type { Instrument } from '../../lib/instruments/instrument';
 import type { Reading } from '../../lib/instruments/reading';
 import type { ReadingUnit } from '../../lib/instruments/reading-unit';
-import { formatInches } from '../../lib/units';
+import { inches, type LengthSystem } from '../../lib/units';
+import { useLengthSystem } from '../forms/length-choice';
 import { formatWhole } from './format-reading';
 import styles from './instrument-article.module.css';
 import { InstrumentPicture } from './instrument-picture';
@@ -14,15 +17,16 @@ export function InstrumentArticle(props: {
   readonly sample: { readonly reading: Reading; readonly place: string } | null;
 }) {
   const { instrument, sample } = props;
+  const system = useLengthSystem('mm');
   const { id, name, reads, resolution, error, unit, source, lies, on } = instrument;
   return (
     <article className={styles.article} aria-labelledby={id}>
       <h2 id={id}>{name}</h2>
       <figure>
-        <InstrumentPicture instrument={id} reading={sample?.reading ?? null} system="mm" />
+        <InstrumentPicture instrument={id} reading={sample?.reading ?? null} system={system} />
         {sample && (
           <figcaption>
-            {sample.place}: {sample.reading.what.toLowerCase()}, {formatWhole(sample.reading, 'mm')}
+            {sample.place}: {sample.reading.what.toLowerCase()}, {formatWhole(sample.reading, system)}
           </figcaption>
         )}
       </figure>
@@ -33,10 +37,10 @@ export function InstrumentArticle(props: {
         {unit !== '' && unit !== 'there or not' && (
           <>
             <dt>Steps of</dt>
-            <dd>{sizeOf(resolution, unit)}</dd>
+            <dd>{sizeOf(resolution, unit, system)}</dd>
             <dt>Within</dt>
             <dd>
-              {sizeOf(error, unit)}, either way <span className={styles.source}>({source})</span>
+              {sizeOf(error, unit, system)}, either way <span className={styles.source}>({source})</span>
             </dd>
           </>
         )}
@@ -47,8 +51,15 @@ export function InstrumentArticle(props: {
   );
 }
 
-/** '1 mm (1/16 in)'; in millimetres alone where a sixteenth is too coarse to say it. */
-function sizeOf(size: number, unit: ReadingUnit): string {
-  const sixteenths = unit === 'mm' ? formatInches(size) : '0 in';
-  return sixteenths === '0 in' ? `${size} ${unit}` : `${size} ${unit} (${sixteenths})`;
+/** A step or an error, as the reader's lengths go: '0.1 mm', '0.004 in'. Of degrees a difference, so no 32 is added. */
+function sizeOf(size: number, unit: ReadingUnit, system: LengthSystem): string {
+  if (system === 'mm') return `${size} ${unit}`;
+  if (unit === 'mm') return `${inInches(size)} in`;
+  if (unit === 'mm per m') return `${inInches((size * inches(0, 10)) / 1000)} in per 10 ft`;
+  return unit === '°C' ? `${(size * 9) / 5} °F` : `${size} ${unit}`;
+}
+
+/** To a thousandth. */
+function inInches(mm: number): number {
+  return Math.round((mm / inches(1)) * 1000) / 1000;
 }

@@ -1,4 +1,4 @@
-import { inches, type LengthSystem, type Mm } from '../../lib/units';
+import { formatInches, inches, type LengthSystem, type Mm } from '../../lib/units';
 import styles from './picture.module.css';
 import { PictureFrame, type Shown, shownValue, within } from './picture-frame';
 
@@ -87,6 +87,21 @@ function CountPicture(shown: Shown) {
 /** Half the gap of one mm of joint, px. */
 const PX_EACH_WAY = 2;
 
+/** How the gauge is marked: millimetres with every fifth named, or sixteenths with every quarter inch. */
+const GAUGE_MARKS: Readonly<
+  Record<
+    LengthSystem,
+    { readonly step: Mm; readonly each: number; readonly nameOf: (mark: number) => string }
+  >
+> = {
+  mm: { step: 1, each: 5, nameOf: String },
+  inches: {
+    step: inches(1 / 16),
+    each: 4,
+    nameOf: (mark) => formatInches(inches(mark / 16)).replace(' in', ''),
+  },
+};
+
 /** A tapered gauge pushed into the joint until it stops: the mark at the face is the thickness. */
 export function JointGaugePicture(shown: Shown) {
   const value = within(shown.reading?.unit === 'mm' ? shownValue(shown) : 0, 0, 26);
@@ -97,9 +112,11 @@ export function JointGaugePicture(shown: Shown) {
   const perMm = PX_EACH_WAY / slope / 2;
   const end = 312;
   const thick = (x: number) => (x - tip) * slope;
-  const marks = Array.from({ length: 40 }, (_, mm) => ({ mm, x: face + (mm - value) * perMm })).filter(
-    ({ mm, x }) => mm > 0 && x > Math.max(tip + 4, 6) && x < end - 4,
-  );
+  const { step, each, nameOf } = GAUGE_MARKS[shown.system];
+  const marks = Array.from({ length: 40 }, (_, mark) => ({
+    mark,
+    x: face + (mark * step - value) * perMm,
+  })).filter(({ mark, x }) => mark > 0 && x > Math.max(tip + 4, 6) && x < end - 4);
   return (
     <PictureFrame>
       <rect className={styles.brick} x={-4} y={-gap} width={face + 4} height={60} />
@@ -112,27 +129,27 @@ export function JointGaugePicture(shown: Shown) {
         height={2 * gap}
       />
       <path className={styles.steel} d={`M${tip} 60 L${end} ${60 - thick(end)} V${60 + thick(end)} Z`} />
-      {marks.map(({ mm, x }) => (
+      {marks.map(({ mark, x }) => (
         <line
-          key={mm}
+          key={mark}
           className={styles.tick}
           x1={x}
           x2={x}
           y1={60}
-          y2={60 - thick(x) * (mm % 5 === 0 ? 0.9 : 0.5)}
+          y2={60 - thick(x) * (mark % each === 0 ? 0.9 : 0.5)}
         />
       ))}
       {marks
-        .filter(({ mm, x }) => mm % 5 === 0 && thick(x) > 8)
-        .map(({ mm, x }) => (
+        .filter(({ mark, x }) => mark % each === 0 && thick(x) > 8)
+        .map(({ mark, x }) => (
           <text
-            key={mm}
+            key={mark}
             x={x}
             y={60 + Math.min(14, thick(x) - 1)}
             textAnchor="middle"
             className={styles.onBlade}
           >
-            {mm}
+            {nameOf(mark)}
           </text>
         ))}
       <path className={styles.pointer} d={`M${face} ${60 - gap} l-5 -10 h10 z`} />

@@ -8,9 +8,11 @@ export function PictureFigure(props: {
   readonly width: number;
   readonly height: number;
   readonly keyed: readonly string[];
+  /** What the lengths in the drawing are in inches: it is drawn once, in mm. */
+  readonly inInches: readonly string[];
   readonly children?: ReactNode;
 }) {
-  const { src, alt, width, height, keyed, children } = props;
+  const { src, alt, width, height, keyed, inInches, children } = props;
   return (
     <figure className={styles.figure}>
       <a href={src} className={styles.large}>
@@ -20,6 +22,7 @@ export function PictureFigure(props: {
       </a>
       <figcaption>
         {children}
+        {inInches.length > 0 && <p className={styles.inches}>In inches: {inInches.join('; ')}.</p>}
         {keyed.length > 0 && (
           <ol className={styles.key}>
             {keyed.map((line) => (

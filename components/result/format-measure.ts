@@ -1,4 +1,4 @@
-import { formatInches, formatLength, inches, type LengthSystem } from '../../lib/units';
+import { formatInches, formatLength, inches, inSystem, type LengthSystem } from '../../lib/units';
 
 /** Sheet metal is read with a caliper, not with a tape: below this hundredths are shown, mm. */
 const CALIPER_BELOW = 3;
@@ -20,6 +20,10 @@ export function formatMeasure(value: number, unit: string, system: LengthSystem,
         : `${formatInches((value * inches(0, 10)) / 1000)} per 10 ft`;
     case 'm':
       return formatLength(value * 1000, system);
+    case '°C': {
+      const shown = inSystem(value, unit, system);
+      return `${short(shown.value)} ${shown.unit}`;
+    }
     case 'there or not':
       return value > 0 ? 'there' : 'not there';
     case '%':

@@ -30,7 +30,7 @@ const JOINT_GAUGE: Instrument = {
 const SPIRIT_LEVEL: Instrument = {
   id: 'spirit-level',
   name: 'Spirit level, 1.2 m',
-  reads: 'Slope, in mm per m: how far a course is off level, or a face off plumb.',
+  reads: 'Slope: how far a course is off level, or a face off plumb.',
   resolution: 0.1,
   error: 0.5,
   unit: 'mm per m',
@@ -87,7 +87,7 @@ const SQUARE: Instrument = {
   error: 1.5,
   unit: 'mm per m',
   source: 'our proposal',
-  lies: 'One millimetre on the long side is 1.67 mm at the end of the middle one. Use the largest triangle that fits.',
+  lies: 'A slip on the long side is 1.67 times as much at the end of the middle one. Use the largest triangle that fits.',
   on: ['corner'],
   between: [],
 };

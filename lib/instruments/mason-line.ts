@@ -59,7 +59,8 @@ function dipReadings(course: readonly Placed[], x: Mm, chord: Mm, run: Mm, hold:
   const sag = lineSag(run);
   const dip = chord - sag - undersideAt(middle, x);
   const reading = readOff(hold, 'Middle, against the line', { value: dip, unit: 'mm', resolution, error });
-  const itself = `the line itself sags ${toStep(sag, 0.1)} mm`;
+  const shown = toStep(sag, 0.1);
+  const itself = `the line itself sags ${shown} mm (${(shown / inches(1)).toFixed(3)} in)`;
   return [sized(reading, [itself, `under it; ${itself}`, `above it; ${itself}`])];
 }
 

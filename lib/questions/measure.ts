@@ -1,8 +1,17 @@
 import type { Limit } from '../limits/limit';
-import { formatLength, inches, type LengthSystem, type Mm } from '../units';
+import {
+  formatLength,
+  fromSystem,
+  inches,
+  inSystem,
+  type LengthSystem,
+  type MetricUnit,
+  type Mm,
+} from '../units';
 import type { Ask } from './family';
 
 const INCH = inches(1);
+const MM_PER_M = 1000;
 
 /** A length made round for whoever reads it: to whole mm, or to 1/16 in, 1/2 in from 200 mm, whole inches from 1 m. */
 export function roundLength(mm: Mm, system: LengthSystem): Mm {
@@ -34,10 +43,33 @@ export function inUnit(mm: Mm, system: LengthSystem): number {
   return system === 'mm' ? mm : mm / INCH;
 }
 
+/** One of a few values that are usual in the reader's unit, in the metric one. */
+export function pickUsual(
+  { chance, system }: Ask,
+  unit: MetricUnit,
+  metric: readonly number[],
+  customary: readonly number[],
+): number {
+  return fromSystem(chance.pick(system === 'mm' ? metric : customary), unit, system);
+}
+
+/** "20 °C" or "68 °F": rounded for showing. */
+export function formatQuantity(
+  value: number,
+  unit: MetricUnit,
+  system: LengthSystem,
+  decimals: number,
+): string {
+  const shown = inSystem(value, unit, system);
+  return `${formatNumber(shown.value, decimals)} ${shown.unit}`;
+}
+
 /** "95 %", "12 mm" or "1/2 in": a value in the unit of a limit, for showing. */
 export function formatValue(value: number, unit: Limit['unit'], system: LengthSystem): string {
   if (unit === 'mm') return formatLength(value, system);
   if (unit === 'mm²') return formatArea(value, system);
+  if (unit === '°C') return formatQuantity(value, unit, system, system === 'mm' ? 1 : 0);
+  if (unit === 'm' && system === 'inches') return `${formatNumber((value * MM_PER_M) / inches(0, 1), 1)} ft`;
   const rounded = Math.round(value * 100) / 100;
   return unit === 'times' ? `${rounded} times` : `${rounded} ${unit}`;
 }

@@ -61,8 +61,8 @@ function fileOf(wall: Wall, drawing: Drawing, marks: readonly MarkBox[]): string
 }
 
 /** A whole SVG file of the view named in a text, as parseView reads it. @throws ViewError */
-export function printSvg(wall: Wall, view: string): string {
-  return svgOf(wall, parseView(wall, view));
+export function printSvg(wall: Wall, view: string, system: LengthSystem = 'mm'): string {
+  return svgOf(wall, parseView(wall, view), [], system);
 }
 
 export function printedPaint(paint: Paint): string {

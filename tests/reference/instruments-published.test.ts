@@ -87,7 +87,7 @@ describe('mason’s line', () => {
       what.startsWith('Middle'),
     );
     expect(Math.abs((middle?.value ?? Number.NaN) - 1.713)).toBeLessThanOrEqual(1);
-    expect(middle?.words).toBe('above it; the line itself sags 1.7 mm');
+    expect(middle?.words).toBe('above it; the line itself sags 1.7 mm (0.067 in)');
   });
 });
 

@@ -1,14 +1,13 @@
 import { KEEP_OUT, keepOutOf } from '../../limits/keep-out';
-import { dropForEnergy, fallEnergy, impactSpeed } from '../../trade/falling';
 import { formatLength } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { COMMON_PRACTICE, citeLimit } from '../cite';
+import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
+import { FALLS } from '../falls';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
-import { formatNumber, pickLength } from '../measure';
+import { pickLength } from '../measure';
 
 const TOPIC = 'cracks';
-const NO_SAFE = 'No height and no energy is a safe one. Keep out from under it.';
 
 const MAKE_SAFE: readonly Choice[] = [
   { text: 'Stop and step back', why: 'You cannot help from under it.' },
@@ -27,66 +26,7 @@ const MAKE_SAFE: readonly Choice[] = [
 ];
 
 export const CRACKS: readonly Family[] = [
-  familyOf(TOPIC, 'energy', (ask) => {
-    const mass = ask.chance.pick([1.8, 2, 2.3, 2.7, 3, 4]);
-    const height = pickLength(ask, [2000, 3000, 4000, 5000, 6000, 8000]);
-    const answer = fallEnergy(mass, height);
-    return numberDraft({
-      prompt: `A brick of ${mass} kg falls ${formatLength(height, ask.system)} (${formatNumber(height / 1000, 2)} m). With how much energy does it land, in joules? Take 9.81 m/s² for gravity.`,
-      unit: 'J',
-      answer,
-      tolerance: Math.max(1, answer * 0.02),
-      mistakes: [
-        { value: (mass * height) / 1000, why: 'You left out gravity.' },
-        { value: answer / 2, why: 'No half here: mass × gravity × height.' },
-        { value: answer * 1000, why: 'You took millimetres. The height goes in metres.' },
-      ],
-      explanation: `${mass} × 9.81 × ${formatNumber(height / 1000, 2)} = ${formatNumber(answer, 0)} J. ${NO_SAFE}`,
-      source: citeFormula('energy = mass × gravity × height'),
-    });
-  }),
-
-  familyOf(TOPIC, 'speed', (ask) => {
-    const height = pickLength(ask, [2000, 3000, 4000, 5000, 6000, 9000]);
-    const answer = impactSpeed(height);
-    return numberDraft({
-      prompt: `A brick falls ${formatLength(height, ask.system)} (${formatNumber(height / 1000, 2)} m). How fast does it land, in metres a second? Take 9.81 m/s² for gravity.`,
-      unit: 'm/s',
-      answer,
-      tolerance: 0.15,
-      mistakes: [
-        { value: answer ** 2, why: 'You left out the square root.' },
-        { value: answer / Math.sqrt(2), why: 'You left out the 2 under the root.' },
-        { value: answer * 3.6, why: 'That is in kilometres an hour.' },
-      ],
-      explanation: `√(2 × 9.81 × ${formatNumber(height / 1000, 2)}) = ${formatNumber(answer, 1)} m/s. How heavy it is does not matter for the speed. ${NO_SAFE}`,
-      source: citeFormula('speed = √(2 × gravity × height)'),
-    });
-  }),
-
-  familyOf(TOPIC, 'twice-the-height', ({ chance }) => {
-    const mass = chance.pick([2, 2.5, 3]);
-    const energy = chance.whole(40, 90);
-    const times = chance.pick([2, 3, 4]);
-    const drop = dropForEnergy(mass, energy) / 1000;
-    return numberDraft({
-      prompt: `A brick of ${mass} kg that falls ${formatNumber(drop, 1)} m lands with ${energy} J. How many joules when it falls from ${times} times the height?`,
-      unit: 'J',
-      answer: energy * times,
-      tolerance: 1,
-      mistakes: [
-        { value: energy * times * times, why: 'Energy grows with the height, not with its square.' },
-        {
-          value: energy * Math.sqrt(times),
-          why: 'The speed grows like that. The energy grows with the height.',
-        },
-        { value: energy, why: 'More height is more energy.' },
-      ],
-      explanation: `${times} × ${energy} = ${energy * times} J. ${NO_SAFE}`,
-      source: citeFormula('energy = mass × gravity × height'),
-    });
-  }),
-
+  ...FALLS,
   familyOf(TOPIC, 'keep-out', (ask) => {
     const height = pickLength(ask, [1800, 2400, 3000, 3600, 4800, 6000]);
     const answer = keepOutOf(height);

@@ -4,7 +4,7 @@ import { cornerOf, offAtEnd, squareDiagonal } from '../../trade/corner-square';
 import { driftAfter, heightOfCourses, nearestGauge } from '../../trade/coursing';
 import { reversalOf } from '../../trade/spirit-level';
 import { lineWeight, sagInBays, USUAL_LINE_MASS } from '../../trade/string-line';
-import { formatLength } from '../../units';
+import { formatLength, inches, type Mm } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
@@ -115,20 +115,22 @@ export const LINE: readonly Family[] = [
     const length = pickLength(ask, [9000, 10000, 12000, 15000, 18000]);
     const pull = ask.chance.pick([20, 30, 40, 50]);
     const sag = (bays: number) => sagInBays(lineWeight(USUAL_LINE_MASS), length, pull, bays);
-    const shown = `${formatNumber(sag(1), 1)} mm`;
+    // Finer than a tape: hundredths of a mm, or thousandths of an inch.
+    const shown = (mm: Mm) =>
+      ask.system === 'mm' ? `${formatNumber(mm, 2)} mm` : `${formatNumber(mm / inches(1), 3)} in`;
     return chooseDraft(ask, {
-      prompt: `A line of ${formatLength(length, ask.system)} sags ${shown} in the middle. You hold it up at mid-span and keep the same pull. How much does each half sag?`,
-      right: { text: `${formatNumber(sag(2), 2)} mm`, why: 'Half the span gives a quarter of the sag.' },
+      prompt: `A line of ${formatLength(length, ask.system)} sags ${shown(sag(1))} in the middle. You hold it up at mid-span and keep the same pull. How much does each half sag?`,
+      right: { text: shown(sag(2)), why: 'Half the span gives a quarter of the sag.' },
       wrong: [
         {
-          text: `${formatNumber(sag(1) / 2, 2)} mm`,
+          text: shown(sag(1) / 2),
           why: 'That is half. Sag goes by the square of the span.',
         },
         {
-          text: `${formatNumber(sag(1) / 8, 2)} mm`,
+          text: shown(sag(1) / 8),
           why: 'That is an eighth. Sag goes by the square of the span.',
         },
-        { text: `${formatNumber(sag(1), 2)} mm`, why: 'That is the sag without the support.' },
+        { text: shown(sag(1)), why: 'That is the sag without the support.' },
       ],
       explanation: 'Sag goes by the square of the span: half the span, a quarter of the sag.',
       source: citeFormula('sag = weight × span² ÷ (8 × pull)'),

@@ -2,11 +2,12 @@ import { boundAt } from '../../limits/bound';
 import { ruleSetTitle } from '../../limits/limits';
 import { dampSandFor } from '../../trade/mortar-bulking';
 import { sandRatio } from '../../trade/mortar-mix';
+import { fromSystem } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
-import { formatNumber } from '../measure';
+import { formatNumber, formatValue, pickUsual } from '../measure';
 
 const TOPIC = 'mortar';
 
@@ -96,21 +97,22 @@ export const MORTAR: readonly Family[] = [
   }),
 
   familyOf(TOPIC, 'by-when', (ask) => {
-    const air = ask.chance.pick([12, 16, 20, 23, 26, 29, 32]);
+    const air = pickUsual(ask, '°C', [12, 16, 20, 23, 26, 29, 32], [54, 61, 68, 73, 79, 84, 90]);
+    const airText = formatValue(air, '°C', ask.system);
     const start = 60 * ask.chance.whole(7, 13) + 5 * ask.chance.whole(0, 11);
     const limit = governingLimit(ask.rules, 'mortar-life');
     const life = boundAt(limit, { air });
     const other = boundAt(limit, { air: air < 25 ? 30 : 15 });
     const told = (minutes: number, why: string): Choice => ({ text: clock(start + minutes), why });
     return chooseDraft(ask, {
-      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A batch was mixed at ${clock(start)}. The air is at ${air} °C. By when must it be in its final place?`,
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A batch was mixed at ${clock(start)}. The air is at ${airText}. By when must it be in its final place?`,
       right: told(life, 'That is the time from mixing that this air allows.'),
       wrong: [
         told(other, `That is the time for ${air < 25 ? 'hot' : 'cooler'} air.`),
         told(60, 'That is sooner than it has to be.'),
         told(life + 60, 'That is an hour too late.'),
       ],
-      explanation: `In air of ${air} °C mortar may be ${life} minutes old: ${clock(start)} and ${life} minutes is ${clock(start + life)}.`,
+      explanation: `In air of ${airText} mortar may be ${life} minutes old: ${clock(start)} and ${life} minutes is ${clock(start + life)}.`,
       source: citeLimit(limit, ask.rules),
     });
   }),
@@ -118,11 +120,15 @@ export const MORTAR: readonly Family[] = [
   familyOf(TOPIC, 'batches-pass', (ask) => {
     const limit = governingLimit(ask.rules, 'mortar-life');
     const told = (air: number, age: number): Choice => ({
-      text: `${age} minutes old, air ${air} °C`,
-      why: `At ${air} °C it may be ${boundAt(limit, { air })} minutes old.`,
+      text: `${age} minutes old, air ${formatValue(air, '°C', ask.system)}`,
+      why: `At ${formatValue(air, '°C', ask.system)} it may be ${boundAt(limit, { air })} minutes old.`,
     });
-    const batches = [14, 18, 22, 27, 30, 34].flatMap((air) =>
-      [60, 85, 110, 140, 165, 190].map((age) => ({ air, age: age + ask.chance.pick([-4, 0, 3]) })),
+    const airs = ask.system === 'mm' ? [14, 18, 22, 27, 30, 34] : [57, 64, 72, 81, 86, 93];
+    const batches = airs.flatMap((shown) =>
+      [60, 85, 110, 140, 165, 190].map((age) => ({
+        air: fromSystem(shown, '°C', ask.system),
+        age: age + ask.chance.pick([-4, 0, 3]),
+      })),
     );
     const passes = ({ air, age }: { air: number; age: number }) => age <= boundAt(limit, { air });
     return pickDraft(ask, {
@@ -135,8 +141,8 @@ export const MORTAR: readonly Family[] = [
   }),
 
   familyOf(TOPIC, 'life-limit', (ask) => {
-    const air = ask.chance.pick([10, 15, 20, 27, 30, 35]);
-    return whichLimit(ask, 'mortar-life', { air }, `, in air of ${air} °C`);
+    const air = pickUsual(ask, '°C', [10, 15, 20, 27, 30, 35], [50, 59, 68, 81, 86, 95]);
+    return whichLimit(ask, 'mortar-life', { air }, `, in air of ${formatValue(air, '°C', ask.system)}`);
   }),
   familyOf(TOPIC, 'unit-cold', (ask) => whichPass(ask, 'mortar-warm')),
   familyOf(TOPIC, 'too-much-sand', (ask) =>

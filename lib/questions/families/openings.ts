@@ -21,6 +21,30 @@ const STEPS: readonly Choice[] = [
   { text: 'Leave weep holes above the flashing', why: 'They are left open in that first course.' },
 ];
 
+/** Openings, weights of a face and loads that are usual in each system, with their units; all go together. */
+const LOADS = {
+  mm: {
+    spans: [1.2, 1.5, 1.8, 2, 2.4, 3],
+    weights: [1.7, 1.8, 1.9, 2],
+    length: 'm',
+    area: 'metre',
+    square: 'm²',
+    force: 'kN',
+    least: 0.03,
+    load: 1,
+  },
+  inches: {
+    spans: [4, 5, 6, 7, 8, 10],
+    weights: [35, 38, 40, 42],
+    length: 'ft',
+    area: 'foot',
+    square: 'sq ft',
+    force: 'lbf',
+    least: 5,
+    load: 200,
+  },
+} as const;
+
 function openingOf(ask: Ask) {
   const span = pickLength(ask, [900, 1000, 1100, 1500, 1800, 2100]);
   const limit = governingLimit(ask.rules, 'lintel-bearing');
@@ -78,24 +102,25 @@ export const OPENINGS: readonly Family[] = [
   }),
 
   familyOf(TOPIC, 'triangle', (ask) => {
-    const span = ask.chance.pick([1.2, 1.5, 1.8, 2, 2.4, 3]);
-    const weight = ask.chance.pick([1.7, 1.8, 1.9, 2]);
-    // kN/m² is 0.001 N/mm², and the weight comes in newtons.
-    const answer = triangleWeight(weight / 1000, span * 1000) / 1000;
+    const { spans, weights, length, area, square, force, least } = LOADS[ask.system];
+    const span = ask.chance.pick(spans);
+    const weight = ask.chance.pick(weights);
+    // q L² ÷ 4 in any units that go together.
+    const answer = triangleWeight(weight, span);
     return numberDraft({
-      prompt: `Masonry weighs ${weight} kN to a square metre of face. Over an opening of ${span} m it arches, so that the lintel carries only a triangle with sides at 45 degrees. How much does the triangle weigh?`,
-      unit: 'kN',
+      prompt: `Masonry weighs ${weight} ${force} to a square ${area} of face. Over an opening of ${span} ${length} it arches, so that the lintel carries only a triangle with sides at 45 degrees. How much does the triangle weigh?`,
+      unit: force,
       answer,
-      tolerance: Math.max(0.03, answer * 0.01),
+      tolerance: Math.max(least, answer * 0.01),
       mistakes: [
         {
           value: (weight * span * span) / 2,
           why: 'The triangle is only half as high as the opening is wide. So: span × half the span ÷ 2.',
         },
         { value: weight * span * span, why: 'That is a whole square, as high as the opening is wide.' },
-        { value: weight * span, why: 'That is a strip one metre high.' },
+        { value: weight * span, why: `That is a strip one ${area} high.` },
       ],
-      explanation: `The triangle is ${span} m wide and ${span / 2} m high: ${formatNumber((span * span) / 4, 3)} m² × ${weight} = ${formatNumber(answer, 2)} kN. Fresh mortar does not arch. The table or an engineer decides.`,
+      explanation: `The triangle is ${span} ${length} wide and ${span / 2} ${length} high: ${formatNumber((span * span) / 4, 3)} ${square} × ${weight} = ${formatNumber(answer, 2)} ${force}. Fresh mortar does not arch. The table or an engineer decides.`,
       source: citeFormula('weight = wall weight × span² ÷ 4'),
     });
   }),
@@ -103,19 +128,20 @@ export const OPENINGS: readonly Family[] = [
   familyOf(TOPIC, 'which-angle', whichAngle),
 
   familyOf(TOPIC, 'share-of-load', (ask) => {
-    const load = ask.chance.whole(4, 16);
+    const { force, load: each } = LOADS[ask.system];
+    const load = ask.chance.whole(4, 16) * each;
     const width = drawLength(ask, 75, 100);
     const bearing = pickLength(ask, [90, 100, 150]);
     return numberDraft({
-      prompt: `A lintel carries ${load} kN, spread alike over its length. It bears ${formatLength(bearing, ask.system)} at each end on brick ${formatLength(width, ask.system)} deep. How much does one end carry?`,
-      unit: 'kN',
+      prompt: `A lintel carries ${load} ${force}, spread alike over its length. It bears ${formatLength(bearing, ask.system)} at each end on brick ${formatLength(width, ask.system)} deep. How much does one end carry?`,
+      unit: force,
       answer: load / 2,
-      tolerance: 0.05,
+      tolerance: 0.05 * each,
       mistakes: [
         { value: load, why: 'That is the whole load. Two ends share it.' },
         { value: load / 4, why: 'There are two ends, not four.' },
       ],
-      explanation: `Each end carries half: ${load / 2} kN. The longer the bearing, the less it presses the brick.`,
+      explanation: `Each end carries half: ${load / 2} ${force}. The longer the bearing, the less it presses the brick.`,
       source: citeFormula('reaction = load ÷ 2'),
     });
   }),

@@ -1,10 +1,11 @@
 import type { LimitKind } from '../../limits/limit';
 import { limitsOf, ruleSetTitle } from '../../limits/limits';
+import { formatLength, inches } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { isOfThisPlace, limitKind, whichLimit, whichPass } from '../limit-drafts';
-import { formatNumber, formatValue } from '../measure';
+import { formatNumber } from '../measure';
 
 const TOPIC = 'reading';
 
@@ -146,11 +147,13 @@ export const READING: readonly Family[] = [
   }),
   familyOf(TOPIC, 'how-far-off', (ask) => {
     const limit = governingLimit(ask.rules, 'bed-joint-most');
-    const value = limit.bound.form === 'number' ? limit.bound.value : 15;
-    const steps = ask.chance.pick([1.2, 1.4, 1.6, 2]);
-    const reading = Math.round(value * steps);
+    // In whole steps of the reader's tape: what is shown is reckoned with.
+    const step = ask.system === 'mm' ? 1 : inches(1 / 16);
+    const value = Math.round((limit.bound.form === 'number' ? limit.bound.value : 15) / step);
+    const reading = Math.round(value * ask.chance.pick([1.2, 1.4, 1.6, 2]));
+    const shown = (steps: number) => formatLength(steps * step, ask.system);
     return numberDraft({
-      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A bed reads ${formatValue(reading, 'mm', 'mm')}, the limit is ${formatValue(value, 'mm', 'mm')}. By how many percent of the limit is it over?`,
+      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A bed reads ${shown(reading)}, the limit is ${shown(value)}. By how many percent of the limit is it over?`,
       unit: '%',
       answer: (100 * (reading - value)) / value,
       tolerance: 1,
@@ -160,20 +163,21 @@ export const READING: readonly Family[] = [
           value: (100 * (reading - value)) / reading,
           why: 'You divided by the reading. Divide by the limit.',
         },
-        { value: reading - value, why: 'That is in millimetres. Divide by the limit.' },
+        { value: reading - value, why: 'That is a length. Divide by the limit.' },
       ],
-      explanation: `(${reading} − ${value}) ÷ ${value} = ${formatNumber((100 * (reading - value)) / value, 1)} %.`,
+      explanation: `${ask.system === 'mm' ? '' : 'In sixteenths: '}(${reading} − ${value}) ÷ ${value} = ${formatNumber((100 * (reading - value)) / value, 1)} %.`,
       source: citeLimit(limit, ask.rules),
     });
   }),
-  familyOf(TOPIC, 'mean-reading', ({ chance }) => {
-    const readings = Array.from({ length: chance.whole(4, 6) }, () => chance.whole(7, 15));
-    const sum = readings.reduce((total, each) => total + each, 0);
+  familyOf(TOPIC, 'mean-reading', ({ chance, system }) => {
+    const [unit, each, decimals] = system === 'mm' ? (['mm', 100, 2] as const) : (['in', 4, 3] as const);
+    const readings = Array.from({ length: chance.whole(4, 6) }, () => (chance.whole(7, 15) * each) / 100);
+    const sum = readings.reduce((total, reading) => total + reading, 0);
     return numberDraft({
-      prompt: `A joint gauge reads ${readings.join(', ')} mm. What is the mean, in millimetres?`,
-      unit: 'mm',
+      prompt: `A joint gauge reads ${readings.join(', ')} ${unit}. What is the mean, in ${system === 'mm' ? 'millimetres' : 'inches'}?`,
+      unit,
       answer: sum / readings.length,
-      tolerance: 0.1,
+      tolerance: each / 1000,
       mistakes: [
         {
           value: (sum - (readings.at(-1) ?? 0)) / (readings.length - 1),
@@ -186,7 +190,7 @@ export const READING: readonly Family[] = [
           why: 'That is the middle of the ends, not the mean.',
         },
       ],
-      explanation: `${readings.join(' + ')} = ${sum}, and ${sum} ÷ ${readings.length} = ${formatNumber(sum / readings.length, 2)} mm.`,
+      explanation: `${readings.join(' + ')} = ${formatNumber(sum, 2)}, and ${formatNumber(sum, 2)} ÷ ${readings.length} = ${formatNumber(sum / readings.length, decimals)} ${unit}.`,
       source: citeFormula('mean = sum ÷ how many'),
     });
   }),

@@ -20,8 +20,9 @@ export const GET = guarded('GET /api/work/[work]/picture', async ({ request, par
   const work = await workOf(store, params.work ?? '');
   const brief = briefOfPlace(work, asked.learner ?? null, asked.place);
   if (!brief) throw new Refusal(404, 'This work has no such wall.');
+  const lengths = brief.rules === 'united-states' ? 'inches' : 'mm';
   try {
-    return new Response(printSvg(layWall(brief), asked.view), {
+    return new Response(printSvg(layWall(brief), asked.view, lengths), {
       headers: { 'content-type': 'image/svg+xml; charset=utf-8', 'cache-control': 'private, max-age=3600' },
     });
   } catch (error) {
