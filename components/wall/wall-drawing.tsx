@@ -16,7 +16,6 @@ import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/finding-dimension';
 import { type Looking, UP_CLOSE } from '../../lib/views/looking';
 import type { MarkBox } from '../../lib/views/mark-shapes';
-import type { Box } from '../../lib/views/shape';
 import { svgBox } from '../../lib/views/svg-nodes';
 import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/targets';
 import { type Place, placeOf, travelled } from '../../lib/views/travel';
