@@ -9,8 +9,10 @@ export function formatReading({ value, unit, words, fine }: Measured, system: Le
   if (value === null) return words ?? '';
   if (unit === 'volumes') return `${value} to 1`;
   if (unit === 'there or not') return words ?? formatMeasure(value, unit, system);
+  const text = formatMeasure(Math.abs(value), unit, system, fine);
   const sign = value < 0 ? '−' : unit === 'mm per m' && value > 0 ? '+' : '';
-  return `${sign}${formatMeasure(Math.abs(value), unit, system, fine)}`;
+  // Nothing by a tape's sixteenths leans no way.
+  return text.startsWith('0 ') ? text : `${sign}${text}`;
 }
 
 /** What else belongs to it: how far it may be off, which way it points, and in inches the millimetres too. Empty where nothing does. */
@@ -22,10 +24,12 @@ export function formatRest({ value, unit, words, error, fine }: Measured, system
   return [offText, words ?? ''].filter((text) => text !== '').join(', ');
 }
 
-/** Both, in one line for the notebook: '9.8 mm ± 0.2 mm'. */
+/** Both, in one line for the notebook: '9.8 mm ± 0.2 mm', '3/8 in (9.8 mm ± 0.2)'. */
 export function formatWhole(reading: Measured, system: LengthSystem): string {
   const rest = formatRest(reading, system);
-  return rest === '' ? formatReading(reading, system) : `${formatReading(reading, system)} ${rest}`;
+  const read = formatReading(reading, system);
+  if (rest === '') return read;
+  return /^[−\d]/.test(rest) ? `${read} (${rest})` : `${read} ${rest}`;
 }
 
 /** The metric value beside the other; null for what has one unit only, or is too coarse. */

@@ -61,5 +61,5 @@ export function formatBeyond(
 }
 
 function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
+  return String(Math.round(value * 10) / 10).replace('-', '−');
 }

@@ -1,4 +1,4 @@
-import type { Mm } from '../units';
+import { formatInches, type Mm } from '../units';
 import { INSTRUMENT } from './instrument-list';
 import type { Place } from './place';
 import { type Hold, readOff, sized, worked } from './read-off';
@@ -35,7 +35,7 @@ export function readSquare({ part, survey }: Place, hold: Hold): readonly Readin
     unit: 'mm',
     resolution: TAPE_STEP,
     error: TAPE_ERROR,
-    words: `square when it reads ${5 * step}`,
+    words: `of ${formatInches(along)} and ${formatInches(across)}; square when it reads ${5 * step} mm (${formatInches(5 * step)})`,
   });
   const read = tape.value ?? 0;
   const off = (MM_PER_M * (read * read - along * along - across * across)) / (2 * along * across);

@@ -26,6 +26,10 @@ describe('a reading in words', () => {
       '± 0.5, right end high',
     ],
     [{ value: -2.1, unit: 'mm per m', error: 0.5 }, 'mm', '−2.1 mm per m', '± 0.5'],
+    // 2.083 mm in a metre is 1/4 in in 10 ft; 0.1 is less than half a sixteenth.
+    [{ value: -2.1, unit: 'mm per m', error: 0.5 }, 'inches', '−1/4 in per 10 ft', '−2.1 mm per m ± 0.5'],
+    [{ value: -0.1, unit: 'mm per m', error: 0.5 }, 'inches', '0 in per 10 ft', '−0.1 mm per m ± 0.5'],
+    [{ value: 20, unit: '°C', error: 0.5 }, 'inches', '68 °F', '20 °C ± 0.5'],
     [{ value: 96, unit: '%' }, 'mm', '96 %', '± 1'],
     [{ value: 96, unit: '%' }, 'inches', '96 %', '± 1'],
     [{ value: 4, unit: 'volumes', error: 0.01 }, 'mm', '4 to 1', '± 0.1'],
@@ -42,7 +46,15 @@ describe('a reading in words', () => {
   ])('%o in %s: %s and %s', (change, system, large, rest) => {
     expect(formatReading(reading(change), system)).toBe(large);
     expect(formatRest(reading(change), system)).toBe(rest);
-    expect(formatWhole(reading(change), system)).toBe(rest === '' ? large : `${large} ${rest}`);
+  });
+
+  test.each<[Partial<Reading>, LengthSystem, string]>([
+    [{}, 'mm', '190.5 mm ± 1 mm'],
+    [{}, 'inches', '7 1/2 in (190.5 mm ± 1)'],
+    [{ value: 96, unit: '%' }, 'inches', '96 % ± 1'],
+    [{ value: null, unit: '', error: 0, words: 'solid' }, 'inches', 'solid'],
+  ])('%o in %s, in one line: %s', (change, system, whole) => {
+    expect(formatWhole(reading(change), system)).toBe(whole);
   });
 });
 

@@ -109,6 +109,10 @@ describe('square, 3-4-5', () => {
       what.startsWith('Long'),
     );
     expect(tape?.what).toBe('Long side of 1500 and 2000');
+    // 59 1/16, 78 3/4 and 98 7/16 in.
+    expect(tape?.words).toBe(
+      'of 4 ft 11 1/16 in and 6 ft 6 3/4 in; square when it reads 2500 mm (8 ft 2 7/16 in)',
+    );
     expect(Math.abs((tape?.value ?? Number.NaN) - 2500)).toBeLessThanOrEqual(1);
   });
 
