@@ -43,7 +43,7 @@ const JOINTS: readonly Limit[] = [
     { ...NBC, topic: 'joints', clause: '9.20.6.4.(3)' },
     atMost(
       'rake-on-thin-veneer',
-      'Raked joint, depth behind the face, on veneer under 90 mm thick',
+      'Raked joint, depth behind the face, on veneer under 90 mm (3 9/16 in) thick',
       stepped('unit depth', [
         [BELOW_90, 0],
         [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY],
@@ -120,7 +120,7 @@ const TIES: readonly Limit[] = [
   ),
   ...under(
     { ...NBC, topic: 'ties', clause: 'Table 9.20.16.1' },
-    atLeast('tie-zinc', 'Strap tie under 3.18 mm thick, zinc coating', 460, 'g/m²'),
+    atLeast('tie-zinc', 'Strap tie under 3.18 mm (1/8 in) thick, zinc coating', 460, 'g/m²'),
   ),
   ...under(
     {

@@ -91,7 +91,7 @@ export const UNITED_KINGDOM_WALL: readonly Limit[] = [
     atLeast('laying-temperature', 'Air while laying, when it is getting colder', 3, '°C'),
     atLeast(
       'laying-temperature-rising',
-      'Air while laying, when it is getting warmer and will pass 3 °C',
+      'Air while laying, when it is getting warmer and will pass 3 °C (37 °F)',
       1,
       '°C',
     ),

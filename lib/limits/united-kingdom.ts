@@ -58,7 +58,7 @@ const LINE: readonly Limit[] = [
         note: '8 mm in a storey of about 2.5 m. A figure for walls over 5 m high was seen only in weak copies: 8 mm is used overall.',
       },
     ),
-    atMost('reveal-line', 'External reveal out of line, in 1 m', 4, 'mm per m'),
+    atMost('reveal-line', 'External reveal out of line, in 1 m (3 ft 3 3/8 in)', 4, 'mm per m'),
   ),
   ...under(
     { ...LABC, topic: 'line', clause: 'Chapter 1' },

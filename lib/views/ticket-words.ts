@@ -1,7 +1,5 @@
+import { inSystem } from '../units';
 import type { Batch } from '../wall/model';
-
-const FREEZING_F = 32;
-const F_TO_A_C = 1.8;
 
 /** 'batch-2' -> '2'. */
 export function mixingNumber(id: string): string {
@@ -21,7 +19,7 @@ export function volumesText({ portland, lime, sand }: Batch): string {
 /** "25 °C" and "77 °F". */
 export function airTexts({ air }: Batch): readonly [celsius: string, fahrenheit: string] {
   const degrees = (value: number) => `${value}`.replace('-', '−');
-  return [`${degrees(air)} °C`, `${degrees(Math.round(air * F_TO_A_C + FREEZING_F))} °F`];
+  return [`${degrees(air)} °C`, `${degrees(Math.round(inSystem(air, '°C', 'inches').value))} °F`];
 }
 
 /** All that a ticket says, in one line to be read aloud or listed; never whether it is right. */
