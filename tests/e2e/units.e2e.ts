@@ -1,5 +1,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { faultyWall } from '../../app/practise/faulty-wall';
+import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, sidewaysOverflow, visit } from './browser';
 
 let browser: Browser;
@@ -11,6 +13,9 @@ afterAll(async () => {
 });
 
 const MOST_TABS = 60;
+const code = codeOf(
+  faultyWall({ topic: 'ties', kind: 'plain-panel', difficulty: 2, rules: 'canada', seed: 1 }).brief,
+);
 
 /** Goes on with the tab key until the choice of units has the keyboard. */
 async function tabTo(page: Page, wanted: Locator): Promise<void> {
@@ -26,7 +31,7 @@ const chosen = (page: Page) => page.getByRole('radio', { name: 'inches', exact: 
 
 /** Where figures follow the choice, and what they say then. */
 const FOLLOWS = [
-  ['/walls/4UA-QG4W-39D', /\d in\b/],
+  [`/walls/${code}`, /\d in\b/],
   ['/practise/build', /\d in\b/],
   ['/instruments', /0\.004 in/],
   ['/drawings/level-and-straightedge', /in in 10 ft/],
@@ -52,8 +57,8 @@ test('inches chosen once hold on every page that has the choice, and after a rel
   const { origin } = new URL(page.url());
   for (const path of [
     '/questions/openings',
-    '/practise/pair/4UA-QG4W-39D',
-    '/practise/guided/4UA-QG4W-39D',
+    `/practise/pair/${code}`,
+    `/practise/guided/${code}`,
     ...FOLLOWS.map(([each]) => each),
   ]) {
     await page.goto(`${origin}${path}`);
