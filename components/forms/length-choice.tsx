@@ -22,7 +22,7 @@ export function useLengthSystem(usual: LengthSystem): LengthSystem {
 }
 
 export function LengthChoice({ system }: { readonly system: LengthSystem }) {
-  return <ChoiceBar legend="Units" options={OPTIONS} value={system} onChoose={choose} />;
+  return <ChoiceBar legend="Measure in" options={OPTIONS} value={system} onChoose={choose} />;
 }
 
 // Holds the choice where storage is forbidden; the stored one is read afresh, since another tab may have changed it.
