@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { THEMES, type Theme } from '../../app/theme';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
@@ -16,6 +17,7 @@ import { type Look, sidewaysOverflow } from './browser';
 const SHOTS = join(tmpdir(), 'read-the-wall-shots');
 mkdirSync(SHOTS, { recursive: true });
 
+const CELLS = '[role="grid"]';
 const SEEDS = 200;
 /** Until the wall has come closer, and a second tap is no double tap. */
 const AFTER_A_TAP_MS = 400;
@@ -54,17 +56,35 @@ export function firstWall(
 }
 
 /**
- * Nothing wrong for those who cannot see it, nothing to scroll sideways; and a picture for those who can. The cells of the wall
- * are left out: there are hundreds, always the same, and axe takes half a minute over them; one test looks at them.
+ * Nothing wrong for those who cannot see it, nothing to scroll sideways; and a picture in each theme for those who can. The cells
+ * of the wall are left out: there are hundreds, always the same, and axe takes half a minute over them; one test looks at them.
  */
-export async function lookAt(page: Page, state: string, { width, colours }: Look): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).exclude('[role="grid"]').analyze();
+export async function lookAt(page: Page, state: string, { width }: Look): Promise<void> {
+  // The site has no frames, so nothing is missed in one go; the usual way opens a page of its own each time.
+  const { violations } = await new AxeBuilder({ page }).exclude(CELLS).setLegacyMode(true).analyze();
   const lines = violations.flatMap((rule) =>
     rule.nodes.map((node) => `${rule.id}: ${node.target.join(' ')}`),
   );
   expect(lines, state).toEqual([]);
   expect(await sidewaysOverflow(page), state).toBe(0);
-  await page.screenshot({ path: join(SHOTS, `${state}-${width}-${colours}.png`), fullPage: true });
+  for (const theme of THEMES) {
+    expect(await paleTexts(page, theme), `${state}, ${theme}`).toEqual([]);
+    await page.screenshot({ path: join(SHOTS, `${state}-${width}-${theme}.png`), fullPage: true });
+  }
+  await page.evaluate(() => delete document.documentElement.dataset.theme);
+}
+
+/** Puts the page into a theme, which changes nothing but colours; then the texts too pale to be read, by the axe that is on the page. */
+async function paleTexts(page: Page, theme: Theme): Promise<readonly string[]> {
+  return page.evaluate(
+    async ([chosen, cells]) => {
+      document.documentElement.dataset.theme = chosen;
+      const { axe } = window as unknown as { readonly axe: typeof import('axe-core') };
+      const { violations } = await axe.run({ exclude: [cells] }, { runOnly: ['color-contrast'] });
+      return violations.flatMap(({ nodes }) => nodes.map(({ target }) => target.join(' ')));
+    },
+    [theme, CELLS] as const,
+  );
 }
 
 /** Until the page answers: what the server drew and wrote stands there before. */
