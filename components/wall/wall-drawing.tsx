@@ -210,9 +210,9 @@ export function WallDrawing(props: WallDrawingProps) {
             faces={faces}
           />
           {faces && <WallPicture drawing={drawing} prefix={prefix} part="over" />}
-          <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
           {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
           {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
+          <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
           <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
           {dimensions.length > 0 && (
             <Suspense fallback={null}>
