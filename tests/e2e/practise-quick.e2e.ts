@@ -82,12 +82,13 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
       expect(titles.slice(0, 3)).toEqual(['Wall 3: ✕ wrong', 'Wall 6: ✕ wrong', 'Wall 1: ✓ right']);
       await page.getByText('Look at wall 3 again').click();
       await page.getByRole('grid').waitFor();
-      await lookAt(page, 'quick-3-over', look);
+      await lookAt(page, 'quick-5-over', look);
       expect(await page.getByText(/d′/).count()).toBe(0);
       expect(await page.getByText(/Too few walls yet/).count()).toBe(1);
 
       await page.reload();
       await page.getByRole('heading', { name: 'All your rounds on this device: 1' }).waitFor();
+      await lookAt(page, 'quick-6-standing', look);
       await page.getByRole('radio', { name: 'No clock' }).check();
       await press('Show the first wall');
       await answerAll(page, press);
@@ -111,6 +112,7 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
     await page.clock.runFor(4_000);
     await page.getByRole('button', { name: 'Pause' }).click();
     await page.getByText('The clock stands still').waitFor();
+    await lookAt(page, 'quick-3-paused', look);
     await page.clock.runFor(60_000);
     await page.getByRole('button', { name: 'Go on' }).click();
     await page.getByRole('grid').waitFor();
