@@ -3,18 +3,21 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
+import type { Draw } from '../../lib/views/draw-front';
 import { HazardSign } from '../result/signs';
-import { WallDrawing } from '../wall/wall-drawing';
 import { ExplainedItem, findingLine } from './explained-finding';
 import styles from './quick.module.css';
 import type { QuickRow } from './quick-rows';
+import { QuickSight } from './quick-sight';
 
 /** Every wall of the round with its key, what could fall and was missed first, then what else was answered wrongly. */
 export function QuickResult({
   rows,
   system,
+  draw,
 }: {
   readonly rows: readonly QuickRow[];
+  readonly draw: Draw;
   readonly system: LengthSystem;
 }) {
   const right = rows.filter(({ faulty, saidFaulty }) => faulty === saidFaulty).length;
@@ -29,14 +32,15 @@ export function QuickResult({
       </p>
       <ol className={styles.rows}>
         {rows.map((row) => (
-          <QuickItem key={row.number} row={row} system={system} />
+          <QuickItem key={row.number} row={row} system={system} draw={draw} />
         ))}
       </ol>
     </section>
   );
 }
 
-function QuickItem({ row, system }: { readonly row: QuickRow; readonly system: LengthSystem }) {
+function QuickItem(props: { readonly row: QuickRow; readonly system: LengthSystem; readonly draw: Draw }) {
+  const { row, system, draw } = props;
   const [seen, setSeen] = useState(false);
   const isRight = row.faulty === row.saidFaulty;
   return (
@@ -57,18 +61,22 @@ function QuickItem({ row, system }: { readonly row: QuickRow; readonly system: L
         <summary>Look at wall {row.number} again</summary>
         {seen && (
           <>
-            <WallDrawing
+            <QuickSight
+              draw={draw}
               wall={row.wall}
-              view={{ kind: 'front' }}
+              view={row.view}
+              window={row.window}
               marks={row.findings.map(({ finding, number }) => ({
                 part: finding.parts[0] ?? finding.region.panel,
                 number,
                 state: 'mark' as const,
                 ...finding.region,
               }))}
-              dimensions={row.findings.map(({ finding, number }) => ({ ...finding, number }))}
-              selected={null}
-              layer="units"
+              dimensions={
+                row.view.kind === 'front'
+                  ? row.findings.map(({ finding, number }) => ({ ...finding, number }))
+                  : []
+              }
               system={system}
               label={`Wall ${row.number} of the round`}
             />

@@ -1,3 +1,5 @@
+import type { FaceWindow } from '../../lib/views/cropped';
+import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import type { ExplainedFinding } from './explained-finding';
 
@@ -7,6 +9,9 @@ export interface QuickRow {
   readonly number: number;
   readonly code: string;
   readonly wall: Wall;
+  /** What was seen of it, and through which window. */
+  readonly view: View;
+  readonly window: FaceWindow | null;
   readonly faulty: boolean;
   readonly saidFaulty: boolean;
   readonly findings: readonly ExplainedFinding[];

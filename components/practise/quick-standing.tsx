@@ -6,14 +6,19 @@ import styles from './quick.module.css';
 export function QuickStanding({
   standing,
   rounds,
+  of,
 }: {
   readonly standing: Standing;
   readonly rounds: number;
+  /** What the rounds look at, and how hard they are: "Up close, harder". */
+  readonly of: string;
 }) {
   const { counts, caught, wronglyCalled, figures, soundToCome, faultyToCome } = standing;
   return (
     <section aria-labelledby="standing-heading" className={styles.standing}>
-      <h2 id="standing-heading">All your rounds on this device: {rounds}</h2>
+      <h2 id="standing-heading">
+        {of}: all your rounds on this device, {rounds}
+      </h2>
       <ul>
         {caught && (
           <li>

@@ -1,6 +1,8 @@
+import { isSort, QUICK_LEVELS, QUICK_LOOKS, type QuickSort } from './quick-look';
 import { LOOKING_TIMES, type LookingTime, MOST_ROUND, WALLS_A_ROUND } from './quick-round';
 
-export const QUICK_RECORD_VERSION = 1;
+/** Version 1 knew one sort only: from in front, easy. */
+export const QUICK_RECORD_VERSION = 2;
 
 export interface QuickWall {
   readonly code: string;
@@ -8,7 +10,7 @@ export interface QuickWall {
   readonly saidFaulty: boolean;
 }
 
-export interface QuickRound {
+export interface QuickRound extends QuickSort {
   /** Name of the rule set its walls were judged by: another one asks for other walls. */
   readonly rules: string;
   readonly round: number;
@@ -38,15 +40,16 @@ export function parseRecord(text: string | null): KeptRecord {
     return unknown('it is not in a form this page can read');
   }
   if (!isRecord(loose)) return unknown('it is not a record of quick looks');
-  if (loose.version !== QUICK_RECORD_VERSION) {
+  const { version } = loose;
+  if (version !== 1 && version !== QUICK_RECORD_VERSION) {
     return unknown(
-      `it says version ${shown(loose.version)}, and this page reads version ${QUICK_RECORD_VERSION}`,
+      `it says version ${shown(version)}, and this page reads versions 1 to ${QUICK_RECORD_VERSION}`,
     );
   }
   if (!Array.isArray(loose.rounds)) return unknown('rounds: missing');
   const rounds: QuickRound[] = [];
   for (const [index, each] of loose.rounds.entries()) {
-    const read = parseRound(each);
+    const read = parseRound(version === 1 && isRecord(each) ? { ...each, look: 'face', level: 1 } : each);
     if (read === null) return unknown(`rounds.${index}: is not a round of ${WALLS_A_ROUND} walls`);
     rounds.push(read);
   }
@@ -58,13 +61,17 @@ export function withRound(rounds: QuickRecord, added: QuickRound): QuickRecord {
   return isCounted(rounds, added) ? rounds : [...rounds, added];
 }
 
-export function isCounted(rounds: QuickRecord, asked: Pick<QuickRound, 'rules' | 'round'>): boolean {
-  return rounds.some(({ rules, round }) => rules === asked.rules && round === asked.round);
+export function isCounted(rounds: QuickRecord, asked: Omit<QuickRound, 'time' | 'walls'>): boolean {
+  return rounds.some(
+    (each) => each.rules === asked.rules && each.round === asked.round && isSort(each, asked),
+  );
 }
 
 function parseRound(loose: unknown): QuickRound | null {
   if (!isRecord(loose) || !Array.isArray(loose.walls)) return null;
   const { rules, round } = loose;
+  const look = QUICK_LOOKS.find((each) => each === loose.look);
+  const level = QUICK_LEVELS.find((each) => each === loose.level);
   const time = LOOKING_TIMES.find((each) => each === loose.time);
   if (
     typeof rules !== 'string' ||
@@ -74,9 +81,10 @@ function parseRound(loose: unknown): QuickRound | null {
     round > MOST_ROUND
   )
     return null;
+  if (look === undefined || level === undefined) return null;
   if (time === undefined || loose.walls.length !== WALLS_A_ROUND) return null;
   const walls = loose.walls.flatMap((wall: unknown) => parseWall(wall) ?? []);
-  return walls.length === WALLS_A_ROUND ? { rules, round, time, walls } : null;
+  return walls.length === WALLS_A_ROUND ? { rules, round, look, level, time, walls } : null;
 }
 
 function parseWall(loose: unknown): QuickWall | null {

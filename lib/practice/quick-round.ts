@@ -1,4 +1,5 @@
 import { mixed } from './mixing';
+import { type QuickSort, sortNumber } from './quick-look';
 
 export const WALLS_A_ROUND = 10;
 /** A round is named by a whole number from 0 to this: short enough to read out. */
@@ -19,8 +20,14 @@ export interface QuickAsk {
 /** Faulty walls in a round: one of these numbers, by chance. Near half, and not known, so that counting those gone by tells little of those to come. */
 const FAULTY_IN_A_ROUND = [4, 5, 6] as const;
 
-/** What place `place` (from 0) of a round asks for. The same for everyone who names the round. */
-export function askOf(round: number, place: number, mostSeed: number): QuickAsk {
+/** What place `place` (from 0) of a round asks for. The same for everyone who names the round; one number asks otherwise of each sort. */
+export function askOf(
+  { round: number, ...sort }: QuickSort & { readonly round: number },
+  place: number,
+  mostSeed: number,
+): QuickAsk {
+  const salt = sortNumber(sort);
+  const round = salt === 0 ? number : mixed(number, 10 * WALLS_A_ROUND + salt);
   const many = FAULTY_IN_A_ROUND[mixed(round, WALLS_A_ROUND) % FAULTY_IN_A_ROUND.length] ?? 5;
   const places = Array.from({ length: WALLS_A_ROUND }, (_, each) => each);
   const shuffled = places.sort((a, b) => mixed(round, a) - mixed(round, b));

@@ -8,7 +8,7 @@ test('what could fall and was missed comes first, then what else was answered wr
   const allSound = Array.from({ length: WALLS_A_ROUND }, () => false);
   // The first round with a wall that could fall behind one that could not.
   for (let round = 0; round < ROUNDS; round++) {
-    const rows = quickRows('canada', round, allSound);
+    const rows = quickRows({ look: 'face', level: 1, rules: 'canada', round }, allSound);
     const kinds = rows.map(({ faulty, findings }) => {
       if (!faulty) return 'sound';
       return findings.some(({ finding }) => finding.hazard === 'could fall') ? 'could fall' : 'faulty';

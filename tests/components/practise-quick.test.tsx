@@ -70,7 +70,7 @@ describe('under the wall', () => {
 describe('all rounds together', () => {
   test('are plain counts with their limits while there are few', () => {
     const few = [...many(3, true, true), ...many(2, true, false), ...many(5, false, false)];
-    render(<QuickStanding standing={standingOf(few)} rounds={1} />);
+    render(<QuickStanding of="Up close, easy" standing={standingOf(few)} rounds={1} />);
     // Wilson limits of 3 in 5: .231 and .882 (E. B. Wilson's formula by hand).
     expect(screen.getByText(/Of 5 faulty walls you called 3 faulty/)).toHaveTextContent('from 23 to 88 %');
     expect(screen.getByText(/15 sound walls and 15 faulty walls still to come/)).toBeVisible();
@@ -84,7 +84,7 @@ describe('all rounds together', () => {
       ...many(46, false, true),
       ...many(54, false, false),
     ];
-    render(<QuickStanding standing={standingOf(enough)} rounds={20} />);
+    render(<QuickStanding of="Up close, easy" standing={standingOf(enough)} rounds={20} />);
     expect(screen.getByText(/d′ = 1.0/)).toBeVisible();
     expect(screen.getByText(/about 76 times in 100/)).toBeVisible();
     expect(screen.getByText(/call good walls bad/)).toBeVisible();

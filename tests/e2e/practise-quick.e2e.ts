@@ -29,7 +29,7 @@ const MISTAKEN = [2, 5];
 const STATES_MS = 120_000;
 
 function answerAt(place: number): string {
-  const { faulty } = askOf(ROUND, place, MAX_SEED);
+  const { faulty } = askOf({ look: 'face', level: 1, round: ROUND }, place, MAX_SEED);
   return faulty === MISTAKEN.includes(place) ? SOUND : WRONG;
 }
 

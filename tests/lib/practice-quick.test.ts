@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formatBegun, parseBegun } from '../../lib/practice/begun-round';
+import { QUICK_LEVELS, QUICK_LOOKS, type QuickSort } from '../../lib/practice/quick-look';
 import {
   formatRecord,
   isCounted,
@@ -16,13 +17,14 @@ import {
   WALLS_A_ROUND,
 } from '../../lib/practice/quick-round';
 
+const SORT = { look: 'close', level: 3 } as const;
 const PLACES = Array.from({ length: WALLS_A_ROUND }, (_, place) => place);
 
 describe('what a round asks for', () => {
   test('four to six of ten walls are faulty, and in the long run half', () => {
     const counts = Array.from(
       { length: 300 },
-      (_, round) => PLACES.filter((place) => askOf(round, place, 999).faulty).length,
+      (_, round) => PLACES.filter((place) => askOf({ ...SORT, round }, place, 999).faulty).length,
     );
     expect([...new Set(counts)].sort()).toEqual([4, 5, 6]);
     const share = counts.reduce((sum, count) => sum + count, 0) / 3000;
@@ -31,16 +33,27 @@ describe('what a round asks for', () => {
 
   test('no place is faulty more often than another', () => {
     for (const place of PLACES) {
-      const faulty = Array.from({ length: 400 }, (_, round) => askOf(round, place, 999).faulty).filter(
-        (each) => each,
-      ).length;
+      const faulty = Array.from(
+        { length: 400 },
+        (_, round) => askOf({ ...SORT, round }, place, 999).faulty,
+      ).filter((each) => each).length;
       // Five standard deviations of 400 throws of a coin are 50.
       expect(Math.abs(faulty - 200), `place ${place}`).toBeLessThan(50);
     }
   });
 
+  test('one number asks for other walls of each sort, and from in front, easy, for those it always did', () => {
+    const seeds = (sort: QuickSort) =>
+      PLACES.map((place) => askOf({ ...sort, round: 7 }, place, 134_217_727).seed);
+    const all = QUICK_LOOKS.flatMap((look) => QUICK_LEVELS.map((level) => seeds({ look, level })));
+    expect(new Set(all.flat()).size).toBe(120);
+    // The round of this number as it was before there were sorts.
+    expect(seeds({ look: 'face', level: 1 })[0]).toBe(28_693_952);
+  });
+
   test('the same round asks the same, another asks for other walls', () => {
-    const seeds = (round: number) => PLACES.map((place) => askOf(round, place, 134_217_727).seed);
+    const seeds = (round: number) =>
+      PLACES.map((place) => askOf({ ...SORT, round }, place, 134_217_727).seed);
     expect(seeds(7)).toEqual(seeds(7));
     expect(new Set([...seeds(7), ...seeds(8)]).size).toBe(20);
   });
@@ -108,13 +121,17 @@ describe('a round broken off', () => {
 const ROUND: QuickRound = {
   rules: 'canada',
   round: 7,
+  look: 'face',
+  level: 1,
   time: null,
   walls: PLACES.map((place) => ({ code: `3K7-Q2WF-9T${place}`, faulty: place < 5, saidFaulty: place < 6 })),
 };
 
 /** One true sample of every version ever released. */
 const SAMPLES: readonly (readonly [version: number, text: string])[] = [
-  [1, JSON.stringify({ version: 1, rounds: [ROUND] })],
+  // Before there were other looks than from in front.
+  [1, JSON.stringify({ version: 1, rounds: [{ ...ROUND, look: undefined, level: undefined }] })],
+  [2, JSON.stringify({ version: 2, rounds: [ROUND] })],
 ];
 
 describe('the record on the device', () => {
@@ -136,22 +153,23 @@ describe('the record on the device', () => {
   test('counts a round once', () => {
     const again = { ...ROUND, time: 10 } as const;
     expect(withRound([ROUND], again)).toEqual([ROUND]);
-    expect(isCounted([ROUND], { rules: 'canada', round: 7 })).toBe(true);
-    expect(isCounted([ROUND], { rules: 'ontario', round: 7 })).toBe(false);
+    expect(isCounted([ROUND], { ...ROUND })).toBe(true);
+    expect(isCounted([ROUND], { ...ROUND, rules: 'ontario' })).toBe(false);
+    expect(isCounted([ROUND], { ...ROUND, look: 'ties' })).toBe(false);
     expect(withRound([ROUND], { ...ROUND, round: 8 })).toHaveLength(2);
   });
 
   test.each([
     ['{', 'it is not in a form this page can read'],
     ['"x"', 'it is not a record of quick looks'],
-    ['{"version":2,"rounds":[]}', 'it says version 2, and this page reads version 1'],
+    ['{"version":3,"rounds":[]}', 'it says version 3, and this page reads versions 1 to 2'],
     ['{"version":1}', 'rounds: missing'],
     [
-      JSON.stringify({ version: 1, rounds: [{ ...ROUND, time: 15 }] }),
+      JSON.stringify({ version: 2, rounds: [{ ...ROUND, time: 15 }] }),
       'rounds.0: is not a round of 10 walls',
     ],
     [
-      JSON.stringify({ version: 1, rounds: [ROUND, { ...ROUND, walls: ROUND.walls.slice(1) }] }),
+      JSON.stringify({ version: 2, rounds: [ROUND, { ...ROUND, walls: ROUND.walls.slice(1) }] }),
       'rounds.1: is not a round of 10 walls',
     ],
   ])('that cannot be read says why: %s', (text, why) => {

@@ -3,13 +3,16 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { Caution } from '../../../components/forms/caution';
+import styles from '../../../components/practise/quick.module.css';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { RULE_SETS, type RuleSetId } from '../../../lib/limits/limit';
+import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
+import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/practice/quick-look';
 import { MOST_ROUND } from '../../../lib/practice/quick-round';
 import { QuickLooks } from './quick-looks';
-import { SEEN_FROM_AFAR } from './quick-walls';
+import type { QuickRoundName } from './quick-picture';
+import { QUICK_SIGHTS, seenIn } from './quick-sights';
 
 export const metadata: Metadata = {
   title: 'Quick look',
@@ -25,17 +28,39 @@ export default async function QuickLookPage({ searchParams }: Props) {
   const asked = await searchParams;
   const rules = RULE_SETS.find((each) => each === asked.rules);
   const round = typeof asked.round === 'string' && /^\d{1,6}$/.test(asked.round) ? Number(asked.round) : null;
+  const look = QUICK_LOOKS.find((each) => each === asked.look) ?? 'face';
+  const level = QUICK_LEVELS.find((each) => String(each) === asked.level) ?? 1;
   if (rules === undefined || round === null)
-    redirect(addressOf(rules ?? 'canada', round ?? randomInt(MOST_ROUND + 1)));
+    redirect(addressOf({ rules: rules ?? 'canada', round: round ?? randomInt(MOST_ROUND + 1), look, level }));
+  const name = { rules, round, look, level };
+  const { label, shows } = QUICK_SIGHTS[look];
   return (
     <>
       <h1>Quick look</h1>
       <div className="column">
-        <p>Is the wall sound, or is something wrong? Say so from the front, at a glance.</p>
+        <p>Is the wall sound, or is something wrong? Say so at a glance.</p>
+        <Choices
+          legend="What to look at"
+          choices={QUICK_LOOKS.map((each) => ({
+            label: QUICK_SIGHTS[each].label,
+            to: { ...name, look: each },
+            here: each === look,
+          }))}
+        />
+        <Choices
+          legend="How hard"
+          choices={QUICK_LEVELS.map((each) => ({
+            label: LEVELS[each],
+            to: { ...name, level: each },
+            here: each === level,
+          }))}
+        />
         <p>
-          Only what shows from in front can be wrong here:{' '}
-          {SEEN_FROM_AFAR.map((fault) => CATALOGUE[fault].name.toLowerCase()).join('; ')}. Joints are a whole
-          bed. You can zoom.
+          {shows} Only what shows there can be wrong:{' '}
+          {seenIn(name)
+            .map((fault) => CATALOGUE[fault].name.toLowerCase())
+            .join('; ')}
+          . You can zoom.
         </p>
         <p>
           Round {round}. Judged by{' '}
@@ -49,17 +74,17 @@ export default async function QuickLookPage({ searchParams }: Props) {
         </noscript>
       </div>
       <QuickLooks
-        key={`${rules} ${round}`}
-        rules={rules}
-        round={round}
-        next={addressOf(rules, round === MOST_ROUND ? 0 : round + 1)}
+        key={`${rules} ${round} ${look} ${level}`}
+        name={name}
+        of={`${label}, ${LEVELS[level].toLowerCase()}`}
+        next={addressOf({ ...name, round: round === MOST_ROUND ? 0 : round + 1 })}
       />
       <div className="column">
         <h2>Judge by other rules</h2>
         <ul>
           {RULE_SETS.filter((each) => each !== rules).map((each) => (
             <li key={each}>
-              <a href={addressOf(each, round)}>{ruleSetTitle(each)}</a>
+              <a href={addressOf({ ...name, rules: each })}>{ruleSetTitle(each)}</a>
             </li>
           ))}
         </ul>
@@ -69,6 +94,35 @@ export default async function QuickLookPage({ searchParams }: Props) {
   );
 }
 
-function addressOf(rules: RuleSetId, round: number): string {
-  return `/practise/quick?rules=${rules}&round=${round}`;
+const LEVELS: Readonly<Record<QuickLevel, string>> = { 1: 'Easy', 3: 'Harder' };
+
+/** Links that stand for a choice: each opens the round with that number in another way. */
+function Choices(props: {
+  readonly legend: string;
+  readonly choices: readonly {
+    readonly label: string;
+    readonly to: QuickRoundName;
+    readonly here: boolean;
+  }[];
+}) {
+  return (
+    <nav aria-label={props.legend} className={styles.choices}>
+      <span aria-hidden="true">{props.legend}</span>
+      <ul>
+        {props.choices.map(({ label, to, here }) => (
+          <li key={label}>
+            <a href={addressOf(to)} aria-current={here ? 'true' : undefined}>
+              {label}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
+
+/** From in front and easy is not named: so the address was once. */
+function addressOf({ rules, round, look, level }: QuickRoundName): string {
+  const sort = `${look === 'face' ? '' : `&look=${look}`}${level === 1 ? '' : `&level=${level}`}`;
+  return `/practise/quick?rules=${rules}&round=${round}${sort}`;
 }

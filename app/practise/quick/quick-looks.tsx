@@ -8,56 +8,66 @@ import styles from '../../../components/practise/quick.module.css';
 import { QuickBar } from '../../../components/practise/quick-bar';
 import { QuickResult } from '../../../components/practise/quick-result';
 import type { QuickRow } from '../../../components/practise/quick-rows';
+import { QuickSight } from '../../../components/practise/quick-sight';
 import { QuickStanding } from '../../../components/practise/quick-standing';
 import { QuickStart } from '../../../components/practise/quick-start';
-import { WallDrawing } from '../../../components/wall/wall-drawing';
-import { layWall } from '../../../lib/generate/generate';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
-import type { RuleSetId } from '../../../lib/limits/limit';
+import { isSort, sortNumber } from '../../../lib/practice/quick-look';
 import { standingOf } from '../../../lib/practice/standing';
-import { quickBrief } from './quick-walls';
+import { Awaited } from '../../walls/awaited';
+import { usePart } from '../../walls/use-part';
+import { useStirred } from '../../walls/use-stirred';
+import type { QuickRoundName } from './quick-picture';
 import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
 import { useQuickRound } from './use-quick-round';
 
-/** A round of quick looks: the walls are laid in the browser one by one, the key is worked out when all are answered. */
+const loadQuick = () => import('./quick-part').then(({ QUICK_PART }) => QUICK_PART);
+
+/** A round of quick looks: the pictures are made in the browser one by one, the key is told when all are answered. */
 export function QuickLooks({
-  rules,
-  round,
+  name,
+  of,
   next,
 }: {
-  readonly rules: RuleSetId;
-  readonly round: number;
+  readonly name: QuickRoundName;
+  /** What it looks at, and how hard, in words. */
+  readonly of: string;
   readonly next: string;
 }) {
-  const [state, dispatch] = useQuickRound(`quick-round:${rules} ${round}`);
+  const { rules, round } = name;
+  const salt = sortNumber(name);
+  const [state, dispatch] = useQuickRound(`quick-round:${rules} ${round}${salt === 0 ? '' : ` ${salt}`}`);
   const [rows, setRows] = useState<readonly QuickRow[] | null>(null);
   const [failed, setFailed] = useState(false);
   const kept = useKeptRounds();
   const [isRepeat, setIsRepeat] = useState(false);
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
+  const alike = kept.rounds.filter((each) => isSort(each, name));
   const room = useRef<HTMLDivElement>(null);
   const { phase, paused, answers } = state;
   const place = answers.length;
   const isSeen = phase === 'looking';
-  const wall = useMemo(
-    () => (isSeen ? layWall(quickBrief(rules, round, place)) : null),
-    [isSeen, rules, round, place],
+  const quick = usePart(loadQuick, useStirred() || phase !== 'ready');
+  const part = quick.part;
+  const picture = useMemo(
+    () => (isSeen && part ? part.quickPicture(name, place) : null),
+    [isSeen, part, name, place],
   );
-  useClock(isSeen && !paused && state.left !== null, (ms) => dispatch({ kind: 'pass', ms }));
+  useClock(picture !== null && !paused && state.left !== null, (ms) => dispatch({ kind: 'pass', ms }));
 
   const { add, wasCounted } = kept;
   const finish = () => {
     setFailed(false);
     import('./quick-key').then(
       ({ quickRows }) => {
-        const found = quickRows(rules, round, answers);
-        setIsRepeat(wasCounted({ rules, round }));
+        const found = quickRows(name, answers);
+        setIsRepeat(wasCounted(name));
         setRows(found);
         const walls = [...found]
           .sort((a, b) => a.number - b.number)
           .map(({ code, faulty, saidFaulty }) => ({ code, faulty, saidFaulty }));
-        add({ rules, round, time: state.time, walls });
+        add({ ...name, time: state.time, walls });
       },
       () => setFailed(true),
     );
@@ -90,18 +100,18 @@ export function QuickLooks({
           <h2 data-round tabIndex={-1} className="visually-hidden">
             Sound, or is something wrong?
           </h2>
-          {wall && !paused ? (
-            <WallDrawing
+          {isSeen && part === null && <Awaited parts={[quick]} />}
+          {part && picture && !paused ? (
+            <QuickSight
               key={place}
-              wall={wall}
-              view={{ kind: 'front' }}
-              marks={[]}
-              selected={null}
-              layer="units"
+              draw={part.drawingOf}
+              wall={picture.wall}
+              view={picture.view}
+              window={picture.window}
               system={system}
               label={`Wall ${place + 1} of the round`}
             />
-          ) : (
+          ) : isSeen && part === null ? null : (
             <p className={styles.cover}>
               {paused ? 'The clock stands still. The wall is covered.' : 'The time is up. What do you say?'}
             </p>
@@ -126,10 +136,10 @@ export function QuickLooks({
           )}
         </p>
       )}
-      {rows && (
+      {rows && part && (
         <>
           <LengthChoice system={system} />
-          <QuickResult rows={rows} system={system} />
+          <QuickResult rows={rows} system={system} draw={part.drawingOf} />
           {rows.some(({ findings }) => findings.some(({ finding }) => finding.hazard === 'could fall')) && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
@@ -141,10 +151,11 @@ export function QuickLooks({
           </p>
         </>
       )}
-      {kept.rounds.length > 0 && (phase === 'ready' || rows) && (
+      {alike.length > 0 && (phase === 'ready' || rows) && (
         <QuickStanding
-          standing={standingOf(kept.rounds.flatMap(({ walls }) => walls))}
-          rounds={kept.rounds.length}
+          of={of}
+          standing={standingOf(alike.flatMap(({ walls }) => walls))}
+          rounds={alike.length}
         />
       )}
       {(phase === 'ready' || rows) && (

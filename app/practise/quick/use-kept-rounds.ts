@@ -18,7 +18,7 @@ export interface KeptRounds {
   readonly unknown: string | null;
   /** Adds a round, unless it was counted before or the record kept cannot be read. */
   readonly add: (round: QuickRound) => void;
-  readonly wasCounted: (round: Pick<QuickRound, 'rules' | 'round'>) => boolean;
+  readonly wasCounted: (round: Omit<QuickRound, 'time' | 'walls'>) => boolean;
   readonly erase: () => void;
 }
 
