@@ -25,7 +25,8 @@ export function MeasureStrip(props: {
     <div className={styles.measure}>
       <p className={styles.words}>
         Measured <strong>{words}</strong>. Limit: {end}{' '}
-        <strong>{formatMeasure(limit, unit, system, fine)}</strong>. {passes ? '✓ Within' : '✕ Beyond'} by{' '}
+        <strong>{formatMeasure(limit, unit, system, fine)}</strong>.{' '}
+        {passes ? '✓\u00a0Within' : '✕\u00a0Beyond'} by{' '}
         {formatMeasure(Math.abs(limit - measured), unit, system, fine)}.
       </p>
       <div className={styles.strip} aria-hidden="true">

@@ -6,7 +6,7 @@ import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { codeOf } from '../../lib/generate/wall-code';
 import { halfOf } from '../../lib/practice/guided-steps';
 import { openBrowser, visit } from './browser';
-import { awake } from './practice-steps';
+import { awake, lookAt } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -17,6 +17,7 @@ afterAll(async () => {
 });
 
 const PHONE = { width: 390, colours: 'light' } as const;
+const DESK = { width: 1280, colours: 'light' } as const;
 const KIB = 1024;
 /** JavaScript of a page before the reader stirs, gzipped: the budgets of the issue. */
 const LESSON = 140 * KIB;
@@ -75,6 +76,10 @@ describe.each([`/walls/${tied}`, `/practise/pair/${tied}`, `/practise/guided/${t
       const again = page.getByRole('button', { name: 'Fetch it again' });
       await page.getByText('Part of this page did not arrive. Your work is kept.').first().waitFor();
       expect(await drawn()).toBe(front);
+      for (const look of [DESK, PHONE]) {
+        await page.setViewportSize({ width: look.width, height: 844 });
+        await lookAt(page, `offline${path.replaceAll('/', '-').replace(`-${tied}`, '')}`, look);
+      }
       await page.context().setOffline(false);
       // A page may miss more than its looks: each says so where it is missed.
       while ((await again.count()) > 0) {

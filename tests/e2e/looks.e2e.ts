@@ -33,6 +33,11 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
         if (name !== names[0]) await page.keyboard.press('ArrowRight');
         expect(await page.getByRole('radio', { name, exact: true }).isChecked()).toBe(true);
         await lookAt(page, `look-${name.toLowerCase().replaceAll(' ', '-')}`, look);
+        if (name !== 'From the side') continue;
+        // After the whole height come the cuts, each where steel carries the wall.
+        await page.getByRole('group', { name: 'At' }).getByRole('radio').last().check();
+        await lookAt(page, 'look-cut', look);
+        await page.getByRole('radio', { name, exact: true }).focus();
       }
       expect(mattering(problems)).toEqual([]);
       await close();

@@ -105,6 +105,11 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
       await page.getByText('Lengths and list').click();
       await page.getByRole('radio', { name: 'inches' }).check();
       await lookAt(page, '7-inches', look);
+      await page.emulateMedia({ media: 'print' });
+      await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+      await lookAt(page, '7-printed', look);
+      await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+      await page.emulateMedia({ media: null });
       await page.getByRole('link', { name: 'Try the same family again' }).click();
       await page.waitForURL(`**/walls/${line.next}`);
       expect(mattering(problems)).toEqual([]);

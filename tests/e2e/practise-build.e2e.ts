@@ -83,6 +83,9 @@ describe.each(LOOKS)('a wall built at $width px, $colours', (look) => {
     await page.getByRole('button', { name: 'Look at it: Mortar on the back of one unit' }).click();
     await page.getByText(/^Lifted: /).waitFor();
     await lookAt(page, 'build-4-stuck-on', look);
+    await open(page, 'Marks on the faces');
+    await page.getByLabel('What a few units show').selectOption({ index: 1 });
+    await lookAt(page, 'build-5-face-marks', look);
     expect(mattering(problems)).toEqual([]);
     await close();
   });
