@@ -53,6 +53,7 @@ test.each([
   [guidedWith('name'), WALL],
   [guidedWith('place'), WALL],
   ['/practise/build', WALL],
+  ['/practise/quick?rules=canada&round=7', WALL],
   ['/practise/build?wall=stuck-on&rules=united-states', WALL],
 ])('%s loads no more script at first than %i bytes', async (path, budget) => {
   const { page, close } = await visit(browser, path, PHONE);

@@ -87,13 +87,17 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
       expect(await page.getByText(/Too few walls yet/).count()).toBe(1);
 
       await page.reload();
-      await page.getByRole('heading', { name: 'All your rounds on this device: 1' }).waitFor();
+      await page
+        .getByRole('heading', { name: 'From in front, easy: all your rounds on this device, 1' })
+        .waitFor();
       await lookAt(page, 'quick-6-standing', look);
       await page.getByRole('radio', { name: 'No clock' }).check();
       await press('Show the first wall');
       await answerAll(page, press);
       await page.getByText('so it is not counted a second time').waitFor();
-      await page.getByRole('heading', { name: 'All your rounds on this device: 1' }).waitFor();
+      await page
+        .getByRole('heading', { name: 'From in front, easy: all your rounds on this device, 1' })
+        .waitFor();
       await page.getByRole('button', { name: 'Erase it' }).click();
       await page.getByRole('button', { name: 'Yes, erase it' }).click();
       await page.getByRole('heading', { name: /All your rounds/ }).waitFor({ state: 'detached' });
@@ -152,6 +156,26 @@ test('a reload in the middle of a round goes on where it was', async () => {
   await page.reload();
   await page.getByRole('button', { name: 'Go on with wall 4' }).click();
   await page.getByText('Wall 4 of 10').waitFor();
+  await close();
+});
+
+test('up close, before cover, cut through, behind a unit and at the tickets a round can be taken, by the keyboard', async () => {
+  const { page, problems, close } = await visit(browser, ADDRESS, { width: 390, colours: 'light' });
+  for (const look of ['Up close', 'Before cover', 'Cut through', 'Behind a unit', 'Mixing tickets']) {
+    await page.getByRole('navigation', { name: 'What to look at' }).getByRole('link', { name: look }).focus();
+    await page.keyboard.press('Enter');
+    await page.locator('[aria-current="true"]', { hasText: look }).waitFor();
+    await page.getByRole('radio', { name: 'No clock' }).focus();
+    await page.keyboard.press('Space');
+    await page.getByRole('button', { name: 'Show the first wall' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('grid', { name: 'Wall 1 of the round' }).waitFor();
+    await lookAt(page, `quick-look-${look.toLowerCase().replaceAll(' ', '-')}`, {
+      width: 390,
+      colours: 'light',
+    });
+  }
+  expect(mattering(problems)).toEqual([]);
   await close();
 });
 

@@ -81,7 +81,12 @@ export function QuickLooks({
   const stage = isSeen && !paused ? place : null;
   useEffect(() => {
     // What was just pressed has gone: the eye of a screen reader goes on at what came in its place.
-    if (stage === 0) room.current?.querySelector<HTMLElement>('[data-round]')?.focus();
+    if (stage === 0) {
+      const heading = room.current?.querySelector<HTMLElement>('[data-round]');
+      heading?.focus();
+      // The clock runs: the wall and both answers are to be on the screen.
+      heading?.parentElement?.scrollIntoView();
+    }
     if (rows) room.current?.querySelector<HTMLElement>('#round-heading')?.focus();
   }, [stage, rows]);
 
@@ -96,7 +101,7 @@ export function QuickLooks({
         />
       )}
       {(phase === 'looking' || phase === 'covered') && (
-        <section aria-label="The round">
+        <section aria-label="The round" className={styles.round}>
           <h2 data-round tabIndex={-1} className="visually-hidden">
             Sound, or is something wrong?
           </h2>
