@@ -100,7 +100,7 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
         .waitFor();
       await page.getByRole('button', { name: 'Erase it' }).click();
       await page.getByRole('button', { name: 'Yes, erase it' }).click();
-      await page.getByRole('heading', { name: /All your rounds/ }).waitFor({ state: 'detached' });
+      await page.getByRole('heading', { name: /all your rounds/ }).waitFor({ state: 'detached' });
       expect(mattering(problems)).toEqual([]);
       await close();
     },
