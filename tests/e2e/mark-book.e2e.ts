@@ -3,6 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { layWall } from '../../lib/generate/generate';
+import { parseCode } from '../../lib/generate/wall-code';
+import { inspect } from '../../lib/inspect/inspect';
 import { openDatabase, type Store } from '../../lib/store/database';
 import { INVENTED_LEARNERS, inventGroup } from '../store/invented-group';
 import { handInAgain, type InventedGroup } from '../store/invented-hand-ins';
@@ -46,6 +49,19 @@ afterAll(async () => {
   await site?.close();
   rmSync(dataDir, { recursive: true, force: true });
 });
+
+/** The first place of an attempt whose wall is not sound. */
+async function faultyPlace(attempt: string): Promise<number> {
+  const walls = await store.db
+    .selectFrom('attempt_wall')
+    .select(['place', 'code'])
+    .where('attempt_id', '=', attempt)
+    .orderBy('place')
+    .execute();
+  const faulty = walls.find(({ code }) => inspect(layWall(parseCode(code)), 'canada').length > 0);
+  if (faulty === undefined) throw new RangeError(`attempt ${attempt} has sound walls only`);
+  return faulty.place;
+}
 
 /** One signed-in browser a look: a password is slow to check on purpose. */
 const desks = new Map<Look, Promise<BrowserContext>>();
@@ -144,7 +160,8 @@ describe('an instructor with the mark book', () => {
   });
 
   test('shows a wall: marks come by themselves, the key on a press', async () => {
-    const problems = await onPage(`/desk/work/${book.works[0]}/show`, DESK, async (page) => {
+    const place = await faultyPlace(book.attempts[0]?.[0] ?? '');
+    const problems = await onPage(`/desk/work/${book.works[0]}/show?place=${place}`, DESK, async (page) => {
       const counts = page.getByRole('status');
       await counts.getByText('8 handed in').waitFor();
       expect(await page.getByRole('list', { name: 'Faults that are there' }).count()).toBe(0);
