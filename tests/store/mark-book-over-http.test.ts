@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ENGINE } from '../../lib/generate/brief';
 import { calendarBehind } from '../../lib/store/calendar';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { sha256Of } from '../../lib/store/receipt';
@@ -87,8 +88,8 @@ describe.each(KINDS)('%s: changing the mark book over HTTP', (kind) => {
     expect(given.body).toEqual({ ok: true, changed: 2, same: 0, notLaid: 0 });
     const [record] = await recordsOfLearner(store.db, learners[0] ?? '');
     expect(record?.markings).toMatchObject([
-      { version: 1, engine: '1', reason: 'handed in', by: 'server' },
-      { version: 2, engine: '1 by united-kingdom', reason, by: 'Ada Clay' },
+      { version: 1, engine: `${ENGINE}`, reason: 'handed in', by: 'server' },
+      { version: 2, engine: `${ENGINE} by united-kingdom`, reason, by: 'Ada Clay' },
     ]);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ENGINE } from '../../lib/generate/brief';
 import { verifyAudit } from '../../lib/store/audit';
 import { attemptAnswers } from '../../lib/store/book-answers';
 import { addComment, addMarking, BookError, overrideMark, releaseWork } from '../../lib/store/book-changes';
@@ -152,7 +153,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
       .selectAll()
       .where('attempt_id', '=', attempt)
       .executeTakeFirstOrThrow();
-    const same = { engine: '2', results: JSON.parse(old.results), score: old.score };
+    const same = { engine: 'the next', results: JSON.parse(old.results), score: old.score };
     expect(await addMarking(store, { attempt, graded: same, reason: 'New limit' }, BY)).toBe(false);
     const changed = { ...same, score: old.score === 0.125 ? 0.25 : 0.125 };
     expect(await addMarking(store, { attempt, graded: changed, reason: 'New limit' }, BY)).toBe(true);
@@ -163,8 +164,15 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
     ]);
     const [record] = await recordsOfLearner(store.db, learners[0] ?? '');
     expect(record?.markings).toEqual([
-      { version: 1, engine: '1', score: old.score, reason: 'handed in', by: 'server', at: old.made_at },
-      { version: 2, engine: '2', score: changed.score, reason: 'New limit', by: 'user u1', at: BY.at },
+      {
+        version: 1,
+        engine: `${ENGINE}`,
+        score: old.score,
+        reason: 'handed in',
+        by: 'server',
+        at: old.made_at,
+      },
+      { version: 2, engine: 'the next', score: changed.score, reason: 'New limit', by: 'user u1', at: BY.at },
     ]);
   });
 
