@@ -6,6 +6,7 @@ import { brought, closeUp, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';
 import { glideOf, useDrawnBox, useGliding } from './use-gliding';
+import { usePrinting } from './use-printing';
 
 export interface Seen {
   /** What part of the sheet is seen. */
@@ -40,7 +41,9 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   const [places, setPlaces] = useState<Places>({});
   const own = keptIn(places, sheet, whole);
   const together = useSeenTogether(whole);
-  const box = together?.box ?? own;
+  // On paper there is no zooming out again.
+  const printing = usePrinting();
+  const box = printing ? whole : (together?.box ?? own);
   const changeAll = together?.change;
   const alone = useGliding();
   const { gliding, glide } = together?.moves ?? alone;

@@ -103,6 +103,21 @@ describe('by keyboard', () => {
     expect(onPick.mock.calls).toEqual([['A2.1'], ['A2.2'], ['A2']]);
   });
 
+  test('on paper the whole wall is seen, and after it what was seen before', async () => {
+    const user = userEvent.setup();
+    const { container } = render(drawing());
+    const seen = () => container.querySelector('svg')?.getAttribute('viewBox');
+    const whole = seen();
+    await user.tab();
+    await user.keyboard('+');
+    const near = seen();
+    expect(near).not.toBe(whole);
+    fireEvent(window, new Event('beforeprint'));
+    expect(seen()).toBe(whole);
+    fireEvent(window, new Event('afterprint'));
+    expect(seen()).toBe(near);
+  });
+
   test('plus comes nearer, minus goes back, 0 shows the whole', async () => {
     const user = userEvent.setup();
     const { container } = render(drawing());

@@ -5,6 +5,7 @@ import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar
 import { TicketLines } from '../../../components/practice/ticket-lines';
 import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
+import { usePrinting } from '../../../components/wall/use-printing';
 import { Awaited } from '../awaited';
 import { hiddenFromFront } from '../hidden-from-front';
 import type { LaidPractice } from '../lay-practice';
@@ -14,7 +15,6 @@ import styles from './practice.module.css';
 import type { SetWork } from './set-work';
 import { Side } from './side';
 import { usePractice } from './use-practice';
-import { usePrinting } from './use-printing';
 
 /** The practice on one wall. It is inspected and marked in the browser, unless it is set work. */
 export function PracticeRoom(props: {

@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 
-/** True while the page is laid out for paper: then the wall is shown from in front, whatever was looked at. */
+/** True while the page is laid out for paper: then the whole wall is shown, whatever was looked at. */
 export function usePrinting(): boolean {
   const [printing, setPrinting] = useState(false);
   useEffect(() => {
