@@ -39,7 +39,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [measuring, measure] = useState(false);
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
-  const isBegun = !isLooking || work.readings.length > 0 || picked !== null;
+  const isBegun = !isLooking || work.marks.length > 0 || work.readings.length > 0 || picked !== null;
   const second = usePart(loadSecond, useStirred() || isBegun);
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);

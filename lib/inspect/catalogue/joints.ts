@@ -49,7 +49,7 @@ export const JOINT_ROWS = {
     measuredBy:
       'Measure the joint; a bed is the mean of both ends, and some rules compare it with the beds around it.',
     whyItMatters:
-      'Too little mortar holds badly and lets rain in. A tie does not fit into a thin bed with mortar around it.',
+      'Too little mortar holds badly and lets rain in. In a thin bed, a tie has no room for mortar around it.',
     putsRight:
       'The mason spreads the space over many joints before going on. The worst units are taken out and laid anew.',
     caughtAt: 'When the first course is set out dry, then at each course',
