@@ -160,10 +160,10 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
 }
 
 /** The course under a head, as near as may be under the one wanted: ties cannot lie in a course that soldiers stand through. */
-function headCourseOf({ soldiers, rules, masonry }: Plan, wanted: number): number {
+function headCourseOf({ soldiers, rules }: Plan, wanted: number): number {
   const row = rowCoursesFor(rules);
   const tieCut = (head: number) => (head + 1) % row === 0 || (head + 2) % row === 0;
   let head = wanted;
-  while (soldiers && masonry === 'anchored' && tieCut(head)) head -= 1;
+  while (soldiers && tieCut(head)) head -= 1;
   return head;
 }
