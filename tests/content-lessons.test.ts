@@ -21,7 +21,7 @@ import { LimitAnswer } from '../components/lesson/limit-answer';
 import { DRAWINGS } from '../components/trade/drawings';
 import { inspect } from '../lib/inspect/inspect';
 import { RULE_SETS } from '../lib/limits/limit';
-import { limitOf } from '../lib/limits/limits';
+import { namedLimitOf } from '../lib/limits/limits';
 
 const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
 const textOf = (slug: string) => readFileSync(`content/lessons/${slug}.mdx`, 'utf8');
@@ -76,7 +76,7 @@ describe.each(SLUGS)('%s', (slug) => {
 
   test('names the sources of its limits, and no others', () => {
     const { limits, meta } = lessonOf(slug);
-    const shown = limits.flatMap((id) => RULE_SETS.flatMap((rules) => limitOf(rules, id)?.source ?? []));
+    const shown = limits.flatMap((id) => RULE_SETS.flatMap((rules) => namedLimitOf(rules, id)?.source ?? []));
     expect([...meta.sources].sort()).toEqual([...new Set(shown)].sort());
   });
 

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { formatBound } from '../../lib/limits/format-bound';
 import { type Limit, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
-import { ALL_LIMITS, limitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+import { ALL_LIMITS, namedLimitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
 import { LimitTable } from '../limits/limit-tables';
 import { firstLengths, HOW_SURE_WORDS, KIND_WORDS, keepTogether } from '../limits/limit-words';
 import styles from './limit-answer.module.css';
@@ -66,7 +66,7 @@ function Asked({ limit, sets }: { readonly limit: Limit; readonly sets: readonly
 function alike(id: string): readonly Alike[] {
   const groups = new Map<Limit | undefined, RuleSetId[]>();
   for (const rules of RULE_SETS) {
-    const limit = limitOf(rules, id);
+    const limit = namedLimitOf(rules, id);
     groups.set(limit, [...(groups.get(limit) ?? []), rules]);
   }
   return [...groups].map(([limit, sets]) => ({ limit, sets }));

@@ -1,8 +1,7 @@
 import Link from 'next/link';
-import { CHECK_LIMITS, isAsked } from '../../lib/limits/check-limits';
 import { formatBound } from '../../lib/limits/format-bound';
-import { type Limit, type LimitId, RULE_SETS } from '../../lib/limits/limit';
-import { limitOf, ruleSetTitle } from '../../lib/limits/limits';
+import { CHECK_LIMITS, type Limit, type LimitId, RULE_SETS } from '../../lib/limits/limit';
+import { isAsked, limitOf, ruleSetTitle } from '../../lib/limits/limits';
 import styles from './comparison.module.css';
 import { firstLengths, keepTogether, TOPIC_ORDER, TOPIC_WORDS, topicAnchor } from './limit-words';
 

@@ -1,6 +1,6 @@
-import { CHECK_LIMITS, isAsked } from '../../lib/limits/check-limits';
 import type { Limit, LimitTopic, RuleSetId } from '../../lib/limits/limit';
-import { limitOf, limitsOf } from '../../lib/limits/limits';
+import { CHECK_LIMITS } from '../../lib/limits/limit';
+import { isAsked, limitOf, limitsOf } from '../../lib/limits/limits';
 import { Caution } from '../forms/caution';
 import { LimitItem } from './limit-item';
 import { TOPIC_ORDER, TOPIC_WORDS, topicAnchor } from './limit-words';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { limitOf, namedLimitOf } from '../../lib/limits/limits';
 import { mortarTypesOf } from '../../lib/limits/mortar';
 import { dampSandFor, drySandIn } from '../../lib/trade/mortar-bulking';
 import { type MortarMix, sandRatio } from '../../lib/trade/mortar-mix';
@@ -179,7 +179,7 @@ function Verdicts(props: {
     ['sand-ratio-least', 'Sand, not too little', sandRatio(mix), 'times the binder'],
   ] as const;
   return rows.map(([id, what, measured, unit]) => {
-    const limit = limitOf(rules, id);
+    const limit = namedLimitOf(rules, id);
     if (limit === undefined) return null;
     const bound = boundAt(limit, { air });
     return (

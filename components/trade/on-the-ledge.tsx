@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { boundAt } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { namedLimitOf } from '../../lib/limits/limits';
 import { bearingPressure } from '../../lib/trade/lintel-bending';
 import { overhangMarksOf, peakStressRatio, pressedLengthOf, standingOf } from '../../lib/trade/overhang';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
@@ -112,7 +112,7 @@ function Verdicts(props: {
 }) {
   const { rules, depth, overhang, system } = props;
   return ['overhang-share', 'overhang-fixed'].map((id) => {
-    const limit = limitOf(rules, id);
+    const limit = namedLimitOf(rules, id);
     if (limit === undefined) return null;
     const bound = boundAt(limit, { depth });
     return (

@@ -1,7 +1,7 @@
 import type { Mm } from '../units';
 import { boundAt } from './bound';
 import type { Limit } from './limit';
-import { limitOf } from './limits';
+import { namedLimitOf } from './limits';
 
 /** Of one country, and told wherever the reader is, since no other rule set has one: yours may ask more. */
 export const KEEP_OUT = ownLimit('keep-out-beside');
@@ -18,7 +18,7 @@ export function isBraced(wallHeight: Mm): boolean {
 }
 
 function ownLimit(id: string): Limit {
-  const limit = limitOf('united-states', id);
+  const limit = namedLimitOf('united-states', id);
   if (limit === undefined) throw new RangeError(`united-states: no limit ${id}`);
   return limit;
 }

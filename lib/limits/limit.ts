@@ -87,46 +87,48 @@ export type Bound =
   | { readonly form: 'tie-area'; readonly vertical: Mm; readonly horizontal: Mm; readonly area: number }
   | { readonly form: 'mortar-table'; readonly rows: readonly MortarRow[] };
 
-/** Names of the limits that checks ask for; a file of `lib/limits` may hold more (shown on the limits page). */
-export type LimitId =
-  | 'back-contact'
-  | 'back-void'
-  | 'bed-taper'
-  | 'bed-joint-most'
-  | 'bed-joint-least'
-  | 'bed-from-mean-of-eight'
-  | 'first-bed-most'
-  | 'first-bed-least'
-  | 'head-joint-most'
-  | 'head-joint-least'
-  | 'head-fill'
-  | 'rake-on-thin-veneer'
-  | 'course-level'
-  | 'gauge'
-  | 'perpend-line'
-  | 'face-line'
-  | 'plumb'
-  | 'unit-twist'
-  | 'unit-set'
-  | 'corner-square'
-  | 'smallest-piece'
-  | 'overhang-share'
-  | 'overhang-fixed'
-  | 'supported-share'
-  | 'lintel-bearing'
-  | 'lintel-present'
-  | 'angle-size'
-  | 'angle-thickness'
-  | 'angle-leg'
-  | 'tie-spacing'
-  | 'tie-edge-distance'
-  | 'tie-edge-spacing'
-  | 'tie-opening'
-  | 'tie-embedment'
-  | 'tie-thickness'
-  | 'tie-width'
-  | 'mortar-life'
-  | 'sand-ratio';
+/** The limits that checks ask for, in the order a reader meets them. A file of `lib/limits` may hold others, which are shown only. */
+export const CHECK_LIMITS = [
+  'back-contact',
+  'back-void',
+  'bed-joint-most',
+  'bed-joint-least',
+  'bed-from-mean-of-eight',
+  'first-bed-most',
+  'first-bed-least',
+  'head-joint-most',
+  'head-joint-least',
+  'head-fill',
+  'bed-taper',
+  'rake-on-thin-veneer',
+  'course-level',
+  'plumb',
+  'face-line',
+  'gauge',
+  'perpend-line',
+  'unit-twist',
+  'unit-set',
+  'corner-square',
+  'smallest-piece',
+  'supported-share',
+  'overhang-share',
+  'overhang-fixed',
+  'lintel-present',
+  'lintel-bearing',
+  'angle-size',
+  'angle-thickness',
+  'angle-leg',
+  'tie-spacing',
+  'tie-edge-distance',
+  'tie-edge-spacing',
+  'tie-opening',
+  'tie-embedment',
+  'tie-thickness',
+  'tie-width',
+  'mortar-life',
+  'sand-ratio',
+] as const;
+export type LimitId = (typeof CHECK_LIMITS)[number];
 
 export interface Limit {
   /** A LimitId, or another name for a limit that no check uses yet. */

@@ -1,7 +1,7 @@
 import { SOURCES } from './bibliography';
 import { CANADA } from './canada';
 import { GOOD_PRACTICE } from './good-practice';
-import type { Limit, RuleSetId, Source } from './limit';
+import type { Limit, LimitId, RuleSetId, Source } from './limit';
 import { ONTARIO } from './ontario';
 import { UNITED_KINGDOM } from './united-kingdom';
 import { UNITED_STATES } from './united-states';
@@ -40,8 +40,13 @@ function governing(own: readonly Limit[]): ReadonlyMap<string, Limit> {
 
 const SOURCE_BY_KEY: ReadonlyMap<string, Source> = new Map(SOURCES.map((source) => [source.key, source]));
 
-/** The limit that governs: the rule set's own, else that of good practice (told by its `rules`), else undefined. */
-export function limitOf(rules: RuleSetId, id: string): Limit | undefined {
+/** The limit that governs a check: the rule set's own, else that of good practice (told by its `rules`), else undefined. */
+export function limitOf(rules: RuleSetId, id: LimitId): Limit | undefined {
+  return GOVERNING[rules].get(id);
+}
+
+/** The same for any limit by its name, also one that no check asks for; undefined for a name that is not there. */
+export function namedLimitOf(rules: RuleSetId, id: string): Limit | undefined {
   return GOVERNING[rules].get(id);
 }
 
@@ -61,4 +66,18 @@ export function sourceOf(limit: Limit): Source {
   if (source === undefined)
     throw new RangeError(`${limit.id}: the source ${limit.source} is not in the bibliography`);
   return source;
+}
+
+/** A figure of the first is not asked for where the rule set has the second. */
+const GIVES_WAY: Readonly<Partial<Record<LimitId, LimitId>>> = {
+  'bed-joint-most': 'bed-from-mean-of-eight',
+  'bed-joint-least': 'bed-from-mean-of-eight',
+  'angle-thickness': 'angle-size',
+  'angle-leg': 'angle-size',
+};
+
+/** Whether any check asks a rule set for a limit: not for the thickness of an angle, say, where there is a table of angles. */
+export function isAsked(rules: RuleSetId, id: LimitId): boolean {
+  const before = GIVES_WAY[id];
+  return before === undefined || limitOf(rules, before) === undefined;
 }

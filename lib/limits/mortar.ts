@@ -1,6 +1,6 @@
 import { boundAt } from './bound';
 import type { MortarRow, RuleSetId } from './limit';
-import { limitOf } from './limits';
+import { limitOf, namedLimitOf } from './limits';
 
 /** A mix by volume: sand damp and loose. */
 export interface Mix {
@@ -17,7 +17,7 @@ export interface Mix {
  * Source of the types: ASTM C270 as the IRC prints it; NBC Table 9.20.3.2.-B.
  */
 export function mortarTypesOf(rules: RuleSetId, mix: Mix): readonly string[] {
-  const table = limitOf(rules, 'mortar-proportions')?.bound;
+  const table = namedLimitOf(rules, 'mortar-proportions')?.bound;
   if (table?.form !== 'mortar-table' || !isSandWithin(rules, mix)) return [];
   return [...new Set(table.rows.filter((row) => isRow(row, mix)).map(({ type }) => type))];
 }
@@ -25,7 +25,7 @@ export function mortarTypesOf(rules: RuleSetId, mix: Mix): readonly string[] {
 function isSandWithin(rules: RuleSetId, { portland, lime, sand, masonryCement }: Mix): boolean {
   const binds = portland + lime + (masonryCement?.volume ?? 0);
   const most = limitOf(rules, 'sand-ratio');
-  const least = limitOf(rules, 'sand-ratio-least');
+  const least = namedLimitOf(rules, 'sand-ratio-least');
   return (
     (most === undefined || sand <= boundAt(most, {}) * binds) &&
     (least === undefined || sand >= boundAt(least, {}) * binds)

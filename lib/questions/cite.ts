@@ -1,6 +1,6 @@
 import { type At, boundAt } from '../limits/bound';
 import { type HowSure, type Limit, RULE_SETS, type RuleSetId } from '../limits/limit';
-import { limitOf, ruleSetTitle, sourceOf } from '../limits/limits';
+import { namedLimitOf, ruleSetTitle, sourceOf } from '../limits/limits';
 
 export const COMMON_PRACTICE = 'Common practice in the trade. Local rules and the drawings come first.';
 
@@ -14,7 +14,7 @@ const SURE: Readonly<Record<HowSure, string>> = {
 
 /** The limit that governs. @throws RangeError where neither the rule set nor good practice has one. */
 export function governingLimit(rules: RuleSetId, id: string): Limit {
-  const limit = limitOf(rules, id);
+  const limit = namedLimitOf(rules, id);
   if (limit === undefined) throw new RangeError(`${rules}: no limit ${id}`);
   return limit;
 }
@@ -42,7 +42,7 @@ export function otherBounds(
   const own = boundAt(governingLimit(rules, id), at);
   const seen = new Set([own]);
   return RULE_SETS.flatMap((other) => {
-    const limit = limitOf(other, id);
+    const limit = namedLimitOf(other, id);
     if (limit === undefined || limit.howSure === 'memory') return [];
     const value = boundAt(limit, at);
     if (seen.has(value) || !Number.isFinite(value)) return [];

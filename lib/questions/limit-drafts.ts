@@ -1,6 +1,6 @@
 import { type At, boundAt } from '../limits/bound';
 import type { Limit, LimitKind } from '../limits/limit';
-import { limitOf, limitsOf, ruleSetTitle } from '../limits/limits';
+import { limitsOf, namedLimitOf, ruleSetTitle } from '../limits/limits';
 import { citeLimit, governingLimit, otherBounds } from './cite';
 import { type Choice, chooseDraft, distinct, pickDraft } from './drafts';
 import type { Ask, Draft } from './family';
@@ -125,7 +125,7 @@ function limitsFor({ rules }: Ask, topic: QuestionTopic): readonly Limit[] {
       topics.includes(limit.topic) &&
       limit.howSure !== 'memory' &&
       isOfThisPlace(limit) &&
-      limitOf(rules, limit.id) === limit,
+      namedLimitOf(rules, limit.id) === limit,
   );
 }
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { SOURCES } from '../../lib/limits/bibliography';
 import { boundAt } from '../../lib/limits/bound';
 import { type LimitId, RULE_SETS } from '../../lib/limits/limit';
-import { ALL_LIMITS, limitOf, limitsOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+import { ALL_LIMITS, limitOf, limitsOf, namedLimitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
 
 /** Every limit a check asks for, and the rule sets with a figure of their own. The compiler refuses a name left out. */
 const ASKED: Readonly<Record<LimitId, readonly string[]>> = {
@@ -162,8 +162,8 @@ describe('limitOf', () => {
   test('says nothing where both are', () => {
     expect(limitOf('united-states', 'rake-on-thin-veneer')).toBe(undefined);
     expect(limitOf('good-practice', 'overhang-fixed')).toBe(undefined);
-    expect(limitOf('canada', 'no-such-limit')).toBe(undefined);
-    expect(limitOf('canada', 'toString')).toBe(undefined);
+    expect(namedLimitOf('canada', 'no-such-limit')).toBe(undefined);
+    expect(namedLimitOf('canada', 'toString')).toBe(undefined);
   });
   test('a limit without a book is refused', () => {
     const [limit] = ALL_LIMITS;
@@ -187,7 +187,7 @@ test('rule sets by name', () => {
 test('our training defaults', () => {
   const figures = ['bed-taper', 'gauge', 'perpend-line', 'unit-twist', 'unit-set', 'corner-square'].map(
     (id) => {
-      const limit = limitOf('united-kingdom', id);
+      const limit = namedLimitOf('united-kingdom', id);
       return limit === undefined ? undefined : boundAt(limit, {});
     },
   );

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { CHECK_LIMITS, isAsked } from '../../lib/limits/check-limits';
 import { formatAmount } from '../../lib/limits/format-amount';
 import { formatBound } from '../../lib/limits/format-bound';
 import type { Limit, RuleSetId } from '../../lib/limits/limit';
-import { ALL_LIMITS, limitOf } from '../../lib/limits/limits';
+import { CHECK_LIMITS } from '../../lib/limits/limit';
+import { ALL_LIMITS, isAsked, namedLimitOf } from '../../lib/limits/limits';
 
 // Inches by hand: 15 mm is 9.45 sixteenths; 0.76 mm 0.0299 in; 4 mm 0.157 in. 1 m² is 10.764 sq ft, 1 kg/m² 0.2048 lb per sq ft.
 describe('formatAmount', () => {
@@ -91,7 +91,7 @@ describe('formatBound', () => {
     ['canada', 'tie-spacing', []],
     ['canada', 'mortar-proportions', []],
   ])('%s, %s', (rules, id, lines) => {
-    const limit = limitOf(rules, id);
+    const limit = namedLimitOf(rules, id);
     if (limit === undefined) throw new Error(`${rules} has no ${id}`);
     expect(formatBound(limit, rules === 'united-states' ? 'inches' : 'mm')).toEqual(lines);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt } from '../../lib/limits/bound';
-import { limitOf } from '../../lib/limits/limits';
+import { namedLimitOf } from '../../lib/limits/limits';
 import { frontView } from '../../lib/views/front';
 import { faceMarks } from '../../lib/views/front-marks';
 import { partNames } from '../../lib/views/part-names';
@@ -53,7 +53,7 @@ test('walls without them are drawn as before', () => {
 
 test('a chip takes a corner of the upper arris, and is no larger than the British warranty lets pass', () => {
   // NHBC Standards 2019 9.1.2: 15 mm.
-  const limit = limitOf('united-kingdom', 'chip-size');
+  const limit = namedLimitOf('united-kingdom', 'chip-size');
   expect(limit && boundAt(limit, {})).toBe(15);
   for (const unit of units({ condition: 'chip' })) {
     const points = pointsOf(unit);

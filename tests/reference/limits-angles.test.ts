@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { angleVerdict } from '../../lib/limits/bound';
 import type { AngleRow, Bound, RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { namedLimitOf } from '../../lib/limits/limits';
 
 type Legs = readonly [vertical: number, horizontal: number, thickness: number];
 
 function tableOf(rules: RuleSetId, id = 'angle-size'): Extract<Bound, { form: 'angle-table' }> {
-  const bound = limitOf(rules, id)?.bound;
+  const bound = namedLimitOf(rules, id)?.bound;
   if (bound?.form !== 'angle-table') throw new Error(`${rules} has no table ${id}`);
   return bound;
 }

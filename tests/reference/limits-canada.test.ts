@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type At, boundAt } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { namedLimitOf } from '../../lib/limits/limits';
 
 /** The figure, and the rule set it must come from: a figure borrowed from good practice is no figure of a code. */
 function figure(rules: RuleSetId, id: string, at: At = {}) {
-  const limit = limitOf(rules, id);
+  const limit = namedLimitOf(rules, id);
   if (limit === undefined) throw new Error(`${rules} has no ${id}`);
   return { value: boundAt(limit, at), from: limit.rules };
 }
@@ -83,8 +83,8 @@ describe('OBC 2024, Section 9.20', () => {
   });
 
   test('the national rule on footings was not read in it, so it is not said to be in it', () => {
-    expect(limitOf('canada', 'footing-for-veneer')?.rules).toBe('canada');
-    expect(limitOf('ontario', 'footing-for-veneer')).toBe(undefined);
+    expect(namedLimitOf('canada', 'footing-for-veneer')?.rules).toBe('canada');
+    expect(namedLimitOf('ontario', 'footing-for-veneer')).toBe(undefined);
   });
 });
 
@@ -98,6 +98,6 @@ test.each([
   'face-line',
   'gauge',
 ])('Canada is silent on %s, so good practice is asked and named', (id) => {
-  expect(limitOf('canada', id)?.rules).toBe('good-practice');
-  expect(limitOf('ontario', id)?.rules).toBe('good-practice');
+  expect(namedLimitOf('canada', id)?.rules).toBe('good-practice');
+  expect(namedLimitOf('ontario', id)?.rules).toBe('good-practice');
 });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt, overhangBound } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { namedLimitOf } from '../../lib/limits/limits';
 
 function value(rules: RuleSetId, id: string): number {
-  const limit = limitOf(rules, id);
+  const limit = namedLimitOf(rules, id);
   if (limit === undefined) throw new Error(`${rules} has no ${id}`);
   return boundAt(limit, {});
 }
@@ -65,7 +65,7 @@ describe('how thick a joint may be, mm', () => {
   test.each(['bed-joint-most', 'bed-joint-least', 'head-joint-most', 'head-joint-least'])(
     'in the United States no code binds veneer by %s',
     (id) => {
-      expect(limitOf('united-states', id)?.rules).toBe('good-practice');
+      expect(namedLimitOf('united-states', id)?.rules).toBe('good-practice');
     },
   );
 });

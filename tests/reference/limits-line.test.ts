@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt, slopeVerdict } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { limitOf, namedLimitOf } from '../../lib/limits/limits';
 
 /** A steady departure of so much over so long a run, mm. */
 function judge(rules: RuleSetId, id: string, out: number, run: number) {
-  const limit = limitOf(rules, id);
+  const limit = namedLimitOf(rules, id);
   if (limit === undefined) throw new Error(`${rules} has no ${id}`);
   return slopeVerdict(limit.bound, out / run, run);
 }
@@ -88,7 +88,7 @@ describe('other figures of the United Kingdom', () => {
     ['Tylers and Bricklayers Company: four courses', 'gauge-design', 0, 300],
     ['NHBC 2022 6.1.20, °C', 'laying-temperature', 0, 3],
   ])('%s: %s, %d', (_, id, span, value) => {
-    const limit = limitOf('united-kingdom', id);
+    const limit = namedLimitOf('united-kingdom', id);
     expect(limit?.rules).toBe('united-kingdom');
     if (limit !== undefined) expect(boundAt(limit, { span })).toBe(value);
   });
@@ -116,7 +116,7 @@ describe('other figures of North America', () => {
     ['TMS 602 by mason contractors: 40 °F', 'good-practice', 'cold-from', 4.4],
     ['TMS 602 by mason contractors: 100 °F', 'good-practice', 'hot-from', 37.8],
   ])('%s', (_, rules, id, value) => {
-    const limit = limitOf(rules, id);
+    const limit = namedLimitOf(rules, id);
     expect(limit?.rules).toBe(rules);
     if (limit !== undefined) expect(boundAt(limit, {})).toBeCloseTo(value, 2);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt } from '../../lib/limits/bound';
-import { limitOf } from '../../lib/limits/limits';
+import { limitOf, namedLimitOf } from '../../lib/limits/limits';
 import { mortarTypesOf } from '../../lib/limits/mortar';
 
 const NONE: readonly string[] = [];
@@ -77,7 +77,7 @@ test.each([
   ['n', 5.2],
   ['o', 2.4],
 ])('strength of type %s: %d MPa', (type, strength) => {
-  const limit = limitOf('united-states', `mortar-strength-${type}`);
+  const limit = namedLimitOf('united-states', `mortar-strength-${type}`);
   if (limit === undefined) throw new Error('no strength');
   expect(boundAt(limit, {})).toBe(strength);
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt, spacingVerdict } from '../../lib/limits/bound';
 import type { Bound, RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { limitOf, namedLimitOf } from '../../lib/limits/limits';
 
 const INCH = 25.4;
 
@@ -12,7 +12,7 @@ function spacing(rules: RuleSetId): Bound {
 }
 
 function value(rules: RuleSetId, id: string): number {
-  const limit = limitOf(rules, id);
+  const limit = namedLimitOf(rules, id);
   if (limit === undefined) throw new Error(`${rules} has no ${id}`);
   return boundAt(limit, {});
 }
@@ -155,7 +155,7 @@ describe('single ties', () => {
     ['IRC Table R703.8.4(1): 4 5/8 in', 'united-states', 'backing-to-veneer', 117.475],
     ['NHBC 2020 6.1.18', 'united-kingdom', 'tie-embedment', 50],
   ])('%s', (_, rules, id, mm) => {
-    expect(limitOf(rules, id)?.rules).toBe(rules);
+    expect(namedLimitOf(rules, id)?.rules).toBe(rules);
     expect(value(rules, id)).toBeCloseTo(mm, 3);
   });
 });

@@ -7,8 +7,7 @@ import { RuleSetLimits } from '../../../components/limits/rule-set-limits';
 import { RuleSetLinks } from '../../../components/limits/rule-set-links';
 import { SourceList } from '../../../components/limits/source-list';
 import { SOURCES } from '../../../lib/limits/bibliography';
-import { CHECK_LIMITS } from '../../../lib/limits/check-limits';
-import { RULE_SETS, type RuleSetId } from '../../../lib/limits/limit';
+import { CHECK_LIMITS, RULE_SETS, type RuleSetId } from '../../../lib/limits/limit';
 import { limitOf, limitsOf, ruleSetTitle } from '../../../lib/limits/limits';
 import styles from '../limits.module.css';
 

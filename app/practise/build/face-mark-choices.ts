@@ -1,7 +1,7 @@
 import type { FaceMarkChoice } from '../../../components/practise/face-marks-choice';
 import { FACE_MARKS } from '../../../lib/inspect/face-marks';
 import { formatBound } from '../../../lib/limits/format-bound';
-import { limitOf, ruleSetTitle } from '../../../lib/limits/limits';
+import { namedLimitOf, ruleSetTitle } from '../../../lib/limits/limits';
 import type { LengthSystem } from '../../../lib/units';
 import { CONDITIONS } from '../../../lib/wall/model';
 
@@ -18,7 +18,7 @@ export function faceMarkChoices(system: LengthSystem): readonly FaceMarkChoice[]
 
 /** "Chips and marks on a facing brick, across: at most 15 mm. United Kingdom …, 9.1.2. Looks." */
 function chipFigure(system: LengthSystem): string | null {
-  const limit = limitOf('united-kingdom', 'chip-size');
+  const limit = namedLimitOf('united-kingdom', 'chip-size');
   if (limit === undefined) return null;
   const { quantity, edition, clause, kind, rules } = limit;
   return `${quantity}: ${formatBound(limit, system).join(' ')}. ${ruleSetTitle(rules)} · ${edition}, ${clause} · ${kind}. The chips drawn here are smaller.`;
