@@ -7,6 +7,8 @@ const config: NextConfig = {
   poweredByHeader: false,
   // Asked for by browsers that did not read the head of a page, such as of a page left halfway.
   redirects: async () => [{ source: '/favicon.ico', destination: '/icon.svg', permanent: true }],
+  // The address of an earlier release: a page that was open through the change still posts there.
+  rewrites: async () => [{ source: '/api/groups/take-off', destination: '/api/groups/remove-learner' }],
   // Without this a lock file in a folder above the clone makes Next take that folder for the root.
   turbopack: { root: dirname(fileURLToPath(import.meta.url)) },
 };

@@ -1,8 +1,8 @@
 import { randomBytes } from 'node:crypto';
 import { type NextRequest, NextResponse } from 'next/server';
-import { contentPolicy } from './app/content-policy';
-import { isHttps } from './app/cookies';
-import { inlineSources } from './app/prerendered';
+import { isHttps } from './app/request/cookies';
+import { contentPolicy } from './app/server/content-policy';
+import { inlineSources } from './app/server/prerendered';
 
 const YEAR_SECONDS = 365 * 24 * 60 * 60;
 

@@ -1,14 +1,14 @@
 import type { Metadata, Viewport } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { headingFont, textFont } from './fonts';
+import { headingFont, textFont } from './frame/fonts';
 import './globals.css';
-import { FooterSignOut } from './footer-sign-out';
-import { OwnPlace } from './own-place';
-import { SiteNav } from './site-nav';
-import { TargetsChoice } from './targets-choice';
-import { THEME_SCRIPT } from './theme';
-import { ThemeChoice } from './theme-choice';
+import { AccountLink } from './frame/account-link';
+import { FooterSignOut } from './frame/footer-sign-out';
+import { SiteNav } from './frame/site-nav';
+import { TargetsChoice } from './frame/targets-choice';
+import { THEME_SCRIPT } from './frame/theme';
+import { ThemeChoice } from './frame/theme-choice';
 
 export const metadata: Metadata = {
   title: { default: 'Read the Wall', template: '%s – Read the Wall' },
@@ -41,7 +41,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             Read the Wall
           </Link>
           <SiteNav />
-          <OwnPlace />
+          <AccountLink />
         </header>
         <main id="main" tabIndex={-1}>
           {children}

@@ -1,9 +1,9 @@
 import { MigrationError } from '../lib/store/migrate';
-import { log } from './log';
-import { tellPeerAddress } from './peer-address';
-import { SettingsError, settings } from './settings';
-import { announceStartCode } from './start-code';
-import { store } from './store';
+import { announceStartCode } from './accounts/start-code';
+import { tellPeerAddress } from './request/peer-address';
+import { log } from './server/log';
+import { SettingsError, settings } from './server/settings';
+import { store } from './server/store';
 
 /**
  * Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot.

@@ -1,6 +1,6 @@
 import { filesUnder } from './source-files';
 
-/** One page, or one method of a route handler, as app/access-table.ts names it. */
+/** One page, or one method of a route handler, as app/access/access-table.ts names it. */
 export interface DiskRoute {
   readonly name: string;
   readonly file: string;

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { BackupError, backUp, type Contents, restore } from '../../lib/store/backup';
 import { openDatabase, sqliteFileIn } from '../../lib/store/database';
-import { SettingsError, settings } from '../settings';
+import { SettingsError, settings } from '../server/settings';
 
 const USAGE = `Usage: npm run -s backup -- FILE    copies the database into FILE, also while the site runs
        npm run -s restore -- FILE   puts FILE in its place; the site has to be stopped`;

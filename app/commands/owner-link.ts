@@ -1,6 +1,6 @@
 import { ownerOf } from '../../lib/store/staff';
-import { makePasswordLink } from '../password-links';
-import { closeStore, store } from '../store';
+import { makePasswordLink } from '../accounts/password-links';
+import { closeStore, store } from '../server/store';
 
 /**
  * Prints a link with which the owner chooses a new password: for an owner who is shut out and has nobody to ask. Whoever may run

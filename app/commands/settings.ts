@@ -1,4 +1,4 @@
-import { SettingsError, settings } from '../settings';
+import { SettingsError, settings } from '../server/settings';
 
 // Run by `npm start` before it builds: a wrong setting should not cost a minute.
 try {

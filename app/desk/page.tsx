@@ -4,7 +4,7 @@ import { PostForm } from '../../components/desk/post-form';
 import { When } from '../../components/time/when';
 import { groupsFor } from '../../lib/store/groups';
 import { worksOf } from '../../lib/store/set-work';
-import { requirePage } from '../access';
+import { requirePage } from '../access/guard';
 import styles from './desk.module.css';
 import { dueNext, type GroupAtDesk, nextSteps } from './next-steps';
 

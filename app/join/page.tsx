@@ -4,11 +4,11 @@ import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import { TextField } from '../../components/desk/fields';
 import { GetForm } from '../../components/desk/get-form';
-import { tidyCode } from '../codes';
-import { openGroup } from '../enter-group';
-import { whoIs } from '../people';
-import { Refusal } from '../refusal';
-import { store } from '../store';
+import { tidyCode } from '../accounts/codes';
+import { openGroup } from '../accounts/enter-group';
+import { whoIs } from '../accounts/people';
+import { Refusal } from '../request/refusal';
+import { store } from '../server/store';
 
 interface Props {
   readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;

@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { TickField } from '../../components/desk/fields';
 import { PostForm } from '../../components/desk/post-form';
 import { learnerData } from '../../lib/store/learner-data';
-import { requirePage } from '../access';
+import { requirePage } from '../access/guard';
 
 export const metadata: Metadata = { title: 'My data' };
 

@@ -1,10 +1,10 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { OutboxWatch } from '../../components/handin/outbox-watch';
+import { OutboxWatch } from '../../components/hand-in/outbox-watch';
 import { When } from '../../components/time/when';
 import { isShown } from '../../lib/classes/release';
 import { type LearnerWork, workForLearner } from '../../lib/store/attempts';
-import { requirePage } from '../access';
+import { requirePage } from '../access/guard';
 import styles from './my-work.module.css';
 
 export const metadata: Metadata = { title: 'My work' };

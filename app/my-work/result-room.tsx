@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import { keepWork, nameOfWall } from '../../components/handin/kept-answers';
+import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
 import type { NotedReading } from '../../components/practice/notebook';
 import type { Mark } from '../../components/practice/practice-state';
 import type { ResultRows } from '../../components/result/result-rows';

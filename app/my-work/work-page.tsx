@@ -2,14 +2,14 @@ import { notFound } from 'next/navigation';
 import { PostForm } from '../../components/desk/post-form';
 import { When } from '../../components/time/when';
 import type { Store } from '../../lib/store/database';
+import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';
-import type { Learner } from '../people';
 import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
 import { layForSetWork } from '../walls/lay-practice';
-import { GoWithIt } from './go-with-it';
 import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
+import { RelatedReading } from './related-reading';
 import { ResultPart } from './result-part';
 import { WorkRoom } from './work-room';
 
@@ -58,7 +58,7 @@ export async function WorkPage(props: {
       ) : (
         <>
           {place === null && <About seen={seen} />}
-          {place === null && <GoWithIt spec={work.spec} lessons={await readLessons()} />}
+          {place === null && <RelatedReading spec={work.spec} lessons={await readLessons()} />}
           <Handed seen={seen} />
           {result && <ResultPart work={work} result={result} place={place} />}
           {place === null && <Begin seen={seen} />}

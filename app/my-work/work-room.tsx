@@ -2,10 +2,10 @@
 
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { HandInStatus } from '../../components/handin/hand-in-status';
-import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/handin/kept-answers';
-import { useOutbox } from '../../components/handin/use-outbox';
-import { WallList } from '../../components/handin/wall-list';
+import { HandInStatus } from '../../components/hand-in/hand-in-status';
+import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
+import { useOutbox } from '../../components/hand-in/use-outbox';
+import { WallList } from '../../components/hand-in/wall-list';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
 import { fetchForReading } from '../walls/[code]/later-parts';

@@ -3,8 +3,8 @@ import { connection } from 'next/server';
 import { TextField } from '../../components/desk/fields';
 import { PostForm } from '../../components/desk/post-form';
 import { hasOwner } from '../../lib/store/staff';
-import { FEWEST_PASSWORD_SIGNS } from '../accounts';
-import { store } from '../store';
+import { FEWEST_PASSWORD_SIGNS } from '../accounts/accounts';
+import { store } from '../server/store';
 
 export const metadata: Metadata = { title: 'Set up this site' };
 

@@ -8,7 +8,7 @@ import { codeOf } from '../../lib/generate/wall-code';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
 import { fingerprintOf } from '../../lib/wall/print';
-import { wrongField } from '../refusal';
+import { wrongField } from '../request/refusal';
 import { LOOK } from './look';
 
 /** The spec with its slots drawn. @throws Refusal when no such walls can be laid. */

@@ -1,11 +1,11 @@
+import { Disclosure } from '../../components/desk/disclosure';
 import { AreaField, TextField, TickField } from '../../components/desk/fields';
-import { Fold } from '../../components/desk/fold';
 import type { PassMark } from '../../lib/classes/set-work';
 
 /** A pass mark: off unless somebody can say how it was found. */
 export function PassFields({ passMark }: { readonly passMark: PassMark | null }) {
   return (
-    <Fold
+    <Disclosure
       title="Pass mark"
       now={passMark ? `${Math.round(passMark.share * 100)} of 100` : 'none'}
       names={['pass', 'passShare', 'passMethod', 'passPerson', 'passDate']}
@@ -37,6 +37,6 @@ export function PassFields({ passMark }: { readonly passMark: PassMark | null })
         value={passMark?.date ?? ''}
         most={10}
       />
-    </Fold>
+    </Disclosure>
   );
 }

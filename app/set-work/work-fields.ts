@@ -6,7 +6,7 @@ import { RULE_SETS } from '../../lib/limits/limit';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
 import type { WorkTimes } from '../../lib/store/set-work';
 import { WALL_KINDS } from '../../lib/wall/model';
-import { parseFields, wrongField } from '../refusal';
+import { parseFields, wrongField } from '../request/refusal';
 import { isZone, timeOf } from './zone-time';
 
 const LONGEST_TITLE = 80;

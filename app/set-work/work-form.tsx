@@ -1,5 +1,5 @@
+import { Disclosure } from '../../components/desk/disclosure';
 import { ChoiceField, SelectField, TextField } from '../../components/desk/fields';
-import { Fold } from '../../components/desk/fold';
 import { PostForm } from '../../components/desk/post-form';
 import { MOST_ATTEMPTS, MOST_WALLS, type Release, type SetWorkSpec } from '../../lib/classes/set-work';
 import { DIFFICULTIES } from '../../lib/generate/brief';
@@ -54,7 +54,7 @@ export function WorkForm(props: {
         ]}
       />
       <TimesFields opensAt={start.opensAt} dueAt={start.dueAt} days={start.days} />
-      <Fold
+      <Disclosure
         title="What the walls are about"
         now={aboutWords(spec)}
         names={['topics', 'kinds', 'difficulty', 'rules']}
@@ -88,8 +88,8 @@ export function WorkForm(props: {
           value={spec.rules}
           choices={RULE_SETS.map((value) => ({ value, label: ruleSetTitle(value) }))}
         />
-      </Fold>
-      <Fold
+      </Disclosure>
+      <Disclosure
         title="Time and tries"
         now={timeWords(spec)}
         names={['grace', 'attempts', 'minutes', 'openingsUp']}
@@ -121,8 +121,8 @@ export function WorkForm(props: {
           kind="number"
           value={spec.openingsUp === null ? '' : String(spec.openingsUp)}
         />
-      </Fold>
-      <Fold title="When results show" now={RELEASE_WORDS[start.release]} names={['release']}>
+      </Disclosure>
+      <Disclosure title="When results show" now={RELEASE_WORDS[start.release]} names={['release']}>
         <ChoiceField
           name="release"
           label="Results and key"
@@ -132,8 +132,8 @@ export function WorkForm(props: {
             label: RELEASE_WORDS[value],
           }))}
         />
-      </Fold>
-      <Fold title="To go with it" now={withWords(spec)} names={['lessons', 'questionTopics']}>
+      </Disclosure>
+      <Disclosure title="To go with it" now={withWords(spec)} names={['lessons', 'questionTopics']}>
         <ChoiceField
           name="lessons"
           label="Lessons to read first"
@@ -148,7 +148,7 @@ export function WorkForm(props: {
           chosen={spec.questionTopics}
           choices={QUESTION_TOPICS.map((value) => ({ value, label: QUESTION_TOPIC_TITLES[value] }))}
         />
-      </Fold>
+      </Disclosure>
       <PassFields passMark={spec.passMark} />
     </PostForm>
   );

@@ -3,7 +3,7 @@ import { headers } from 'next/headers';
 import Link from 'next/link';
 import { TextField } from '../../components/desk/fields';
 import { PostForm } from '../../components/desk/post-form';
-import { whoIs } from '../people';
+import { whoIs } from '../accounts/people';
 
 export const metadata: Metadata = { title: 'Sign in' };
 

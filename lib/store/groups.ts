@@ -190,7 +190,7 @@ export async function setTimeFactor(
 }
 
 /** Takes a learner off the roster and signs them out. Their work stays, and so does their name. */
-export async function takeOffRoster({ db }: Store, learner: string, by: By): Promise<void> {
+export async function removeFromRoster({ db }: Store, learner: string, by: By): Promise<void> {
   await db.transaction().execute(async (trx) => {
     await trx.updateTable('learner').set({ removed_at: by.at }).where('id', '=', learner).execute();
     await trx.deleteFrom('learner_session').where('learner_id', '=', learner).execute();

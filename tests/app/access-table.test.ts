@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ACCESS } from '../../app/access-table';
+import { ACCESS } from '../../app/access/access-table';
 import { type DiskRoute, routesOnDisk } from '../routes-on-disk';
 import { filesUnder } from '../source-files';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hashOf, makeCode, makeJoinCode, makeToken, tidyCode } from '../../app/codes';
+import { hashOf, makeCode, makeJoinCode, makeToken, tidyCode } from '../../app/accounts/codes';
 
 test('codes are made of signs that cannot be taken for one another', () => {
   for (let count = 0; count < 500; count += 1) {

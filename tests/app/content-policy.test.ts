@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { contentPolicy, hashSource } from '../../app/content-policy';
-import { inlineScriptHashes } from '../../app/prerendered';
-import { THEME_SCRIPT } from '../../app/theme';
+import { THEME_SCRIPT } from '../../app/frame/theme';
+import { contentPolicy, hashSource } from '../../app/server/content-policy';
+import { inlineScriptHashes } from '../../app/server/prerendered';
 
 const LIVE = { https: true, developing: false };
 

@@ -1,6 +1,6 @@
 import pino from 'pino';
 import { expect, test } from 'vitest';
-import { LOG_OPTIONS } from '../../app/log';
+import { LOG_OPTIONS } from '../../app/server/log';
 
 test('a line is JSON with time and ids, and without secrets and names, three records deep', () => {
   const lines: string[] = [];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readBody } from '../../app/read-body';
-import { Refusal } from '../../app/refusal';
+import { readBody } from '../../app/request/read-body';
+import { Refusal } from '../../app/request/refusal';
 
 function sent(body: string | ReadableStream, type = 'application/json'): Request {
   return new Request('http://walls.test/x', {

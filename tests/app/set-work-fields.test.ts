@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { Refusal } from '../../app/refusal';
+import { Refusal } from '../../app/request/refusal';
 import { readRoster } from '../../app/set-work/roster-lines';
 import { parseWork } from '../../app/set-work/work-fields';
 import { readingOf, timeOf } from '../../app/set-work/zone-time';

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { readSettings } from '../../app/settings';
+import { readSettings } from '../../app/server/settings';
 
 function folder(): string {
   const made = mkdtempSync(join(tmpdir(), 'wall-settings-'));

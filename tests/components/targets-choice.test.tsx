@@ -1,7 +1,7 @@
 import { fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, expect, test, vi } from 'vitest';
-import { TargetsChoice } from '../../app/targets-choice';
+import { TargetsChoice } from '../../app/frame/targets-choice';
 import { WallDrawing } from '../../components/wall/wall-drawing';
 import { handWall } from '../lib/views-hand-wall';
 

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { ACCESS } from '../../app/access-table';
+import { ACCESS } from '../../app/access/access-table';
 import {
   expectedOutcome,
   type NamedName,

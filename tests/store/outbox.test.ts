@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { randomUUID } from 'node:crypto';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { openOutbox } from '../../components/handin/outbox';
+import { openOutbox } from '../../components/hand-in/outbox';
 import type { Store } from '../../lib/store/database';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS, type Kind } from './databases';

@@ -10,9 +10,9 @@ import {
   closeGroup,
   createGroup,
   groupsFor,
+  removeFromRoster,
   rosterWithPins,
   setTimeFactor,
-  takeOffRoster,
 } from '../../lib/store/groups';
 import {
   changeDraft,
@@ -134,7 +134,7 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
   test('who was taken off the roster comes back by name with the work they had', async () => {
     const store = await ready();
     const { group, bo } = await groupOfTwo(store);
-    await takeOffRoster(store, bo.id, BY);
+    await removeFromRoster(store, bo.id, BY);
     expect((await rosterWithPins(store, group)).map(({ name }) => name)).toEqual(['Ada']);
     await addToRoster(store, group, [row('bo', 1, 125)], BY);
     expect((await rosterWithPins(store, group))[1]).toEqual({ ...bo, timeFactor: 125 });

@@ -22,11 +22,11 @@ export async function openSite(settings: StoreSettings): Promise<Site> {
   vi.stubEnv('PUBLIC_ADDRESS', '');
   const handIn = await import('../../app/api/hand-in/route');
   const health = await import('../../app/api/health/route');
-  const site = await import('../../app/store');
-  const { log } = await import('../../app/log');
+  const site = await import('../../app/server/store');
+  const { log } = await import('../../app/server/log');
   log.level = 'silent';
-  const { cookieName, LEARNER_COOKIE } = await import('../../app/cookies');
-  const { hashOf } = await import('../../app/codes');
+  const { cookieName, LEARNER_COOKIE } = await import('../../app/request/cookies');
+  const { hashOf } = await import('../../app/accounts/codes');
   const handlers: Readonly<Record<string, Handler>> = {
     'POST /api/hand-in': handIn.POST,
     'GET /api/health': health.GET,

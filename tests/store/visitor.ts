@@ -35,10 +35,10 @@ export async function openPeople(kind: Kind, publicAddress = ''): Promise<People
   vi.stubEnv('DATA_DIR', settings.dataDir);
   vi.stubEnv('DATABASE_URL', settings.databaseUrl ?? '');
   vi.stubEnv('PUBLIC_ADDRESS', publicAddress);
-  const { log } = await import('../../app/log');
+  const { log } = await import('../../app/server/log');
   log.level = 'silent';
-  const { closeStore } = await import('../../app/store');
-  const { makeStartCode } = await import('../../app/start-code');
+  const { closeStore } = await import('../../app/server/store');
+  const { makeStartCode } = await import('../../app/accounts/start-code');
   onTestFinished(async () => {
     await closeStore();
     vi.unstubAllEnvs();
@@ -81,7 +81,7 @@ function newVisitor(own: Readonly<Record<string, string>> = {}): Visitor {
         }),
         body: typeof body === 'string' ? body : JSON.stringify(body),
       }),
-    who: async () => (await import('../../app/people')).whoIs(new Headers(headersOf())),
+    who: async () => (await import('../../app/accounts/people')).whoIs(new Headers(headersOf())),
   };
 }
 

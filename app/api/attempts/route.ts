@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { AttemptError, openAttempt } from '../../../lib/store/attempts';
-import { guarded } from '../../access';
-import { parseFields, Refusal } from '../../refusal';
+import { guarded } from '../../access/guard';
+import { parseFields, Refusal } from '../../request/refusal';
 import { briefsFor, givenWalls } from '../../set-work/lay-forms';
 
 const fields = z.strictObject({ work: z.string() });

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import type { By } from '../../../lib/store/book-changes';
-import type { Staff } from '../../people';
+import type { Staff } from '../../accounts/people';
 
 const MOST_REASON_SIGNS = 500;
 const MOST_COMMENT_SIGNS = 2000;

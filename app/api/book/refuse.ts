@@ -1,5 +1,5 @@
 import { BookError } from '../../../lib/store/book-changes';
-import { Refusal } from '../../refusal';
+import { Refusal } from '../../request/refusal';
 
 /** What the store will not change is a refusal in its words. */
 export async function refusingBookErrors<T>(change: Promise<T>): Promise<T> {

@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import { createGroup } from '../../../lib/store/groups';
-import { guarded } from '../../access';
-import { makeJoinCode } from '../../codes';
-import { parseFields } from '../../refusal';
+import { guarded } from '../../access/guard';
+import { makeJoinCode } from '../../accounts/codes';
+import { parseFields } from '../../request/refusal';
 
 const NAME = 'Write a name for the group.';
 const fields = z.strictObject({

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { HandedWall } from '../../../lib/store/hand-in';
 import { MarksError, parseMarks } from '../../marks-file';
-import { Refusal } from '../../refusal';
+import { Refusal } from '../../request/refusal';
 
 /** Room for the most walls with the most marks each. */
 export const MOST_HAND_IN_BYTES = 1024 * 1024;

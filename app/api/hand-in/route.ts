@@ -1,8 +1,8 @@
 import { HandInError, type HandInRefusal, recordHandIn } from '../../../lib/store/hand-in';
-import { guarded } from '../../access';
+import { guarded } from '../../access/guard';
 import { gradeWalls } from '../../grade-walls';
 import { GradingError } from '../../grading';
-import { Refusal } from '../../refusal';
+import { Refusal } from '../../request/refusal';
 import { MOST_HAND_IN_BYTES, parseHandIn } from './hand-in-body';
 
 const STATUS: Readonly<Record<HandInRefusal, 404 | 409 | 422>> = {

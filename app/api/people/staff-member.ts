@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Store } from '../../../lib/store/database';
 import { staffById } from '../../../lib/store/staff';
-import { parseFields, Refusal } from '../../refusal';
+import { parseFields, Refusal } from '../../request/refusal';
 
 const fields = z.strictObject({ user: z.string() });
 

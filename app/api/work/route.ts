@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import { createWork } from '../../../lib/store/set-work';
-import { guarded } from '../../access';
-import { makeToken } from '../../codes';
-import { parseFields } from '../../refusal';
+import { guarded } from '../../access/guard';
+import { makeToken } from '../../accounts/codes';
+import { parseFields } from '../../request/refusal';
 import { withSlots } from '../../set-work/lay-forms';
 import { parseWork } from '../../set-work/work-fields';
 

@@ -3,7 +3,7 @@ import { TextField } from '../../../components/desk/fields';
 import { MakeLink } from '../../../components/desk/make-link';
 import { PostForm } from '../../../components/desk/post-form';
 import { type StaffRow, staffList } from '../../../lib/store/staff';
-import { requirePage } from '../../access';
+import { requirePage } from '../../access/guard';
 import styles from './people.module.css';
 
 export const metadata: Metadata = { title: 'People' };

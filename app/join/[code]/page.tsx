@@ -6,11 +6,11 @@ import { TextField } from '../../../components/desk/fields';
 import { GetForm } from '../../../components/desk/get-form';
 import { PostForm } from '../../../components/desk/post-form';
 import { type LearnerRow, rosterOf } from '../../../lib/store/learners';
-import { tidyCode } from '../../codes';
-import { openGroup } from '../../enter-group';
-import { personName } from '../../password-rules';
-import { Refusal } from '../../refusal';
-import { store } from '../../store';
+import { tidyCode } from '../../accounts/codes';
+import { openGroup } from '../../accounts/enter-group';
+import { personName } from '../../accounts/password-rules';
+import { Refusal } from '../../request/refusal';
+import { store } from '../../server/store';
 import styles from './roster.module.css';
 
 export const metadata: Metadata = { title: 'Your group', robots: { index: false } };

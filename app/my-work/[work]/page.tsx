@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { requirePage } from '../../access';
+import { requirePage } from '../../access/guard';
 import { WorkPage } from '../work-page';
 
 export const metadata: Metadata = { title: 'Set work' };

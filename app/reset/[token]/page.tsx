@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { TextField } from '../../../components/desk/fields';
 import { PostForm } from '../../../components/desk/post-form';
-import { FEWEST_PASSWORD_SIGNS } from '../../accounts';
-import { holderOf } from '../../password-links';
+import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
+import { holderOf } from '../../accounts/password-links';
 
 export const metadata: Metadata = {
   title: 'Choose a password',

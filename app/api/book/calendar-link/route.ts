@@ -1,8 +1,8 @@
 import { randomBytes } from 'node:crypto';
 import { replaceCalendarLink } from '../../../../lib/store/calendar';
 import { sha256Of } from '../../../../lib/store/receipt';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 import { byStaff, calendarFields } from '../book-fields';
 
 /** Of the secret in the address: 192 bits. */

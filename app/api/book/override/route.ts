@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { overrideMark } from '../../../../lib/store/book-changes';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 import { byStaff, overrideFields } from '../book-fields';
 import { refusingBookErrors } from '../refuse';
 

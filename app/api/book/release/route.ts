@@ -1,6 +1,6 @@
 import { releaseWork } from '../../../../lib/store/book-changes';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 import { byStaff, releaseFields } from '../book-fields';
 
 /** Shows the results of a set work to its learners. */

@@ -1,7 +1,7 @@
 import { calendarBehind } from '../../../../lib/store/calendar';
 import { sha256Of } from '../../../../lib/store/receipt';
-import { guarded } from '../../../access';
-import { Refusal } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { Refusal } from '../../../request/refusal';
 import { calendarText } from './calendar-text';
 
 /** The due dates of a group, for a calendar program. Whoever has the address may read it; it holds no names of learners. */

@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import { checkRoster } from '../../../../lib/classes/roster';
 import { addToRoster, RosterError, rosterWithPins } from '../../../../lib/store/groups';
-import { guarded } from '../../../access';
-import { parseFields, Refusal } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields, Refusal } from '../../../request/refusal';
 import { readRoster } from '../../../set-work/roster-lines';
 
 /** A roster file is at most 1 MB. */

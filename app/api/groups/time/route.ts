@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import { TIME_FACTORS } from '../../../../lib/classes/roster';
 import { setTimeFactor } from '../../../../lib/store/groups';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 
 const { least, most } = TIME_FACTORS;
 const WORDS = `Write a whole number of percent from ${least} to ${most}.`;

@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import { appendAudit } from '../../../../lib/store/audit';
 import { eraseLearner } from '../../../../lib/store/learners';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
-import { answerWith, endSessions } from '../../../sessions';
+import { guarded } from '../../../access/guard';
+import { answerWith, endSessions } from '../../../accounts/sessions';
+import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({
   sure: z.literal(true, { error: 'Tick the box if you are sure.' }),

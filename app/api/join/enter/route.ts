@@ -1,10 +1,10 @@
 import * as z from 'zod';
-import { guarded } from '../../../access';
-import { tidyCode } from '../../../codes';
-import { enterGroup } from '../../../enter-group';
-import { personName } from '../../../password-rules';
-import { parseFields, wrongField } from '../../../refusal';
-import { answerWith, startLearner } from '../../../sessions';
+import { guarded } from '../../../access/guard';
+import { tidyCode } from '../../../accounts/codes';
+import { enterGroup } from '../../../accounts/enter-group';
+import { personName } from '../../../accounts/password-rules';
+import { answerWith, startLearner } from '../../../accounts/sessions';
+import { parseFields, wrongField } from '../../../request/refusal';
 
 const PIN_WORDS = 'A PIN has 4 to 6 digits.';
 

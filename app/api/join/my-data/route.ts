@@ -1,5 +1,5 @@
 import { learnerData } from '../../../../lib/store/learner-data';
-import { guarded } from '../../../access';
+import { guarded } from '../../../access/guard';
 
 /** All that is kept about the learner, as a file. */
 export const GET = guarded('GET /api/join/my-data', async ({ person, store, at }) => {

@@ -1,7 +1,7 @@
 import { appendAudit } from '../../../../lib/store/audit';
-import { guarded } from '../../../access';
-import { shutOut } from '../../../password-links';
-import { Refusal } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { shutOut } from '../../../accounts/password-links';
+import { Refusal } from '../../../request/refusal';
 import { staffMember } from '../staff-member';
 
 /** Somebody who has left signs in no more. Their name stays at what they did; a new link lets them in again. */

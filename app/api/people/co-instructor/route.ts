@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import { appendAudit } from '../../../../lib/store/audit';
 import { addCoInstructor, removeCoInstructor, staffByEmail } from '../../../../lib/store/staff';
-import { guarded } from '../../../access';
-import { emailAddress } from '../../../password-rules';
-import { parseFields, wrongField } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { emailAddress } from '../../../accounts/password-rules';
+import { parseFields, wrongField } from '../../../request/refusal';
 
 const fields = z.strictObject({
   group: z.string(),

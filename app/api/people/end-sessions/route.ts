@@ -1,6 +1,6 @@
 import { appendAudit } from '../../../../lib/store/audit';
-import { guarded } from '../../../access';
-import { accounts } from '../../../accounts';
+import { guarded } from '../../../access/guard';
+import { accounts } from '../../../accounts/accounts';
 import { staffMember } from '../staff-member';
 
 /** Signs somebody out everywhere: a phone was lost, or they have left. */

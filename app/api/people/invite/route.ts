@@ -1,9 +1,9 @@
 import * as z from 'zod';
-import { guarded } from '../../../access';
-import { makeStaff } from '../../../new-staff';
-import { makePasswordLink } from '../../../password-links';
-import { emailAddress, personName } from '../../../password-rules';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { makeStaff } from '../../../accounts/new-staff';
+import { makePasswordLink } from '../../../accounts/password-links';
+import { emailAddress, personName } from '../../../accounts/password-rules';
+import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({ name: personName, email: emailAddress });
 

@@ -1,12 +1,12 @@
 import * as z from 'zod';
 import { appendAudit } from '../../../../lib/store/audit';
 import { forgetTries } from '../../../../lib/store/throttle';
-import { guarded } from '../../../access';
-import { hashOf } from '../../../codes';
-import { usePasswordLink } from '../../../password-links';
-import { newPassword } from '../../../password-rules';
-import { parseFields, Refusal } from '../../../refusal';
-import { answerWith, startDeskSession } from '../../../sessions';
+import { guarded } from '../../../access/guard';
+import { hashOf } from '../../../accounts/codes';
+import { usePasswordLink } from '../../../accounts/password-links';
+import { newPassword } from '../../../accounts/password-rules';
+import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({ token: z.string().max(100), password: newPassword });
 

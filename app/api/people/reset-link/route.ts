@@ -1,6 +1,6 @@
 import { appendAudit } from '../../../../lib/store/audit';
-import { guarded } from '../../../access';
-import { makePasswordLink } from '../../../password-links';
+import { guarded } from '../../../access/guard';
+import { makePasswordLink } from '../../../accounts/password-links';
 import { staffMember } from '../staff-member';
 
 /** A link with which somebody chooses a new password. What they have works until they do. */

@@ -3,8 +3,8 @@ import { appendAudit } from '../../../../lib/store/audit';
 import { endLearnerSessions } from '../../../../lib/store/learner-sessions';
 import { clearPin } from '../../../../lib/store/learners';
 import { forgetTries } from '../../../../lib/store/throttle';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({ learner: z.string() });
 

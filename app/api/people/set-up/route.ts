@@ -1,14 +1,14 @@
 import * as z from 'zod';
 import { hasOwner } from '../../../../lib/store/staff';
-import { guarded } from '../../../access';
-import { tidyCode } from '../../../codes';
-import { makeStaff } from '../../../new-staff';
-import { setPassword } from '../../../password-links';
-import { emailAddress, newPassword, personName } from '../../../password-rules';
-import { parseFields, Refusal, wrongField } from '../../../refusal';
-import { answerWith, startDeskSession } from '../../../sessions';
-import { useStartCode } from '../../../start-code';
-import { oneTry } from '../../../tries';
+import { guarded } from '../../../access/guard';
+import { tidyCode } from '../../../accounts/codes';
+import { makeStaff } from '../../../accounts/new-staff';
+import { setPassword } from '../../../accounts/password-links';
+import { emailAddress, newPassword, personName } from '../../../accounts/password-rules';
+import { rateLimited } from '../../../accounts/rate-limit';
+import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { useStartCode } from '../../../accounts/start-code';
+import { parseFields, Refusal, wrongField } from '../../../request/refusal';
 
 const fields = z.strictObject({
   code: z
@@ -26,7 +26,7 @@ export const POST = guarded('POST /api/people/set-up', async ({ request: { heade
   // All fields first: a code is used up only by a form that is complete.
   const { code, name, email, password } = parseFields(fields, body);
   if (await hasOwner(store.db)) throw new Refusal(409, 'This site has its owner already. Sign in instead.');
-  const right = await oneTry(
+  const right = await rateLimited(
     { store, headers, kinds: ['startCode'], of: 'site', at },
     async () => (await useStartCode(code)) || undefined,
   );

@@ -1,11 +1,11 @@
 import * as z from 'zod';
-import { guarded } from '../../../access';
-import { MOST_PASSWORD_SIGNS } from '../../../accounts';
-import { hashOf } from '../../../codes';
-import { emailAddress } from '../../../password-rules';
-import { parseFields, Refusal } from '../../../refusal';
-import { answerWith, startDeskSession } from '../../../sessions';
-import { oneTry } from '../../../tries';
+import { guarded } from '../../../access/guard';
+import { MOST_PASSWORD_SIGNS } from '../../../accounts/accounts';
+import { hashOf } from '../../../accounts/codes';
+import { emailAddress } from '../../../accounts/password-rules';
+import { rateLimited } from '../../../accounts/rate-limit';
+import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({
   email: emailAddress,
@@ -20,7 +20,7 @@ const fields = z.strictObject({
 export const POST = guarded('POST /api/people/sign-in', async ({ request: { headers }, body, store, at }) => {
   const { email, password, onward } = parseFields(fields, body);
   const of = hashOf(email.toLowerCase());
-  const cookies = await oneTry({ store, headers, kinds: ['account'], of, at }, () =>
+  const cookies = await rateLimited({ store, headers, kinds: ['account'], of, at }, () =>
     startDeskSession(headers, { email, password }),
   );
   if (!cookies) {

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { moveWork } from '../../../../lib/store/set-work';
-import { guarded } from '../../../access';
-import { parseFields } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({ work: z.string() });
 

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { moveDue, WorkError } from '../../../../lib/store/set-work';
-import { guarded } from '../../../access';
-import { parseFields, wrongField } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields, wrongField } from '../../../request/refusal';
 import { timeIn, zone } from '../../../set-work/work-fields';
 
 const NO_DATE = 'Choose the day and the time it is due.';

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { changeDraft, WorkError, workOf } from '../../../../lib/store/set-work';
-import { guarded } from '../../../access';
-import { parseFields, Refusal } from '../../../refusal';
+import { guarded } from '../../../access/guard';
+import { parseFields, Refusal } from '../../../request/refusal';
 import { withSlots } from '../../../set-work/lay-forms';
 import { parseWork } from '../../../set-work/work-fields';
 

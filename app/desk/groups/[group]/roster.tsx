@@ -49,7 +49,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
                 />
               </PostForm>
               <PostForm
-                action="/api/groups/take-off"
+                action="/api/groups/remove-learner"
                 then="reload"
                 send="Take off the roster"
                 name={`Take ${name} off the roster`}

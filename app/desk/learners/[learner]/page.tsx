@@ -8,7 +8,7 @@ import { attemptAnswers } from '../../../../lib/store/book-answers';
 import { learnerHead } from '../../../../lib/store/book-heads';
 import { recordsOfLearner } from '../../../../lib/store/hand-in-record';
 import { type BookWork, bookWorks } from '../../../../lib/store/mark-book';
-import { requirePage } from '../../../access';
+import { requirePage } from '../../../access/guard';
 import { errorText, percentText, signedText, times } from '../../book-numbers';
 import { FaultTable } from '../../fault-table';
 import { CertainList, ConfidenceBlock, SoundOrFaultyBlock, StepsTable } from '../../figure-blocks';

@@ -5,9 +5,9 @@ import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
 import { groupOf, type RosterLearner, rosterWithPins } from '../../../../lib/store/groups';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
-import { requirePage } from '../../../access';
+import { requirePage } from '../../../access/guard';
 import { readLessons } from '../../../lessons/read-lessons';
-import { GoWithIt } from '../../../my-work/go-with-it';
+import { RelatedReading } from '../../../my-work/related-reading';
 import { briefsFor, matchFor } from '../../../set-work/lay-forms';
 import { MatchTable } from '../../../set-work/match-table';
 import { previewOf } from '../../../set-work/preview';
@@ -85,7 +85,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
       <h1>{work.title}</h1>
       <Facts work={work} />
       <Steps work={work} />
-      <GoWithIt spec={work.spec} lessons={lessons} />
+      <RelatedReading spec={work.spec} lessons={lessons} />
       <h2>What learners see</h2>
       {learner && <FormChoice work={id} learners={learners} chosen={learner.id} />}
       <PreviewWalls work={id} walls={walls} learner={learner?.id ?? null} />

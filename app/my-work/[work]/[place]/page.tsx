@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { requirePage } from '../../../access';
+import { requirePage } from '../../../access/guard';
 import { WorkPage } from '../../work-page';
 
 export const metadata: Metadata = { title: 'A wall of set work' };

@@ -1,7 +1,7 @@
 import { groupName } from '../../../../../lib/store/book-heads';
 import { bookWorks } from '../../../../../lib/store/mark-book';
-import { guarded } from '../../../../access';
-import { Refusal } from '../../../../refusal';
+import { guarded } from '../../../../access/guard';
+import { Refusal } from '../../../../request/refusal';
 import { longCsv, wideCsv } from '../../book-csv';
 import { bookJson } from '../../book-json';
 import { streamOf } from '../../stream-of';

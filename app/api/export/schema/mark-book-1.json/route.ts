@@ -1,4 +1,4 @@
-import { guarded } from '../../../../access';
+import { guarded } from '../../../../access/guard';
 import { BOOK_SCHEMA } from '../../book-schema';
 
 /** The JSON Schema of the mark book export. What was published under this address stays; a change gets the next number. */

@@ -3,8 +3,8 @@ import { layWall } from '../../../../../lib/generate/generate';
 import { workOf } from '../../../../../lib/store/set-work';
 import { printSvg } from '../../../../../lib/views/print-svg';
 import { ViewError } from '../../../../../lib/views/view';
-import { guarded } from '../../../../access';
-import { parseFields, Refusal } from '../../../../refusal';
+import { guarded } from '../../../../access/guard';
+import { parseFields, Refusal } from '../../../../request/refusal';
 import { briefOfPlace } from '../../../../set-work/lay-forms';
 
 const fields = z.object({

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { TextField } from '../../../../../components/desk/fields';
 import { PostForm } from '../../../../../components/desk/post-form';
 import { instructorsOf } from '../../../../../lib/store/staff';
-import { requirePage } from '../../../../access';
+import { requirePage } from '../../../../access/guard';
 
 export const metadata: Metadata = { title: 'Instructors of this group' };
 

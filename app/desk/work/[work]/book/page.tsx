@@ -6,7 +6,7 @@ import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book-heads';
 import { workOf } from '../../../../../lib/store/set-work';
-import { requirePage } from '../../../../access';
+import { requirePage } from '../../../../access/guard';
 import { bySlot } from '../../../../set-work/by-slot';
 import { faultName } from '../../../../walls/fault-choices';
 import { times } from '../../../book-numbers';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { workHead } from '../../../../../lib/store/book-heads';
 import { codeAtPlace, handInsOnWall } from '../../../../../lib/store/hand-in-record';
-import { requirePage } from '../../../../access';
+import { requirePage } from '../../../../access/guard';
 import { KeyList } from '../../../key-list';
 import styles from '../../../mark-book.module.css';
 import { codesOf, openPlace } from '../../../open-place';

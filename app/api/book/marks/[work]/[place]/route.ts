@@ -1,5 +1,5 @@
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
-import { guarded } from '../../../../../access';
+import { guarded } from '../../../../../access/guard';
 
 /** How many have handed one wall in so far, for the projector: it draws afresh when this changes. The wall is not laid for it. */
 export const GET = guarded('GET /api/book/marks/[work]/[place]', async ({ request, params, store }) => {

@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { resultOf } from '../../../../../../lib/store/attempts';
 import { workHead } from '../../../../../../lib/store/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
-import { requirePage } from '../../../../../access';
+import { requirePage } from '../../../../../access/guard';
 import type { Result } from '../../../../../grading';
 import { times } from '../../../../book-numbers';
 import { KeyList } from '../../../../key-list';

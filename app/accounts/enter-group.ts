@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { appendAudit } from '../lib/store/audit';
-import type { Store } from '../lib/store/database';
+import { appendAudit } from '../../lib/store/audit';
+import type { Store } from '../../lib/store/database';
 import {
   addLearner,
   groupByCode,
@@ -10,12 +10,12 @@ import {
   learnerIn,
   rosterOf,
   setFirstPin,
-} from '../lib/store/learners';
-import { countTry, mayTry } from '../lib/store/throttle';
-import { addressOf } from './address';
+} from '../../lib/store/learners';
+import { countTry, mayTry } from '../../lib/store/throttle';
+import { addressOf } from '../request/address';
+import { Refusal, tooManyTries, wrongField } from '../request/refusal';
 import { hashSecret, isSecretOf } from './passwords';
-import { Refusal, tooManyTries, wrongField } from './refusal';
-import { oneTry } from './tries';
+import { rateLimited } from './rate-limit';
 
 /** More names than any class has: beyond it somebody plays with the code. */
 const MOST_LEARNERS = 500;
@@ -95,7 +95,7 @@ async function isPin(
   learnerId: string,
   pinHash: string,
 ): Promise<boolean> {
-  const right = await oneTry(
+  const right = await rateLimited(
     {
       store,
       headers,

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { THEME_SCRIPT } from './theme';
+import { THEME_SCRIPT } from '../frame/theme';
 
 /** How a policy names an inline script that may run. */
 export function hashSource(script: string): string {

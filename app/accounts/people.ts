@@ -1,8 +1,8 @@
-import { learnerOf } from '../lib/store/learner-sessions';
+import { learnerOf } from '../../lib/store/learner-sessions';
+import { cookieOf, DESK_COOKIE, LEARNER_COOKIE } from '../request/cookies';
+import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf } from './codes';
-import { cookieOf, DESK_COOKIE, LEARNER_COOKIE } from './cookies';
-import { store } from './store';
 
 export interface Nobody {
   readonly kind: 'nobody';

@@ -1,13 +1,13 @@
-import type { Store } from '../lib/store/database';
-import { countTry, forgetTries, mayTry, sweepTries, type TryKind } from '../lib/store/throttle';
-import { addressOf } from './address';
-import { tooManyTries } from './refusal';
+import type { Store } from '../../lib/store/database';
+import { countTry, forgetTries, mayTry, sweepTries, type TryKind } from '../../lib/store/throttle';
+import { addressOf } from '../request/address';
+import { tooManyTries } from '../request/refusal';
 
 /**
  * Evaluates one guess at a secret. Counted first, by what is guessed at (all `kinds`), so that of a thousand guesses at once only
  * so many are looked at; by address only when it was wrong. A right one ends its counts. @throws Refusal beyond the counts.
  */
-export async function oneTry<T>(
+export async function rateLimited<T>(
   guess: {
     readonly store: Store;
     readonly headers: Headers;

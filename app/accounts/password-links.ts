@@ -1,11 +1,11 @@
-import type { QrPath } from '../components/desk/qr-code';
-import { forgetLinks, staffById } from '../lib/store/staff';
+import type { QrPath } from '../../components/desk/qr-code';
+import { forgetLinks, staffById } from '../../lib/store/staff';
+import { siteAddress } from '../request/address';
+import { store } from '../server/store';
 import { accounts } from './accounts';
-import { siteAddress } from './address';
 import { hashOf, makeToken } from './codes';
 import { hashSecret } from './passwords';
 import { qrPath } from './qr-path';
-import { store } from './store';
 
 const DAY_MS = 24 * 60 * 60_000;
 /** How long a link works: an invitation is handed over on paper, a reset is asked for at the door. */

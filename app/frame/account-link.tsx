@@ -12,13 +12,13 @@ const PLACES: Readonly<Record<Who, { readonly href: string; readonly label: stri
 };
 
 /** The one link of the header that depends on who is there. */
-export function OwnPlace() {
+export function AccountLink() {
   const here = usePathname();
   const { href, label } = PLACES[useWho()];
   return (
     <Link
       prefetch={false}
-      className="own-place"
+      className="account-link"
       href={href}
       aria-current={isWithin(here, href) ? 'page' : undefined}
     >

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Person } from '../../app/people';
-import { namedIn, verdictOn } from '../../app/verdict';
-import type { NamedRecords } from '../../lib/store/belonging';
+import { authorize, namedIn } from '../../app/access/authorize';
+import type { Person } from '../../app/accounts/people';
+import type { NamedRecords } from '../../lib/store/record-owner';
 import { expectedOutcome, NAMED, type NamedName, ROLES, type RoleName, RULES } from '../access-matrix';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON, type SampleAttempt, sampleAttempt } from './sample-attempt';
@@ -57,7 +57,7 @@ describe.each(KINDS)('who passes which rule, on %s', (kind) => {
     for (const records of NAMED) {
       for (const rule of RULES) {
         for (const role of ROLES) {
-          const found = await verdictOn(store.db, rule, people[role], named[records]);
+          const found = await authorize(store.db, rule, people[role], named[records]);
           expect([records, rule, role, found]).toEqual([
             records,
             rule,

@@ -1,6 +1,6 @@
 /**
  * Who may pass. The rule looks at the person and at every record the address or the body names (`group`, `work`, `learner`,
- * `attempt`: see RECORDS in lib/store/belonging.ts): all of them must lie in one group, and
+ * `attempt`: see RECORDS in lib/store/record-owner.ts): all of them must lie in one group, and
  * - 'instructor' has to be an instructor of that group (lead or co-instructor; the owner of the site passes for all groups),
  * - 'lead' has to be its lead,
  * - 'learner' has to be a learner of that group; an attempt or a learner named has to be their own.
@@ -73,7 +73,7 @@ export const ACCESS = {
   'POST /api/groups': 'instructor',
   'POST /api/groups/roster': 'instructor',
   'POST /api/groups/time': 'instructor',
-  'POST /api/groups/take-off': 'instructor',
+  'POST /api/groups/remove-learner': 'instructor',
   'POST /api/groups/close': 'lead',
   'POST /api/work': 'instructor',
   'POST /api/work/edit': 'instructor',

@@ -6,14 +6,14 @@ export type RecordKind = (typeof RECORDS)[number];
 
 export type NamedRecords = Readonly<Partial<Record<RecordKind, string>>>;
 
-export interface Belonging {
+export interface RecordOwner {
   readonly groupId: string;
   /** Whose attempts and learner records these are: none when only a group or a work is named. */
   readonly learnerIds: readonly string[];
 }
 
 /** To which one group all named records belong; undefined when one does not exist or they lie in different groups. */
-export async function belongingOf(db: Store['db'], named: NamedRecords): Promise<Belonging | undefined> {
+export async function recordOwnerOf(db: Store['db'], named: NamedRecords): Promise<RecordOwner | undefined> {
   const groups: string[] = [];
   const learnerIds: string[] = [];
   for (const kind of RECORDS) {

@@ -1,4 +1,4 @@
-import { settings } from './settings';
+import { settings } from '../server/settings';
 
 /** Over https a cookie's name begins so: then no other host and no plain http page can set it. */
 export const HOST_PREFIX = '__Host-';

@@ -5,7 +5,7 @@ import type { Lesson } from '../lessons/parse-lesson';
 import styles from './my-work.module.css';
 
 /** Lessons and question sets that go with a set work. A lesson that is gone from the site is left out. */
-export function GoWithIt(props: {
+export function RelatedReading(props: {
   readonly spec: Pick<SetWorkSpec, 'lessons' | 'questionTopics'>;
   readonly lessons: readonly Lesson[];
 }) {

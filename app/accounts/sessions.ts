@@ -1,9 +1,9 @@
 import { isAPIError } from 'better-auth/api';
-import { endLearnerSession, LEARNER_SESSION_MS, startLearnerSession } from '../lib/store/learner-sessions';
+import { endLearnerSession, LEARNER_SESSION_MS, startLearnerSession } from '../../lib/store/learner-sessions';
+import { cookieLine, cookieOf, DESK_COOKIE, LEARNER_COOKIE, WHO_COOKIE } from '../request/cookies';
+import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf, makeToken } from './codes';
-import { cookieLine, cookieOf, DESK_COOKIE, LEARNER_COOKIE, WHO_COOKIE } from './cookies';
-import { store } from './store';
 
 /** Lines for Set-Cookie. */
 type Cookies = readonly string[];

@@ -1,11 +1,11 @@
 'use client';
 
 import { type ReactNode, useContext, useState } from 'react';
-import styles from './fold.module.css';
+import styles from './disclosure.module.css';
 import { FormContext } from './form-problems';
 
 /** Fields with good defaults, folded away. Opens by itself when one of them (by `names`) is wrong. */
-export function Fold(props: {
+export function Disclosure(props: {
   readonly title: string;
   /** What the fields say now, in a few words. */
   readonly now: string;
@@ -18,7 +18,7 @@ export function Fold(props: {
   const isWrong = names.some((name) => problems[name] !== undefined);
   return (
     <details
-      className={styles.fold}
+      className={styles.disclosure}
       open={isOpen || isWrong}
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >

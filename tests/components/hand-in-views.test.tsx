@@ -1,10 +1,10 @@
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import type { HandIn } from '../../components/handin/hand-in';
-import { HandInStatus } from '../../components/handin/hand-in-status';
-import { keepAnswer } from '../../components/handin/kept-answers';
-import { WallList } from '../../components/handin/wall-list';
+import type { HandIn } from '../../components/hand-in/hand-in';
+import { HandInStatus } from '../../components/hand-in/hand-in-status';
+import { keepAnswer } from '../../components/hand-in/kept-answers';
+import { WallList } from '../../components/hand-in/wall-list';
 
 beforeEach(() => localStorage.clear());
 

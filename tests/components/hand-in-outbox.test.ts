@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { openOutbox } from '../../components/handin/outbox';
+import { openOutbox } from '../../components/hand-in/outbox';
 
 afterEach(() => vi.unstubAllGlobals());
 

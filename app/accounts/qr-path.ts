@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import type { QrPath } from '../components/desk/qr-code';
+import type { QrPath } from '../../components/desk/qr-code';
 
 /** A text as a QR code that stays readable with a seventh of it dirty or torn; frame of four squares. */
 export function qrPath(text: string): QrPath {

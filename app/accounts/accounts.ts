@@ -1,11 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { betterAuth } from 'better-auth';
-import type { Store } from '../lib/store/database';
-import { PEER_HEADER } from './address';
-import { cookieName, DESK_COOKIE, isHttps } from './cookies';
+import type { Store } from '../../lib/store/database';
+import { PEER_HEADER } from '../request/address';
+import { cookieName, DESK_COOKIE, isHttps } from '../request/cookies';
+import { settings } from '../server/settings';
+import { store } from '../server/store';
 import { hashSecret, isSecretOf } from './passwords';
-import { settings } from './settings';
-import { store } from './store';
 
 /** How long an instructor stays signed in without coming back, seconds: a fortnight. */
 const SESSION_SECONDS = 14 * 24 * 60 * 60;

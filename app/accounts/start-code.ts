@@ -1,8 +1,8 @@
-import { hasOwner } from '../lib/store/staff';
+import { hasOwner } from '../../lib/store/staff';
+import { settings } from '../server/settings';
+import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf, makeCode } from './codes';
-import { settings } from './settings';
-import { store } from './store';
 
 const VALID_MS = 24 * 60 * 60_000;
 

@@ -1,7 +1,13 @@
-import { type Belonging, belongingOf, type NamedRecords, partIn, RECORDS } from '../lib/store/belonging';
-import type { Store } from '../lib/store/database';
+import type { Store } from '../../lib/store/database';
+import {
+  type NamedRecords,
+  partIn,
+  RECORDS,
+  type RecordOwner,
+  recordOwnerOf,
+} from '../../lib/store/record-owner';
+import type { Learner, Person, Staff } from '../accounts/people';
 import type { Rule } from './access-table';
-import type { Learner, Person, Staff } from './people';
 
 /** Who comes through a rule. */
 export type Passed<R extends Rule> = R extends 'learner' ? Learner : R extends 'anyone' ? Person : Staff;
@@ -10,7 +16,7 @@ export type Passed<R extends Rule> = R extends 'learner' ? Learner : R extends '
 export type Verdict = 'pass' | 'sign in' | 'not theirs';
 
 /** Whether a person passes a rule, given the records that address and body name. */
-export async function verdictOn(
+export async function authorize(
   db: Store['db'],
   rule: Rule,
   person: Person,
@@ -20,8 +26,8 @@ export async function verdictOn(
   if (person.kind === 'nobody') return 'sign in';
   if (!isOfKind(rule, person)) return 'not theirs';
   if (Object.keys(named).length === 0) return 'pass';
-  const belonging = await belongingOf(db, named);
-  return belonging && (await isTheirs(db, rule, person, belonging)) ? 'pass' : 'not theirs';
+  const owner = await recordOwnerOf(db, named);
+  return owner && (await isTheirs(db, rule, person, owner)) ? 'pass' : 'not theirs';
 }
 
 function isOfKind(rule: Exclude<Rule, 'anyone'>, person: Exclude<Person, { kind: 'nobody' }>): boolean {
@@ -34,7 +40,7 @@ async function isTheirs(
   db: Store['db'],
   rule: Rule,
   person: Person,
-  { groupId, learnerIds }: Belonging,
+  { groupId, learnerIds }: RecordOwner,
 ): Promise<boolean> {
   switch (person.kind) {
     case 'owner':

@@ -1,7 +1,7 @@
+import { settings } from '../server/settings';
 import { isHttps } from './cookies';
-import { settings } from './settings';
 
-/** Set by app/peer-address.ts on each request, over whatever was sent. */
+/** Set by app/request/peer-address.ts on each request, over whatever was sent. */
 export const PEER_HEADER = 'x-peer-address';
 
 /**

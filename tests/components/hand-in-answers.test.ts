@@ -5,7 +5,7 @@ import {
   keepWork,
   progressOf,
   reopenWall,
-} from '../../components/handin/kept-answers';
+} from '../../components/hand-in/kept-answers';
 import type { Work } from '../../components/practice/practice-state';
 
 const UNTOUCHED: Work = {

@@ -1,5 +1,5 @@
-import { openDatabase, type Store } from '../lib/store/database';
-import { migrate } from '../lib/store/migrate';
+import { openDatabase, type Store } from '../../lib/store/database';
+import { migrate } from '../../lib/store/migrate';
 import { settings } from './settings';
 
 /** One a process. On `globalThis`, since `next dev` loads this file again after every change. */

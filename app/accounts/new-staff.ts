@@ -1,8 +1,8 @@
-import { appendAudit } from '../lib/store/audit';
-import { staffByEmail } from '../lib/store/staff';
+import { appendAudit } from '../../lib/store/audit';
+import { staffByEmail } from '../../lib/store/staff';
+import { wrongField } from '../request/refusal';
+import { store } from '../server/store';
 import { accounts } from './accounts';
-import { wrongField } from './refusal';
-import { store } from './store';
 
 interface NewStaff {
   readonly name: string;

@@ -1,7 +1,7 @@
-import { asStoreProblem, StoreProblem, type StoreTrouble } from '../lib/store/store-problem';
-import { log } from './log';
-import { BusyError } from './passwords';
-import { Refusal } from './refusal';
+import { asStoreProblem, StoreProblem, type StoreTrouble } from '../../lib/store/store-problem';
+import { BusyError } from '../accounts/passwords';
+import { Refusal } from '../request/refusal';
+import { log } from '../server/log';
 
 /** How long to wait before another try when the site is too busy or its database does not answer, seconds. */
 const COME_BACK_SECONDS = 5;

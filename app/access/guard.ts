@@ -1,14 +1,14 @@
 import { headers } from 'next/headers';
 import { notFound, redirect } from 'next/navigation';
-import type { Store } from '../lib/store/database';
+import type { Store } from '../../lib/store/database';
+import { type Person, whoIs } from '../accounts/people';
+import { isFromOwnPage } from '../request/address';
+import { MOST_BYTES, readBody } from '../request/read-body';
+import { Refusal } from '../request/refusal';
+import { store } from '../server/store';
 import { ACCESS, type HandlerRoute, type PageRoute } from './access-table';
-import { isFromOwnPage } from './address';
 import { answerProblem } from './answer-problem';
-import { type Person, whoIs } from './people';
-import { MOST_BYTES, readBody } from './read-body';
-import { Refusal } from './refusal';
-import { store } from './store';
-import { namedIn, type Passed, verdictOn } from './verdict';
+import { authorize, namedIn, type Passed } from './authorize';
 
 /** One request that passed the guard. */
 export interface Call<P extends Person = Person> {
@@ -52,7 +52,7 @@ export function guarded<R extends HandlerRoute>(
       // Before the body is read: a stranger's megabyte is not worth reading.
       if (ACCESS[route] !== 'anyone' && person.kind === 'nobody') throw signInFirst();
       const body = changes ? await readBody(request, mostBytes) : undefined;
-      const verdict = await verdictOn(opened.db, ACCESS[route], person, namedIn(params, body));
+      const verdict = await authorize(opened.db, ACCESS[route], person, namedIn(params, body));
       if (verdict === 'sign in') throw signInFirst();
       if (verdict === 'not theirs')
         throw new Refusal(404, 'There is no such thing here, or it is not yours.');
@@ -83,7 +83,7 @@ export async function requirePage<R extends PageRoute>(
   const texts = textsOf(await params);
   const opened = await store();
   const person = await whoIs(sent);
-  const verdict = await verdictOn(opened.db, ACCESS[route], person, namedIn(texts));
+  const verdict = await authorize(opened.db, ACCESS[route], person, namedIn(texts));
   if (verdict === 'sign in') redirect(signInPage(route, sent.get('x-path')));
   if (verdict === 'not theirs') notFound();
   return { person: person as Passed<(typeof ACCESS)[R]>, params: texts, store: opened };
