@@ -4,7 +4,7 @@ import localFont from 'next/font/local';
 export const textFont = localFont({
   src: [
     {
-      path: '../node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2',
+      path: '../../node_modules/@fontsource-variable/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-wght-normal.woff2',
       style: 'normal',
     },
   ],
@@ -15,7 +15,7 @@ export const textFont = localFont({
 });
 
 export const headingFont = localFont({
-  src: '../node_modules/@fontsource-variable/bricolage-grotesque/files/bricolage-grotesque-latin-wght-normal.woff2',
+  src: '../../node_modules/@fontsource-variable/bricolage-grotesque/files/bricolage-grotesque-latin-wght-normal.woff2',
   weight: '200 800',
   variable: '--font-heading',
   display: 'swap',
