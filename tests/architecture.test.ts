@@ -12,6 +12,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: [],
   limits: [],
+  drawing: ['geometry'],
   trade: ['geometry'],
   wall: ['geometry', 'trade', 'limits: types'],
   // Names of the checks, so that a topic can say which faults it asks for. Nothing that runs: the key stays independent.
@@ -19,7 +20,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   inspect: ROOMS_BELOW_WALL,
   // Names of the checks, to say how near a reading has to come.
   instruments: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
-  views: ROOMS_BELOW_WALL,
+  views: [...ROOMS_BELOW_WALL, 'drawing'],
   questions: ['trade', 'limits'],
   marking: ['limits', 'inspect/finding'],
   practice: ['marking'],
@@ -37,6 +38,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     ...ROOMS_BELOW_WALL,
     'inspect/finding',
     'instruments',
+    'drawing',
     'views',
     'questions',
     'marking',
@@ -49,6 +51,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     'generate',
     'inspect',
     'instruments',
+    'drawing',
     'views',
     'questions',
     'marking',

@@ -1,9 +1,9 @@
+import { svgBox } from '../../lib/drawing/svg-nodes';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
 import { drawingOf } from '../../lib/views/draw-view';
-import { markOnSheet } from '../../lib/views/mark-shapes';
+import { markOnSheet } from '../../lib/views/pointing/mark-shapes';
 import { svgOf } from '../../lib/views/print-svg';
-import { svgBox } from '../../lib/views/svg-nodes';
 import type { Wall, WallKind } from '../../lib/wall/model';
 import { type Part, partsOf } from '../../lib/wall/parts';
 import { entryOf, type GlossaryEntry } from './glossary';

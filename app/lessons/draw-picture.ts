@@ -1,9 +1,9 @@
-import { BY_DAY } from '../../lib/views/colours';
+import { BY_DAY } from '../../lib/drawing/colours';
+import type { Box, Drawing } from '../../lib/drawing/shape';
+import { svgBox, tenth } from '../../lib/drawing/svg-nodes';
 import { drawingOf } from '../../lib/views/draw-view';
-import { markOnSheet } from '../../lib/views/mark-shapes';
+import { markOnSheet } from '../../lib/views/pointing/mark-shapes';
 import { svgOf } from '../../lib/views/print-svg';
-import type { Box, Drawing } from '../../lib/views/shape';
-import { svgBox, tenth } from '../../lib/views/svg-nodes';
 import {
   type LessonPicture,
   lessonFindings,

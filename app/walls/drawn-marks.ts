@@ -1,7 +1,7 @@
 import type { Mark } from '../../components/practice/practice-state';
 import type { ResultRows } from '../../components/result/result-rows';
 import type { DrawnMark } from '../../components/wall/wall-drawing';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../lib/wall/parts';
 
 /** The learner's marks as rings on the wall, numbered as in the list. */

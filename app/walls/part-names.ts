@@ -1,4 +1,4 @@
-import { mixingNumber } from '../../lib/views/ticket-words';
+import { mixingNumber } from '../../lib/views/tickets/words';
 import type { Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 

@@ -1,6 +1,6 @@
 'use client';
 
-import { type Draw, drawFront } from '../../lib/views/draw-front';
+import { type Draw, drawFront } from '../../lib/views/front/draw-front';
 import type { View } from '../../lib/views/view';
 import { type Fetched, usePart } from './use-part';
 import { useStirred } from './use-stirred';

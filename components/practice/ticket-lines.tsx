@@ -1,4 +1,4 @@
-import { ticketName } from '../../lib/views/ticket-words';
+import { ticketName } from '../../lib/views/tickets/words';
 import type { Batch } from '../../lib/wall/model';
 import styles from './ticket-lines.module.css';
 

@@ -2,7 +2,7 @@
 
 import { type ReactNode, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../forms/choice-bar';
@@ -71,11 +71,11 @@ export function WallStage(props: {
       <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
       <div data-stage className={styles.drawing}>
         {form === 'list' && !onPaper ? (
-          <WallList {...shared} distance={looks.looking.distance} onPick={onPick} />
+          <WallList {...shared} distance={looks.viewing.distance} onPick={onPick} />
         ) : (
           <WallDrawing
             {...shared}
-            looking={looks.looking}
+            viewing={looks.viewing}
             {...(dimensions ? { dimensions } : {})}
             {...(onPick ? { onPick } : {})}
           />

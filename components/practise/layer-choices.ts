@@ -1,4 +1,4 @@
-import type { Layer } from '../../lib/views/targets';
+import type { Layer } from '../../lib/views/pointing/targets';
 import type { Choice } from '../forms/choice-bar';
 
 /** What a tap takes hold of. */

@@ -1,10 +1,10 @@
 'use client';
 
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
-import type { Looking } from '../../lib/views/looking';
-import type { Layer } from '../../lib/views/targets';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
+import type { Layer } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
+import type { ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { SeenTogether } from '../wall/seen-together';
 import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
@@ -25,12 +25,12 @@ export function PairWalls(props: {
   readonly walls: readonly PairWall[];
   readonly chosen: 1 | 2 | null;
   readonly layer: Layer;
-  readonly looking: Looking;
+  readonly viewing: ViewingConditions;
   readonly system: LengthSystem;
   /** Names the look: another one shows both walls whole again. */
   readonly look: string;
 }) {
-  const { walls, chosen, layer, looking, system, look } = props;
+  const { walls, chosen, layer, viewing, system, look } = props;
   return (
     <SeenTogether key={look}>
       <div className={styles.walls}>
@@ -46,7 +46,7 @@ export function PairWalls(props: {
               view={view}
               marks={marks}
               dimensions={dimensions}
-              looking={looking}
+              viewing={viewing}
               selected={selected}
               layer={layer}
               system={system}

@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import { useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { Draw } from '../../lib/views/draw-front';
+import type { Draw } from '../../lib/views/front/draw-front';
 import { HazardSign } from '../result/signs';
 import { ExplainedItem, findingLine } from './explained-finding';
 import styles from './quick.module.css';

@@ -1,4 +1,4 @@
-import type { FaceWindow } from '../../lib/views/cropped';
+import type { FaceWindow } from '../../lib/views/front/cropped';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import type { ExplainedFinding } from './explained-finding';

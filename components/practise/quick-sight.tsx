@@ -2,9 +2,9 @@
 
 import { useMemo } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import { croppedTo, type FaceWindow } from '../../lib/views/cropped';
-import type { Draw } from '../../lib/views/draw-front';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
+import { croppedTo, type FaceWindow } from '../../lib/views/front/cropped';
+import type { Draw } from '../../lib/views/front/draw-front';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from '../wall/draw-context';

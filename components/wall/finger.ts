@@ -1,4 +1,4 @@
-import type { Target } from '../../lib/views/targets';
+import type { Target } from '../../lib/views/pointing/targets';
 
 /** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. A glove needs more. */
 const BARE = { least: 24, working: 48 };

@@ -1,5 +1,5 @@
 import { formatLength, type LengthSystem } from '../../lib/units';
-import { finestSeen, SUN_REACH } from '../../lib/views/looking';
+import { finestSeen, SUN_REACH } from '../../lib/views/viewing-conditions';
 import type { Panel } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../forms/choice-bar';
 import styles from './look-controls.module.css';

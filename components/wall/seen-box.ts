@@ -1,4 +1,4 @@
-import type { Box, Point } from '../../lib/views/shape';
+import type { Box, Point } from '../../lib/drawing/shape';
 import type { View } from '../../lib/views/view';
 
 /** Nearest that one may look: this share of the whole drawing's width. */

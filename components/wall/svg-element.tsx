@@ -1,6 +1,6 @@
 import { createElement, type ReactElement } from 'react';
-import type { Paint } from '../../lib/views/shape';
-import type { SvgNode } from '../../lib/views/svg-nodes';
+import type { Paint } from '../../lib/drawing/shape';
+import type { SvgNode } from '../../lib/drawing/svg-nodes';
 
 /** Plain SVG data as React elements. */
 export function svgElement(node: SvgNode, key: number): ReactElement {

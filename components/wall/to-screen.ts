@@ -1,5 +1,5 @@
-import type { Box, Point } from '../../lib/views/shape';
-import { turned } from '../../lib/views/svg-nodes';
+import type { Box, Point } from '../../lib/drawing/shape';
+import { turned } from '../../lib/drawing/svg-nodes';
 
 /** A box on the screen, in client pixels. */
 export interface ScreenBox {

@@ -1,8 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { type Looking, UP_CLOSE } from '../../lib/views/looking';
 import type { View } from '../../lib/views/view';
+import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Afar } from './look-controls';
 
 /** The sun low on the left, where it rakes the face. */
@@ -10,7 +10,7 @@ const LOW_SUN = -70;
 
 export interface Looks {
   readonly view: View;
-  readonly looking: Looking;
+  readonly viewing: ViewingConditions;
   readonly distance: Afar;
   readonly sun: number;
   readonly stand: (distance: Afar) => void;
@@ -27,7 +27,7 @@ export function useLooks(viewKey: string, asked: View): Looks {
   const place = 'panel' in asked ? places[`${asked.kind} ${asked.panel}`] : undefined;
   return {
     view: place === undefined ? asked : placed(asked, place),
-    looking: lookingBy(viewKey, distance, sun),
+    viewing: conditionsBy(viewKey, distance, sun),
     distance,
     sun,
     stand,
@@ -41,7 +41,7 @@ function placed(view: View, place: number): View {
   return view.kind === 'above' ? { ...view, course: place } : view;
 }
 
-function lookingBy(viewKey: string, distance: Afar, sun: number): Looking {
+function conditionsBy(viewKey: string, distance: Afar, sun: number): ViewingConditions {
   if (viewKey === 'afar') return { distance, sun: null };
   return viewKey === 'side-light' ? { distance: 'near', sun } : UP_CLOSE;
 }

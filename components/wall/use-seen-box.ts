@@ -1,7 +1,7 @@
 'use client';
 
 import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
-import type { Box, Point } from '../../lib/views/shape';
+import type { Box, Point } from '../../lib/drawing/shape';
 import { brought, closeUp, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';

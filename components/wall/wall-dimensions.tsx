@@ -1,10 +1,10 @@
 import { memo } from 'react';
+import { labelNodes } from '../../lib/drawing/label-nodes';
+import type { Drawing } from '../../lib/drawing/shape';
+import { nodeOf } from '../../lib/drawing/svg-nodes';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
-import { findingDimensions } from '../../lib/views/finding-dimensions';
-import { labelNodes } from '../../lib/views/label-nodes';
-import type { Drawing } from '../../lib/views/shape';
-import { nodeOf } from '../../lib/views/svg-nodes';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
+import { findingDimensions } from '../../lib/views/pointing/finding-dimensions';
 import type { Wall } from '../../lib/wall/model';
 import { pagePaint, svgElement } from './svg-element';
 import styles from './wall-drawing.module.css';

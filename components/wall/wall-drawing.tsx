@@ -12,14 +12,14 @@ import {
   useRef,
   useState,
 } from 'react';
+import { svgBox } from '../../lib/drawing/svg-nodes';
 import type { LengthSystem } from '../../lib/units';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
-import { type Looking, UP_CLOSE } from '../../lib/views/looking';
-import type { MarkBox } from '../../lib/views/mark-shapes';
-import { svgBox } from '../../lib/views/svg-nodes';
-import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/targets';
-import { type Place, placeOf, travelled } from '../../lib/views/travel';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
+import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
+import type { MarkBox } from '../../lib/views/pointing/mark-shapes';
+import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
+import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from './draw-context';
 import { fingerZoom } from './finger';
@@ -49,7 +49,7 @@ export interface WallDrawingProps {
   readonly system: LengthSystem;
   readonly label: string;
   /** Distance and light; up close in daylight if left out. */
-  readonly looking?: Looking;
+  readonly viewing?: ViewingConditions;
   /** What was measured, drawn where it was. */
   readonly dimensions?: readonly FindingDimension[];
 }
@@ -68,14 +68,14 @@ const STEP = 1.5;
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
 export function WallDrawing(props: WallDrawingProps) {
   const { wall, view, marks, selected, layer, onPick, system, label } = props;
-  const { looking = UP_CLOSE, dimensions = NONE } = props;
+  const { viewing = UP_CLOSE, dimensions = NONE } = props;
   const draw = useContext(DrawContext);
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
   const viewKey = JSON.stringify(view);
   // The key stands for the view: a caller may make a new object each time it draws.
   const shown = useMemo(() => JSON.parse(viewKey) as View, [viewKey]);
-  const { distance, sun } = looking;
+  const { distance, sun } = viewing;
   const drawing = useMemo(
     () => draw(wall, shown, system, { distance, sun }),
     [draw, wall, shown, system, distance, sun],
@@ -103,7 +103,7 @@ export function WallDrawing(props: WallDrawingProps) {
 
   useShownPlace(onPick !== undefined, selectedBox, seen);
 
-  const go = (next: Place) => {
+  const go = (next: GridPlace) => {
     moveTo(next);
     const target = rows[next.row]?.targets[next.index];
     if (target) head(target);
@@ -129,7 +129,7 @@ export function WallDrawing(props: WallDrawingProps) {
     }
     setCloser(false);
     if (target === null) return;
-    moveTo(placeOf(rows, target.part) ?? place);
+    moveTo(gridPlaceOf(rows, target.part) ?? place);
     head(target);
     onPick?.(target.part);
   };
@@ -144,7 +144,7 @@ export function WallDrawing(props: WallDrawingProps) {
       onPick?.(event.shiftKey ? (courseOf(active.part) ?? active.part) : active.part);
       return;
     }
-    const next = travelled(rows, place, event.key, event.ctrlKey || event.metaKey);
+    const next = placeAfterKey(rows, place, event.key, event.ctrlKey || event.metaKey);
     if (next === null) return;
     event.preventDefault();
     go(next);
@@ -153,7 +153,7 @@ export function WallDrawing(props: WallDrawingProps) {
     setFocusSeen(cell.matches(':focus-visible'));
     // A screen reader may go to a cell by itself: Enter then means that one.
     const part = cell.getAttribute('data-part');
-    const there = part === null || part === headed.current ? null : placeOf(rows, part);
+    const there = part === null || part === headed.current ? null : gridPlaceOf(rows, part);
     headed.current = part;
     if (there !== null) moveTo(there);
   };

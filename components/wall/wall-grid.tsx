@@ -1,7 +1,7 @@
 import { memo } from 'react';
-import type { Drawing } from '../../lib/views/shape';
-import { nodeOf, type SvgNode, turned } from '../../lib/views/svg-nodes';
-import type { TargetRow } from '../../lib/views/targets';
+import type { Drawing } from '../../lib/drawing/shape';
+import { nodeOf, type SvgNode, turned } from '../../lib/drawing/svg-nodes';
+import type { TargetRow } from '../../lib/views/pointing/targets';
 import { pagePaint } from './svg-element';
 import styles from './wall-drawing.module.css';
 

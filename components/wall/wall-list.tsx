@@ -2,10 +2,10 @@
 
 import { type KeyboardEvent, useContext, useId, useMemo, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import type { Looking } from '../../lib/views/looking';
-import { unitMeasures } from '../../lib/views/part-measures';
-import { type Layer, type TargetRow, targetRows } from '../../lib/views/targets';
+import { unitMeasures } from '../../lib/views/pointing/part-measures';
+import { type Layer, type TargetRow, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
+import type { Distance } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from './draw-context';
 import type { DrawnMark } from './wall-drawing';
@@ -20,7 +20,7 @@ export function WallList(props: {
   readonly layer: Layer;
   readonly system: LengthSystem;
   readonly label: string;
-  readonly distance: Looking['distance'];
+  readonly distance: Distance;
   /** Left out after hand-in: then the list is read only. */
   readonly onPick: ((part: string) => void) | undefined;
 }) {

@@ -1,8 +1,8 @@
 import { memo } from 'react';
-import { labelNodes } from '../../lib/views/label-nodes';
-import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/mark-shapes';
-import type { Box, Drawing } from '../../lib/views/shape';
-import { nodeOf, tenth, turned } from '../../lib/views/svg-nodes';
+import { labelNodes } from '../../lib/drawing/label-nodes';
+import type { Box, Drawing } from '../../lib/drawing/shape';
+import { nodeOf, tenth, turned } from '../../lib/drawing/svg-nodes';
+import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
 import { pagePaint, svgElement } from './svg-element';
 import styles from './wall-drawing.module.css';
 

@@ -1,7 +1,8 @@
 import { memo } from 'react';
-import { hazeFilter, pictureNodes } from '../../lib/views/haze';
-import type { Drawing } from '../../lib/views/shape';
-import { sharedFills } from '../../lib/views/shared-fills';
+import { hazeFilter, pictureNodes } from '../../lib/drawing/haze';
+import type { Drawing } from '../../lib/drawing/shape';
+import { sharedFills } from '../../lib/drawing/shared-fills';
+import { wallColours } from '../../lib/views/wall-colours';
 import type { Wall } from '../../lib/wall/model';
 import { pagePaint, svgElement } from './svg-element';
 import styles from './wall-drawing.module.css';
@@ -9,7 +10,9 @@ import styles from './wall-drawing.module.css';
 /** Fills that the drawing shares. */
 export const WallFills = memo(function WallFills({ wall, drawing, prefix }: Pictured) {
   return (
-    <defs>{[...sharedFills(wall, drawing, prefix), ...hazeFilter(drawing, prefix)].map(svgElement)}</defs>
+    <defs>
+      {[...sharedFills(drawing, wallColours(wall), prefix), ...hazeFilter(drawing, prefix)].map(svgElement)}
+    </defs>
   );
 });
 

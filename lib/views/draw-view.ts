@@ -1,27 +1,27 @@
+import type { Drawing } from '../drawing/shape';
 import type { LengthSystem } from '../units';
 import type { Wall } from '../wall/model';
-import { aboveView } from './above';
-import { beforeCoverView } from './before-cover';
-import { behindView } from './behind';
-import { belowView } from './below';
-import { frontView } from './front';
-import { type Looking, UP_CLOSE } from './looking';
-import { sectionView } from './section';
-import type { Drawing } from './shape';
-import { sideView } from './side';
-import { ticketsView } from './tickets';
+import { beforeCoverView } from './behind/before-cover';
+import { behindView } from './behind/behind';
+import { frontView } from './front/front';
+import { aboveView } from './plan/above';
+import { belowView } from './plan/below';
+import { sectionView } from './section/section';
+import { sideView } from './section/side';
+import { ticketsView } from './tickets/tickets';
 import type { View } from './view';
+import { UP_CLOSE, type ViewingConditions } from './viewing-conditions';
 
 /** The drawing of one view of a wall; light and distance tell only from in front. @throws ViewError for a place that the wall has not. */
 export function drawingOf(
   wall: Wall,
   view: View,
   system: LengthSystem,
-  looking: Looking = UP_CLOSE,
+  viewing: ViewingConditions = UP_CLOSE,
 ): Drawing {
   switch (view.kind) {
     case 'front':
-      return frontView(wall, system, looking);
+      return frontView(wall, system, viewing);
     case 'side-section':
       return sideView(wall, view, system);
     case 'section':

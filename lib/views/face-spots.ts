@@ -1,6 +1,6 @@
+import type { Frame, Spot } from '../drawing/shape';
 import type { Wall } from '../wall/model';
 import { type PartKind, partsOf } from '../wall/parts';
-import type { Frame, Spot } from './shape';
 
 /** Where the parts of the wall's faces lie on the sheet: those of the kinds that the view shows. Mixings lie nowhere. */
 export function faceSpots(

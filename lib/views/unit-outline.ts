@@ -1,7 +1,7 @@
+import { scatterOf, shareOf } from '../drawing/drawn-chance';
+import type { Point } from '../drawing/shape';
 import type { Mm } from '../units';
 import type { Unit } from '../wall/model';
-import { scatterOf, shareOf } from './drawn-chance';
-import type { Point } from './shape';
 
 /** An arris wanders no more than this from the measured edge, mm: less than a joint gauge tells. */
 const WANDER: Mm = 0.35;

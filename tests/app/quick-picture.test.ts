@@ -6,8 +6,8 @@ import { inspect } from '../../lib/inspect/inspect';
 import { RULE_SETS } from '../../lib/limits/limit';
 import { QUICK_LEVELS, QUICK_LOOKS } from '../../lib/practice/quick-look';
 import { askOf, WALLS_A_ROUND } from '../../lib/practice/quick-round';
-import { croppedTo } from '../../lib/views/cropped';
 import { drawingOf } from '../../lib/views/draw-view';
+import { croppedTo } from '../../lib/views/front/cropped';
 
 const PLACES = Array.from({ length: WALLS_A_ROUND }, (_, place) => place);
 const SORTS = QUICK_LOOKS.flatMap((look) => QUICK_LEVELS.map((level) => ({ look, level })));

@@ -242,11 +242,11 @@ test('the server draws the whole wall: one path a unit', () => {
 test('with the picking over the whole wall is seen again; another light does not do that', async () => {
   const { rerender } = render(drawing({ onPick: vi.fn() }));
   await userEvent.click(screen.getByRole('button', { name: 'Nearer' }));
-  rerender(drawing({ onPick: vi.fn(), looking: { distance: 'near', sun: -70 } }));
+  rerender(drawing({ onPick: vi.fn(), viewing: { distance: 'near', sun: -70 } }));
   expect(screen.getByRole('button', { name: 'Whole wall' })).toBeEnabled();
   rerender(drawing());
   expect(screen.getByRole('button', { name: 'Whole wall' })).toBeDisabled();
   await userEvent.click(screen.getByRole('button', { name: 'Nearer' }));
-  rerender(drawing({ looking: { distance: 'near', sun: -70 } }));
+  rerender(drawing({ viewing: { distance: 'near', sun: -70 } }));
   expect(screen.getByRole('button', { name: 'Whole wall' })).toBeEnabled();
 });

@@ -2,13 +2,13 @@ import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
 import { WallList } from '../../components/wall/wall-list';
-import type { Looking } from '../../lib/views/looking';
+import type { Distance } from '../../lib/views/viewing-conditions';
 import { handTall, handWall } from '../lib/views-hand-wall';
 
 function list(
   selected: string | null,
   marked: readonly string[] = [],
-  distance: Looking['distance'] = 'near',
+  distance: Distance = 'near',
   wall = handWall(),
 ) {
   const marks = marked.map((part, index) => ({

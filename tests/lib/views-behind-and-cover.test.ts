@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { beforeCoverView } from '../../lib/views/before-cover';
-import { behindView } from '../../lib/views/behind';
-import { labelNodes } from '../../lib/views/label-nodes';
-import { caliper, partNames } from '../../lib/views/part-names';
-import { scaleBar } from '../../lib/views/scale-bar';
-import type { Drawing, Label } from '../../lib/views/shape';
-import { strapRing } from '../../lib/views/straps';
+import { labelNodes } from '../../lib/drawing/label-nodes';
+import { scaleBar } from '../../lib/drawing/scale-bar';
+import type { Drawing, Label } from '../../lib/drawing/shape';
+import { beforeCoverView } from '../../lib/views/behind/before-cover';
+import { behindView } from '../../lib/views/behind/behind';
+import { strapRing } from '../../lib/views/behind/straps';
+import { caliper, partNames } from '../../lib/views/pointing/part-names';
 import { HAND_PANEL, HAND_TIE, handWall, handWallWith } from './views-hand-wall';
 
 const areasOf = ({ shapes }: Drawing, fill: string) =>

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { Point } from '../../lib/drawing/shape';
 import { boundAt } from '../../lib/limits/bound';
 import { namedLimitOf } from '../../lib/limits/limits';
-import { frontView } from '../../lib/views/front';
-import { faceMarks } from '../../lib/views/front-marks';
-import { partNames } from '../../lib/views/part-names';
-import type { Point } from '../../lib/views/shape';
+import { faceMarks } from '../../lib/views/front/blemishes';
+import { frontView } from '../../lib/views/front/front';
+import { partNames } from '../../lib/views/pointing/part-names';
 import { CONDITIONS, type Unit } from '../../lib/wall/model';
 import { handUnits, handWall, handWallWith } from './views-hand-wall';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { drawingOf } from '../../lib/views/draw-view';
-import type { FindingDimension } from '../../lib/views/finding-dimension';
-import { findingDimensions, measureText } from '../../lib/views/finding-dimensions';
-import { spansOf } from '../../lib/views/finding-spans';
+import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
+import { findingDimensions, measureText } from '../../lib/views/pointing/finding-dimensions';
+import { spansOf } from '../../lib/views/pointing/finding-spans';
 import type { Wall } from '../../lib/wall/model';
 import { HAND_TIE, handWall, handWallWith, handWindow } from './views-hand-wall';
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { frontView } from '../../lib/views/front';
-import { slotRing } from '../../lib/views/front-joints';
-import { frontShadows, shadowBeside, shadowUnder } from '../../lib/views/front-shadows';
-import { DAYLIGHT } from '../../lib/views/looking';
-import { sectionView } from '../../lib/views/section';
-import type { Drawing, Point } from '../../lib/views/shape';
+import type { Drawing, Point } from '../../lib/drawing/shape';
+import { frontView } from '../../lib/views/front/front';
+import { slotRing } from '../../lib/views/front/joints';
+import { frontShadows, shadowBeside, shadowUnder } from '../../lib/views/front/shadows';
+import { sectionView } from '../../lib/views/section/section';
 import { outlineOf } from '../../lib/views/unit-outline';
+import { DAYLIGHT } from '../../lib/views/viewing-conditions';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_PANEL, handUnits, handWall, handWallWith, handWindow } from './views-hand-wall';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { frontView } from '../../lib/views/front';
-import { shadowUnder } from '../../lib/views/front-shadows';
-import { caughtMore } from '../../lib/views/front-tones';
-import { blurOf, finestSeen, lightOf, UP_CLOSE } from '../../lib/views/looking';
+import type { Point } from '../../lib/drawing/shape';
+import { frontView } from '../../lib/views/front/front';
+import { shadowUnder } from '../../lib/views/front/shadows';
+import { caughtMore } from '../../lib/views/front/tones';
 import { svgOf } from '../../lib/views/print-svg';
-import type { Point } from '../../lib/views/shape';
+import { blurOf, finestSeen, lightOf, UP_CLOSE } from '../../lib/views/viewing-conditions';
 import { handWall, handWallWith } from './views-hand-wall';
 
 const near = (sun: number | null) => ({ distance: 'near', sun }) as const;

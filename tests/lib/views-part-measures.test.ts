@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { unitMeasures } from '../../lib/views/part-measures';
+import { unitMeasures } from '../../lib/views/pointing/part-measures';
 import { handWall, handWallWith } from './views-hand-wall';
 
 const said = (change: Parameters<typeof handWallWith>[1], system: 'mm' | 'inches' = 'mm') =>

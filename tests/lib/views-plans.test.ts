@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { aboveView } from '../../lib/views/above';
-import { belowView } from '../../lib/views/below';
-import { breaksIn, stripsOf } from '../../lib/views/plan-strips';
-import type { Drawing } from '../../lib/views/shape';
-import { sideView } from '../../lib/views/side';
+import type { Drawing } from '../../lib/drawing/shape';
+import { aboveView } from '../../lib/views/plan/above';
+import { belowView } from '../../lib/views/plan/below';
+import { breaksIn, stripsOf } from '../../lib/views/plan/strips';
+import { sideView } from '../../lib/views/section/side';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_LEDGE, handWall, handWallWith, handWindow } from './views-hand-wall';
 

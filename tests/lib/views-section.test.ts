@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { cutBed, cutSupport, cutTie, cutUnit, unitsCut } from '../../lib/views/cut-parts';
-import { sectionView } from '../../lib/views/section';
-import type { Drawing, Shape } from '../../lib/views/shape';
+import type { Drawing, Shape } from '../../lib/drawing/shape';
+import { cutBed, cutSupport, cutTie, cutUnit, unitsCut } from '../../lib/views/section/cut-parts';
+import { sectionView } from '../../lib/views/section/section';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_LEDGE, HAND_PANEL, HAND_TIE, handWall, handWallWith, handWindow } from './views-hand-wall';
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { quoinColours, unitColours } from '../../lib/views/colours';
 import { drawingOf } from '../../lib/views/draw-view';
 import { svgOf } from '../../lib/views/print-svg';
 import type { View } from '../../lib/views/view';
+import { quoinColours, unitColours } from '../../lib/views/wall-colours';
 import type { Wall } from '../../lib/wall/model';
 import { handTall, handUnits, handWall } from './views-hand-wall';
 

@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { aboveView } from '../../lib/views/above';
-import { behindView } from '../../lib/views/behind';
-import { unitsCut } from '../../lib/views/cut-parts';
+import type { Drawing, Point, Shape } from '../../lib/drawing/shape';
+import { behindView } from '../../lib/views/behind/behind';
+import { topsIn } from '../../lib/views/course-rows';
 import { drawingOf } from '../../lib/views/draw-view';
-import { frontJoints } from '../../lib/views/front-joints';
-import { frontShadows } from '../../lib/views/front-shadows';
-import { partNames } from '../../lib/views/part-names';
+import { frontJoints } from '../../lib/views/front/joints';
+import { frontShadows } from '../../lib/views/front/shadows';
+import { aboveView } from '../../lib/views/plan/above';
+import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
+import { partNames } from '../../lib/views/pointing/part-names';
+import { targetRows } from '../../lib/views/pointing/targets';
 import { svgOf } from '../../lib/views/print-svg';
-import { sectionView } from '../../lib/views/section';
-import type { Drawing, Point, Shape } from '../../lib/views/shape';
-import { topsIn } from '../../lib/views/standing';
-import { targetRows } from '../../lib/views/targets';
-import { type Place, placeOf, travelled } from '../../lib/views/travel';
+import { unitsCut } from '../../lib/views/section/cut-parts';
+import { sectionView } from '../../lib/views/section/section';
 import { refuseUnstandable } from '../../lib/wall/stands';
 import { surveyOf } from '../../lib/wall/survey';
 import { handTall } from './views-hand-wall';
@@ -189,9 +189,9 @@ describe('keyboard travel past what stands through', () => {
   const wall = handTall();
   const rows = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), 'units', 'mm');
   const after = (part: string, keys: readonly string[]): string | undefined => {
-    const start = placeOf(rows, part);
+    const start = gridPlaceOf(rows, part);
     if (start === null) throw new RangeError(part);
-    const place = keys.reduce<Place>((at, key) => travelled(rows, at, key, false) ?? at, start);
+    const place = keys.reduce<GridPlace>((at, key) => placeAfterKey(rows, at, key, false) ?? at, start);
     return rows[place.row]?.targets[place.index]?.part;
   };
   const [UP, DOWN, LEFT, RIGHT] = ['ArrowUp', 'ArrowDown', 'ArrowLeft', 'ArrowRight'];
@@ -219,11 +219,11 @@ describe('keyboard travel past what stands through', () => {
     'every one of the %s is reached by arrows from the first',
     (layer) => {
       const all = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), layer, 'mm');
-      const start = placeOf(all, all[0]?.targets[0]?.part ?? '');
+      const start = gridPlaceOf(all, all[0]?.targets[0]?.part ?? '');
       const seen = new Map(start ? [[JSON.stringify(start), start]] : []);
       for (const place of seen.values()) {
         for (const key of [UP, DOWN, LEFT, RIGHT]) {
-          const next = travelled(all, place, key ?? '', false);
+          const next = placeAfterKey(all, place, key ?? '', false);
           if (next) seen.set(JSON.stringify(next), next);
         }
       }

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
 import { drawingOf } from '../../lib/views/draw-view';
-import { distanceTo, type Layer, targetAt, targetRows } from '../../lib/views/targets';
-import { type Place, placeOf, travelled } from '../../lib/views/travel';
+import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
+import { distanceTo, type Layer, targetAt, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import { WALL_KINDS, type Wall } from '../../lib/wall/model';
 import { handWall, handWallWith, handWindow } from './views-hand-wall';
@@ -77,14 +77,14 @@ describe('a plan in strips', () => {
   test('goes on from strip to strip by the keyboard, to what lies under or over the wanted place', () => {
     const rows = rowsOf(wall, 'units', { kind: 'above', panel: 'A', course: 2 });
     const [first] = rows[0]?.targets ?? [];
-    const from = placeOf(rows, 'A2.1');
-    const under = from && travelled(rows, from, 'ArrowDown', false);
+    const from = gridPlaceOf(rows, 'A2.1');
+    const under = from && placeAfterKey(rows, from, 'ArrowDown', false);
     const next = rows[0]?.targets[under?.index ?? 0];
     if (!first || !under || !next) throw new RangeError('there is nothing to go to');
     expect(next.box.y + next.box.height).toBeLessThan(first.box.y);
     const middle = first.box.x + first.box.width / 2;
     expect(next.box.x <= middle && next.box.x + next.box.width >= middle).toBe(true);
-    expect(travelled(rows, under, 'ArrowUp', false)).toMatchObject({ row: 0, index: 0 });
+    expect(placeAfterKey(rows, under, 'ArrowUp', false)).toMatchObject({ row: 0, index: 0 });
   });
 
   test('has a ledge that shows in every strip once, and it can be hit in each', () => {
@@ -140,9 +140,10 @@ describe('what a point means', () => {
 
 describe('keyboard travel', () => {
   const rows = rowsOf(handWall(), 'units');
-  const from = (part: string): Place => placeOf(rows, part) ?? { row: -1, index: -1, along: -1, wantedX: 0 };
+  const from = (part: string): GridPlace =>
+    gridPlaceOf(rows, part) ?? { row: -1, index: -1, along: -1, wantedX: 0 };
   const after = (part: string, ...keys: readonly string[]): string | undefined => {
-    const place = keys.reduce<Place>((at, key) => travelled(rows, at, key, false) ?? at, from(part));
+    const place = keys.reduce<GridPlace>((at, key) => placeAfterKey(rows, at, key, false) ?? at, from(part));
     return rows[place.row]?.targets[place.index]?.part;
   };
   test.each([
@@ -159,12 +160,12 @@ describe('keyboard travel', () => {
   });
 
   test('Ctrl+End and Ctrl+Home: the far corners', () => {
-    expect(travelled(rows, from('A1.1'), 'End', true)).toMatchObject({ row: 3, index: 3 });
-    expect(travelled(rows, from('A4.4'), 'Home', true)).toMatchObject({ row: 0, index: 0 });
+    expect(placeAfterKey(rows, from('A1.1'), 'End', true)).toMatchObject({ row: 3, index: 3 });
+    expect(placeAfterKey(rows, from('A4.4'), 'Home', true)).toMatchObject({ row: 0, index: 0 });
   });
 
   test('another key does not travel', () => {
-    expect(travelled(rows, from('A1.1'), 'x', false)).toBeNull();
+    expect(placeAfterKey(rows, from('A1.1'), 'x', false)).toBeNull();
   });
 
   test.each(WALL_KINDS)('on a laid %s right then left, and up then down, come back', (kind) => {
@@ -173,15 +174,15 @@ describe('keyboard travel', () => {
       const all = rowsOf(laid, layer);
       for (const [row, { targets }] of all.entries()) {
         for (const [index, target] of targets.entries()) {
-          const place = placeOf(all, target.part);
+          const place = gridPlaceOf(all, target.part);
           expect(place).toMatchObject({ row, index });
           if (place === null) continue;
-          const right = travelled(all, place, 'ArrowRight', false);
+          const right = placeAfterKey(all, place, 'ArrowRight', false);
           const back =
-            right && index < targets.length - 1 ? travelled(all, right, 'ArrowLeft', false) : place;
+            right && index < targets.length - 1 ? placeAfterKey(all, right, 'ArrowLeft', false) : place;
           expect(back).toMatchObject({ row, index });
-          const up = travelled(all, place, 'ArrowUp', false);
-          const down = up && row < all.length - 1 ? travelled(all, up, 'ArrowDown', false) : place;
+          const up = placeAfterKey(all, place, 'ArrowUp', false);
+          const down = up && row < all.length - 1 ? placeAfterKey(all, up, 'ArrowDown', false) : place;
           expect(down).toMatchObject({ row, index });
         }
       }

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { labelNodes } from '../../lib/drawing/label-nodes';
+import type { Box, Label } from '../../lib/drawing/shape';
 import { drawingOf } from '../../lib/views/draw-view';
-import { findingDimensions } from '../../lib/views/finding-dimensions';
-import { labelNodes } from '../../lib/views/label-nodes';
-import { laidStrip } from '../../lib/views/laid-strip';
-import { markOnSheet } from '../../lib/views/mark-shapes';
-import type { Box, Label } from '../../lib/views/shape';
-import { targetRows } from '../../lib/views/targets';
-import { coursesText } from '../../lib/views/ticket-words';
-import { placeOf, travelled } from '../../lib/views/travel';
+import { findingDimensions } from '../../lib/views/pointing/finding-dimensions';
+import { gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
+import { markOnSheet } from '../../lib/views/pointing/mark-shapes';
+import { targetRows } from '../../lib/views/pointing/targets';
+import { laidStrip } from '../../lib/views/tickets/laid-strip';
+import { coursesText } from '../../lib/views/tickets/words';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { HAND_BATCHES, handUnits, handWall } from './views-hand-wall';
@@ -93,9 +93,9 @@ describe('a ticket is pointed at', () => {
   });
 
   test('by the keyboard: up, down, left and right lead from one to the next and no further', () => {
-    const start = placeOf(rows, 'batch-1');
+    const start = gridPlaceOf(rows, 'batch-1');
     const reached = (...keys: readonly string[]) =>
-      keys.reduce((at, key) => at && (travelled(rows, at, key, false) ?? at), start)?.index;
+      keys.reduce((at, key) => at && (placeAfterKey(rows, at, key, false) ?? at), start)?.index;
     expect(reached('ArrowUp')).toBe(1);
     expect(reached('ArrowUp', 'ArrowUp')).toBe(1);
     expect(reached('ArrowUp', 'ArrowDown')).toBe(0);

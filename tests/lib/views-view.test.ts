@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { badgePlace } from '../../lib/views/mark-shapes';
+import { pathText, svgBox } from '../../lib/drawing/svg-nodes';
 import { parseView } from '../../lib/views/parse-view';
+import { badgePlace } from '../../lib/views/pointing/mark-shapes';
 import { printSvg, svgOf } from '../../lib/views/print-svg';
-import { pathText, svgBox } from '../../lib/views/svg-nodes';
 import { cutsOf, undersidesOf, viewsOf } from '../../lib/views/view';
 import { HAND_BATCHES, handWall, handWindow } from './views-hand-wall';
 

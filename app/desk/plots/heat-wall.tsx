@@ -1,11 +1,11 @@
 import { useId } from 'react';
 import { WallFills, WallPicture } from '../../../components/wall/wall-picture';
 import type { Heat } from '../../../lib/classes/statistics/heat-map';
+import type { Drawing } from '../../../lib/drawing/shape';
+import { svgBox, tenth, turned } from '../../../lib/drawing/svg-nodes';
 import type { Finding } from '../../../lib/inspect/finding';
-import { frontPicture } from '../../../lib/views/front';
-import { badgePlace, type MarkBox, markOnSheet } from '../../../lib/views/mark-shapes';
-import type { Drawing } from '../../../lib/views/shape';
-import { svgBox, tenth, turned } from '../../../lib/views/svg-nodes';
+import { frontPicture } from '../../../lib/views/front/front';
+import { badgePlace, type MarkBox, markOnSheet } from '../../../lib/views/pointing/mark-shapes';
 import type { Wall } from '../../../lib/wall/model';
 import { partsOf } from '../../../lib/wall/parts';
 import styles from './plots.module.css';

@@ -85,7 +85,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
           <WallDrawing
             wall={marked}
             view={looks.view}
-            looking={looks.looking}
+            viewing={looks.viewing}
             marks={shown.map((each) => ({
               ...each.region,
               part: each.parts[0] ?? each.region.panel,

@@ -9,7 +9,7 @@ import type { RuleSetId } from '../../../lib/limits/limit';
 import { mixed } from '../../../lib/practice/mixing';
 import type { QuickLook, QuickSort } from '../../../lib/practice/quick-look';
 import { askOf } from '../../../lib/practice/quick-round';
-import type { FaceWindow } from '../../../lib/views/cropped';
+import type { FaceWindow } from '../../../lib/views/front/cropped';
 import { cutsOf, type View } from '../../../lib/views/view';
 import type { Unit, Wall } from '../../../lib/wall/model';
 import { partsOf } from '../../../lib/wall/parts';

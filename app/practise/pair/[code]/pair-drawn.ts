@@ -1,6 +1,6 @@
 import type { PairRows } from '../../../../components/practise/pair-rows';
 import type { DrawnMark } from '../../../../components/wall/wall-drawing';
-import type { FindingDimension } from '../../../../lib/views/finding-dimension';
+import type { FindingDimension } from '../../../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../../../lib/wall/parts';
 import type { usePair } from './use-pair';
 

@@ -12,7 +12,7 @@ import { type PairWall, PairWalls } from '../../../../components/practise/pair-w
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
-import type { Layer } from '../../../../lib/views/targets';
+import type { Layer } from '../../../../lib/views/pointing/targets';
 import { Awaited } from '../../../walls/awaited';
 import { hiddenFromFront } from '../../../walls/hidden-from-front';
 import { useLaterViews } from '../../../walls/use-later-views';
@@ -95,7 +95,7 @@ export function PairPractice(props: {
           walls={walls}
           chosen={side}
           layer={layer}
-          looking={looks.looking}
+          viewing={looks.viewing}
           system={system}
           look={look}
         />

@@ -1,0 +1,133 @@
+import type { Box, Drawing } from '../../drawing/shape';
+import type { LengthSystem } from '../../units';
+import type { Wall } from '../../wall/model';
+import { type Part, type PartKind, partsOf } from '../../wall/parts';
+import { ticketName } from '../tickets/words';
+import type { View } from '../view';
+import type { Distance } from '../viewing-conditions';
+import { partNames } from './part-names';
+
+/** What can be pointed at together: one layer at a time. */
+export type Layer = 'units' | 'joints' | 'fixings';
+
+export interface Target {
+  readonly part: string;
+  readonly name: string;
+  readonly box: Box;
+  /** Where it shows besides: a ledge in each strip of a plan. */
+  readonly others?: readonly Box[];
+}
+
+/** Targets that stand side by side, from the left. */
+export interface TargetRow {
+  readonly key: string;
+  readonly targets: readonly Target[];
+}
+
+const KINDS: Readonly<Record<Layer, readonly PartKind[]>> = {
+  units: ['unit'],
+  joints: ['bed', 'head'],
+  fixings: ['tie', 'support', 'opening', 'corner', 'edge', 'batch'],
+};
+
+/**
+ * The targets of a layer in rows, from the bottom up: a course of units, its beds, its heads, a row of ties. Where the view shows
+ * nothing of that layer, what it does show: there is always something to point at.
+ */
+export function targetRows(
+  wall: Wall,
+  view: View,
+  drawing: Drawing,
+  layer: Layer,
+  system: LengthSystem,
+  distance: Distance = 'near',
+): readonly TargetRow[] {
+  const names = new Map([
+    ...partNames(wall, view, system, distance),
+    ...wall.batches.map((batch) => [batch.id, ticketName(batch)] as const),
+  ]);
+  for (const each of [layer, 'fixings', 'units'] as const) {
+    const rows = rowsOfLayer(wall, view, drawing, each, names);
+    if (rows.length > 0) return rows;
+  }
+  return [];
+}
+
+function rowsOfLayer(
+  wall: Wall,
+  view: View,
+  drawing: Drawing,
+  layer: Layer,
+  names: ReadonlyMap<string, string>,
+): readonly TargetRow[] {
+  const parts = partsOf(wall);
+  const rows = new Map<string, Map<string, Target>>();
+  for (const { part: id, x, y, width, height } of drawing.spots) {
+    const part = parts.get(id);
+    if (part === undefined || !KINDS[layer].includes(part.kind)) continue;
+    const key = rowKey(part, view);
+    const row = rows.get(key) ?? new Map<string, Target>();
+    const box = { x, y, width, height };
+    const before = row.get(id);
+    row.set(
+      id,
+      before
+        ? { ...before, others: [...(before.others ?? []), box] }
+        : { part: id, name: names.get(id) ?? id, box },
+    );
+    rows.set(key, row);
+  }
+  // A plan in strips goes on from strip to strip: its parts stand as they lie along the wall, not as they lie on the sheet.
+  const inStrips = view.kind === 'above' || view.kind === 'below';
+  const left = ({ part, box }: Target) => (inStrips ? (parts.get(part)?.x ?? box.x) : box.x);
+  return [...rows]
+    .map(([key, row]) => ({ key, targets: [...row.values()].sort((a, b) => left(a) - left(b)) }))
+    .sort((a, b) => levelOf(a) - levelOf(b));
+}
+
+function rowKey({ kind, course, y }: Part, view: View): string {
+  // What stands through a course from below lies beside the units of that course.
+  if (view.kind === 'above' && course !== null) return `${kind} ${view.course}`;
+  if (kind === 'support') return `support at ${Math.round(y / 100)}`;
+  return course === null ? kind : `${kind} ${course}`;
+}
+
+/** Height of a row in the middle of the lowest of its targets, as a mean: what decides which row is above which. */
+export function levelOf({ targets }: TargetRow): number {
+  const foot = targets.reduce((sum, { box }) => sum + box.y, 0) / targets.length;
+  return foot + shortestOf({ targets }) / 2;
+}
+
+/** The height of the lowest target of a row. */
+export function shortestOf({ targets }: Pick<TargetRow, 'targets'>): number {
+  return Math.min(...targets.map(({ box }) => box.height));
+}
+
+/** How far a point lies outside a box; 0 inside it. */
+export function distanceTo(box: Box, x: number, y: number): number {
+  const dx = Math.max(box.x - x, x - box.x - box.width, 0);
+  const dy = Math.max(box.y - y, y - box.y - box.height, 0);
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
+/** The target under a point or nearest to it within `slack` (end included); of two equally near ones the smaller. */
+export function targetAt(rows: readonly TargetRow[], x: number, y: number, slack: number): Target | null {
+  let best: Target | null = null;
+  let bestAway = slack;
+  let bestSize = Number.POSITIVE_INFINITY;
+  for (const { targets } of rows) {
+    for (const target of targets) {
+      for (const box of [target.box, ...(target.others ?? [])]) {
+        const away = distanceTo(box, x, y);
+        if (away > bestAway) continue;
+        const size = box.width * box.height;
+        if (away < bestAway || size < bestSize) {
+          best = target;
+          bestAway = away;
+          bestSize = size;
+        }
+      }
+    }
+  }
+  return best;
+}

@@ -1,0 +1,185 @@
+import { lengthDimension } from '../../drawing/dimension';
+import { noteTo } from '../../drawing/note';
+import { scaleBar } from '../../drawing/scale-bar';
+import { type Drawing, lines, type Point, rect, type Shape } from '../../drawing/shape';
+import type { LengthSystem, Mm } from '../../units';
+import { type Support, topCourseOf, type Wall } from '../../wall/model';
+import type { PanelSurvey } from '../../wall/survey';
+import { cutSupport, unitsCut } from './cut-parts';
+import {
+  cutWall,
+  depthDimensions,
+  goesOn,
+  length,
+  NOTES,
+  type Pieces,
+  SHEET_LEFT,
+  SHEET_RIGHT,
+} from './sheet';
+import { baseSpots, LEDGE_DEEP } from './spots';
+import { baseStrip } from './support-strip';
+
+/** So many courses stand on the ledge in the cut: enough for a first row of ties. */
+const COURSES = 8;
+const GROUND: Mm = -170;
+
+/** A cut through the base: ledge, flashing, first courses, air space and backing; below it the whole base, seen from in front. */
+export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, system: LengthSystem): Drawing {
+  const x = cutPlace(survey, ledge);
+  const first = unitsCut(survey, x)[0]?.unit;
+  const face = first?.set ?? 0;
+  const high = topOfCut(wall, survey, x);
+  const body = cutWall(wall, survey, x, 0, high, system);
+  const depth = depthDimensions(wall, high, system);
+  const overhang = lengthDimension(
+    Math.min(ledge.front, face),
+    Math.max(ledge.front, face),
+    ledge.y - 52,
+    9,
+    0,
+    system,
+  );
+  const ledgeNote = noteTo(
+    [ledge.front - 30, ledge.y - 120],
+    NOTES,
+    ledge.y - 120,
+    `${ledge.material} ledge`,
+  );
+  const stripTop = -LEDGE_DEEP - 110;
+  const strip = baseStrip(wall, survey, SHEET_LEFT + 30, stripTop, SHEET_RIGHT - SHEET_LEFT - 60);
+  const stripLow = stripTop - strip.height;
+  const bar = scaleBar(NOTES, -LEDGE_DEEP + 20, 200, 12, system);
+  const flashing = flashingCut(wall, survey, ledge, x);
+  const cutAt = strip.frame.x + strip.frame.scale * x;
+  return {
+    box: {
+      x: SHEET_LEFT,
+      y: stripLow - 40,
+      width: SHEET_RIGHT - SHEET_LEFT,
+      height: high + 150 - stripLow + 40,
+    },
+    shapes: [
+      ...cutFoundation(ledge),
+      ...body.shapes,
+      ...goesOn(wall, high),
+      ...flashing.shapes,
+      ...depth.shapes,
+      lines(
+        [
+          [
+            [face, ledge.y + 4],
+            [face, ledge.y - 70],
+          ],
+        ],
+        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
+      ),
+      ...overhang.shapes,
+      ...ledgeNote.shapes,
+      ...bar.shapes,
+      ...strip.shapes,
+      lines(
+        [
+          [
+            [cutAt, stripLow - 18],
+            [cutAt, stripLow + strip.height + 18],
+          ],
+        ],
+        { paint: '--chalk', width: 2, thin: true, dash: [10, 4, 2, 4] },
+      ),
+    ],
+    labels: [
+      ...body.labels,
+      ...flashing.labels,
+      ...depth.labels,
+      {
+        ...overhang.label,
+        at: [NOTES, ledge.y - 52],
+        anchor: 'start',
+        text: `overhang here ${overhang.label.text}`,
+        strong: true,
+      },
+      ledgeNote.label,
+      bar.label,
+      {
+        at: [SHEET_LEFT + 30, stripTop + 44],
+        text: `Along the base of wall ${survey.panel.id}, cut at ${length(Math.round(x), system)}`,
+        anchor: 'start',
+      },
+    ],
+    frames: [strip.frame],
+    spots: baseSpots(wall, survey, strip.frame, ledge),
+  };
+}
+
+/** As high as the courses of the cut, or as the unit that stands through the last of them. */
+function topOfCut(wall: Wall, survey: PanelSurvey, x: Mm): Mm {
+  const last = unitsCut(survey, x).findLast(({ unit }) => unit.course <= COURSES)?.unit;
+  const courses = last === undefined ? COURSES : Math.max(COURSES, topCourseOf(last));
+  return courses * wall.gauge + 6;
+}
+
+/** A cut ledge, the foundation behind it and the ground before it. */
+export function cutFoundation(ledge: Support): readonly Shape[] {
+  return [
+    rect(
+      { x: ledge.front, y: -LEDGE_DEEP, width: 130 - ledge.front, height: LEDGE_DEEP + GROUND },
+      'url:earth',
+    ),
+    lines(
+      [
+        [
+          [ledge.front, GROUND],
+          [130, GROUND],
+        ],
+      ],
+      { paint: '#3c3226', width: 3 },
+    ),
+    rect(
+      { x: SHEET_LEFT + 40, y: -LEDGE_DEEP, width: ledge.back - SHEET_LEFT - 40, height: LEDGE_DEEP },
+      'url:concrete',
+      0.45,
+    ),
+    ...cutSupport(ledge, LEDGE_DEEP),
+  ];
+}
+
+/** Where to cut: at the stud nearest the middle of the ledge that no opening stands on. */
+function cutPlace({ panel, openings }: PanelSurvey, { fromX, toX }: Support): Mm {
+  const middle = (Math.max(0, fromX) + Math.min(panel.length, toX)) / 2;
+  const clear = (x: Mm): boolean =>
+    x > fromX &&
+    x < toX &&
+    openings.every((opening) => opening.y > 600 || x < opening.x || x > opening.x + opening.width);
+  const studs = panel.studs.filter(clear);
+  if (studs.length === 0) return middle;
+  return studs.reduce((best, stud) => (Math.abs(stud - middle) < Math.abs(best - middle) ? stud : best));
+}
+
+/** The flashing from the sheathing down, under the first course and out over the ledge's edge. */
+export function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pieces {
+  const laid = wall.flashings.find(
+    (each) =>
+      each.panel === survey.panel.id &&
+      each.fromX <= x &&
+      each.toX >= x &&
+      Math.abs(each.y - ledge.y) < wall.gauge / 2,
+  );
+  if (laid === undefined) return { shapes: [], labels: [] };
+  const behind = -wall.family.depth - wall.cavity + 2;
+  const run: readonly Point[] = [
+    [behind, laid.y + 200],
+    [behind, laid.y + 46],
+    [-wall.family.depth - 4, laid.y + 2],
+    [ledge.front + 3, laid.y + 1.5],
+    [ledge.front + 9, laid.y - 7],
+  ];
+  const note = noteTo([ledge.front + 9, laid.y - 7], NOTES, laid.y + 6, 'flashing');
+  return {
+    shapes: [
+      lines([run], { paint: '--ink', width: 2.6 }),
+      lines([run], { paint: '#8fa0a8', width: 0.9 }),
+      ...note.shapes,
+    ],
+    labels: [note.label],
+  };
+}

@@ -1,0 +1,72 @@
+import type { Frame, Spot } from '../../drawing/shape';
+import type { Mm } from '../../units';
+import type { Opening, Support, Wall } from '../../wall/model';
+import { partsOf } from '../../wall/parts';
+import type { PanelSurvey } from '../../wall/survey';
+import { baseCourses } from './support-strip';
+
+/** How deep a cut ledge is drawn, mm. */
+export const LEDGE_DEEP: Mm = 250;
+
+/** In a section one points at the ledges and the first courses on the strip, and at the cut ledge itself. */
+export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: Support): readonly Spot[] {
+  const spots: Spot[] = [];
+  const courses = baseCourses(survey);
+  for (const { id, kind, panel, course, x, y, width, height } of partsOf(wall).values()) {
+    if (panel !== survey.panel.id) continue;
+    const low =
+      course !== null && course <= courses && (kind === 'unit' || kind === 'bed' || kind === 'head');
+    const isLedge =
+      kind === 'support' && survey.supports.some((each) => each.id === id && each.kind === 'ledge');
+    if (id === ledge.id) {
+      spots.push({
+        part: id,
+        x: ledge.back,
+        y: ledge.y - LEDGE_DEEP,
+        width: ledge.front - ledge.back,
+        height: LEDGE_DEEP,
+      });
+    } else if (low || isLedge) {
+      spots.push({
+        part: id,
+        x: frame.x + frame.scale * x,
+        y: frame.y + frame.scale * y,
+        width: frame.scale * width,
+        height: frame.scale * height,
+      });
+    }
+  }
+  return spots;
+}
+
+/** One points at the lintel, in the cut or along its strip, at the opening, and at the units over it. */
+export function headSpots(
+  wall: Wall,
+  survey: PanelSurvey,
+  opening: Opening,
+  lintel: Support | null,
+  frame: Frame,
+): readonly Spot[] {
+  const head = opening.y + opening.height;
+  const spots: Spot[] = [];
+  for (const { id, kind, panel, x, y, width, height } of partsOf(wall).values()) {
+    if (panel !== survey.panel.id) continue;
+    const over =
+      kind === 'unit' &&
+      y > head - 5 &&
+      y < head + 2 * wall.gauge &&
+      x > opening.x - 260 &&
+      x + width < opening.x + opening.width + 260;
+    if (!over && id !== lintel?.id && id !== opening.id) continue;
+    const low = id === opening.id ? Math.max(y, head - 3 * wall.gauge) : y;
+    const high = id === opening.id ? head : y + height;
+    spots.push({
+      part: id,
+      x: frame.x + frame.scale * x,
+      y: frame.y + frame.scale * low,
+      width: frame.scale * width,
+      height: frame.scale * (high - low),
+    });
+  }
+  return spots;
+}

@@ -1,0 +1,138 @@
+import { TEXT_SHARE } from '../../drawing/label-nodes';
+import { type Box, type Drawing, type Label, lines, type Point, rect, type Shape } from '../../drawing/shape';
+import type { Mm } from '../../units';
+import type { Batch, Wall } from '../../wall/model';
+import { ViewError } from '../view';
+import { laidStrip } from './laid-strip';
+import { ticketPaper } from './paper';
+import { airTexts, coursesText, mixingNumber, volumesText } from './words';
+
+/** The sheet, mm: narrow enough to be read on a phone as it stands. */
+const WIDE: Mm = 800;
+const TEXT: Mm = Math.round(WIDE * TEXT_SHARE);
+const LARGE: Mm = 40;
+const PAPER: Box = { x: 22, y: 0, width: 568, height: 364 };
+const INSIDE: Mm = 26;
+/** From the foot of one ticket to the foot of the next: the bar, the clip, and what a result says of the lower one. */
+const PITCH: Mm = 466;
+const MARGIN: Mm = 30;
+const STRIP: Pick<Box, 'x' | 'width'> = { x: 664, width: 116 };
+/** From the strip to the bracket beside it, and how far its ends reach, mm. */
+const BRACKET: Mm = 16;
+const TAG: Pick<Box, 'width' | 'height'> = { width: 62, height: 44 };
+
+/** Heights of the lines of a ticket above its foot, mm. */
+const LINE = { head: 304, mix: 240, volumes: 192, sand: 146, air: 87, minutes: 31 } as const;
+const RULES: readonly Mm[] = [270, 116, 59];
+
+/**
+ * What was written down at the mixer: a ticket a mixing, the first at the bottom, as the wall went up, each tied to the courses that
+ * were laid with it in a strip of the wall. The strip is at one scale, the tickets are at none.
+ */
+export function ticketsView(wall: Wall): Drawing {
+  const { batches } = wall;
+  if (batches.length === 0) throw new ViewError('tickets: this wall has no mixing tickets');
+  const high = batches.length * PITCH;
+  const strip = laidStrip(wall, { ...STRIP, y: 0, height: high - MARGIN });
+  const tickets = batches.map((batch, index) => ticketAt(batch, index * PITCH));
+  const ties = batches.map((batch, index) => tieTo(batch, strip.reachOf(batch), strip.left, index * PITCH));
+  return {
+    box: { x: 0, y: -MARGIN, width: WIDE, height: high + MARGIN },
+    shapes: [...strip.shapes, ...[...ties, ...tickets].flatMap(({ shapes }) => shapes)],
+    labels: [...ties, ...tickets].flatMap(({ labels }) => labels),
+    // A mark lies on the ticket, not on the courses in the strip.
+    frames: [],
+    spots: batches.map(({ id }, index) => ({ part: id, ...PAPER, y: index * PITCH })),
+  };
+}
+
+interface Piece {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+}
+
+function ticketAt(batch: Batch, low: Mm): Piece {
+  const [left, right] = [PAPER.x + INSIDE, PAPER.x + PAPER.width - INSIDE];
+  const printed = (y: Mm, text: string): Label => ({
+    at: [left, low + y],
+    text,
+    anchor: 'start',
+    written: TEXT,
+  });
+  const filledIn = (y: Mm, text: string, written: Mm = TEXT): Label => ({
+    at: [right, low + y],
+    text,
+    anchor: 'end',
+    written,
+    strong: true,
+  });
+  return {
+    shapes: ticketPaper(
+      batch.id,
+      { ...PAPER, y: low },
+      RULES.map((y) => low + y),
+    ),
+    labels: [
+      {
+        ...filledIn(LINE.head, `Mixing ${mixingNumber(batch.id)}`, LARGE),
+        at: [left, low + LINE.head],
+        anchor: 'start',
+      },
+      filledIn(LINE.head, coursesText(batch)),
+      printed(LINE.mix, 'Cement : lime : sand'),
+      filledIn(LINE.volumes, volumesText(batch), LARGE),
+      printed(LINE.volumes, 'by volume'),
+      printed(LINE.sand, 'sand damp and loose'),
+      printed(LINE.air, 'Air'),
+      filledIn(LINE.air, airTexts(batch).join(' · ')),
+      printed(LINE.minutes, 'Mixing to last unit laid'),
+      filledIn(LINE.minutes, `${batch.minutes} min`),
+    ],
+  };
+}
+
+/** A bracket along the courses laid with a mixing, with the numbers of the lowest and the highest, and a string from it to the ticket. */
+function tieTo(
+  { fromCourse, toCourse }: Batch,
+  { low, high }: { readonly low: Mm; readonly high: Mm },
+  left: Mm,
+  ticket: Mm,
+): Piece {
+  const x = left - BRACKET;
+  const gap = Math.min(4, (high - low) / 4);
+  const bracket: readonly Point[] = [
+    [left - 4, low + gap],
+    [x, low + gap],
+    [x, high - gap],
+    [left - 4, high - gap],
+  ];
+  const string: readonly Point[] = [
+    [x, (low + high) / 2],
+    [PAPER.x + PAPER.width, ticket + PAPER.height / 2],
+  ];
+  // Where a few courses have no room for two tags, one tells both.
+  const both = fromCourse === toCourse ? `${fromCourse}` : `${fromCourse}–${toCourse}`;
+  const tags: readonly (readonly [text: string, y: Mm])[] =
+    high - low < 2 * TAG.height
+      ? [[both, (low + high) / 2]]
+      : [
+          [`${fromCourse}`, low + TAG.height / 2],
+          [`${toCourse}`, high - TAG.height / 2],
+        ];
+  const middle = STRIP.x + STRIP.width / 2;
+  return {
+    shapes: [
+      lines([bracket, string], { paint: '--ink', width: 1.6, thin: true }),
+      ...tags.map(
+        ([, y]): Shape => rect({ ...TAG, x: middle - TAG.width / 2, y: y - TAG.height / 2 }, '#f5efdd'),
+      ),
+    ],
+    labels: tags.map(([text, y]) => ({
+      at: [middle, y],
+      text,
+      anchor: 'middle',
+      written: TEXT,
+      strong: true,
+    })),
+  };
+}
