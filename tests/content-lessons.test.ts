@@ -29,7 +29,7 @@ const textOf = (slug: string) => readFileSync(`content/lessons/${slug}.mdx`, 'ut
 const lessons = new Map<string, Lesson>();
 beforeAll(async () => {
   for (const slug of SLUGS) lessons.set(slug, await parseLesson(slug, textOf(slug), SLUGS));
-}, 60_000);
+});
 
 function lessonOf(slug: string): Lesson {
   const lesson = lessons.get(slug);
@@ -97,14 +97,14 @@ describe.each(SLUGS)('%s', (slug) => {
     expect(html).toContain('<summary>Which one has the fault?</summary>');
     expect(html).toMatch(/href="\/walls\?topic=[a-z-]+&amp;kind=[a-z-]+&amp;difficulty=1&amp;rules=canada"/);
     expect(html).toContain('role="note"');
-  }, 60_000);
+  });
 
   test('each of its drawings can be drawn and found by its address', () => {
     for (const picture of lessonOf(slug).pictures) {
       expect(pictureOfFile(fileOf(picture))).toEqual(picture);
       expect(drawPicture(picture).startsWith('<svg')).toBe(true);
     }
-  }, 60_000);
+  });
 });
 
 /** The words of a lesson as they are read, without front matter, headings and components. */
@@ -136,7 +136,7 @@ describe('glossary', () => {
   test('each word stands there once, and each picture can be drawn', () => {
     expect(new Set(GLOSSARY.map(({ id }) => id)).size).toBe(GLOSSARY.length);
     for (const { id } of GLOSSARY) expect(drawTerm(id)).toMatch(/^<svg[^>]* viewBox="/);
-  }, 60_000);
+  });
 
   test('both sides of the ocean are heard', () => {
     const byId = new Map(GLOSSARY.map((entry) => [entry.id, entry]));

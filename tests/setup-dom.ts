@@ -1,6 +1,9 @@
 import '@testing-library/jest-dom/vitest';
-import { cleanup } from '@testing-library/react';
+import { cleanup, configure } from '@testing-library/react';
 import { afterEach, beforeEach, expect } from 'vitest';
+
+// What never comes is the only thing that fails a test, not a busy machine.
+configure({ asyncUtilTimeout: 300_000 });
 
 // React reports wrong markup, missing keys and updates outside act() only on the console: there it counts as a failure.
 const original = { error: console.error, warn: console.warn };

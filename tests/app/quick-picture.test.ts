@@ -43,7 +43,6 @@ describe.each(SORTS)('a round of $look at level $level', (sort) => {
         expect(seen || picture.view.kind === 'before-cover', where).toBe(true);
       }
     },
-    60_000,
   );
 });
 

@@ -4,13 +4,13 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { PlainError, ROOT } from './steps.mjs';
 
 const NEXT = join(ROOT, 'node_modules', 'next', 'dist', 'bin', 'next');
-const READY_WITHIN_MS = 60_000;
+const READY_WITHIN_MS = 300_000;
 /** Long enough for hand-ins under way to be answered. */
 const STOPPED_WITHIN_MS = 15_000;
 
 /**
  * Starts the built site and waits until its first page answers with 200. Gives the address, a promise that is
- * kept when the server ends, and `stop`. Throws a PlainError when it ends early or does not answer in a minute.
+ * kept when the server ends, and `stop`. Throws a PlainError when it ends early or does not answer in five minutes.
  */
 export async function startServer({ port, host, env = {} }) {
   const child = spawn(process.execPath, [NEXT, 'start', '--port', String(port), '--hostname', host], {
@@ -55,7 +55,7 @@ async function untilReady(address, child) {
 
 async function answers(address) {
   try {
-    const response = await fetch(address, { signal: AbortSignal.timeout(5_000) });
+    const response = await fetch(address, { signal: AbortSignal.timeout(30_000) });
     await response.arrayBuffer();
     return response.status === 200;
   } catch {

@@ -17,7 +17,7 @@ function wall(...args) {
   return { status, stdout, stderr };
 }
 
-describe('the wall command', { timeout: 60_000 }, () => {
+describe('the wall command', () => {
   let folder = '';
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'marks-'));

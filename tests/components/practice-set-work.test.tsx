@@ -1,4 +1,4 @@
-import { act, configure, fireEvent, render, screen } from '@testing-library/react';
+import { act, fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { Practice } from '../../app/walls/[code]/practice';
@@ -21,20 +21,15 @@ const ROWS: ResultRows = {
   marked: 0,
 };
 
-// A whole wall of units takes its time in a busy machine.
-vi.setConfig({ testTimeout: 60_000 });
-configure({ asyncUtilTimeout: 20_000 });
 // jsdom has no screen: it is taken for a wide one.
 vi.stubGlobal('matchMedia', () => ({ matches: false }));
 // The parts that the page fetches later: here at once, so that no test waits for them.
-beforeAll(
-  () =>
-    Promise.all([
-      import('../../app/walls/[code]/second-part'),
-      import('../../app/walls/views-part'),
-      import('../../app/walls/[code]/result-part'),
-    ]),
-  60_000,
+beforeAll(() =>
+  Promise.all([
+    import('../../app/walls/[code]/second-part'),
+    import('../../app/walls/views-part'),
+    import('../../app/walls/[code]/result-part'),
+  ]),
 );
 beforeEach(() => sessionStorage.clear());
 

@@ -32,7 +32,7 @@ let cast: Cast;
 beforeAll(async () => {
   site = await openOwnSite();
   cast = await makeCast(site);
-}, 120_000);
+});
 afterAll(() => site?.close());
 
 /** A value that exists for each part in square brackets. */

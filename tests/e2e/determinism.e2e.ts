@@ -17,9 +17,7 @@ afterAll(async () => {
   await browser.close();
 });
 
-test(`${WALLS} walls and their keys are the same, byte for byte, in Node and in Chromium`, {
-  timeout: 600_000,
-}, async () => {
+test(`${WALLS} walls and their keys are the same, byte for byte, in Node and in Chromium`, async () => {
   const bundle = await build({
     entryPoints: [fileURLToPath(new URL('./hash-walls.ts', import.meta.url))],
     bundle: true,

@@ -1,7 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DRAWINGS } from '../../components/trade/drawings';
-import { accessibilityProblems, type Look, openBrowser, sidewaysOverflow, visit } from './browser';
+import {
+  accessibilityProblems,
+  type Look,
+  newContext,
+  openBrowser,
+  sidewaysOverflow,
+  visit,
+} from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -63,7 +70,7 @@ test.each([
 });
 
 test('without script the drawing and its answer are there', async () => {
-  const context = await browser.newContext({
+  const context = await newContext(browser, {
     javaScriptEnabled: false,
     viewport: { width: 390, height: 844 },
   });

@@ -9,7 +9,15 @@ import { inspect } from '../../lib/inspect/inspect';
 import { openDatabase, type Store } from '../../lib/store/database';
 import { INVENTED_LEARNERS, inventGroup } from '../store/invented-group';
 import { handInAgain, type InventedGroup } from '../store/invented-hand-ins';
-import { accessibilityProblems, LOOKS, type Look, openBrowser, sidewaysOverflow } from './browser';
+import {
+  accessibilityProblems,
+  LOOKS,
+  type Look,
+  newContext,
+  openBrowser,
+  sidewaysOverflow,
+  watch,
+} from './browser';
 import { type OwnSite, openOwnSite } from './own-site';
 
 const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };
@@ -73,7 +81,7 @@ function atTheDesk(look: Look): Promise<BrowserContext> {
 }
 
 async function signedIn({ width, colours }: Look): Promise<BrowserContext> {
-  const context = await browser.newContext({
+  const context = await newContext(browser, {
     baseURL: site.address,
     viewport: { width, height: 900 },
     colorScheme: colours,
@@ -96,11 +104,7 @@ async function onPage(
 ): Promise<readonly string[]> {
   const context = await atTheDesk(look);
   const page = await context.newPage();
-  const problems: string[] = [];
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') problems.push(message.text());
-  });
-  page.on('pageerror', (error) => problems.push(error.message));
+  const problems = watch(page, site.address);
   await page.goto(path);
   await work(page);
   await page.close();
@@ -166,7 +170,7 @@ describe('an instructor with the mark book', () => {
       await counts.getByText('8 handed in').waitFor();
       expect(await page.getByRole('list', { name: 'Faults that are there' }).count()).toBe(0);
       await handInAgain(store, book, { work: 0, name: 'Ninth Person' });
-      await counts.getByText('9 handed in').waitFor({ timeout: 10_000 });
+      await counts.getByText('9 handed in').waitFor();
       await page.getByRole('link', { name: 'Show the key' }).click();
       await page.getByRole('list', { name: 'Faults that are there' }).waitFor();
     });

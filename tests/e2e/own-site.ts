@@ -13,7 +13,7 @@ export interface OwnSite {
 
 const NEXT = join('node_modules', 'next', 'dist', 'bin', 'next');
 const PRINTED_CODE = /type this code:\s+([0-9A-Z]{4}(?:-[0-9A-Z]{4}){3})/;
-const READY_WITHIN_MS = 30_000;
+const READY_WITHIN_MS = 300_000;
 
 /** The built site once more, with an empty database: what one test sets up is not in the way of another. */
 export async function openOwnSite(env: Readonly<Record<string, string>> = {}): Promise<OwnSite> {
@@ -79,7 +79,7 @@ async function ended(child: ChildProcess): Promise<void> {
   if (child.exitCode !== null) return;
   const gone = new Promise((resolve) => child.once('exit', resolve));
   child.kill('SIGTERM');
-  const late = setTimeout(() => child.kill('SIGKILL'), 5_000);
+  const late = setTimeout(() => child.kill('SIGKILL'), 60_000);
   await gone;
   clearTimeout(late);
 }

@@ -2,7 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { THEMES, type Theme } from '../../app/frame/theme';
 import type { Brief } from '../../lib/generate/brief';
@@ -19,21 +19,14 @@ mkdirSync(SHOTS, { recursive: true });
 
 const CELLS = '[role="grid"]';
 const SEEDS = 200;
-/** Until the wall has come closer, and a second tap is no double tap. */
-const AFTER_A_TAP_MS = 400;
+/** After this long a second tap is no double tap. */
+const NO_DOUBLE_TAP_MS = 400;
 
 /** Two of the four looks: each width and each set of colours once. */
 export const LOOKS: readonly Look[] = [
   { width: 390, colours: 'light' },
   { width: 1280, colours: 'dark' },
 ];
-
-/** Chromium's notice that the style of a page linked to was fetched ahead: it is meant to be. */
-const FETCHED_AHEAD = /\.css was preloaded using link preload but not used/;
-
-export function mattering(problems: readonly string[]): readonly string[] {
-  return problems.filter((problem) => !FETCHED_AHEAD.test(problem));
-}
 
 export interface FoundWall {
   readonly code: string;
@@ -97,14 +90,26 @@ export async function pick(page: Page, part: string): Promise<void> {
   await page.locator(`[data-part="${part}"]`).click();
 }
 
-/** Picks a part with a finger: a first tap may only bring the wall closer. */
-export async function touch(page: Page, part: string): Promise<void> {
-  const card = page.locator('#picked-name');
-  for (let tap = 0; tap < 2 && !(await card.isVisible()); tap++) {
-    await page.locator(`[data-part="${part}"]`).tap();
-    await page.waitForTimeout(AFTER_A_TAP_MS);
+/** Picks a part with a finger until something shows: a first tap may only bring the wall closer. */
+export async function touch(
+  page: Page,
+  part: string | Locator,
+  shown: Locator = page.locator('#picked-name'),
+): Promise<void> {
+  const aim = typeof part === 'string' ? page.locator(`[data-part="${part}"]`) : part;
+  const frames = () =>
+    page
+      .locator('svg[role="presentation"]')
+      .evaluateAll((all) => all.map((svg) => svg.getAttribute('viewBox')));
+  for (let tap = 0; tap < 2 && !(await shown.isVisible()); tap++) {
+    const before = JSON.stringify(await frames());
+    await aim.tap();
+    await page.waitForTimeout(NO_DOUBLE_TAP_MS);
+    await expect
+      .poll(async () => (await shown.isVisible()) || JSON.stringify(await frames()) !== before)
+      .toBe(true);
   }
-  await card.waitFor();
+  await shown.waitFor();
 }
 
 /** Holds the likeliest instrument for a fault to the part picked, and notes what it reads. */

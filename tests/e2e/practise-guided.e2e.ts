@@ -8,7 +8,7 @@ import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import { halfOf } from '../../lib/practice/guided-steps';
 import { openBrowser, visit } from './browser';
-import { awake, LOOKS, lookAt, mattering } from './practice-steps';
+import { awake, LOOKS, lookAt, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -35,55 +35,48 @@ function guidedWith(half: 'name' | 'place'): Guided {
   throw new RangeError(`no guided wall leaves the ${half}`);
 }
 
-const STATES_MS = 120_000;
-
 describe.each(LOOKS)('a guided wall at $width px, $colours', (look) => {
-  test.each(['name', 'place'] as const)(
-    'shows all, then leaves the %s, then all',
-    async (half) => {
-      const { first, second } = guidedWith(half);
-      const [finding] = second;
-      if (finding === undefined) throw new RangeError('no finding');
-      const { page, problems, close } = await visit(browser, `/practise/guided/${codeOf(first.brief)}`, look);
-      await page.getByRole('heading', { name: 'What is wrong with it' }).waitFor();
-      await awake(page);
-      for (const { check } of first.findings) await page.getByText(CATALOGUE[check].whyItMatters).waitFor();
-      await page
-        .getByRole('button', { name: /^Show it on the wall: 1/ })
-        .first()
-        .click();
-      await lookAt(page, `guided-1-${half}`, look);
-      await page.getByRole('link', { name: 'Next: a wall where you do half' }).click();
+  test.each(['name', 'place'] as const)('shows all, then leaves the %s, then all', async (half) => {
+    const { first, second } = guidedWith(half);
+    const [finding] = second;
+    if (finding === undefined) throw new RangeError('no finding');
+    const { page, problems, close } = await visit(browser, `/practise/guided/${codeOf(first.brief)}`, look);
+    await page.getByRole('heading', { name: 'What is wrong with it' }).waitFor();
+    await awake(page);
+    for (const { check } of first.findings) await page.getByText(CATALOGUE[check].whyItMatters).waitFor();
+    await page
+      .getByRole('button', { name: /^Show it on the wall: 1/ })
+      .first()
+      .click();
+    await lookAt(page, `guided-1-${half}`, look);
+    await page.getByRole('link', { name: 'Next: a wall where you do half' }).click();
 
-      await page.getByRole('heading', { name: 'Now you do half' }).waitFor();
-      await awake(page);
-      if (half === 'name') {
-        await lookAt(page, 'guided-2-name', look);
-        await page.getByRole('radio', { name: CATALOGUE[finding.check].name, exact: true }).check();
-      } else {
-        await page.getByText('Nothing picked yet.').waitFor();
-        const part = page.locator(`[data-part="${finding.parts[0]}"]`);
-        for (let tap = 0; tap < 2 && (await page.getByText(/^Picked: /).count()) === 0; tap++) {
-          await (look.width < 600 ? part.tap() : part.click());
-          await page.waitForTimeout(400);
-        }
-        await page.getByText(/^Picked: /).waitFor();
-        await lookAt(page, 'guided-2-place', look);
-      }
-      await page.getByRole('button', { name: 'Check', exact: true }).click();
-      await page.getByRole('heading', { name: '1 of 1 right' }).waitFor();
-      await lookAt(page, `guided-2-told-${half}`, look);
-      await page.getByRole('link', { name: 'Next: a wall on your own' }).click();
+    await page.getByRole('heading', { name: 'Now you do half' }).waitFor();
+    await awake(page);
+    if (half === 'name') {
+      await lookAt(page, 'guided-2-name', look);
+      await page.getByRole('radio', { name: CATALOGUE[finding.check].name, exact: true }).check();
+    } else {
+      await page.getByText('Nothing picked yet.').waitFor();
+      const part = page.locator(`[data-part="${finding.parts[0]}"]`);
+      const picked = page.getByText(/^Picked: /);
+      if (look.width < 600) await touch(page, part, picked);
+      else await part.click();
+      await picked.waitFor();
+      await lookAt(page, 'guided-2-place', look);
+    }
+    await page.getByRole('button', { name: 'Check', exact: true }).click();
+    await page.getByRole('heading', { name: '1 of 1 right' }).waitFor();
+    await lookAt(page, `guided-2-told-${half}`, look);
+    await page.getByRole('link', { name: 'Next: a wall on your own' }).click();
 
-      await page.getByRole('link', { name: 'Read the wall on your own' }).waitFor();
-      await lookAt(page, 'guided-3', look);
-      await page.getByRole('link', { name: 'Read the wall on your own' }).click();
-      await page.waitForURL(`**/walls/${codeOf(guidedWall(first, 3).brief)}`);
-      expect(mattering(problems)).toEqual([]);
-      await close();
-    },
-    STATES_MS,
-  );
+    await page.getByRole('link', { name: 'Read the wall on your own' }).waitFor();
+    await lookAt(page, 'guided-3', look);
+    await page.getByRole('link', { name: 'Read the wall on your own' }).click();
+    await page.waitForURL(`**/walls/${codeOf(guidedWall(first, 3).brief)}`);
+    expect(problems).toEqual([]);
+    await close();
+  });
 });
 
 test('half a wall is done by the keyboard alone', async () => {

@@ -105,7 +105,7 @@ describe('bodies that make no sense', () => {
   beforeAll(async () => {
     site = await openOwnSite();
     cast = await makeCast(site);
-  }, 120_000);
+  });
   afterAll(() => site?.close());
 
   const handlers = routesOnDisk()

@@ -1,7 +1,7 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { CHECKS } from '../../lib/inspect/finding';
-import { openBrowser } from './browser';
+import { newContext, openBrowser } from './browser';
 import { type Caller, newCaller } from './cast';
 import { type OwnSite, openOwnSite } from './own-site';
 import { lookAt } from './practice-steps';
@@ -31,7 +31,7 @@ beforeAll(async () => {
   await desk.getByLabel('Password').fill(PASSWORD);
   await desk.getByRole('button', { name: 'Sign in' }).click();
   await desk.waitForURL('**/desk');
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser?.close();
@@ -39,7 +39,7 @@ afterAll(async () => {
 });
 
 async function newPage({ width, colours }: typeof PHONE | typeof DESK): Promise<Page> {
-  const context: BrowserContext = await browser.newContext({
+  const context = await newContext(browser, {
     viewport: { width, height: 900 },
     colorScheme: colours,
     reducedMotion: 'reduce',
@@ -154,7 +154,7 @@ describe('a learner on a phone', () => {
     await page.getByRole('heading', { name: 'Waiting to be sent' }).waitFor();
     await lookAt(page, 'my-work-waiting', PHONE);
     await page.context().setOffline(false);
-    await page.getByRole('heading', { name: 'Received' }).waitFor({ timeout: 30_000 });
+    await page.getByRole('heading', { name: 'Received' }).waitFor();
     await page.getByRole('heading', { name: 'Practice result' }).waitFor();
     expect(await page.getByText(/receipt/).textContent()).toMatch(/[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4}/);
     expect(await page.getByText(/certified/i).count()).toBe(0);
@@ -229,7 +229,7 @@ describe('the key', () => {
       walls += payloads[1]?.match(/masonry\W+(?:anchored|adhered)/g)?.length ?? 0;
     }
     expect(walls).toBe(500);
-  }, 180_000);
+  });
 });
 
 async function answerOf(sent: Promise<Response>): Promise<{ readonly work: string }> {

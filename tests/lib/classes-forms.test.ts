@@ -142,7 +142,7 @@ describe('forms from a secret', () => {
     );
     expect(match.rows.map(({ alike }) => alike)).toEqual([true, true, true, true]);
     expect(new Set(forms.flatMap(({ briefs }) => briefs.map(codeOf))).size).toBe(48);
-  }, 60_000);
+  });
 });
 
 describe('the match of forms', () => {

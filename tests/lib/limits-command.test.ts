@@ -12,7 +12,7 @@ function limits(...args: readonly string[]) {
   return { status, stdout, stderr };
 }
 
-describe('npm run limits', { timeout: 30_000 }, () => {
+describe('npm run limits', () => {
   test('--json prints a limit as it stands; a step without end is null; no last bits of a double', () => {
     const { status, stdout, stderr } = limits('--json');
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });

@@ -102,14 +102,10 @@ test('there are at least sixty families, four or more a topic, each with its own
 });
 
 describe('2,000 seeds under the rules of Canada and of the United States', () => {
-  test.each(FAMILIES.map((family) => [family.id, family] as const))(
-    '%s',
-    (_, family) => {
-      expect(faultsOver(family, 'canada', 2000)).toEqual([]);
-      expect(faultsOver(family, 'united-states', 2000)).toEqual([]);
-    },
-    30_000,
-  );
+  test.each(FAMILIES.map((family) => [family.id, family] as const))('%s', (_, family) => {
+    expect(faultsOver(family, 'canada', 2000)).toEqual([]);
+    expect(faultsOver(family, 'united-states', 2000)).toEqual([]);
+  });
 });
 
 test.each(RULE_SETS)('100 seeds of every family under %s', (rules) => {

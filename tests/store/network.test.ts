@@ -56,7 +56,6 @@ async function sendUntilTaken(address: string, cookie: string, body: unknown) {
         method: 'POST',
         headers: { 'content-type': 'application/json', 'sec-fetch-site': 'same-origin', cookie },
         body: JSON.stringify(body),
-        signal: AbortSignal.timeout(5_000),
       });
       if (response.ok) return (await response.json()) as { attempt: string; receipt: string };
       if (response.status !== 503) throw new RangeError(`answered ${response.status}`);
