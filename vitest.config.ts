@@ -44,8 +44,6 @@ const browser = {
     name: 'browser',
     environment: 'node',
     include: ['tests/e2e/**/*.e2e.ts'],
-    // One Chromium and one server on a small machine: pages side by side only slow each other down.
-    fileParallelism: false,
   },
 };
 
@@ -57,6 +55,8 @@ export default defineConfig({
     // No test may fail because the machine is busy: these only end what hangs. No test sets limits of its own.
     testTimeout: HANGS_MS,
     hookTimeout: HANGS_MS,
+    // All cores: of two, vitest would leave one idle.
+    maxWorkers: '100%',
     teardownTimeout: HANGS_MS,
     expect: { poll: { timeout: HANGS_MS } },
     projects: process.env.SITE_ADDRESS ? [node, dom, store, browser] : [node, dom, store],

@@ -1,11 +1,12 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DRAWINGS } from '../../components/trade/drawings';
 import {
   accessibilityProblems,
   type Look,
   newContext,
   openBrowser,
+  pagesInTurn,
   sidewaysOverflow,
   visit,
 } from './browser';
@@ -18,23 +19,19 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** Phone by day, desk by night: between them each width and each set of colours. */
-const TWO_LOOKS: readonly Look[] = [
-  { width: 390, colours: 'light' },
-  { width: 1280, colours: 'dark' },
-];
 const PHONE: Look = { width: 390, colours: 'light' };
 
-describe.each(['/drawings', ...DRAWINGS.map(({ name }) => `/drawings/${name}`)])('%s', (path) => {
-  test.each(TWO_LOOKS)('is in order at $width px, $colours', async (look) => {
+test.each(pagesInTurn(['/drawings', ...DRAWINGS.map(({ name }) => `/drawings/${name}`)]))(
+  '$path is in order at $width px, $colours',
+  async ({ path, ...look }) => {
     const { page, problems, close } = await visit(browser, path, look);
     for (const details of await page.locator('main details').all()) await details.locator('summary').click();
     expect(await accessibilityProblems(page)).toEqual([]);
     expect(await sidewaysOverflow(page)).toBe(0);
     expect(problems).toEqual([]);
     await close();
-  });
-});
+  },
+);
 
 test('the list leads to every drawing', async () => {
   const { page, close } = await visit(browser, '/drawings', PHONE);

@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { codeOf } from '../../lib/generate/wall-code';
-import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt, pick, touch } from './practice-steps';
+import { LOOKS, openBrowser, visit } from './browser';
+import { lookAt, pick, touch } from './practice-steps';
 
 const CODE = codeOf({ topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 });
 

@@ -1,7 +1,14 @@
 import { readdirSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { accessibilityProblems, LOOKS, newContext, openBrowser, sidewaysOverflow, visit } from './browser';
+import {
+  accessibilityProblems,
+  newContext,
+  openBrowser,
+  pagesInTurn,
+  sidewaysOverflow,
+  visit,
+} from './browser';
 
 const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
 const PAGES = ['/lessons', '/glossary', '/sources', ...SLUGS.map((slug) => `/lessons/${slug}`)];
@@ -16,14 +23,12 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe.each(PAGES)('%s', (path) => {
-  test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
-    const { page, problems, close } = await visit(browser, path, look);
-    expect(await accessibilityProblems(page)).toEqual([]);
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(problems).toEqual([]);
-    await close();
-  });
+test.each(pagesInTurn(PAGES))('$path is in order at $width px, $colours', async ({ path, ...look }) => {
+  const { page, problems, close } = await visit(browser, path, look);
+  expect(await accessibilityProblems(page)).toEqual([]);
+  expect(await sidewaysOverflow(page)).toBe(0);
+  expect(problems).toEqual([]);
+  await close();
 });
 
 describe.each(SLUGS)('%s', (slug) => {

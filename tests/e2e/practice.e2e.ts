@@ -1,8 +1,8 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
-import { accessibilityProblems, openBrowser, visit } from './browser';
-import { firstWall, LOOKS, lookAt, mark, measure, pick, touch } from './practice-steps';
+import { accessibilityProblems, LOOKS, openBrowser, visit } from './browser';
+import { firstWall, lookAt, mark, measure, pick, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

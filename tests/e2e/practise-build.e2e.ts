@@ -3,8 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { slidersOf } from '../../lib/generate/by-hand/spoil-by-hand';
 import { layTrue } from '../../lib/generate/by-hand/true-wall';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
-import { openBrowser, visit } from './browser';
-import { awake, LOOKS, lookAt } from './practice-steps';
+import { LOOKS, openBrowser, visit } from './browser';
+import { awake, lookAt } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

@@ -7,8 +7,8 @@ import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import { halfOf } from '../../lib/practice/guided-steps';
-import { openBrowser, visit } from './browser';
-import { awake, LOOKS, lookAt, touch } from './practice-steps';
+import { LOOKS, openBrowser, visit } from './browser';
+import { awake, lookAt, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

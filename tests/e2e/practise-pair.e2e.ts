@@ -5,8 +5,8 @@ import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { inspect } from '../../lib/inspect/inspect';
-import { openBrowser, visit } from './browser';
-import { awake, LOOKS, lookAt, touch } from './practice-steps';
+import { LOOKS, openBrowser, visit } from './browser';
+import { awake, lookAt, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

@@ -2,8 +2,8 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { MAX_SEED } from '../../lib/generate/brief';
 import { askOf, WALLS_A_ROUND } from '../../lib/practice/quick-round';
-import { openBrowser, visit } from './browser';
-import { LOOKS, lookAt } from './practice-steps';
+import { LOOKS, openBrowser, visit } from './browser';
+import { lookAt } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

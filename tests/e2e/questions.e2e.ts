@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
-import { accessibilityProblems, LOOKS, openBrowser, sidewaysOverflow, visit } from './browser';
+import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,15 +11,16 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe.each(['/questions', '/questions/openings?rules=united-kingdom&seed=5'])('%s', (path) => {
-  test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
+test.each(pagesInTurn(['/questions', '/questions/openings?rules=united-kingdom&seed=5']))(
+  '$path is in order at $width px, $colours',
+  async ({ path, ...look }) => {
     const { page, problems, close } = await visit(browser, path, look);
     expect(await accessibilityProblems(page)).toEqual([]);
     expect(await sidewaysOverflow(page)).toBe(0);
     expect(problems).toEqual([]);
     await close();
-  });
-});
+  },
+);
 
 test.each(QUESTION_TOPICS)(
   'a set on %s is gone through to its end, each state fit for all',

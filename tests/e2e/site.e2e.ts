@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { accessibilityProblems, LOOKS, openBrowser, sidewaysOverflow, visit } from './browser';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -10,15 +10,16 @@ afterAll(async () => {
   await browser.close();
 });
 
-describe.each(['/', '/safety', '/instruments'])('%s', (path) => {
-  test.each(LOOKS)('is in order at $width px, $colours', async (look) => {
+test.each(pagesInTurn(['/', '/safety', '/instruments']))(
+  '$path is in order at $width px, $colours',
+  async ({ path, ...look }) => {
     const { page, problems, close } = await visit(browser, path, look);
     expect(await accessibilityProblems(page)).toEqual([]);
     expect(await sidewaysOverflow(page)).toBe(0);
     expect(problems).toEqual([]);
     await close();
-  });
-});
+  },
+);
 
 test('the first stop of the keyboard leads past the header', async () => {
   const { page, close } = await visit(browser, '/', { width: 1280, colours: 'light' });
