@@ -62,6 +62,8 @@ export interface Result {
   readonly findings: readonly FindingResult[];
   readonly marks: readonly MarkResult[];
   readonly parts: FiveMarks;
+  /** Only on a wall that was handed in unanswered: nothing marked, and not said to be sound. It scores 0. */
+  readonly answered?: false;
 }
 
 /** A hand-in that cannot be marked: the message says which mark and why. Nothing is marked. */

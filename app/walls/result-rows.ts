@@ -37,6 +37,7 @@ export function rowsOf(
     .sort((a, b) => Number(isCertain(b)) - Number(isCertain(a)));
   return {
     score: result.score,
+    answered: result.answered ?? true,
     capped: result.capped,
     parts: result.parts,
     findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),

@@ -25,6 +25,12 @@ export function progressOf(attempt: string, place: number): Progress {
     : 'not begun';
 }
 
+/** Whether there is an answer to hand in: something marked, or said to be sound. Without one a wall scores nothing. */
+export function isAnswered(attempt: string, place: number): boolean {
+  const { marks, saysSound } = answerNow(attempt, place, '');
+  return marks.length > 0 || saysSound;
+}
+
 export function keepAnswer(attempt: string, answer: WallAnswer): void {
   keepText(answerKey(attempt, answer.place), JSON.stringify(answer));
 }

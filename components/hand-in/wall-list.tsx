@@ -2,13 +2,19 @@
 
 import { useEffect, useState } from 'react';
 import styles from './hand-in.module.css';
-import { type Progress, progressOf } from './kept-answers';
+import { isAnswered, type Progress, progressOf } from './kept-answers';
 
 const WORDS: Readonly<Record<Progress, string>> = {
   'not begun': '○ Not begun',
   begun: '◐ Begun, saved on this device',
   done: '✓ Done, saved on this device',
 };
+
+interface WallState {
+  readonly place: number;
+  readonly progress: Progress;
+  readonly answered: boolean;
+}
 
 /** The walls of an attempt with how far each is, and the way to hand them in. Asks once more while a wall is not done. */
 export function WallList(props: {
@@ -20,23 +26,31 @@ export function WallList(props: {
   readonly onHandIn: () => void;
 }) {
   const { attempt, walls, addressOf, onChange, onHandIn } = props;
-  const [progress, setProgress] = useState<readonly Progress[]>();
+  const [states, setStates] = useState<readonly WallState[]>();
   const [asked, setAsked] = useState(false);
   // What is kept on the device is only known here.
   useEffect(() => {
-    const look = () => setProgress(walls.map(({ place }) => progressOf(attempt, place)));
+    const look = () =>
+      setStates(
+        walls.map(({ place }) => ({
+          place,
+          progress: progressOf(attempt, place),
+          answered: isAnswered(attempt, place),
+        })),
+      );
     look();
     // Another tab of the same work.
     window.addEventListener('storage', look);
     return () => window.removeEventListener('storage', look);
   }, [attempt, walls]);
-  if (!progress) return <p role="status">One moment …</p>;
-  const open = walls.filter((_, index) => progress[index] !== 'done').map(({ place }) => place);
+  if (!states) return <p role="status">One moment …</p>;
+  const open = states.filter(({ progress }) => progress !== 'done');
   return (
     <>
       <ol className={styles.walls}>
         {walls.map(({ place, kind }, index) => {
-          const isDone = progress[index] === 'done';
+          const progress = states[index]?.progress ?? 'not begun';
+          const isDone = progress === 'done';
           return (
             <li key={place}>
               {isDone ? (
@@ -49,7 +63,7 @@ export function WallList(props: {
                 </a>
               )}
               <span>
-                {WORDS[progress[index] ?? 'not begun']}{' '}
+                {WORDS[progress]}{' '}
                 {isDone && (
                   <button
                     type="button"
@@ -65,14 +79,11 @@ export function WallList(props: {
           );
         })}
       </ol>
-      {open.length > 0 && asked && (
-        <p role="alert">
-          {open.length === 1
-            ? `Wall ${open[0]} is not done.`
-            : `${open.length} walls are not done: ${open.join(', ')}.`}{' '}
-          What you have not marked counts as not found.
-        </p>
-      )}
+      <p>
+        Every wall needs an answer: a mark, or your word that it is sound. A wall without an answer scores
+        nothing, even if it is sound.
+      </p>
+      {open.length > 0 && asked && <p role="alert">{openWords(open)}</p>}
       <div className={styles.steps}>
         <button
           type="button"
@@ -80,7 +91,7 @@ export function WallList(props: {
           onClick={() => (open.length > 0 && !asked ? setAsked(true) : onHandIn())}
         >
           {open.length > 0 && asked
-            ? 'Hand in all the same'
+            ? 'Hand in anyway'
             : `Hand in ${walls.length === 1 ? 'the wall' : `all ${walls.length} walls`}`}
         </button>
       </div>
@@ -90,4 +101,25 @@ export function WallList(props: {
       </p>
     </>
   );
+}
+
+/** What handing in now means for the walls that are not done. */
+function openWords(open: readonly WallState[]): string {
+  const begun = open.filter(({ answered }) => answered).map(({ place }) => place);
+  const unanswered = open.filter(({ answered }) => !answered).map(({ place }) => place);
+  const sentences = [
+    begun.length > 0
+      ? `${wallsAre(begun)} not done: what you have not marked there counts as not found.`
+      : '',
+    unanswered.length > 0
+      ? `${wallsAre(unanswered)} not answered: you have marked nothing there and not said that ${unanswered.length === 1 ? 'it is' : 'they are'} sound.`
+      : '',
+  ];
+  return sentences.filter((sentence) => sentence !== '').join(' ');
+}
+
+/** 'Wall 2 is', 'Walls 2, 3 and 5 are'. */
+function wallsAre(places: readonly number[]): string {
+  const last = places.at(-1);
+  return places.length === 1 ? `Wall ${last} is` : `Walls ${places.slice(0, -1).join(', ')} and ${last} are`;
 }

@@ -78,6 +78,8 @@ export interface LeftRow {
 export interface ResultRows {
   /** 0 to 1. */
   readonly score: number;
+  /** False where nothing was marked and the wall was not said to be sound. */
+  readonly answered: boolean;
   /** Why the score is held down, or null. */
   readonly capped: string | null;
   readonly parts: FiveMarks;

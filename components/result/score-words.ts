@@ -9,8 +9,13 @@ export function scoreWords({
   findings,
   falseMarks,
   marked,
-}: Pick<ResultRows, 'findings' | 'falseMarks' | 'marked'>): string {
+  answered,
+}: Pick<ResultRows, 'findings' | 'falseMarks' | 'marked' | 'answered'>): string {
   const faults = findings.length;
+  if (!answered) {
+    const there = faults === 0 ? 'It is sound' : `It has ${faults === 1 ? 'a fault' : `${faults} faults`}`;
+    return `You marked nothing on this wall and did not say that it is sound, so it is not answered and scores nothing. ${there}.`;
+  }
   const hit = findings.filter(({ outcome }) => outcome !== 'missed').length;
   const misnamed = findings.filter(({ outcome }) => outcome === 'wrong name').length;
   const wrong = falseMarks.length;

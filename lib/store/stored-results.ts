@@ -40,6 +40,8 @@ const result = z.object({
   findings: z.array(finding),
   marks: z.array(mark),
   parts: z.partialRecord(z.enum(STEPS), tally).nullish(),
+  // Not said by earlier markings: they took every wall as answered.
+  answered: z.boolean().default(true),
 });
 
 export type StoredResult = z.infer<typeof result>;
@@ -55,10 +57,14 @@ export function parseStoredResults(json: string): readonly StoredResult[] {
 /** Whose answer it is, and on which wall. */
 export type AnsweredAt = Pick<WallAnswer, 'learner' | 'work' | 'place' | 'code' | 'saysSound'>;
 
-export function wallAnswerOf(at: AnsweredAt, { score, findings, marks, parts }: StoredResult): WallAnswer {
+export function wallAnswerOf(
+  at: AnsweredAt,
+  { score, findings, marks, parts, answered }: StoredResult,
+): WallAnswer {
   return {
     ...at,
     score,
+    answered,
     faults: findings.map(({ finding, outcome, mark: index }) => {
       const own = index === null || outcome === 'missed' ? undefined : marks[index]?.mark;
       const named = outcome === 'found' ? finding.check : (own?.fault ?? null);

@@ -24,6 +24,7 @@ const wall = fc.record({
   code: fc.string(),
   score: share,
   saysSound: fc.boolean(),
+  answered: fc.boolean(),
   faults: fc.array(
     fc.record({
       fault: fc.string(),

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { HandIn } from '../../components/hand-in/hand-in';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
-import { keepAnswer } from '../../components/hand-in/kept-answers';
+import { keepAnswer, keepWork } from '../../components/hand-in/kept-answers';
 import { WallList } from '../../components/hand-in/wall-list';
 
 beforeEach(() => localStorage.clear());
@@ -50,16 +50,45 @@ describe('the list of walls', () => {
     expect(screen.getByRole('link', { name: 'Wall 2 · Gable end' })).toHaveAttribute('href', '#wall-2');
   });
 
-  test('with a wall not done it asks once, and then hands in all the same', async () => {
+  test('with a wall not done it asks once, and then hands in anyway', async () => {
     finish(1);
     const { onHandIn } = list();
     await userEvent.click(screen.getByRole('button', { name: 'Hand in all 2 walls' }));
     expect(onHandIn).not.toHaveBeenCalled();
     expect(screen.getByRole('alert')).toHaveTextContent(
-      'Wall 2 is not done. What you have not marked counts as not found.',
+      'Wall 2 is not answered: you have marked nothing there and not said that it is sound.',
     );
-    await userEvent.click(screen.getByRole('button', { name: 'Hand in all the same' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Hand in anyway' }));
     expect(onHandIn).toHaveBeenCalledTimes(1);
+  });
+
+  test('a wall begun is told apart from walls without an answer, opened or not', async () => {
+    const mark = { part: 'A1.1', fault: 'proud-unit', sure: 2 } as const;
+    const seen = {
+      marks: [],
+      saysSound: false,
+      phase: 'looking',
+      opened: [],
+      readings: [],
+      half: null,
+    } as const;
+    keepWork('a', 1, { ...seen, marks: [mark] });
+    keepWork('a', 2, { ...seen, opened: ['A1.1'] });
+    render(
+      <WallList
+        attempt="a"
+        walls={[...WALLS, { place: 3, kind: 'Gable end' }]}
+        addressOf={String}
+        onChange={vi.fn()}
+        onHandIn={vi.fn()}
+      />,
+    );
+    expect(screen.getByText(/A wall without an answer scores nothing, even if it is sound\./)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: 'Hand in all 3 walls' }));
+    expect(screen.getByRole('alert')).toHaveTextContent(
+      'Wall 1 is not done: what you have not marked there counts as not found. ' +
+        'Walls 2 and 3 are not answered: you have marked nothing there and not said that they are sound.',
+    );
   });
 
   test('with all done it hands in at once; a wall can be changed before', async () => {

@@ -12,6 +12,7 @@ const NONE = { got: 0, of: 0 };
 /** A result as a server would send it; the figures are invented. */
 const ROWS: ResultRows = {
   score: 0.5,
+  answered: true,
   capped: null,
   parts: { found: { got: 0, of: 0 }, named: NONE, measured: NONE, judged: NONE, acted: NONE },
   findings: [],

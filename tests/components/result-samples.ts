@@ -70,6 +70,7 @@ export const TWISTED: FindingRow = {
 };
 export const NOTHING: ResultRows = {
   score: 1,
+  answered: true,
   capped: null,
   parts: { found: NONE, named: NONE, measured: NONE, judged: NONE, acted: NONE },
   findings: [],

@@ -55,8 +55,20 @@ describe('the result in words', () => {
       findings: [row(first), row(second)],
       falseMarks: Array.from({ length: falseMarks }, () => wrong),
       marked,
+      answered: true,
     };
     expect(scoreWords(rows)).toBe(words);
+  });
+
+  test.each([
+    [[], 'It is sound.'],
+    [['missed'], 'It has a fault.'],
+    [['missed', 'missed'], 'It has 2 faults.'],
+  ] as const)('not answered, with %j: no praise, and why it scores nothing', (outcomes, there) => {
+    const rows = { findings: outcomes.map(row), falseMarks: [], marked: 0, answered: false };
+    expect(scoreWords(rows)).toBe(
+      `You marked nothing on this wall and did not say that it is sound, so it is not answered and scores nothing. ${there}`,
+    );
   });
 
   test('a score is a whole number of a hundred', () => {

@@ -27,6 +27,7 @@ export function answer(given: Partial<WallAnswer> = {}): WallAnswer {
     code: 'AAA-AAAA-AAA',
     score: 1,
     saysSound: faults.every(({ found }) => !found) && falseMarks.length === 0,
+    answered: true,
     steps: {},
     ...given,
     faults,

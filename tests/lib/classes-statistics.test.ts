@@ -155,6 +155,23 @@ describe('figures of a learner', () => {
     expect(figures.kappa).toBeCloseTo(0.36, 9);
   });
 
+  test('walls that were not answered are in no verdict, and count in the mean score', () => {
+    const said = [
+      answer({ faults: [fault('open-head>open-head')], saysSound: false, score: 1 }),
+      answer({ score: 1 }),
+    ];
+    const unanswered = { answered: false, saysSound: false, score: 0 };
+    const figures = figuresOf([
+      ...said,
+      answer(unanswered),
+      answer({ ...unanswered, faults: [fault('open-head>')] }),
+    ]);
+    expect(figures.verdicts).toEqual({ hits: 1, misses: 0, falseAlarms: 0, soundCalls: 1 });
+    expect(figures.soundOrFaulty).toEqual(figuresOf(said).soundOrFaulty);
+    expect(figures.kappa).toBe(1);
+    expect(figures.score).toBe(0.5);
+  });
+
   test('no walls, no figures', () => {
     expect(figuresOf([])).toMatchObject({
       walls: 0,
@@ -186,6 +203,14 @@ describe('a set work as a test', () => {
       [0, 0],
     ]);
     expect(analyseTest(table.scores).alpha).toBe(1);
+  });
+
+  test('a sound wall that was not answered is not one left alone', () => {
+    const left = [answer({ learner: 'ann' }), answer({ learner: 'bo', answered: false, saysSound: false })];
+    expect(testTable(left, true).scores).toEqual([[1], [0]]);
+    expect(groupScale(left).difficulties).toMatchObject([{ question: SOUND_WALL, answers: 1 }]);
+    const [rates] = familyRates([...left, answer({ falseMarks: [falseMark('thin-tie')] })]);
+    expect(rates).toMatchObject({ wallsWithout: 2, wallsFalse: 1 });
   });
 
   test('walls of their own: an item is a wall with its score', () => {

@@ -62,9 +62,9 @@ function talliesOf(answers: readonly WallAnswer[]): ReadonlyMap<string, Tally> {
     const { got, of } = tallies.get(question) ?? NONE;
     tallies.set(question, { got: got + (right ? 1 : 0), of: of + 1 });
   };
-  for (const { faults, falseMarks } of answers) {
+  for (const { faults, falseMarks, answered } of answers) {
     for (const { fault, named } of faults) add(fault, named === fault);
-    if (faults.length === 0) add(SOUND_WALL, falseMarks.length === 0);
+    if (faults.length === 0 && answered) add(SOUND_WALL, falseMarks.length === 0);
   }
   return tallies;
 }

@@ -11,7 +11,7 @@ export interface FamilyRates {
   readonly hit: ShareLimits | null;
   /** Found and called by its name, of met. */
   readonly nameRight: ShareLimits | null;
-  /** Walls without this fault, each counted once a learner. */
+  /** Walls without this fault that were answered, each counted once a learner. */
   readonly wallsWithout: number;
   /** Of those, with a false mark of this name. */
   readonly wallsFalse: number;
@@ -28,7 +28,9 @@ export function familyRates(answers: readonly WallAnswer[]): readonly FamilyRate
 
 function ratesOf(fault: string, answers: readonly WallAnswer[]): FamilyRates {
   const own = answers.flatMap((answer) => answer.faults.filter((each) => each.fault === fault));
-  const without = answers.filter((answer) => !answer.faults.some((each) => each.fault === fault));
+  const without = answers.filter(
+    (answer) => answer.answered && !answer.faults.some((each) => each.fault === fault),
+  );
   const isFalse = ({ falseMarks }: WallAnswer) => falseMarks.some((mark) => mark.fault === fault);
   const found = own.filter((each) => each.found).length;
   const named = own.filter((each) => each.named === fault).length;

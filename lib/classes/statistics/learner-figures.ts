@@ -24,6 +24,7 @@ export interface Figures {
   readonly steps: Readonly<Record<Step, Tally | null>>;
   readonly falseMarks: number;
   readonly certainButWrong: readonly CertainButWrong[];
+  /** Of the walls that were answered. */
   readonly verdicts: VerdictCounts;
   /** d' and its like; null until a sound and a faulty wall were judged. */
   readonly soundOrFaulty: SoundOrFaulty | null;
@@ -35,7 +36,9 @@ export interface Figures {
 
 export function figuresOf(answers: readonly WallAnswer[]): Figures {
   const verdicts = countVerdicts(
-    answers.map(({ faults, saysSound }) => ({ faulty: faults.length > 0, saidFaulty: !saysSound })),
+    answers
+      .filter(({ answered }) => answered)
+      .map(({ faults, saysSound }) => ({ faulty: faults.length > 0, saidFaulty: !saysSound })),
   );
   const { hits, misses, falseAlarms, soundCalls } = verdicts;
   const bothKinds = hits + misses > 0 && falseAlarms + soundCalls > 0;

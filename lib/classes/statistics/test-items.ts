@@ -22,7 +22,7 @@ export interface TestTable {
 
 /**
  * The answers of one set work as a test. When all got the same walls an item is one fault (1: found and named), or a
- * sound wall (1: left alone). When each got walls of their own, an item is a place in the set and scores as the wall
+ * sound wall (1: answered, and left alone). When each got walls of their own, an item is a place in the set and scores as the wall
  * did: single generated walls are seen by too few to be analysed.
  */
 export function testTable(answers: readonly WallAnswer[], sameForAll: boolean): TestTable {
@@ -56,5 +56,5 @@ export function testTable(answers: readonly WallAnswer[], sameForAll: boolean): 
 function scoreOf({ index, sound }: TestItem, answer: WallAnswer | undefined): number {
   if (answer === undefined) return 0;
   if (index !== null) return answer.faults[index]?.named === answer.faults[index]?.fault ? 1 : 0;
-  return sound ? (answer.falseMarks.length === 0 ? 1 : 0) : answer.score;
+  return sound ? (answer.answered && answer.falseMarks.length === 0 ? 1 : 0) : answer.score;
 }

@@ -40,6 +40,8 @@ export interface WallAnswer {
   /** 0 to 1. */
   readonly score: number;
   readonly saysSound: boolean;
+  /** False where nothing was marked and it was not said to be sound: the wall was perhaps never opened. */
+  readonly answered: boolean;
   readonly faults: readonly FaultAnswer[];
   readonly falseMarks: readonly FalseMark[];
   /** A step that was not asked for is absent. */

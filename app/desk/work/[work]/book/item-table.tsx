@@ -102,7 +102,7 @@ function TestWords({ figures: { alpha, standardError, mean, items } }: { readonl
   );
 }
 
-/** How far the learners agree with each other on "sound or faulty", whatever the truth is. */
+/** How far the learners who answered every wall agree with each other on "sound or faulty", whatever the truth is. */
 function AgreementWords({
   answers,
   learners,
@@ -110,8 +110,11 @@ function AgreementWords({
   readonly answers: readonly WallAnswer[];
   readonly learners: readonly string[];
 }) {
-  if (learners.length < 2) return null;
-  const whole = answers.filter(({ learner }) => learners.includes(learner));
+  const judges = learners.filter((id) =>
+    answers.every(({ learner, answered }) => learner !== id || answered),
+  );
+  const whole = answers.filter(({ learner }) => judges.includes(learner));
+  if (judges.length < 2) return null;
   const places = [...new Set(whole.map(({ place }) => place))];
   const kappa = fleissKappa(
     places.map((place) => {

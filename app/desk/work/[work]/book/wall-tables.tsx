@@ -35,6 +35,7 @@ export function WallTable({
       <tbody>
         {places.map((place) => {
           const own = answers.filter((answer) => answer.place === place);
+          const answered = own.filter((answer) => answer.answered);
           const faults = own.flatMap((answer) => answer.faults);
           return (
             <tr key={place}>
@@ -44,7 +45,7 @@ export function WallTable({
               <td>{sameForAll ? thereWords(own[0]) : 'differs'}</td>
               <td className={styles.number}>{percentText(meanOf(own))}</td>
               <td className={styles.number}>
-                {own.filter(({ saysSound }) => !saysSound).length} of {own.length}
+                {answered.filter(({ saysSound }) => !saysSound).length} of {answered.length}
               </td>
               <td className={styles.number}>
                 {faults.length === 0
