@@ -1,4 +1,3 @@
-import { ASKED_READING } from '../lib/inspect/asked-reading';
 import { CATALOGUE } from '../lib/inspect/catalogue';
 import { type Explanation, explainMark } from '../lib/inspect/explain';
 import { CHECKS, type CheckId, type Finding } from '../lib/inspect/finding';
@@ -124,7 +123,7 @@ function findingResult(
 
 /** Without the reading where the finding is in another unit than a reader is asked for. */
 function comparable(answer: Answer, { check, unit }: Finding): Answer {
-  if (ASKED_READING[check].unit === unit) return answer;
+  if (CATALOGUE[check].asks.unit === unit) return answer;
   const { reading: _, ...rest } = answer;
   return rest;
 }

@@ -2,14 +2,13 @@ import type { FaultChoice } from '../../components/practice/part-facts';
 import type { Mark } from '../../components/practice/practice-state';
 import { formatMeasure } from '../../components/result/format-measure';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
-import { ASKED_READING } from '../../lib/inspect/asked-reading';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 import type { LengthSystem } from '../../lib/units';
 
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
-  const { name, looksLike, whereToLook, scope } = CATALOGUE[id];
+  const { name, looksLike, whereToLook, scope, asks } = CATALOGUE[id];
   return {
     id,
     name,
@@ -17,7 +16,7 @@ export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
     whereToLook,
     scope,
     family: TOPIC_TITLES[topicOf(id)],
-    asks: ASKED_READING[id],
+    asks,
   };
 });
 
@@ -32,7 +31,12 @@ export function faultName(fault: string): string {
 
 /** What a mark says beyond place, name and certainty: "9.5 mm · good practice · put right now". Empty when nothing. */
 export function saidOf({ fault, reading, kind, act }: Mark, system: LengthSystem): string {
-  const { unit } = ASKED_READING[fault];
+  const { unit } = CATALOGUE[fault].asks;
   const amount = reading === undefined ? undefined : formatMeasure(reading, unit, system);
   return [amount, kind, act].filter((each) => each !== undefined).join(' · ');
+}
+
+/** Address of the passage of its lesson on a fault. */
+export function passageOf(check: CheckId): string {
+  return `/lessons/${CATALOGUE[check].lesson}#fault-${check}`;
 }

@@ -13,8 +13,7 @@ import { ruleSetTitle } from '../../lib/limits/limits';
 import type { Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 import type { FindingResult, MarkResult, Result } from '../grading';
-import { faultName, topicOf } from './fault-choices';
-import { passageOf } from './lesson-passage';
+import { faultName, passageOf, topicOf } from './fault-choices';
 import { partName } from './part-names';
 
 /** Certain, in the words of a mark. */

@@ -1,5 +1,5 @@
 import { angleVerdict, boundAt, overhangBound } from '../limits/bound';
-import { limitOf } from '../limits/limits';
+import { limitOf, limitsUnder } from '../limits/limits';
 import { type Mm, snap } from '../units';
 import type { Angle, Opening, Support } from '../wall/model';
 import { type Draft, lengthOf, type PanelDraft } from './draft';
@@ -7,7 +7,7 @@ import { type Draft, lengthOf, type PanelDraft } from './draft';
 /** Concrete ledge under a whole panel. Its edge lies back from the face by a sound overhang; by more, still within a third, as a look-alike. */
 export function layLedge(draft: Draft, panel: PanelDraft): Support {
   const { depth } = draft.out.family;
-  const bound = overhangBound(draft.plan.rules, depth);
+  const bound = overhangBound(limitsUnder(draft.plan.rules), depth);
   const share = draft.plan.lookAlikes.includes('overhang-within-a-third')
     ? 0.56
     : draft.chance.whole(0, 3) / 10;
@@ -38,7 +38,9 @@ export function layLintel(draft: Draft, opening: Opening, storeysAbove: number):
   const bearing = () => snap(least * 1.2 + chance.whole(0, 12));
   const angle = angleFor(draft, opening.width, storeysAbove);
   const { depth } = out.family;
-  const lip = plan.lookAlikes.includes('hidden-angle') ? snap(overhangBound(plan.rules, depth) * 0.5) : 5;
+  const lip = plan.lookAlikes.includes('hidden-angle')
+    ? snap(overhangBound(limitsUnder(plan.rules), depth) * 0.5)
+    : 5;
   return {
     id: `${opening.panel}-lintel1`,
     panel: opening.panel,

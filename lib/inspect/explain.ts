@@ -1,13 +1,13 @@
 import type { RuleSetId } from '../limits/limit';
-import { sourceOf } from '../limits/limits';
+import { limitsUnder, sourceOf } from '../limits/limits';
 import type { Wall } from '../wall/model';
 import { partsOf } from '../wall/parts';
 import { surveyOf } from '../wall/survey';
-import { CHECK_LIST } from './check-list';
+import { CATALOGUE } from './catalogue';
+import { type Measurement, passes, severityOf } from './check';
 import type { CheckId } from './finding';
 import type { LookAlikeId } from './look-alikes';
 import { lookAlikeAt } from './recognise';
-import { passes, type Sight, severityOf } from './sight';
 
 /** What was measured where a learner marked a fault that is not there. */
 export interface Explanation {
@@ -30,11 +30,10 @@ export interface Explanation {
 export function explainMark(wall: Wall, rules: RuleSetId, partId: string, fault: CheckId): Explanation {
   const survey = surveyOf(wall);
   const part = partsOf(wall).get(partId);
-  const check = CHECK_LIST.find(({ id }) => id === fault);
-  let nearest: Sight | null = null;
-  check?.measure(survey, rules, (sight) => {
-    if (!passes(sight) || !touches(sight, partId)) return;
-    if (nearest === null || severityOf(sight) > severityOf(nearest)) nearest = sight;
+  let nearest: Measurement | null = null;
+  CATALOGUE[fault].measure(survey, limitsUnder(rules), (measurement) => {
+    if (!passes(measurement) || !touches(measurement, partId)) return;
+    if (nearest === null || severityOf(measurement) > severityOf(nearest)) nearest = measurement;
   });
   return {
     measured: nearest === null ? null : shown(nearest),
@@ -43,19 +42,19 @@ export function explainMark(wall: Wall, rules: RuleSetId, partId: string, fault:
 }
 
 /** Taken at the part, at a joint of the unit marked, or at the panel the part belongs to. */
-function touches({ at, place }: Sight, part: string): boolean {
+function touches({ at, place }: Measurement, part: string): boolean {
   return at === part || place().parts.includes(part);
 }
 
-function shown(sight: Sight): NonNullable<Explanation['measured']> {
+function shown(measurement: Measurement): NonNullable<Explanation['measured']> {
   return {
-    value: sight.measured,
-    limit: sight.bound,
-    end: sight.end,
-    unit: sight.unit ?? sight.limit.unit,
-    limitId: sight.limit.id,
-    title: sourceOf(sight.limit).title,
-    clause: sight.limit.clause,
-    rules: sight.limit.rules,
+    value: measurement.measured,
+    limit: measurement.bound,
+    end: measurement.end,
+    unit: measurement.unit ?? measurement.limit.unit,
+    limitId: measurement.limit.id,
+    title: sourceOf(measurement.limit).title,
+    clause: measurement.limit.clause,
+    rules: measurement.limit.rules,
   };
 }

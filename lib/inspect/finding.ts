@@ -1,6 +1,6 @@
 import type { HowSure, LimitKind, RuleSetId } from '../limits/limit';
 
-/** Faults by their plain trade name. One file under generate/faults and one under inspect/checks has each name. */
+/** Faults by their plain trade name. Each has a file of that name under generate/faults and one under inspect/checks. */
 export const CHECKS = [
   'missing-back-mortar',
   'ring-buttered-back',

@@ -1,37 +1,43 @@
 import type { RuleSetId } from '../limits/limit';
-import { sourceOf } from '../limits/limits';
+import { limitsUnder, sourceOf } from '../limits/limits';
 import type { Wall } from '../wall/model';
 import { type Survey, surveyOf } from '../wall/survey';
-import { CATALOGUE } from './catalogue';
-import { CHECK_LIST } from './check-list';
+import { CATALOGUE, CHECK_LIST } from './catalogue';
+import { type Measurement, marginOf, passes } from './check';
 import type { CheckId, Finding } from './finding';
-import { marginOf, passes, type Sight } from './sight';
 
 /** The answer key: everything wrong with a wall under a rule set, measured from its geometry. Ordered by panel, then upward, then to the right. */
 export function inspect(wall: Wall, rules: RuleSetId): readonly Finding[] {
   const findings: Finding[] = [];
-  seeAll(surveyOf(wall), rules, (check, sight) => {
-    if (!passes(sight)) findings.push(findingOf(check, sight));
+  measureAll(surveyOf(wall), rules, (check, measurement) => {
+    if (!passes(measurement)) findings.push(findingOf(check, measurement));
   });
   return findings.sort(byPlace);
 }
 
-/** Every measurement that every check takes, sound ones too. */
-export function seeAll(survey: Survey, rules: RuleSetId, see: (check: CheckId, sight: Sight) => void): void {
-  for (const check of CHECK_LIST) check.measure(survey, rules, (sight) => see(check.id, sight));
+/** Reports every measurement that every check takes, sound ones too. */
+export function measureAll(
+  survey: Survey,
+  rules: RuleSetId,
+  report: (check: CheckId, measurement: Measurement) => void,
+): void {
+  const limits = limitsUnder(rules);
+  for (const check of CHECK_LIST) {
+    check.measure(survey, limits, (measurement) => report(check.id, measurement));
+  }
 }
 
-function findingOf(check: CheckId, sight: Sight): Finding {
-  const { limit } = sight;
-  const { parts, region } = sight.place();
+function findingOf(check: CheckId, measurement: Measurement): Finding {
+  const { limit } = measurement;
+  const { parts, region } = measurement.place();
   return {
     check,
     parts,
     region,
-    measured: sight.measured,
-    unit: sight.unit ?? limit.unit,
-    limit: sight.bound,
-    margin: marginOf(sight),
+    measured: measurement.measured,
+    unit: measurement.unit ?? limit.unit,
+    limit: measurement.bound,
+    margin: marginOf(measurement),
     kind: limit.kind,
     hazard: CATALOGUE[check].hazard,
     source: {

@@ -2,8 +2,8 @@ import type { Unit } from '../wall/model';
 import { headId } from '../wall/model';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
-import { isWeep } from './checks/open-head';
-import { isCloser } from './checks/sliver-piece';
+import { isCloser } from './checks/bond/sliver-piece';
+import { isWeep } from './checks/joints/open-head';
 import type { CheckId } from './finding';
 import type { LookAlikeId } from './look-alikes';
 

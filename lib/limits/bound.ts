@@ -1,6 +1,5 @@
 import type { Mm } from '../units';
-import type { AngleRow, Bound, Limit, RuleSetId } from './limit';
-import { limitOf } from './limits';
+import type { AngleRow, Bound, Limit, Limits } from './limit';
 
 /** What a bound may depend on: bed depth of the unit and clear span in mm, air in °C, whole storeys above. */
 export interface At {
@@ -193,23 +192,23 @@ function worstMeasure(angle: AngleSize, row: AngleRow): { readonly measured: Mm;
 
 /** The overhang rule that governs at a bed depth, the stricter of a share of the depth and a fixed length; undefined where both are silent. */
 export function governingOverhang(
-  rules: RuleSetId,
+  limits: Limits,
   depth: Mm,
 ): { readonly limit: Limit; readonly bound: Mm } | undefined {
-  const share = limitOf(rules, 'overhang-share');
-  const fixed = limitOf(rules, 'overhang-fixed');
+  const share = limits('overhang-share');
+  const fixed = limits('overhang-fixed');
   const byShare = share && { limit: share, bound: boundAt(share, { depth }) };
   const byLength = fixed && { limit: fixed, bound: boundAt(fixed, { depth }) };
   return byShare && byLength ? (byLength.bound < byShare.bound ? byLength : byShare) : (byShare ?? byLength);
 }
 
 /** How far the face may stand past its support, mm. Infinity where the rules are silent. */
-export function overhangBound(rules: RuleSetId, depth: Mm): Mm {
-  return governingOverhang(rules, depth)?.bound ?? Number.POSITIVE_INFINITY;
+export function overhangBound(limits: Limits, depth: Mm): Mm {
+  return governingOverhang(limits, depth)?.bound ?? Number.POSITIVE_INFINITY;
 }
 
 /** Openings up to this size either way need no ties at their jambs, mm; none where no rule set says so. */
-export function smallOpening(rules: RuleSetId): Mm {
-  const limit = limitOf(rules, 'tie-opening');
+export function smallOpening(limits: Limits): Mm {
+  const limit = limits('tie-opening');
   return limit === undefined ? 0 : boundAt(limit, {});
 }

@@ -130,6 +130,9 @@ export const CHECK_LIMITS = [
 ] as const;
 export type LimitId = (typeof CHECK_LIMITS)[number];
 
+/** What governs under one rule set: its own limit, else that of good practice, else undefined. */
+export type Limits = (id: LimitId) => Limit | undefined;
+
 export interface Limit {
   /** A LimitId, or another name for a limit that no check uses yet. */
   readonly id: LimitId | (string & {});

@@ -1,7 +1,7 @@
 import { SOURCES } from './bibliography';
 import { CANADA } from './canada';
 import { GOOD_PRACTICE } from './good-practice';
-import type { Limit, LimitId, RuleSetId, Source } from './limit';
+import type { Limit, LimitId, Limits, RuleSetId, Source } from './limit';
 import { ONTARIO } from './ontario';
 import { UNITED_KINGDOM } from './united-kingdom';
 import { UNITED_STATES } from './united-states';
@@ -45,7 +45,12 @@ export function limitOf(rules: RuleSetId, id: LimitId): Limit | undefined {
   return GOVERNING[rules].get(id);
 }
 
-/** The same for any limit by its name, also one that no check asks for; undefined for a name that is not there. */
+/** The limits of a rule set as a check asks for them. */
+export function limitsUnder(rules: RuleSetId): Limits {
+  return (id) => limitOf(rules, id);
+}
+
+/** The limit of any name, also of one that no check asks for: undefined for a name that is not there. */
 export function namedLimitOf(rules: RuleSetId, id: string): Limit | undefined {
   return GOVERNING[rules].get(id);
 }

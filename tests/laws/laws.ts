@@ -1,4 +1,3 @@
-import { doubtsOf } from '../../lib/inspect/doubt';
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import { guessShare, isHardToGuess } from '../../lib/marking/guess-guard';
@@ -7,6 +6,7 @@ import { mirrored } from '../../lib/wall/mirror';
 import type { Wall } from '../../lib/wall/model';
 import { printWall } from '../../lib/wall/print';
 import { parseWall } from '../../lib/wall/schema';
+import { doubtsOf } from './doubt';
 import { type LawWall, layLawWall } from './law-walls';
 
 /** Every law that a wall breaks, each as one line that says which wall and how. Empty when all hold. */

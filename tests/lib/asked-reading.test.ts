@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
-import { ASKED_READING } from '../../lib/inspect/asked-reading';
+import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
@@ -26,5 +26,5 @@ function findingsOf(check: CheckId, rules: RuleSetId) {
 test.each(CHECKS)('%s is asked in the unit in which it is found, under every rule set', (check) => {
   const found = RULE_SETS.flatMap((rules) => findingsOf(check, rules));
   expect(found.length).toBeGreaterThan(0);
-  expect([...new Set(found.map(({ unit }) => unit))]).toEqual([ASKED_READING[check].unit]);
+  expect([...new Set(found.map(({ unit }) => unit))]).toEqual([CATALOGUE[check].asks.unit]);
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { slidersOf, spoilByHand } from '../../lib/generate/by-hand/spoil-by-hand';
 import { layTrue } from '../../lib/generate/by-hand/true-wall';
+import { type Measurement, passes } from '../../lib/inspect/check';
 import type { CheckId } from '../../lib/inspect/finding';
-import { inspect, seeAll } from '../../lib/inspect/inspect';
-import { passes, type Sight } from '../../lib/inspect/sight';
+import { inspect, measureAll } from '../../lib/inspect/inspect';
 import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
 import { WALL_KINDS, type Wall, type WallKind } from '../../lib/wall/model';
 import { refuseUnstandable } from '../../lib/wall/stands';
@@ -15,12 +15,17 @@ const BASES: readonly Base[] = RULE_SETS.flatMap((rules) => [
   ['plain-panel', 'adhered', rules] as const,
 ]);
 
-function sightsAt(wall: Wall, rules: RuleSetId, checks: readonly CheckId[], at: string): readonly Sight[] {
-  const sights: Sight[] = [];
-  seeAll(surveyOf(wall), rules, (check, sight) => {
-    if (checks.includes(check) && sight.at === at) sights.push(sight);
+function measurementsAt(
+  wall: Wall,
+  rules: RuleSetId,
+  checks: readonly CheckId[],
+  at: string,
+): readonly Measurement[] {
+  const measurements: Measurement[] = [];
+  measureAll(surveyOf(wall), rules, (check, measurement) => {
+    if (checks.includes(check) && measurement.at === at) measurements.push(measurement);
   });
-  return sights;
+  return measurements;
 }
 
 describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
@@ -42,7 +47,9 @@ describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
       if (value === fitted.sound || fitted.refuse?.(value)) continue;
       const spoiled = spoilByHand(wall, sliders, { [id]: value });
       expect(() => refuseUnstandable(spoiled), `${id} ${value}`).not.toThrow();
-      const measured = sightsAt(spoiled, rules, checks, fitted.at).map((sight) => sight.measured);
+      const measured = measurementsAt(spoiled, rules, checks, fitted.at).map(
+        (measurement) => measurement.measured,
+      );
       const nearest = Math.min(...measured.map((each) => Math.abs(each - value)));
       expect(nearest, `${id} ${value}: ${measured.join(', ')}`).toBeLessThanOrEqual(0.125);
     }
@@ -73,13 +80,13 @@ test('at its bound a value passes, one step on it does not: 6 mm out by Canada, 
   const sliders = slidersOf(wall, 'canada');
   const slider = sliders.find(({ id }) => id === 'set');
   const at = (value: number) => {
-    const [sight] = sightsAt(
+    const [measurement] = measurementsAt(
       spoilByHand(wall, sliders, { set: value }),
       'canada',
       ['proud-unit'],
       slider?.fitted.at ?? '',
     );
-    return sight && passes(sight);
+    return measurement && passes(measurement);
   };
   const bound = (slider?.fitted.most ?? 0) / 2;
   expect([at(bound), at(bound + 0.125)]).toEqual([true, false]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boundAt, overhangBound } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
-import { namedLimitOf } from '../../lib/limits/limits';
+import { limitsUnder, namedLimitOf } from '../../lib/limits/limits';
 
 function value(rules: RuleSetId, id: string): number {
   const limit = namedLimitOf(rules, id);
@@ -91,7 +91,7 @@ describe('how far veneer may stand past its support', () => {
     ['at 25 mm', 'united-kingdom', 102.5, 25, true],
     ['over 25 mm, within a third', 'united-kingdom', 102.5, 25.125, false],
   ])('%s: %s, %d mm deep, out by %d: passes %s', (_, rules, depth, overhang, passes) => {
-    expect(overhang <= overhangBound(rules, depth)).toBe(passes);
+    expect(overhang <= overhangBound(limitsUnder(rules), depth)).toBe(passes);
   });
 
   test.each<[rules: RuleSetId, depth: number, most: number]>([
@@ -101,7 +101,7 @@ describe('how far veneer may stand past its support', () => {
     ['united-kingdom', 102.5, 25],
     ['good-practice', 90, 30],
   ])('%s, %d mm deep: %d mm', (rules, depth, most) => {
-    expect(overhangBound(rules, depth)).toBeCloseTo(most, 2);
+    expect(overhangBound(limitsUnder(rules), depth)).toBeCloseTo(most, 2);
   });
 });
 

@@ -1,10 +1,9 @@
 import type { BuildVerdict, Compared } from '../../../components/practise/build-verdict';
 import type { ExplainedFinding } from '../../../components/practise/explained-finding';
 import { type Slider, spoilByHand } from '../../../lib/generate/by-hand/spoil-by-hand';
-import { CHECK_LIST } from '../../../lib/inspect/check-list';
+import { type Measurement, marginOf, passes } from '../../../lib/inspect/check';
 import type { CheckId } from '../../../lib/inspect/finding';
-import { inspect, seeAll } from '../../../lib/inspect/inspect';
-import { marginOf, passes, type Sight } from '../../../lib/inspect/sight';
+import { inspect, measureAll } from '../../../lib/inspect/inspect';
 import { RULE_SETS, type RuleSetId } from '../../../lib/limits/limit';
 import { ruleSetTitle, sourceOf } from '../../../lib/limits/limits';
 import type { Wall } from '../../../lib/wall/model';
@@ -21,8 +20,8 @@ export interface BuildMeasures {
 
 export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSetId): BuildMeasures {
   const nameOf = partNames(wall);
-  const sights: (readonly [CheckId, Sight])[] = [];
-  seeAll(surveyOf(wall), rules, (check, sight) => sights.push([check, sight]));
+  const measurements: (readonly [CheckId, Measurement])[] = [];
+  measureAll(surveyOf(wall), rules, (check, measurement) => measurements.push([check, measurement]));
   return {
     findings: inspect(wall, rules).map((finding, index) =>
       explainedFinding(finding, index + 1, rules, nameOf),
@@ -30,9 +29,9 @@ export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSe
     verdicts: Object.fromEntries(
       sliders.map(({ id, checks, fitted }) => [
         id,
-        sights
+        measurements
           .filter(([check, { at }]) => at === fitted.at && checks.includes(check))
-          .map(([, sight]) => verdictOf(sight)),
+          .map(([, measurement]) => verdictOf(measurement)),
       ]),
     ),
   };
@@ -43,45 +42,50 @@ export function comparedFor(wall: Wall, base: Wall, slider: Slider): readonly Co
   const survey = surveyOf(wall);
   const atMost = surveyOf(spoilByHand(base, [slider], { [slider.id]: slider.fitted.most }));
   return RULE_SETS.map((rules) => {
-    const most = sightsOf(slider, atMost, rules);
+    const most = measurementsOf(slider, atMost, rules);
     return {
       rules,
       title: ruleSetTitle(rules),
-      verdicts: sightsOf(slider, survey, rules).map((sight) => ({
-        ...verdictOf(sight),
-        crossedAt: crossingOf(sight, most, slider.fitted.most),
+      verdicts: measurementsOf(slider, survey, rules).map((measurement) => ({
+        ...verdictOf(measurement),
+        crossedAt: crossingOf(measurement, most, slider.fitted.most),
       })),
     };
   });
 }
 
 /** Measures grow in proportion with their slider: over what run a lean is measured differs from one rule set to another. */
-function crossingOf({ end, bound, limit }: Sight, atMost: readonly Sight[], most: number): number {
+function crossingOf(
+  { end, bound, limit }: Measurement,
+  atMost: readonly Measurement[],
+  most: number,
+): number {
   const same = atMost.find((each) => each.limit.id === limit.id);
   return end === 'at least' || !same || same.measured <= 0 ? bound : (most * same.bound) / same.measured;
 }
 
-function sightsOf({ checks, fitted }: Slider, survey: Survey, rules: RuleSetId): readonly Sight[] {
-  const sights: Sight[] = [];
-  for (const { id, measure } of CHECK_LIST) {
-    if (!checks.includes(id)) continue;
-    measure(survey, rules, (sight) => {
-      if (sight.at === fitted.at) sights.push(sight);
-    });
-  }
-  return sights;
+function measurementsOf(
+  { checks, fitted }: Slider,
+  survey: Survey,
+  rules: RuleSetId,
+): readonly Measurement[] {
+  const measurements: Measurement[] = [];
+  measureAll(survey, rules, (check, measurement) => {
+    if (checks.includes(check) && measurement.at === fitted.at) measurements.push(measurement);
+  });
+  return measurements;
 }
 
-function verdictOf(sight: Sight): BuildVerdict {
-  const { limit, end, measured, bound } = sight;
+function verdictOf(measurement: Measurement): BuildVerdict {
+  const { limit, end, measured, bound } = measurement;
   return {
     limit: limit.id,
     end,
     measured,
     bound,
-    margin: marginOf(sight),
-    passes: passes(sight),
-    unit: sight.unit ?? limit.unit,
+    margin: marginOf(measurement),
+    passes: passes(measurement),
+    unit: measurement.unit ?? limit.unit,
     kind: limit.kind,
     source: [ruleSetTitle(limit.rules), sourceOf(limit).title, limit.clause]
       .filter((each) => each !== '')

@@ -1,5 +1,5 @@
 import { boundAt, overhangBound } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
+import { limitOf, limitsUnder } from '../../limits/limits';
 import { overhangMarksOf } from '../../trade/overhang';
 import { snap } from '../../units';
 import type { Support, Wall } from '../../wall/model';
@@ -20,7 +20,7 @@ export const SUPPORT_DEPARTURES: readonly Departure[] = [
     fit: (wall, rules) => {
       const ledge = supportOf(wall, 'ledge');
       const { depth } = wall.family;
-      const bound = overhangBound(rules, depth);
+      const bound = overhangBound(limitsUnder(rules), depth);
       if (ledge === null || !Number.isFinite(bound)) return null;
       const { tipping } = overhangMarksOf(depth);
       return {

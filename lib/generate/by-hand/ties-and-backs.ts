@@ -1,5 +1,5 @@
 import { boundAt, smallOpening, spacingVerdict } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
+import { limitOf, limitsUnder } from '../../limits/limits';
 import { snap } from '../../units';
 import type { Tie, Wall } from '../../wall/model';
 import { surveyOf } from '../../wall/survey';
@@ -98,7 +98,7 @@ function fieldTies(wall: Wall, rules: Parameters<typeof limitOf>[0]): readonly T
   const survey = surveyOf(wall).panels[0];
   const reach = limitOf(rules, 'tie-edge-distance');
   if (survey === undefined || reach === undefined || survey.panel.gable !== null) return [];
-  const edges = tieEdgesOf(survey, smallOpening(rules));
+  const edges = tieEdgesOf(survey, smallOpening(limitsUnder(rules)));
   const away = boundAt(reach, {});
   return survey.ties.filter(
     (tie) =>

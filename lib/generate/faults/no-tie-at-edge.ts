@@ -1,5 +1,5 @@
 import { boundAt, smallOpening } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
+import { limitOf, limitsUnder } from '../../limits/limits';
 import { surveyOf } from '../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { NoRoom, type SpoilWall } from '../bench';
@@ -14,7 +14,7 @@ export const spoilNoTieAtEdge: SpoilWall = ({ wall, rules, chance, taken }) => {
   if (distance === undefined) throw new NoRoom('no edge distance');
   const reach = boundAt(distance, {});
   const bare = surveyOf(wall).panels.flatMap((survey) => {
-    const edges = tieEdgesOf(survey, smallOpening(rules));
+    const edges = tieEdgesOf(survey, smallOpening(limitsUnder(rules)));
     return edges.flatMap((edge) => {
       const beside = survey.ties.filter((tie) => awayFrom(edge, tie.x) >= 0 && inSpan(edge, tie.y));
       const serving = beside.filter((tie) => awayFrom(edge, tie.x) <= reach);

@@ -1,4 +1,5 @@
 import { overhangBound } from '../../limits/bound';
+import { limitsUnder } from '../../limits/limits';
 import { snap } from '../../units';
 import type { Support } from '../../wall/model';
 import { NoRoom, type SpoilWall } from '../bench';
@@ -15,7 +16,7 @@ export const spoilOverhangTooFar: SpoilWall = ({ wall, rules, severity, chance, 
   );
   if (free.length === 0) throw new NoRoom('no support left');
   const support = chance.pick(free);
-  const overhang = snap(Math.min(overhangBound(rules, depth) * severity, depth * MOST_SHARE));
+  const overhang = snap(Math.min(overhangBound(limitsUnder(rules), depth) * severity, depth * MOST_SHARE));
   const moved: Support = { ...support, front: -overhang, back: support.back - support.front - overhang };
   return { wall: replaceSupport(wall, support, [moved]), taken: supportSpot(support) };
 };

@@ -1,5 +1,5 @@
 import { boundAt, smallOpening } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
+import { limitOf, limitsUnder } from '../../limits/limits';
 import { surveyOf } from '../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
 import { NoRoom, type SpoilWall } from '../bench';
@@ -13,7 +13,7 @@ export const spoilTiesTooFarApart: SpoilWall = ({ wall, rules, severity, chance,
   );
   if (reach === undefined || surveys.length === 0) throw new NoRoom('no tie field left');
   const survey = chance.pick(surveys);
-  const edges = tieEdgesOf(survey, smallOpening(rules));
+  const edges = tieEdgesOf(survey, smallOpening(limitsUnder(rules)));
   const away = boundAt(reach, {});
   // On quoins ties have rows of their own.
   const onQuoin = (x: number) =>

@@ -1,6 +1,6 @@
 import { overhangBound } from '../../limits/bound';
 import { RULE_SETS } from '../../limits/limit';
-import { limitOf, ruleSetTitle } from '../../limits/limits';
+import { limitOf, limitsUnder, ruleSetTitle } from '../../limits/limits';
 import { bearingOf, overhangMarksOf, peakStressRatio, standingOf } from '../../trade/overhang';
 import { formatLength, type Mm } from '../../units';
 import { citeFormula, citeLimit, governingLimit } from '../cite';
@@ -16,7 +16,7 @@ const TIED = 'A real veneer is tied back. Judge it by the rules, not by this sum
 function overhangSource({ rules }: Ask, depth: Mm): string {
   const fixed = limitOf(rules, 'overhang-fixed');
   const share = governingLimit(rules, 'overhang-share');
-  const governs = fixed !== undefined && overhangBound(rules, depth) < depth / 3 ? fixed : share;
+  const governs = fixed !== undefined && overhangBound(limitsUnder(rules), depth) < depth / 3 ? fixed : share;
   return citeLimit(governs, rules);
 }
 
@@ -58,9 +58,9 @@ export const SUPPORT: readonly Family[] = [
 
   familyOf(TOPIC, 'most-overhang', (ask) => {
     const depth = pickLength(ask, [70, 75, 80, 89, 90, 100, 110]);
-    const answer = overhangBound(ask.rules, depth);
+    const answer = overhangBound(limitsUnder(ask.rules), depth);
     const elsewhere = RULE_SETS.map((rules) => ({
-      value: overhangBound(rules, depth),
+      value: overhangBound(limitsUnder(rules), depth),
       why: `That is the wrong rule set: ${ruleSetTitle(rules)}.`,
     }));
     return lengthDraft(ask, {
@@ -80,7 +80,7 @@ export const SUPPORT: readonly Family[] = [
 
   familyOf(TOPIC, 'overhangs-pass', (ask) => {
     const depth = pickLength(ask, [75, 90, 100]);
-    const most = overhangBound(ask.rules, depth);
+    const most = overhangBound(limitsUnder(ask.rules), depth);
     const choices = [0.3, 0.5, 0.8, 1.3, 1.6, 2].map((factor) => roundLength(most * factor, ask.system));
     const told = (mm: Mm): Choice => ({
       text: formatLength(mm, ask.system),
