@@ -22,7 +22,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   instruments: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
   views: [...ROOMS_BELOW_WALL, 'drawing'],
   questions: ['trade', 'limits'],
-  marking: ['limits', 'inspect/finding'],
+  marking: ['geometry', 'limits', 'inspect/finding'],
   practice: ['marking'],
   classes: [
     'marking',

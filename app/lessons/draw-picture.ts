@@ -1,5 +1,6 @@
 import { BY_DAY } from '../../lib/drawing/colours';
-import type { Box, Drawing } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
+import type { Drawing } from '../../lib/drawing/shape';
 import { svgBox, tenth } from '../../lib/drawing/svg-nodes';
 import { drawingOf } from '../../lib/views/draw-view';
 import { markOnSheet } from '../../lib/views/pointing/mark-shapes';

@@ -1,4 +1,4 @@
-import type { FaceWindow } from '../../lib/views/front/cropped';
+import type { FaceBox } from '../../lib/geometry/box';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import type { ExplainedFinding } from './explained-finding';
@@ -11,7 +11,7 @@ export interface QuickRow {
   readonly wall: Wall;
   /** What was seen of it, and through which window. */
   readonly view: View;
-  readonly window: FaceWindow | null;
+  readonly window: FaceBox | null;
   readonly faulty: boolean;
   readonly saidFaulty: boolean;
   readonly findings: readonly ExplainedFinding[];

@@ -1,8 +1,9 @@
 'use client';
 
 import { useMemo } from 'react';
+import type { FaceBox } from '../../lib/geometry/box';
 import type { LengthSystem } from '../../lib/units';
-import { croppedTo, type FaceWindow } from '../../lib/views/front/cropped';
+import { croppedTo } from '../../lib/views/front/cropped';
 import type { Draw } from '../../lib/views/front/draw-front';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { View } from '../../lib/views/view';
@@ -17,7 +18,7 @@ export function QuickSight(props: {
   readonly draw: Draw;
   readonly wall: Wall;
   readonly view: View;
-  readonly window: FaceWindow | null;
+  readonly window: FaceBox | null;
   readonly system: LengthSystem;
   readonly label: string;
   readonly marks?: readonly DrawnMark[];

@@ -1,11 +1,12 @@
 'use client';
 
 import { useMemo, useState } from 'react';
+import type { Box } from '../../lib/geometry/box';
 import { boundAt, spacingVerdict } from '../../lib/limits/bound';
 import { type Bound, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
 import { limitOf, ruleSetTitle } from '../../lib/limits/limits';
 import { areaEach, tieDensity } from '../../lib/trade/tie-field';
-import { firstTieBeside, type Region, tieMapOf } from '../../lib/trade/tie-map';
+import { firstTieBeside, tieMapOf } from '../../lib/trade/tie-map';
 import { formatLength, type LengthSystem, type Mm, squareFeet } from '../../lib/units';
 import { ChoiceField, RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
@@ -17,7 +18,7 @@ import { isWithin, VerdictItem } from './verdict-item';
 
 const WIDTH: Mm = 3600;
 const HEIGHT: Mm = 2400;
-const OPENING: Region = { x: 1200, y: 800, width: 1200, height: 1200 };
+const OPENING: Box = { x: 1200, y: 800, width: 1200, height: 1200 };
 const SQUARE_MM_PER_SQUARE_M = 1e6;
 
 const WORKING: readonly Working[] = [

@@ -1,4 +1,5 @@
-import type { MappedTie, Region, TieMap } from '../../lib/trade/tie-map';
+import type { Box } from '../../lib/geometry/box';
+import type { MappedTie, TieMap } from '../../lib/trade/tie-map';
 import type { Mm } from '../../lib/units';
 import { Sheet } from './sheet';
 
@@ -10,7 +11,7 @@ export function TieSheet(props: {
   readonly map: TieMap;
   readonly width: Mm;
   readonly height: Mm;
-  readonly opening: Region | null;
+  readonly opening: Box | null;
   readonly label: string;
 }) {
   const { map, width, height, opening, label } = props;

@@ -1,4 +1,5 @@
-import type { Box, Point } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
+import type { Point } from '../../lib/geometry/polygon';
 import type { View } from '../../lib/views/view';
 
 /** Nearest that one may look: this share of the whole drawing's width. */

@@ -1,7 +1,7 @@
 'use client';
 
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
-import type { Box } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
 import { type Gliding, useGliding } from './use-gliding';
 
 /** What is seen of a drawing as shares of the whole: 0 to 1 from its left and from its foot. */

@@ -1,5 +1,6 @@
-import type { Box, Point } from '../../lib/drawing/shape';
 import { turned } from '../../lib/drawing/svg-nodes';
+import type { Box } from '../../lib/geometry/box';
+import type { Point } from '../../lib/geometry/polygon';
 
 /** A box on the screen, in client pixels. */
 export interface ScreenBox {

@@ -1,7 +1,7 @@
 'use client';
 
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Box } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
 import { mmPerPixel } from './to-screen';
 
 /** A gesture is over when no step of it has come for so long, ms. */

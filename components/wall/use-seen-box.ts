@@ -1,7 +1,8 @@
 'use client';
 
 import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
-import type { Box, Point } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
+import type { Point } from '../../lib/geometry/polygon';
 import { brought, closeUp, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';

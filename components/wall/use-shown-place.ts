@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useRef } from 'react';
-import type { Box } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
 import type { Seen } from './use-seen-box';
 
 /** Where nothing can be picked the drawing shows by itself what there is to see. */

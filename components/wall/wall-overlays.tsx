@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { labelNodes } from '../../lib/drawing/label-nodes';
-import type { Box, Drawing } from '../../lib/drawing/shape';
+import type { Drawing } from '../../lib/drawing/shape';
 import { nodeOf, tenth, turned } from '../../lib/drawing/svg-nodes';
+import type { Box } from '../../lib/geometry/box';
 import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
 import { pagePaint, svgElement } from './svg-element';
 import styles from './wall-drawing.module.css';

@@ -1,5 +1,6 @@
+import type { Ring } from '../geometry/polygon';
 import { formatLength, type LengthSystem, type Mm } from '../units';
-import type { Area, Label, Point, Shape } from './shape';
+import type { Area, Label, Shape } from './shape';
 
 const LINE = { paint: '--slate', width: 1, thin: true } as const;
 
@@ -106,6 +107,6 @@ function lengthText(long: Mm, system: LengthSystem): string {
   return formatLength(system === 'mm' && long >= TAPE_FROM ? Math.round(long) : long, system);
 }
 
-function plain(points: readonly Point[], width = 1): Area {
+function plain(points: Ring, width = 1): Area {
   return { kind: 'area', rings: [points], open: true, pen: { ...LINE, width } };
 }

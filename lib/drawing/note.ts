@@ -1,5 +1,6 @@
+import type { Point } from '../geometry/polygon';
 import type { Mm } from '../units';
-import { type Label, lines, type Point, type Shape } from './shape';
+import { type Label, lines, type Shape } from './shape';
 
 /** A text with a thin line from it to what it speaks of. */
 export interface Note {

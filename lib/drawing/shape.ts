@@ -1,14 +1,6 @@
+import type { Box } from '../geometry/box';
+import { type Point, type Ring, rectRing } from '../geometry/polygon';
 import type { Mm } from '../units';
-
-/** A point of the sheet: mm, x right, y up. */
-export type Point = readonly [x: Mm, y: Mm];
-
-export interface Box {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
 
 /** '#rrggbb', a colour of the page ('--slate'), or a shared fill of the drawing ('url:fleck'). */
 export type Paint = string;
@@ -25,7 +17,7 @@ export interface Pen {
 /** Polygons (or open lines) drawn as one path. */
 export interface Area {
   readonly kind: 'area';
-  readonly rings: readonly (readonly Point[])[];
+  readonly rings: readonly Ring[];
   readonly fill?: Paint;
   readonly opacity?: number;
   readonly pen?: Pen;
@@ -88,13 +80,14 @@ export interface Drawing {
   readonly haze?: { readonly blur: Mm; readonly shapes: number };
 }
 
-export function rectRing(x: Mm, y: Mm, width: Mm, height: Mm): readonly Point[] {
-  return [
-    [x, y],
-    [x + width, y],
-    [x + width, y + height],
-    [x, y + height],
-  ];
+/** Where a box on the face of a frame's panel lies on the sheet. */
+export function onSheet({ x, y, scale }: Frame, box: Box): Box {
+  return {
+    x: x + scale * box.x,
+    y: y + scale * box.y,
+    width: scale * box.width,
+    height: scale * box.height,
+  };
 }
 
 export function rect(box: Box, fill: Paint, opacity?: number): Area {
@@ -102,13 +95,13 @@ export function rect(box: Box, fill: Paint, opacity?: number): Area {
   return opacity === undefined ? { kind: 'area', rings, fill } : { kind: 'area', rings, fill, opacity };
 }
 
-export function polygon(points: readonly Point[], fill: Paint, opacity?: number): Area {
+export function polygon(points: Ring, fill: Paint, opacity?: number): Area {
   return opacity === undefined
     ? { kind: 'area', rings: [points], fill }
     : { kind: 'area', rings: [points], fill, opacity };
 }
 
-export function lines(rings: readonly (readonly Point[])[], pen: Pen): Area {
+export function lines(rings: readonly Ring[], pen: Pen): Area {
   return { kind: 'area', rings, pen, open: true };
 }
 

@@ -1,4 +1,6 @@
-import type { Area, Box, Paint, Point, Shape } from './shape';
+import type { Box } from '../geometry/box';
+import type { Ring } from '../geometry/polygon';
+import type { Area, Paint, Shape } from './shape';
 
 /** An SVG element as plain data, so that the page and the command line draw the same. Attributes in React's spelling. */
 export interface SvgNode {
@@ -26,11 +28,11 @@ export function tenth(value: number): number {
 }
 
 /** Path text of rings: absolute starts, then steps in tenths of a millimetre, so that rounding does not add up. */
-export function pathText(rings: readonly (readonly Point[])[], open = false): string {
+export function pathText(rings: readonly Ring[], open = false): string {
   return rings.map((ring) => ringText(ring, open)).join('');
 }
 
-function ringText(ring: readonly Point[], open: boolean): string {
+function ringText(ring: Ring, open: boolean): string {
   const [first, ...rest] = ring;
   if (first === undefined) return '';
   let x = Math.round(first[0] * 10);

@@ -1,5 +1,6 @@
+import type { Ring } from '../geometry/polygon';
 import { inches, type LengthSystem, type Mm } from '../units';
-import { type Label, lines, type Point, rect, type Shape } from './shape';
+import { type Label, lines, rect, type Shape } from './shape';
 
 /** Marks of a tape: every step, a number at each fifth (mm) or fourth (inches, at the stud mark of sixteen). */
 const STEPS: Readonly<
@@ -23,10 +24,12 @@ export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Tape {
     shapes: [
       rect({ x, y: y - WIDE, width: long, height: WIDE }, '#e8c65a'),
       lines(
-        marks.map((mark): readonly Point[] => [
-          [x + mark * step, y],
-          [x + mark * step, y - (mark % each === 0 ? WIDE : WIDE * 0.42)],
-        ]),
+        marks.map(
+          (mark): Ring => [
+            [x + mark * step, y],
+            [x + mark * step, y - (mark % each === 0 ? WIDE : WIDE * 0.42)],
+          ],
+        ),
         { paint: '#2a2410', width: 1.2, thin: true },
       ),
     ],
@@ -50,10 +53,12 @@ export function upTape(x: Mm, high: Mm, system: LengthSystem): Tape {
     shapes: [
       rect({ x: x - WIDE, y: 0, width: WIDE, height: high }, '#e8c65a'),
       lines(
-        marks.map((mark): readonly Point[] => [
-          [x, mark * step],
-          [x - (mark % each === 0 ? WIDE : WIDE * 0.42), mark * step],
-        ]),
+        marks.map(
+          (mark): Ring => [
+            [x, mark * step],
+            [x - (mark % each === 0 ? WIDE : WIDE * 0.42), mark * step],
+          ],
+        ),
         { paint: '#2a2410', width: 1.2, thin: true },
       ),
     ],

@@ -1,8 +1,8 @@
+import type { Point, Ring } from '../geometry/polygon';
 import { scatterOf, shareOf } from './drawn-chance';
-import type { Point } from './shape';
 import { pathText, type SvgNode } from './svg-nodes';
 
-type Rings = readonly (readonly Point[])[];
+type Rings = readonly Ring[];
 
 /** A size of tile: textures repeat with it in both directions, without a seam. */
 export type Tile = readonly [width: number, height: number];
@@ -56,7 +56,7 @@ export function stones(): readonly SvgNode[] {
 }
 
 function marks(name: string, count: number): Rings {
-  const rings = Array.from({ length: count }, (_, index): readonly Point[] => {
+  const rings = Array.from({ length: count }, (_, index): Ring => {
     const x = shareOf(name, index * 5) * DRAG[0];
     const y = -shareOf(name, index * 5 + 1) * DRAG[1];
     const length = 5 + shareOf(name, index * 5 + 2) * 15;
@@ -74,7 +74,7 @@ function marks(name: string, count: number): Rings {
 
 /** Small four-cornered specks, strewn evenly but not in rows. */
 function specks(name: string, count: number, tile: Tile, least: number, most: number): Rings {
-  const rings = Array.from({ length: count }, (_, index): readonly Point[] => {
+  const rings = Array.from({ length: count }, (_, index): Ring => {
     const x = shareOf(name, index * 7) * tile[0];
     const y = -shareOf(name, index * 7 + 1) * tile[1];
     const size = least + shareOf(name, index * 7 + 2) * (most - least);

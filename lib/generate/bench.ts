@@ -1,3 +1,4 @@
+import type { FaceBox } from '../geometry/box';
 import type { RuleSetId } from '../limits/limit';
 import type { Mm } from '../units';
 import { type Opening, type Panel, TALL_COURSES, type Unit, type Wall } from '../wall/model';
@@ -14,13 +15,7 @@ export interface Bench {
 }
 
 /** A box on the face kept clear of other faults. */
-export interface Spot {
-  readonly panel: string;
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
+export type Spot = FaceBox;
 
 export interface Spoiled {
   readonly wall: Wall;

@@ -1,3 +1,4 @@
+import type { FaceBox } from '../geometry/box';
 import type { HowSure, LimitKind, RuleSetId } from '../limits/limit';
 
 /** Faults by their plain trade name. Each has a file of that name under generate/faults and one under inspect/checks. */
@@ -37,14 +38,7 @@ export type Hazard = 'could fall' | 'lets water in' | 'looks';
 /** Whether a fault of this kind shows whole where it is found, or there is likely more of it where nobody sees it. */
 export type Reach = 'in sight' | 'out of sight';
 
-/** A rectangle on the face of a panel, mm. */
-export interface Region {
-  readonly panel: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
+export type Region = FaceBox;
 
 /** One thing wrong with the wall, measured from its geometry. */
 export interface Finding {

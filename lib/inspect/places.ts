@@ -1,3 +1,4 @@
+import { boxRound } from '../geometry/box';
 import { isTall } from '../wall/model';
 import type { PanelSurvey, Placed } from '../wall/survey';
 import type { Region } from './finding';
@@ -50,13 +51,5 @@ export function panelBox({ panel, placed }: PanelSurvey): Region {
 
 /** Smallest box round several boxes of one panel. */
 export function joined(boxes: readonly Region[]): Region {
-  const left = Math.min(...boxes.map(({ x }) => x));
-  const bottom = Math.min(...boxes.map(({ y }) => y));
-  return {
-    panel: boxes[0]?.panel ?? '',
-    x: left,
-    y: bottom,
-    width: Math.max(...boxes.map(({ x, width }) => x + width)) - left,
-    height: Math.max(...boxes.map(({ y, height }) => y + height)) - bottom,
-  };
+  return { panel: boxes[0]?.panel ?? '', ...boxRound(boxes) };
 }

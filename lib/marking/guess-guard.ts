@@ -1,9 +1,10 @@
+import { type FaceBox, grown } from '../geometry/box';
 import type { Finding } from '../inspect/finding';
 import { MarkingError, requireFinite, requireNotNegative } from './marking-error';
 import { takesPlaces } from './place';
 
 /** A rectangle on a panel, in mm in the panel's frame. */
-export type Area = Finding['region'];
+export type Area = FaceBox;
 
 /** Above this share of the markable area a blind mark hits too often, and the wall should be refused. Ours. */
 export const MOST_GUESS_SHARE = 0.2;
@@ -28,23 +29,19 @@ export function guessShare(findings: readonly Finding[], markable: readonly Area
   findings.forEach((finding, index) => {
     requireArea(`findings.${index}.region`, finding.region);
   });
-  const grown = findings.filter(takesPlaces).map(({ region }) => ({
-    panel: region.panel,
-    x: region.x - slack,
-    y: region.y - slack,
-    width: region.width + 2 * slack,
-    height: region.height + 2 * slack,
-  }));
+  const hit = findings
+    .filter(takesPlaces)
+    .map(({ region }): Area => ({ panel: region.panel, ...grown(region, slack) }));
   let all = 0;
-  let hit = 0;
+  let covered = 0;
   for (const panel of new Set(markable.map((area) => area.panel))) {
     const open = markable.filter((area) => area.panel === panel);
-    const targets = grown.filter((area) => area.panel === panel);
+    const targets = hit.filter((area) => area.panel === panel);
     all += coveredBoth(open, open);
-    hit += coveredBoth(open, targets);
+    covered += coveredBoth(open, targets);
   }
   if (all === 0) throw new MarkingError('markable: no area to mark');
-  return hit / all;
+  return covered / all;
 }
 
 /** Area covered by some rectangle of `a` and some rectangle of `b`, exact: the plane is cut along all their edges. */

@@ -1,13 +1,6 @@
+import type { Box } from '../geometry/box';
 import type { Mm } from '../units';
 import { refuseNegative, refuseNotPositive } from './refusals';
-
-/** A rectangle on the wall, mm; x to the right and y up from the lower left corner of the panel. */
-export interface Region {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
 
 /** Ties on the studs of a panel with one opening or none. mm. */
 export interface TieField {
@@ -20,7 +13,7 @@ export interface TieField {
   /** Of the first column from the left end, and of the first row from the foot. */
   readonly firstAcross: Mm;
   readonly firstUp: Mm;
-  readonly opening: Region | null;
+  readonly opening: Box | null;
 }
 
 /** One tie and the wall that leans on it. */
@@ -79,7 +72,7 @@ export function tieMapOf(field: TieField): TieMap {
 }
 
 /** How far the nearest tie stands outward from the left jamb of the opening, mm; Infinity where none stands beside it. */
-export function firstTieBeside(opening: Region, ties: readonly MappedTie[]): Mm {
+export function firstTieBeside(opening: Box, ties: readonly MappedTie[]): Mm {
   const away = ties
     .filter(({ y }) => y >= opening.y && y <= opening.y + opening.height)
     .map(({ x }) => Math.max(opening.x - x, x - opening.x - opening.width));
@@ -104,12 +97,6 @@ function nearestOf(places: readonly { readonly x: Mm; readonly y: Mm }[], x: Mm,
   return best;
 }
 
-function isWithin(region: Region | null, x: Mm, y: Mm): boolean {
-  return (
-    region !== null &&
-    x > region.x &&
-    x < region.x + region.width &&
-    y > region.y &&
-    y < region.y + region.height
-  );
+function isWithin(box: Box | null, x: Mm, y: Mm): boolean {
+  return box !== null && x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height;
 }

@@ -1,4 +1,4 @@
-import type { Point } from '../drawing/shape';
+import type { Ring } from '../geometry/polygon';
 import { isTall, topCourseOf, type Unit } from '../wall/model';
 import { headWidth, type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
 
@@ -58,14 +58,14 @@ export function partBeside(unit: Unit, { unit: other, bed }: Placed): Unit {
 }
 
 /** The tops of the courses as lines along the wall, each broken where a unit stands on through it. */
-export function topsIn(survey: PanelSurvey): readonly (readonly Point[])[] {
+export function topsIn(survey: PanelSurvey): readonly Ring[] {
   return courseRows(survey).flatMap((course, index) => {
     const runs: Unit[][] = [[]];
     for (const { unit } of course) {
       if (topCourseOf(unit) > index + 1) runs.push([]);
       else runs[runs.length - 1]?.push(unit);
     }
-    return runs.flatMap((run): readonly (readonly Point[])[] => {
+    return runs.flatMap((run): readonly Ring[] => {
       const first = run[0];
       const last = run[run.length - 1];
       if (first === undefined || last === undefined) return [];

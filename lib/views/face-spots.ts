@@ -1,4 +1,4 @@
-import type { Frame, Spot } from '../drawing/shape';
+import { type Frame, onSheet, type Spot } from '../drawing/shape';
 import type { Wall } from '../wall/model';
 import { type PartKind, partsOf } from '../wall/parts';
 
@@ -9,17 +9,9 @@ export function faceSpots(
   shows: (kind: PartKind) => boolean,
 ): readonly Spot[] {
   const byPanel = new Map(frames.map((frame) => [frame.panel, frame]));
-  return [...partsOf(wall).values()].flatMap(({ id, kind, panel, x, y, width, height }) => {
-    const frame = byPanel.get(panel);
-    if (frame === undefined || kind === 'batch' || !shows(kind)) return [];
-    return [
-      {
-        part: id,
-        x: frame.x + frame.scale * x,
-        y: frame.y + frame.scale * y,
-        width: frame.scale * width,
-        height: frame.scale * height,
-      },
-    ];
+  return [...partsOf(wall).values()].flatMap((part) => {
+    const frame = byPanel.get(part.panel);
+    if (frame === undefined || part.kind === 'batch' || !shows(part.kind)) return [];
+    return [{ part: part.id, ...onSheet(frame, part) }];
   });
 }

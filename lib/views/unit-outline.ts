@@ -1,5 +1,5 @@
 import { scatterOf, shareOf } from '../drawing/drawn-chance';
-import type { Point } from '../drawing/shape';
+import type { Point, Ring } from '../geometry/polygon';
 import type { Mm } from '../units';
 import type { Unit } from '../wall/model';
 
@@ -10,7 +10,7 @@ const WANDER_SPLIT: Mm = 1.1;
 const KNOCK: readonly [Mm, Mm] = [0.8, 2.6];
 
 /** The face of a unit as drawn: its four measured corners, a little knocked about. Irregular in looks only. */
-export function outlineOf(unit: Unit): readonly Point[] {
+export function outlineOf(unit: Unit): Ring {
   const { id, x, y, length, height, fall, texture } = unit;
   const wander = texture === 'rock-face' ? WANDER_SPLIT : WANDER;
   const under = (at: number): Mm => y - fall * at;

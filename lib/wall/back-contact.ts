@@ -1,3 +1,4 @@
+import { clipped } from '../geometry/box';
 import type { Pat, Unit } from './model';
 
 /** Mortar contact on the back of a unit. Areas in mm². */
@@ -14,7 +15,7 @@ export interface BackContact {
 export function measureBack(unit: Unit): BackContact {
   const area = unit.length * unit.height;
   const pats = (unit.back ?? [])
-    .map((pat) => clipped(pat, unit))
+    .map((pat) => clipped(pat, { x: 0, y: 0, width: unit.length, height: unit.height }))
     .filter((pat) => pat.width > 0 && pat.height > 0);
   if (pats.length === 1) return contactOfOne(pats[0] as Pat, unit, area);
   const xs = cuts(
@@ -64,17 +65,6 @@ function contactOfOne(pat: Pat, unit: Unit, area: number): BackContact {
       ? Math.max(pat.x, unit.length - pat.x - pat.width) * unit.height
       : area - covered;
   return { area, covered, largestBare, closed: false };
-}
-
-function clipped(pat: Pat, unit: Unit): Pat {
-  const x = Math.max(0, pat.x);
-  const y = Math.max(0, pat.y);
-  return {
-    x,
-    y,
-    width: Math.min(unit.length, pat.x + pat.width) - x,
-    height: Math.min(unit.height, pat.y + pat.height) - y,
-  };
 }
 
 function cuts(inside: readonly number[], end: number): readonly number[] {

@@ -1,3 +1,4 @@
+import type { Box } from '../geometry/box';
 import type { Mm } from '../units';
 
 /**
@@ -44,12 +45,7 @@ export interface UnitFamily {
 }
 
 /** Mortar on the back of an adhered unit, pressed flat. x, y from the unit's lower left corner as seen from the FRONT. May run past the unit. */
-export interface Pat {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-}
+export type Pat = Box;
 
 export interface Unit {
   /** `A12.5`: panel A, course 12 from the bottom, fifth from the left. */

@@ -1,3 +1,4 @@
+import type { FaceBox } from '../geometry/box';
 import type { Mm } from '../units';
 import { bedId, headId, isTall, type Wall } from './model';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from './survey';
@@ -16,15 +17,10 @@ export type PartKind =
   | 'batch';
 
 /** A part of a wall that can be pointed at: its name, what it is, and its box on the face of its panel. */
-export interface Part {
+export interface Part extends FaceBox {
   readonly id: string;
   readonly kind: PartKind;
-  readonly panel: string;
   readonly course: number | null;
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
 }
 
 /** Half the reach of a thin part (a tie, an edge, a corner) to either side, mm: something to point at. */

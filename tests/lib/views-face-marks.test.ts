@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Point } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import { boundAt } from '../../lib/limits/bound';
 import { namedLimitOf } from '../../lib/limits/limits';
 import { faceMarks } from '../../lib/views/front/blemishes';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Point } from '../../lib/drawing/shape';
+import type { Drawing } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import { frontView } from '../../lib/views/front/front';
 import { slotRing } from '../../lib/views/front/joints';
 import { frontShadows, shadowBeside, shadowUnder } from '../../lib/views/front/shadows';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Point } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import { frontView } from '../../lib/views/front/front';
 import { shadowUnder } from '../../lib/views/front/shadows';
 import { caughtMore } from '../../lib/views/front/tones';

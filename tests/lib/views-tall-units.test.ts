@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Point, Shape } from '../../lib/drawing/shape';
+import type { Drawing, Shape } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import { behindView } from '../../lib/views/behind/behind';
 import { topsIn } from '../../lib/views/course-rows';
 import { drawingOf } from '../../lib/views/draw-view';

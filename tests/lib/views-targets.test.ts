@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
+import { distanceTo } from '../../lib/geometry/box';
 import { drawingOf } from '../../lib/views/draw-view';
 import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
-import { distanceTo, type Layer, targetAt, targetRows } from '../../lib/views/pointing/targets';
+import { type Layer, targetAt, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import { WALL_KINDS, type Wall } from '../../lib/wall/model';
 import { handWall, handWallWith, handWindow } from './views-hand-wall';

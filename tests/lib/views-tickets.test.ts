@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { labelNodes } from '../../lib/drawing/label-nodes';
-import type { Box, Label } from '../../lib/drawing/shape';
+import type { Label } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
 import { drawingOf } from '../../lib/views/draw-view';
 import { findingDimensions } from '../../lib/views/pointing/finding-dimensions';
 import { gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';

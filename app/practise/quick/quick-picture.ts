@@ -3,13 +3,13 @@ import { FAULTS } from '../../../lib/generate/fault-ways';
 import { layWall } from '../../../lib/generate/generate';
 import { planOf } from '../../../lib/generate/planner';
 import { TOPIC_FAULTS } from '../../../lib/generate/topics';
+import type { FaceBox } from '../../../lib/geometry/box';
 import type { Finding } from '../../../lib/inspect/finding';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { mixed } from '../../../lib/practice/mixing';
 import type { QuickLook, QuickSort } from '../../../lib/practice/quick-look';
 import { askOf } from '../../../lib/practice/quick-round';
-import type { FaceWindow } from '../../../lib/views/front/cropped';
 import { cutsOf, type View } from '../../../lib/views/view';
 import type { Unit, Wall } from '../../../lib/wall/model';
 import { partsOf } from '../../../lib/wall/parts';
@@ -30,7 +30,7 @@ export interface QuickPicture {
   readonly findings: readonly Finding[];
   readonly view: View;
   /** Nothing beside it is shown; null: the whole view. */
-  readonly window: FaceWindow | null;
+  readonly window: FaceBox | null;
 }
 
 type Seen = Pick<QuickPicture, 'view' | 'window'>;

@@ -1,16 +1,8 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
-import {
-  type Box,
-  type Drawing,
-  type Frame,
-  type Label,
-  lines,
-  type Point,
-  rect,
-  rectRing,
-  type Shape,
-} from '../../drawing/shape';
+import { type Drawing, type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
 import { alongTape, upTape } from '../../drawing/tape';
+import type { Box } from '../../geometry/box';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/parts';
@@ -141,7 +133,7 @@ function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
 /** A dimension line between the foot and the tape, with a tick at the middle of each stud. */
 function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
   const level = -36;
-  const ticks = panel.studs.flatMap((stud): readonly (readonly Point[])[] => [
+  const ticks = panel.studs.flatMap((stud): readonly Ring[] => [
     [
       [x + stud, level - 24],
       [x + stud, level + 24],
@@ -168,7 +160,7 @@ function topOf({ placed }: PanelSurvey): Mm {
 }
 
 /** The sheathed area: upright, or with the rake of a gable. */
-function outlineOf(wall: Wall, { panel }: PanelSurvey, x: Mm, top: Mm): readonly Point[] {
+function outlineOf(wall: Wall, { panel }: PanelSurvey, x: Mm, top: Mm): Ring {
   if (panel.gable === null) return rectRing(x, 0, panel.length, top);
   const steps = panel.courses - panel.gable.fromCourse + 1;
   const foot = top - (steps - 1) * wall.gauge;

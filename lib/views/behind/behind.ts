@@ -1,16 +1,8 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { scatterOf } from '../../drawing/drawn-chance';
 import { scaleBar } from '../../drawing/scale-bar';
-import {
-  type Drawing,
-  type Label,
-  lines,
-  type Point,
-  rect,
-  rectRing,
-  type Shape,
-  type Spot,
-} from '../../drawing/shape';
+import { type Drawing, type Label, lines, rect, type Shape, type Spot } from '../../drawing/shape';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { isTall, type Unit, type Wall } from '../../wall/model';
 import { surveyOf } from '../../wall/survey';
@@ -92,7 +84,7 @@ function pats(unit: Unit): readonly Shape[] {
 }
 
 /** Wanders by at most a third of a millimetre, and not at all along the edges of the unit. */
-function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): readonly Point[] {
+function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): Ring {
   const steps = 8;
   const rough = (index: number, edge: boolean): Mm =>
     edge ? 0 : scatterOf(unit.id, 80 + salt * 40 + index, 0.33);
@@ -113,14 +105,20 @@ function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): 
 
 /** Ten by ten fields over the back: bare fields can be counted as hundredths. */
 function grid({ length: wide, height }: Unit): readonly Shape[] {
-  const upright = Array.from({ length: GRID + 1 }, (_, index): readonly Point[] => [
-    [(wide * index) / GRID, 0],
-    [(wide * index) / GRID, height],
-  ]);
-  const level = Array.from({ length: GRID + 1 }, (_, index): readonly Point[] => [
-    [0, (height * index) / GRID],
-    [wide, (height * index) / GRID],
-  ]);
+  const upright = Array.from(
+    { length: GRID + 1 },
+    (_, index): Ring => [
+      [(wide * index) / GRID, 0],
+      [(wide * index) / GRID, height],
+    ],
+  );
+  const level = Array.from(
+    { length: GRID + 1 },
+    (_, index): Ring => [
+      [0, (height * index) / GRID],
+      [wide, (height * index) / GRID],
+    ],
+  );
   return [
     lines([...upright, ...level], { paint: '#ffffff', width: 1.8, thin: true, opacity: 0.55 }),
     lines([...upright, ...level], { paint: '#1f4f80', width: 1, thin: true, opacity: 0.85 }),

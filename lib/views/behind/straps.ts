@@ -1,4 +1,5 @@
-import { type Label, type Point, rectRing, type Shape } from '../../drawing/shape';
+import type { Label, Shape } from '../../drawing/shape';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Tie, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -8,7 +9,7 @@ import { caliper } from '../pointing/part-names';
 const NEAR_END: Mm = 200;
 
 /** A strap hanging from its fixing: width as it is, length = air space and what will lie in the bed. */
-export function strapRing(wall: Wall, tie: Tie): readonly Point[] {
+export function strapRing(wall: Wall, tie: Tie): Ring {
   const long = wall.cavity + tie.embedment;
   return rectRing(tie.x - tie.width / 2, tie.y - long, tie.width, long);
 }

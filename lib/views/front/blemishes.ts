@@ -1,5 +1,6 @@
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
-import type { Area, Paint, Point } from '../../drawing/shape';
+import type { Area, Paint } from '../../drawing/shape';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Condition, Unit } from '../../wall/model';
 import { faceOf } from '../unit-outline';
@@ -12,8 +13,6 @@ const CRUMBLED: readonly [Mm, Mm] = [2, 13];
 const SHADE: Point = [0.9, -1.7];
 const DARK = '#2a130b';
 const MORTAR = '#d3ccbd';
-
-type Ring = readonly Point[];
 
 /**
  * What has gone from the faces of units, or come onto them: chips, flakes, crumbling edges, smears and stains. Looks only. `body`:

@@ -1,15 +1,7 @@
 import { heightDimension, lengthDimension } from '../../drawing/dimension';
 import { TEXT_SHARE } from '../../drawing/label-nodes';
-import {
-  type Box,
-  type Drawing,
-  type Frame,
-  type Label,
-  lines,
-  moved,
-  rect,
-  type Shape,
-} from '../../drawing/shape';
+import { type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
 import type { Panel, Wall } from '../../wall/model';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';

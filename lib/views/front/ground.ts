@@ -1,5 +1,7 @@
 import { darker } from '../../drawing/colours';
-import { type Box, lines, type Point, polygon, rect, type Shape } from '../../drawing/shape';
+import { lines, polygon, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Panel, Support, Wall } from '../../wall/model';
 
@@ -122,7 +124,7 @@ export function gableBoards(
   const other = ([x, y]: Point): Point => [panel.length - x, y];
   // Just outside the outer upper corners of the stepped courses.
   const under = wall.gauge + 14;
-  const board = (low: Mm, high: Mm): readonly Point[] => [
+  const board = (low: Mm, high: Mm): Ring => [
     at(-eaves, low),
     at(middle, low),
     at(middle, high),

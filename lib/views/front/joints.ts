@@ -1,6 +1,7 @@
 import { SLOT } from '../../drawing/colours';
 import { shareOf } from '../../drawing/drawn-chance';
-import { type Area, type Point, rectRing, type Shape } from '../../drawing/shape';
+import type { Area, Shape } from '../../drawing/shape';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import { headId, isTall, type Unit, type Wall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
@@ -55,7 +56,7 @@ export function jointShade({ profile, recess }: PanelSurvey['panel']): number {
 }
 
 /** What one unit brings with it, as one ring behind it: the bed under it and the head joint to its right, where the two are as high. */
-function mortarAround({ unit, bed, right }: Placed): readonly Point[] {
+function mortarAround({ unit, bed, right }: Placed): Ring {
   const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
   const next = right === null || isTall(unit) !== isTall(right.unit) ? null : faceOf(right.unit);
   const footRight = lowRight[1] - (bed?.right ?? 0);
@@ -66,7 +67,7 @@ function mortarAround({ unit, bed, right }: Placed): readonly Point[] {
 }
 
 /** The joint between a tall unit and a lower one to its right or left, and the end of the bed under that. */
-function mortarBesideTall({ placed, unit, right }: InCourse): readonly (readonly Point[])[] {
+function mortarBesideTall({ placed, unit, right }: InCourse): readonly Ring[] {
   if (right === null || isTall(unit) === isTall(right.unit)) return [];
   const lower = isTall(unit) ? right : placed;
   const left = partBeside(unit, lower);
@@ -82,7 +83,7 @@ function mortarBesideTall({ placed, unit, right }: InCourse): readonly (readonly
   ];
 }
 
-function shifted(ring: readonly Point[], x: number, y: number): readonly Point[] {
+function shifted(ring: Ring, x: number, y: number): Ring {
   return ring.map(([px, py]) => [px + x, py + y]);
 }
 
@@ -101,7 +102,7 @@ function slots(wall: Wall, { placed: all }: PanelSurvey): readonly Shape[] {
 }
 
 /** The open part of the head joint between two units; `open` is its share of the joint's height. */
-export function slotRing(left: Unit, right: Unit, open: number): readonly Point[] {
+export function slotRing(left: Unit, right: Unit, open: number): Ring {
   const [, lowLeft, highLeft] = faceOf(left);
   const [lowRight, , , highRight] = faceOf(right);
   const footLeft = highLeft[1] - (highLeft[1] - lowLeft[1]) * open;
@@ -113,6 +114,6 @@ export function slotRing(left: Unit, right: Unit, open: number): readonly Point[
 }
 
 /** A plain ring for shared overlays: cheap, four corners. */
-export function plainFace(unit: Unit): readonly Point[] {
+export function plainFace(unit: Unit): Ring {
   return unit.fall === 0 ? rectRing(unit.x, unit.y, unit.length, unit.height) : faceOf(unit);
 }

@@ -1,5 +1,7 @@
 import { darker, lighter } from '../../drawing/colours';
-import { type Area, type Box, type Point, rect, rectRing, type Shape } from '../../drawing/shape';
+import { type Area, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Opening, Support, Wall } from '../../wall/model';
 import { DAYLIGHT, type Light } from '../viewing-conditions';
 
@@ -74,7 +76,7 @@ function windowIn({ x, y, width, height }: Box): readonly Shape[] {
 }
 
 /** Two slanting gleams on the glass. */
-function gleams({ x, y, width, height }: Box): readonly (readonly Point[])[] {
+function gleams({ x, y, width, height }: Box): readonly Ring[] {
   const slant = width * 0.34;
   return [0.16, 0.5].map((at, index) => {
     const wide = width * (index === 0 ? 0.2 : 0.07);

@@ -1,4 +1,5 @@
-import type { Point, Shape } from '../../drawing/shape';
+import type { Shape } from '../../drawing/shape';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Unit } from '../../wall/model';
 import { type PanelSurvey, type Placed, undersideAt } from '../../wall/survey';
@@ -12,8 +13,8 @@ const LEAST_SHADOW: Mm = 1.875;
 interface Cast {
   readonly light: Light;
   readonly leastStep: Mm;
-  readonly dark: (readonly Point[])[];
-  readonly bright: (readonly Point[])[];
+  readonly dark: Ring[];
+  readonly bright: Ring[];
 }
 
 /**
@@ -22,8 +23,8 @@ interface Cast {
  */
 export function frontShadows(survey: PanelSurvey, light: Light = DAYLIGHT): readonly Shape[] {
   const { panel } = survey;
-  const dark: (readonly Point[])[] = [];
-  const bright: (readonly Point[])[] = [];
+  const dark: Ring[] = [];
+  const bright: Ring[] = [];
   const cast: Cast = { light, leastStep: LEAST_SHADOW / Math.max(light.down, light.right), dark, bright };
   for (const [index, row] of courseRows(survey).entries()) {
     for (const { placed: each, unit, right } of row) {
@@ -126,13 +127,7 @@ function beside(left: Placed, right: Placed, { light, leastStep, dark, bright }:
 }
 
 /** Shadow below an edge from one point to another, for steps at its two ends. */
-export function shadowUnder(
-  from: Point,
-  to: Point,
-  stepFrom: Mm,
-  stepTo: Mm,
-  { right, down }: Light,
-): readonly Point[] {
+export function shadowUnder(from: Point, to: Point, stepFrom: Mm, stepTo: Mm, { right, down }: Light): Ring {
   return [
     from,
     to,
@@ -148,7 +143,7 @@ export function shadowBeside(
   stepFoot: Mm,
   stepHead: Mm,
   { right, down }: Light,
-): readonly Point[] {
+): Ring {
   return [
     foot,
     head,

@@ -1,5 +1,6 @@
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
-import type { Area, Point } from '../../drawing/shape';
+import type { Area } from '../../drawing/shape';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Unit, Wall } from '../../wall/model';
 import { faceOf } from '../unit-outline';
@@ -65,7 +66,7 @@ function margins(quoins: readonly Unit[]): readonly Area[] {
 /** So far apart does the chisel stand from stroke to stroke, mm. */
 const STROKE: Mm = 8;
 
-function strokesOf(unit: Unit): readonly (readonly Point[])[] {
+function strokesOf(unit: Unit): readonly Ring[] {
   const { id, x, y, length, height, fall } = unit;
   const across = Math.floor((length - 4) / STROKE);
   const up = Math.floor((height - 2 * MARGIN) / STROKE);
@@ -74,26 +75,30 @@ function strokesOf(unit: Unit): readonly (readonly Point[])[] {
     ...Array.from({ length: across }, (_, index) => {
       const at = 2 + (index + 0.5) * STROKE + off(300 + index);
       const foot = y - (fall * at) / length;
-      return [foot, foot + height - MARGIN].map((low): readonly Point[] => [
-        [x + at, low + 1.6],
-        [x + at + 1.2, low + MARGIN - 1.4],
-      ]);
+      return [foot, foot + height - MARGIN].map(
+        (low): Ring => [
+          [x + at, low + 1.6],
+          [x + at + 1.2, low + MARGIN - 1.4],
+        ],
+      );
     }),
     ...Array.from({ length: up }, (_, index) => {
       const at = MARGIN + (index + 0.5) * STROKE + off(400 + index);
-      return [0, length - MARGIN].map((from): readonly Point[] => [
-        [x + from + 1.6, y + at - (fall * from) / length],
-        [x + from + MARGIN - 1.4, y + at - (fall * from) / length + 1],
-      ]);
+      return [0, length - MARGIN].map(
+        (from): Ring => [
+          [x + from + 1.6, y + at - (fall * from) / length],
+          [x + from + MARGIN - 1.4, y + at - (fall * from) / length + 1],
+        ],
+      );
     }),
   ].flat();
 }
 
 interface Sides {
-  readonly top: readonly Point[];
-  readonly left: readonly Point[];
-  readonly right: readonly Point[];
-  readonly bottom: readonly Point[];
+  readonly top: Ring;
+  readonly left: Ring;
+  readonly right: Ring;
+  readonly bottom: Ring;
 }
 
 function sidesOf(unit: Unit): Sides {
@@ -132,7 +137,7 @@ function ridges(units: readonly Unit[]): readonly Area[] {
   ];
 }
 
-function ridgeOf({ id, x, y, length, height, fall }: Unit, salt: number): readonly Point[] {
+function ridgeOf({ id, x, y, length, height, fall }: Unit, salt: number): Ring {
   const from = 0.12 + shareOf(id, salt) * 0.3;
   const to = Math.min(0.9, from + 0.25 + shareOf(id, salt + 1) * 0.4);
   const level = 0.28 + shareOf(id, salt + 2) * 0.44;

@@ -1,6 +1,7 @@
 import { lighter } from '../../drawing/colours';
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
-import type { Area, Paint, Point, Shape } from '../../drawing/shape';
+import type { Area, Paint, Shape } from '../../drawing/shape';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { faceOf, outlineOf } from '../unit-outline';
@@ -76,7 +77,7 @@ export function fillOf(unit: Unit): string {
   return `url:${stuff}${unit.shade % 8}${shareOf(unit.id, 12) < 0.6 ? 'a' : 'b'}`;
 }
 
-function edge(unit: Unit, [from, to]: readonly [0 | 3, 1 | 2]): readonly Point[] {
+function edge(unit: Unit, [from, to]: readonly [0 | 3, 1 | 2]): Ring {
   const face = faceOf(unit);
   const [start, end] = [face[from], face[to]];
   const inset = from === 3 ? -0.6 : 0.7;
@@ -109,7 +110,7 @@ function cracks(units: readonly Unit[]): readonly Area[] {
   return [{ kind: 'area', rings, open: true, pen: { paint: '#1d0f0a', width: 0.7, opacity: 0.85 } }];
 }
 
-function crackOf(unit: Unit): readonly Point[] {
+function crackOf(unit: Unit): Ring {
   const steps = 7;
   const foot = 0.25 + shareOf(unit.id, 40) * 0.5;
   const lean = scatterOf(unit.id, 41, 0.14);

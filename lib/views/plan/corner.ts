@@ -1,5 +1,7 @@
 import { lengthDimension } from '../../drawing/dimension';
-import { type Box, type Label, lines, type Point, type Shape, type Spot } from '../../drawing/shape';
+import { type Label, lines, type Shape, type Spot } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Panel, Wall } from '../../wall/model';
 import { length } from '../section/sheet';

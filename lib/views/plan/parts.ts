@@ -1,4 +1,6 @@
-import { type Area, lines, type Paint, type Point, rect, type Shape } from '../../drawing/shape';
+import { type Area, lines, type Paint, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Opening, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -18,7 +20,7 @@ const FRAME_DEEP: Mm = 78;
 export function planUnit(unit: Unit, up: number, cut?: Paint): readonly Area[] {
   const left = faceDepth(unit, 0, up);
   const right = faceDepth(unit, 1, up);
-  const ring: readonly Point[] = [
+  const ring: Ring = [
     [unit.x, 0 - left],
     [unit.x + unit.length, 0 - right],
     [unit.x + unit.length, unit.depth - right],
@@ -33,12 +35,7 @@ export function planUnit(unit: Unit, up: number, cut?: Paint): readonly Area[] {
 }
 
 /** Box of a unit in plan. */
-export function planBox({ x, length, depth, set }: Unit): {
-  readonly x: Mm;
-  readonly y: Mm;
-  readonly width: Mm;
-  readonly height: Mm;
-} {
+export function planBox({ x, length, depth, set }: Unit): Box {
   return { x, y: 0 - set, width: length, height: depth };
 }
 

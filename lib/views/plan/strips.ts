@@ -1,5 +1,6 @@
 import { lengthDimension } from '../../drawing/dimension';
-import { type Box, type Label, moved, type Shape, type Spot } from '../../drawing/shape';
+import { type Label, moved, type Shape, type Spot } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
 import type { Mm } from '../../units';
 import type { Placed } from '../../wall/survey';
 

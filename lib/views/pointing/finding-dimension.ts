@@ -1,4 +1,4 @@
-import type { Box } from '../../drawing/shape';
+import type { FaceBox } from '../../geometry/box';
 
 /** What was measured at one place, to be drawn there as a dimension. Lengths in mm on the face of the panel. */
 export interface FindingDimension {
@@ -7,7 +7,7 @@ export interface FindingDimension {
   readonly check: string;
   /** Ids of the parts concerned, the most telling first. */
   readonly parts: readonly string[];
-  readonly region: Box & { readonly panel: string };
+  readonly region: FaceBox;
   readonly measured: number;
   /** 'mm', '%', 'mm per m' … */
   readonly unit: string;

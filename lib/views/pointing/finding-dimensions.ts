@@ -1,4 +1,6 @@
-import type { Box, Drawing, Frame, Label, Pen, Point, Shape } from '../../drawing/shape';
+import { type Drawing, type Frame, type Label, onSheet, type Pen, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point, Ring } from '../../geometry/polygon';
 import { formatInches, formatLength, inches, type LengthSystem } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { FindingDimension } from './finding-dimension';
@@ -47,7 +49,7 @@ export function findingDimensions(
       if (span.side) labels.push(endLabel(span, span.side, frame, mmPerPx, system));
     }
     if (first === undefined || first.side) {
-      const note = noteAt(boxOn(frame, each.region), drawing.box, text, mmPerPx);
+      const note = noteAt(onSheet(frame, each.region), drawing.box, text, mmPerPx);
       shapes.push(...note.shapes);
       labels.push(note.label);
     } else {
@@ -107,21 +109,16 @@ export function measureText(
   return unit === '' ? `${tenths}` : `${tenths} ${unit}`;
 }
 
-function onSheet({ x, y, scale }: Frame, [px, py]: Point): Point {
+function pointOnSheet({ x, y, scale }: Frame, [px, py]: Point): Point {
   return [x + scale * px, y + scale * py];
 }
 
-function boxOn(frame: Frame, { x, y, width, height }: Box): Box {
-  const [left, low] = onSheet(frame, [x, y]);
-  return { x: left, y: low, width: width * frame.scale, height: height * frame.scale };
-}
-
 function spanShapes(span: Span, frame: Frame, mmPerPx: number): readonly Shape[] {
-  const from = onSheet(frame, span.from);
-  const to = onSheet(frame, span.to);
+  const from = pointOnSheet(frame, span.from);
+  const to = pointOnSheet(frame, span.to);
   const lies = Math.abs(to[0] - from[0]) >= Math.abs(to[1] - from[1]);
   const reach = TICK * mmPerPx;
-  const tick = ([x, y]: Point): readonly Point[] =>
+  const tick = ([x, y]: Point): Ring =>
     lies
       ? [
           [x, y - reach],
@@ -131,12 +128,12 @@ function spanShapes(span: Span, frame: Frame, mmPerPx: number): readonly Shape[]
           [x - reach, y],
           [x + reach, y],
         ];
-  const base = (span.base ?? []).map((point) => onSheet(frame, point));
+  const base = (span.base ?? []).map((point) => pointOnSheet(frame, point));
   return [...(base.length > 0 ? haloed([base], [8, 4]) : []), ...haloed([[from, to], tick(from), tick(to)])];
 }
 
 /** Lines seen on light and dark alike. */
-function haloed(rings: readonly (readonly Point[])[], dash?: readonly number[]): readonly Shape[] {
+function haloed(rings: readonly Ring[], dash?: readonly number[]): readonly Shape[] {
   const pen: Pen = { paint: '--ink', width: 2, thin: true, ...(dash ? { dash } : {}) };
   return [
     { kind: 'area', rings, open: true, pen: { paint: '--raised', width: 6, thin: true } },
@@ -145,8 +142,8 @@ function haloed(rings: readonly (readonly Point[])[], dash?: readonly number[]):
 }
 
 function spanLabel({ from, to }: Span, frame: Frame, text: string, mmPerPx: number): Label {
-  const [x1, y1] = onSheet(frame, from);
-  const [x2, y2] = onSheet(frame, to);
+  const [x1, y1] = pointOnSheet(frame, from);
+  const [x2, y2] = pointOnSheet(frame, to);
   const lies = Math.abs(x2 - x1) >= Math.abs(y2 - y1);
   const away = AWAY * mmPerPx;
   const at: Point = lies ? [(x1 + x2) / 2, y1 + away + TICK * mmPerPx] : [x1 + away, (y1 + y2) / 2];
@@ -161,8 +158,8 @@ function endLabel(
   mmPerPx: number,
   system: LengthSystem,
 ): Label {
-  const [x, low] = onSheet(frame, from);
-  const [, high] = onSheet(frame, to);
+  const [x, low] = pointOnSheet(frame, from);
+  const [, high] = pointOnSheet(frame, to);
   const away = AWAY * mmPerPx;
   return {
     at: [side === 'left' ? x - away : x + away, (low + high) / 2],

@@ -1,4 +1,5 @@
-import type { Box, Point } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import { partsOf } from '../../wall/parts';
@@ -36,7 +37,7 @@ export function spansOf(wall: Wall, dimension: FindingDimension): readonly Span[
     case 'course-off-level':
       return courseDrop(wall, ids[0] ?? '');
     case 'perpend-drift': {
-      const middles = ids.flatMap((id): readonly Point[] => {
+      const middles = ids.flatMap((id): Ring => {
         const head = parts.get(id);
         return head?.kind === 'head' ? [[head.x + head.width / 2, head.y + head.height]] : [];
       });
@@ -90,7 +91,7 @@ function courseDrop(wall: Wall, course: string): readonly Span[] {
 }
 
 /** Of one chain of head joints, from the furthest left to the furthest right, with a plumb line through the first. */
-function gathered(middles: readonly Point[], measured: number): readonly Span[] {
+function gathered(middles: Ring, measured: number): readonly Span[] {
   for (const left of middles) {
     const right = middles.find(([x]) => Math.abs(x - left[0] - measured) < 0.1);
     if (right === undefined) continue;

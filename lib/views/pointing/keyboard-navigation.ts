@@ -1,4 +1,4 @@
-import type { Box } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
 import { levelOf, shortestOf, type Target, type TargetRow } from './targets';
 
 /** A place in the rows of targets, and what a journey keeps to, as a text cursor does. */

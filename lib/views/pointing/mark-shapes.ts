@@ -1,10 +1,10 @@
-import type { Box, Drawing, Pen, Point, Shape } from '../../drawing/shape';
-import { rectRing } from '../../drawing/shape';
+import { type Drawing, onSheet, type Pen, type Shape } from '../../drawing/shape';
+import type { Box, FaceBox } from '../../geometry/box';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 
 /** A box on the face of a panel, and what it says: a mark of the reader, or what became of a fault. */
-export interface MarkBox extends Box {
+export interface MarkBox extends FaceBox {
   readonly number: number;
-  readonly panel: string;
   /** The part it is on: a view that does not show the face may show that. */
   readonly part?: string;
   readonly state: 'mark' | 'found' | 'missed' | 'false';
@@ -40,12 +40,7 @@ export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): B
 function placeOn({ frames, spots }: Drawing, mark: MarkBox): Box | null {
   const frame = frames.find(({ panel }) => panel === mark.panel);
   if (frame === undefined) return spots.find(({ part }) => part === mark.part) ?? null;
-  return {
-    x: frame.x + frame.scale * mark.x,
-    y: frame.y + frame.scale * mark.y,
-    width: frame.scale * mark.width,
-    height: frame.scale * mark.height,
-  };
+  return onSheet(frame, mark);
 }
 
 /**
@@ -100,8 +95,8 @@ function sign(
   return [plate, { kind: 'area', rings: strokes, open: true, pen: { paint, width: 2.8, thin: true } }];
 }
 
-function crossHatch({ x, y, width, height }: Box, step: number): readonly (readonly Point[])[] {
-  const rings: (readonly Point[])[] = [];
+function crossHatch({ x, y, width, height }: Box, step: number): readonly Ring[] {
+  const rings: Ring[] = [];
   for (let along = step; along < width + height; along += step) {
     const low = Math.max(0, along - height);
     const high = Math.min(along, width);

@@ -1,4 +1,5 @@
-import type { Box, Drawing } from '../../drawing/shape';
+import type { Drawing } from '../../drawing/shape';
+import { type Box, distanceTo } from '../../geometry/box';
 import type { LengthSystem } from '../../units';
 import type { Wall } from '../../wall/model';
 import { type Part, type PartKind, partsOf } from '../../wall/parts';
@@ -101,13 +102,6 @@ export function levelOf({ targets }: TargetRow): number {
 /** The height of the lowest target of a row. */
 export function shortestOf({ targets }: Pick<TargetRow, 'targets'>): number {
   return Math.min(...targets.map(({ box }) => box.height));
-}
-
-/** How far a point lies outside a box; 0 inside it. */
-export function distanceTo(box: Box, x: number, y: number): number {
-  const dx = Math.max(box.x - x, x - box.x - box.width, 0);
-  const dy = Math.max(box.y - y, y - box.y - box.height, 0);
-  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** The target under a point or nearest to it within `slack` (end included); of two equally near ones the smaller. */

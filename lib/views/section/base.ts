@@ -1,7 +1,8 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { noteTo } from '../../drawing/note';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines, type Point, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, lines, rect, type Shape } from '../../drawing/shape';
+import type { Ring } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { type Support, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -166,7 +167,7 @@ export function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: 
   );
   if (laid === undefined) return { shapes: [], labels: [] };
   const behind = -wall.family.depth - wall.cavity + 2;
-  const run: readonly Point[] = [
+  const run: Ring = [
     [behind, laid.y + 200],
     [behind, laid.y + 46],
     [-wall.family.depth - 4, laid.y + 2],

@@ -1,15 +1,6 @@
 import { scatterOf } from '../../drawing/drawn-chance';
-import {
-  type Area,
-  lines,
-  type Paint,
-  type Pen,
-  type Point,
-  polygon,
-  rect,
-  rectRing,
-  type Shape,
-} from '../../drawing/shape';
+import { type Area, lines, type Paint, type Pen, polygon, rect, type Shape } from '../../drawing/shape';
+import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Support, Tie, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
@@ -77,13 +68,7 @@ export function cutBed(survey: PanelSurvey, { unit, bed, support }: Placed, x: M
   // On a support the mortar reaches the edge it lies on; past it there is a pointed lip under the unit.
   const middle: Point =
     profile === 'concave' ? [front - TOOLED_IN, low - thick / 2] : [front, low - thick / 2];
-  const ring: readonly Point[] = [
-    [back, low - thick],
-    [front, low - thick],
-    middle,
-    [front, low],
-    [back, low],
-  ];
+  const ring: Ring = [[back, low - thick], [front, low - thick], middle, [front, low], [back, low]];
   return [
     { kind: 'area', rings: [ring], fill: 'url:mortar', pen: { paint: '#5c554c', width: 0.7 } },
     ...(profile === 'raked'
@@ -103,7 +88,7 @@ export function cutSupport(support: Support, deep: Mm): readonly Shape[] {
   const { y, back, front, angle, material } = support;
   if (angle !== undefined) {
     const { vertical, thickness } = angle;
-    const ring: readonly Point[] = [
+    const ring: Ring = [
       [back, y - thickness],
       [front, y - thickness],
       [front, y],
@@ -157,7 +142,7 @@ export function cutBacking(wall: Wall, low: Mm, high: Mm): readonly Shape[] {
 export function cutTie(wall: Wall, tie: Tie): readonly Shape[] {
   const face = -wall.family.depth - wall.cavity;
   const tip = -wall.family.depth + tie.embedment;
-  const foot: readonly Point[] = [
+  const foot: Ring = [
     [face, tie.y + tie.thickness / 2],
     [face, tie.y + 38],
     [face + tie.thickness, tie.y + 38],

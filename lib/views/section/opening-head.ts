@@ -1,4 +1,5 @@
-import { lines, type Point, rect, rectRing, type Shape } from '../../drawing/shape';
+import { lines, rect, type Shape } from '../../drawing/shape';
+import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Support, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -48,13 +49,13 @@ export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x
   const { back, front, y, angle } = lintel;
   const behind = -wall.family.depth - wall.cavity + 2;
   const crest = y - angle.thickness + angle.vertical + 2;
-  const over: readonly Point[] = [
+  const over: Ring = [
     [front + 3, y + 1.5],
     [front + 9, y - 7],
   ];
   // An angle shallower than the units stands inside them: the flashing then drops behind the units.
   const within = back > -wall.family.depth;
-  const run: readonly Point[] = within
+  const run: Ring = within
     ? [[behind, crest + 130], [behind, y + 46], [-wall.family.depth - 3, y + 1.5], ...over]
     : [
         [behind, crest + 130],

@@ -1,6 +1,7 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { type NoteWish, notesApart } from '../../drawing/note';
-import { type Label, lines, type Point, rect, type Shape } from '../../drawing/shape';
+import { type Label, lines, rect, type Shape } from '../../drawing/shape';
+import type { Ring } from '../../geometry/polygon';
 import { formatInches, formatMm, type LengthSystem, type Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -77,7 +78,7 @@ export function goesOn(wall: Wall, high: Mm): readonly Shape[] {
 /** A wavy end. */
 export function breakLine(from: Mm, to: Mm, y: Mm): readonly Shape[] {
   const middle = (from + to) / 2;
-  const points: readonly Point[] = [
+  const points: Ring = [
     [from, y],
     [middle - 16, y],
     [middle - 7, y + 15],

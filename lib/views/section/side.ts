@@ -1,5 +1,6 @@
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines, rect, rectRing, type Shape, type Spot } from '../../drawing/shape';
+import { type Drawing, lines, rect, type Shape, type Spot } from '../../drawing/shape';
+import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { bedId, type Opening, type Wall } from '../../wall/model';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';

@@ -1,4 +1,4 @@
-import type { Frame, Spot } from '../../drawing/shape';
+import { type Frame, onSheet, type Spot } from '../../drawing/shape';
 import type { Mm } from '../../units';
 import type { Opening, Support, Wall } from '../../wall/model';
 import { partsOf } from '../../wall/parts';
@@ -12,7 +12,8 @@ export const LEDGE_DEEP: Mm = 250;
 export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: Support): readonly Spot[] {
   const spots: Spot[] = [];
   const courses = baseCourses(survey);
-  for (const { id, kind, panel, course, x, y, width, height } of partsOf(wall).values()) {
+  for (const part of partsOf(wall).values()) {
+    const { id, kind, panel, course } = part;
     if (panel !== survey.panel.id) continue;
     const low =
       course !== null && course <= courses && (kind === 'unit' || kind === 'bed' || kind === 'head');
@@ -27,13 +28,7 @@ export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: 
         height: LEDGE_DEEP,
       });
     } else if (low || isLedge) {
-      spots.push({
-        part: id,
-        x: frame.x + frame.scale * x,
-        y: frame.y + frame.scale * y,
-        width: frame.scale * width,
-        height: frame.scale * height,
-      });
+      spots.push({ part: id, ...onSheet(frame, part) });
     }
   }
   return spots;
@@ -60,13 +55,7 @@ export function headSpots(
     if (!over && id !== lintel?.id && id !== opening.id) continue;
     const low = id === opening.id ? Math.max(y, head - 3 * wall.gauge) : y;
     const high = id === opening.id ? head : y + height;
-    spots.push({
-      part: id,
-      x: frame.x + frame.scale * x,
-      y: frame.y + frame.scale * low,
-      width: frame.scale * width,
-      height: frame.scale * (high - low),
-    });
+    spots.push({ part: id, ...onSheet(frame, { x, y: low, width, height: high - low }) });
   }
   return spots;
 }

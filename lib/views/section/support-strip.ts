@@ -1,5 +1,6 @@
 import { lengthDimension } from '../../drawing/dimension';
-import { type Box, type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
+import { type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
 import { formatLength, type LengthSystem, type Mm } from '../../units';
 import { type Opening, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';

@@ -1,4 +1,6 @@
-import { type Box, lines, type Point, type Shape } from '../../drawing/shape';
+import { lines, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Batch, Unit, Wall } from '../../wall/model';
 import { type Placed, surveyOf } from '../../wall/survey';
@@ -71,7 +73,7 @@ function isIn({ x, length }: Unit, from: Mm, width: Mm): boolean {
 }
 
 /** The face of a unit as far as it lies in the strip; `grow` takes in the joints under it and to its right. */
-function cutFace({ x, y, length, height, fall }: Unit, from: Mm, width: Mm, grow: Mm): readonly Point[] {
+function cutFace({ x, y, length, height, fall }: Unit, from: Mm, width: Mm, grow: Mm): Ring {
   const left = Math.max(x, from);
   const right = Math.min(x + length + grow, from + width);
   const under = (at: Mm): Mm => y - (fall * (at - x)) / length;

@@ -1,6 +1,8 @@
 import { STEEL } from '../../drawing/colours';
 import { scatterOf } from '../../drawing/drawn-chance';
-import { type Box, lines, type Point, polygon, rect, type Shape } from '../../drawing/shape';
+import { lines, polygon, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 
 /** Paper and what holds it keep their own colours by night, as bricks do. */
@@ -25,8 +27,8 @@ export function ticketPaper(name: string, box: Box, rules: readonly Mm[]): reado
   const top = y + height;
   const tilt = scatterOf(name, 1, ASKEW);
   const hung = ([px, py]: Point): Point => [px, py + (tilt * (px - x - width / 2)) / width];
-  const paper: readonly Point[] = [[x, y], [right - EAR, y], [right, y + EAR], ...tornEdge(x, right, top)];
-  const ear: readonly Point[] = [
+  const paper: Ring = [[x, y], [right - EAR, y], [right, y + EAR], ...tornEdge(x, right, top)];
+  const ear: Ring = [
     [right - EAR, y],
     [right - EAR, y + EAR],
     [right, y + EAR],
@@ -50,10 +52,10 @@ export function ticketPaper(name: string, box: Box, rules: readonly Mm[]): reado
 }
 
 /** From right to left: teeth along a row of holes. */
-function tornEdge(left: Mm, right: Mm, top: Mm): readonly Point[] {
+function tornEdge(left: Mm, right: Mm, top: Mm): Ring {
   const teeth = Math.round((right - left) / HOLES);
   const step = (right - left) / teeth;
-  return Array.from({ length: teeth + 1 }, (_, index): readonly Point[] => {
+  return Array.from({ length: teeth + 1 }, (_, index): Ring => {
     const at = right - index * step;
     return index === teeth
       ? [[at, top]]
@@ -77,13 +79,13 @@ function bar(from: Mm, to: Mm, y: Mm): readonly Shape[] {
 /** A sprung clip: a jaw on the paper, two bent wires round the bar. */
 function clip(middle: Mm, top: Mm): readonly Shape[] {
   const half = CLIP_WIDE / 2;
-  const jaw: readonly Point[] = [
+  const jaw: Ring = [
     [middle - half, top - 24],
     [middle + half, top - 24],
     [middle + half * 0.82, top + 18],
     [middle - half * 0.82, top + 18],
   ];
-  const wire = (side: 1 | -1): readonly Point[] => [
+  const wire = (side: 1 | -1): Ring => [
     [middle + side * half * 0.2, top + 16],
     [middle + side * half * 0.28, top + CLIP_HIGH],
     [middle + side * half * 0.62, top + CLIP_HIGH],

@@ -1,5 +1,7 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
-import { type Box, type Drawing, type Label, lines, type Point, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, type Label, lines, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
+import type { Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Batch, Wall } from '../../wall/model';
 import { ViewError } from '../view';
@@ -100,13 +102,13 @@ function tieTo(
 ): Piece {
   const x = left - BRACKET;
   const gap = Math.min(4, (high - low) / 4);
-  const bracket: readonly Point[] = [
+  const bracket: Ring = [
     [left - 4, low + gap],
     [x, low + gap],
     [x, high - gap],
     [left - 4, high - gap],
   ];
-  const string: readonly Point[] = [
+  const string: Ring = [
     [x, (low + high) / 2],
     [PAPER.x + PAPER.width, ticket + PAPER.height / 2],
   ];
