@@ -1,12 +1,12 @@
 import { mirrored } from '../wall/mirror';
 import type { Wall } from '../wall/model';
-import { NoRoom, type Spot } from './bench';
 import type { Brief } from './brief';
 import { chanceOf } from './chance';
-import { FAULTS } from './fault-ways';
+import { FAULTS } from './faults';
 import { laySound } from './lay';
 import type { Plan } from './plan';
 import { planOf } from './planner';
+import { NoRoom, type Spot } from './spoil-input';
 
 /** The wall of a brief: the same everywhere, byte for byte. */
 export function layWall(brief: Brief): Wall {

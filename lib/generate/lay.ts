@@ -3,6 +3,7 @@ import { WALL_VERSION } from '../wall/model';
 import { chanceOf } from './chance';
 import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft';
 import { settingOutFor } from './families';
+import { hasNeed } from './faults';
 import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
 import { layTies, rowCoursesFor, studsOf } from './lay-ties';
@@ -97,7 +98,7 @@ export function laySound(plan: Plan): Wall {
 }
 
 function draftOf(plan: Plan): Draft {
-  const thinBed = plan.spoils.some(({ fault }) => fault === 'raked-thin-veneer');
+  const thinBed = plan.spoils.some(({ fault }) => hasNeed(fault, 'thin units'));
   const out = settingOutFor(plan.rules, plan.masonry, thinBed);
   const bed = out.gauge - out.family.height;
   return {

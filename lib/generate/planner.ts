@@ -3,7 +3,7 @@ import { RULE_SETS, type RuleSetId } from '../limits/limit';
 import { type Bond, TALL_COURSES, WALL_KINDS, type WallKind } from '../wall/model';
 import { type Brief, DIFFICULTIES } from './brief';
 import { type Chance, chanceOf } from './chance';
-import { FAULTS, faultFits } from './fault-ways';
+import { FAULTS, faultFits, hasNeed } from './faults';
 import { GABLE_TOP_UNITS } from './lay';
 import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
@@ -66,9 +66,9 @@ export function planOf(brief: Brief): Plan {
 
 /** Whether a fault can come in for another on a wall that was not drawn for it. */
 function isSpare(fault: CheckId, { bond, quoins }: Looks): boolean {
-  if (fault === 'raked-thin-veneer') return false;
-  if (quoins && MOVES_COURSES.has(fault)) return false;
-  return bond === 'running' || !HALF_LAP.has(fault);
+  if (hasNeed(fault, 'thin units')) return false;
+  if (quoins && hasNeed(fault, 'no quoins')) return false;
+  return bond === 'running' || !hasNeed(fault, 'half lap');
 }
 
 /** One seed for each brief: were it the brief's own, a seed would be sound or faulty under every topic alike. */
@@ -129,7 +129,7 @@ function looksOf(
     chance.happens(STONE_PERCENT[masonry]),
   ];
   const anchored = masonry === 'anchored';
-  const withQuoins = quoins && anchored && !stone && !spoils.some(({ fault }) => MOVES_COURSES.has(fault));
+  const withQuoins = quoins && anchored && !stone && !spoils.some(({ fault }) => hasNeed(fault, 'no quoins'));
   const bond = bondFor(kind, spoils, chance);
   return {
     ...incidentals(kind, withQuoins, chance),
@@ -147,9 +147,6 @@ function looksOf(
 const SOLDIERS_PERCENT = 45;
 const QUOINS_PERCENT = 30;
 const STONE_PERCENT = { anchored: 20, adhered: 50 } as const;
-
-/** A quoin cannot follow courses that move by a little each. */
-const MOVES_COURSES: ReadonlySet<CheckId> = new Set(['course-off-level', 'gauge-drift', 'perpend-drift']);
 
 /** Units more than a plain panel: beside an opening there must be field to tie. */
 const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
@@ -183,19 +180,12 @@ function incidentals(
 /** The even course from which a gable steps in over whole quoins. */
 const GABLE_WITH_QUOINS = 16;
 
-/** Third bond where nothing on the wall leans on the half lap: a tipped unit, a drift, a raking end. */
+/** Third bond where nothing on the wall leans on the half lap. */
 function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond {
   const third = chance.happens(30);
-  const halfLap = kind === 'gable-end' || spoils.some(({ fault }) => HALF_LAP.has(fault));
+  const halfLap = kind === 'gable-end' || spoils.some(({ fault }) => hasNeed(fault, 'half lap'));
   return third && !halfLap ? 'third' : 'running';
 }
-
-const HALF_LAP: ReadonlySet<CheckId> = new Set([
-  'tapering-bed',
-  'sliver-piece',
-  'perpend-drift',
-  'course-off-level',
-]);
 
 /** The faults of a topic that fit, in the order drawn. */
 function shuffledFaults(brief: Brief, masonry: 'anchored' | 'adhered', chance: Chance): readonly CheckId[] {
@@ -211,7 +201,7 @@ function drawLookAlikes(
   count: number,
   chance: Chance,
 ): readonly LookAlike[] {
-  const thinBed = spoils.some(({ fault }) => fault === 'raked-thin-veneer');
+  const thinBed = spoils.some(({ fault }) => hasNeed(fault, 'thin units'));
   return drawOf(lookAlikesFor(looks, thinBed), count, chance);
 }
 

@@ -1,4 +1,4 @@
-import { FAULTS, faultFits } from '../../lib/generate/fault-ways';
+import { FAULTS, faultFits } from '../../lib/generate/faults';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FAULTS } from '../../lib/generate/fault-ways';
+import { FAULTS } from '../../lib/generate/faults';
 import { CHECKS } from '../../lib/inspect/finding';
 import { combinations, lawWall } from './law-walls';
 import { brokenLaws } from './laws';

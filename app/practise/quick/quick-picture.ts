@@ -1,5 +1,5 @@
 import { type Brief, MAX_SEED } from '../../../lib/generate/brief';
-import { FAULTS } from '../../../lib/generate/fault-ways';
+import { FAULTS } from '../../../lib/generate/faults';
 import { layWall } from '../../../lib/generate/generate';
 import { planOf } from '../../../lib/generate/planner';
 import { TOPIC_FAULTS } from '../../../lib/generate/topics';

@@ -2,8 +2,8 @@ import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { snap } from '../../units';
 import { bedId, headId } from '../../wall/model';
-import { unitBeside } from '../bench';
 import { withUnits } from '../draft';
+import { unitBeside } from '../spoil-input';
 import { type Departure, twice, unitNow } from './departure';
 
 const EIGHTH = 0.125;

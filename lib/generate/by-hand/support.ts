@@ -3,7 +3,7 @@ import { limitOf, limitsUnder } from '../../limits/limits';
 import { overhangMarksOf } from '../../trade/overhang';
 import { snap } from '../../units';
 import type { Support, Wall } from '../../wall/model';
-import { replaceSupport } from '../supports';
+import { replaceSupport } from '../faults/support/support-changes';
 import { type Departure, twice } from './departure';
 
 const HALF = 0.5;

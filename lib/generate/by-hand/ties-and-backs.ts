@@ -4,7 +4,7 @@ import { snap } from '../../units';
 import type { Tie, Wall } from '../../wall/model';
 import { surveyOf } from '../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../wall/tie-field';
-import { renumbered } from '../tie-names';
+import { renumbered } from '../faults/ties/tie-changes';
 import { type Departure, twice, unitNow } from './departure';
 
 const TAPE = 1;

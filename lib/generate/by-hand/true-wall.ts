@@ -1,10 +1,10 @@
 import type { RuleSetId } from '../../limits/limit';
 import type { Unit, Wall, WallKind } from '../../wall/model';
-import { pickUnit, type Spot, spotOf } from '../bench';
 import { chanceOf } from '../chance';
 import { layPlan } from '../generate';
 import { PLAIN } from '../plan';
 import { planWith } from '../planner';
+import { pickUnit, type Spot, spotOf } from '../spoil-input';
 import type { Places } from './departure';
 
 /** Always the same wall of a kind: it is what is done to it that counts. */

@@ -1,0 +1,27 @@
+import { WALL_KINDS } from '../../../wall/model';
+import type { Fault } from '../../fault';
+import { bareShare, onGrid, spoilBacks, whole } from './patch';
+
+/** Backs with a bare end or a bare foot, or (worse) spot dabs, over one patch. */
+export const missingBackMortar: Fault = {
+  id: 'missing-back-mortar',
+  kinds: WALL_KINDS,
+  masonry: ['adhered'],
+  most: 4,
+  spoil: (input) => {
+    const bare = bareShare(input.severity);
+    const dabs = input.severity >= 2.5;
+    const atFoot = input.chance.happens(50);
+    return spoilBacks(input, (unit) => {
+      const back = whole(unit);
+      if (dabs) {
+        const width = ((1 - bare) * unit.length) / 3;
+        const gap = (bare * unit.length) / 2;
+        return [0, 1, 2].map((dab) => onGrid({ ...back, x: dab * (width + gap), width }));
+      }
+      return atFoot
+        ? [onGrid({ ...back, y: bare * unit.height, height: unit.height })]
+        : [onGrid({ ...back, width: (1 - bare) * unit.length })];
+    });
+  },
+};

@@ -1,0 +1,73 @@
+import { snap } from '../../../units';
+import type { Pat, Unit } from '../../../wall/model';
+import { withUnits } from '../../draft';
+import { isClear, NoRoom, type Spoiled, type SpoilInput, spotOf } from '../../spoil-input';
+
+/** A patch laid by one hand: this many courses, and about this many units along. */
+const PATCH_COURSES = 4;
+const PATCH_UNITS = 5;
+
+/** Gives every unit of one patch a back of the wrong kind. `butter` makes the pats for a unit. */
+export function spoilBacks(input: SpoilInput, butter: (unit: Unit) => readonly Pat[]): Spoiled {
+  const { wall, chance, taken } = input;
+  const starts = wall.units.filter(
+    (unit) =>
+      unit.kind === 'stretcher' &&
+      unit.course > 1 &&
+      unit.course + PATCH_COURSES <= highestCourse(wall.units),
+  );
+  for (let tries = 0; tries < 12 && starts.length > 0; tries++) {
+    const start = chance.pick(starts);
+    const reach = PATCH_UNITS * wall.family.length;
+    const patch = wall.units.filter(
+      (unit) =>
+        unit.panel === start.panel &&
+        unit.course >= start.course &&
+        unit.course < start.course + PATCH_COURSES &&
+        unit.x >= start.x &&
+        unit.x + unit.length <= start.x + reach,
+    );
+    const spot = spotOf(patch);
+    const wholePatch = patch.length >= PATCH_COURSES * (PATCH_UNITS - 2);
+    if (!wholePatch || !isClear(spot, taken) || crossesOpening(wall.openings, spot)) continue;
+    return {
+      wall: withUnits(wall, new Map(patch.map((unit) => [unit.id, { ...unit, back: butter(unit) }]))),
+      taken: spot,
+    };
+  }
+  throw new NoRoom('no clear patch of units');
+}
+
+/** Bare share of the back for a contact limit of 95 %, at a severity. Never over half. */
+export function bareShare(severity: number): number {
+  return Math.min(0.5, 0.05 * severity * BOLD);
+}
+
+/** Bare backs are made bolder than the bare tolerance: a bed that misses by a hair is not what falls off (common practice). */
+const BOLD = 2;
+
+export function whole(unit: Unit): Pat {
+  return { x: 0, y: 0, width: unit.length, height: unit.height };
+}
+
+export function onGrid(pat: Pat): Pat {
+  return { x: snap(pat.x), y: snap(pat.y), width: snap(pat.width), height: snap(pat.height) };
+}
+
+function highestCourse(units: readonly Unit[]): number {
+  return units.reduce((most, { course }) => Math.max(most, course), 0);
+}
+
+function crossesOpening(
+  openings: readonly { panel: string; x: number; y: number; width: number; height: number }[],
+  spot: { panel: string; x: number; y: number; width: number; height: number },
+): boolean {
+  return openings.some(
+    (opening) =>
+      opening.panel === spot.panel &&
+      opening.x < spot.x + spot.width &&
+      opening.x + opening.width > spot.x &&
+      opening.y < spot.y + spot.height &&
+      opening.y + opening.height > spot.y,
+  );
+}

@@ -1,0 +1,26 @@
+import { boundAt } from '../../../limits/bound';
+import { limitOf } from '../../../limits/limits';
+import { WALL_KINDS } from '../../../wall/model';
+import type { Fault } from '../../fault';
+import { NoRoom } from '../../spoil-input';
+import { spoilBatch } from './one-batch';
+
+/** Sand is measured in quarter boxes. */
+const QUARTERS = 4;
+
+/** One mixing with too much sand. */
+export const leanMortar: Fault = {
+  id: 'lean-mortar',
+  kinds: WALL_KINDS,
+  masonry: ['anchored', 'adhered'],
+  most: 4,
+  spoil: (input) => {
+    const limit = limitOf(input.rules, 'sand-ratio');
+    if (limit === undefined) throw new NoRoom('no sand ratio');
+    return spoilBatch(input, (batch) => ({
+      ...batch,
+      sand:
+        Math.ceil((batch.portland + batch.lime) * boundAt(limit, {}) * input.severity * QUARTERS) / QUARTERS,
+    }));
+  },
+};

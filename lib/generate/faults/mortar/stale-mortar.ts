@@ -1,0 +1,25 @@
+import { boundAt } from '../../../limits/bound';
+import { limitOf } from '../../../limits/limits';
+import { WALL_KINDS } from '../../../wall/model';
+import type { Fault } from '../../fault';
+import { NoRoom } from '../../spoil-input';
+import { spoilBatch } from './one-batch';
+
+/** Mortar left standing is not used after half a day. */
+const MOST_MINUTES = 360;
+
+/** One mixing used long after its time. */
+export const staleMortar: Fault = {
+  id: 'stale-mortar',
+  kinds: WALL_KINDS,
+  masonry: ['anchored', 'adhered'],
+  most: 4,
+  spoil: (input) => {
+    const limit = limitOf(input.rules, 'mortar-life');
+    if (limit === undefined) throw new NoRoom('no mortar clock');
+    return spoilBatch(input, (batch) => ({
+      ...batch,
+      minutes: Math.min(MOST_MINUTES, Math.round(boundAt(limit, { air: batch.air }) * input.severity)),
+    }));
+  },
+};

@@ -1,0 +1,42 @@
+import { type Support, WALL_KINDS, type Wall } from '../../../wall/model';
+import type { Fault } from '../../fault';
+import { NoRoom } from '../../spoil-input';
+import { replaceSupport, supportSpot } from './support-changes';
+
+/** Stops one ledge short of the end of its panel, with nothing or with wood under the rest. The return, where there is one. */
+export const noBearingReturn: Fault = {
+  id: 'no-bearing-return',
+  kinds: WALL_KINDS,
+  masonry: ['anchored'],
+  most: 4,
+  spoil: ({ wall, severity, chance, taken }) => {
+    const panel = wall.panels[wall.panels.length - 1];
+    const ledge = wall.supports.find((support) => support.kind === 'ledge' && support.panel === panel?.id);
+    if (ledge === undefined || taken.some((spot) => spot.panel === ledge.id))
+      throw new NoRoom('no ledge left');
+    const first = wall.units.filter((unit) => unit.panel === ledge.panel && unit.course === 1);
+    const loose = Math.min(first.length - 2, Math.max(1, Math.round(severity)));
+    const atLeft = panel?.leftEnd === 'free' && chance.happens(50);
+    const [from, to] = atLeft ? endOfLeft(first, loose) : endOfRight(first, loose);
+    const kept: Support = atLeft ? { ...ledge, fromX: to } : { ...ledge, toX: from };
+    const wood: Support = { ...ledge, id: `${ledge.panel}-ledge2`, material: 'wood', fromX: from, toX: to };
+    return {
+      wall: replaceSupport(wall, ledge, chance.happens(50) ? [kept, wood] : [kept]),
+      taken: supportSpot(ledge),
+    };
+  },
+};
+
+/** The stretch under the last `count` units, from the head joint before them to the ledge's end. */
+function endOfRight(first: Wall['units'], count: number): readonly [number, number] {
+  const before = first[first.length - count - 1];
+  const last = first[first.length - 1];
+  if (before === undefined || last === undefined) throw new NoRoom('course too short');
+  return [before.x + before.length, last.x + last.length];
+}
+
+function endOfLeft(first: Wall['units'], count: number): readonly [number, number] {
+  const after = first[count];
+  if (after === undefined) throw new NoRoom('course too short');
+  return [first[0]?.x ?? 0, after.x];
+}
