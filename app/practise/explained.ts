@@ -1,4 +1,4 @@
-import type { ExplainedFinding } from '../../components/practise/explained-finding';
+import type { ExplainedFinding } from '../../components/drills/explained-finding';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import type { RuleSetId } from '../../lib/limits/limit';

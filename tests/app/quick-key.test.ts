@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { quickRows } from '../../app/practise/quick/quick-key';
-import { WALLS_A_ROUND } from '../../lib/practice/quick-round';
+import { WALLS_A_ROUND } from '../../lib/drills/quick-round';
 
 const ROUNDS = 20;
 

@@ -4,8 +4,8 @@ import { seenIn } from '../../app/practise/quick/quick-sights';
 import { MAX_SEED } from '../../lib/generate/brief';
 import { inspect } from '../../lib/inspect/inspect';
 import { RULE_SETS } from '../../lib/limits/limit';
-import { QUICK_LEVELS, QUICK_LOOKS } from '../../lib/practice/quick-look';
-import { askOf, WALLS_A_ROUND } from '../../lib/practice/quick-round';
+import { QUICK_LEVELS, QUICK_LOOKS } from '../../lib/drills/quick-look';
+import { askOf, WALLS_A_ROUND } from '../../lib/drills/quick-round';
 import { drawingOf } from '../../lib/views/draw-view';
 import { croppedTo } from '../../lib/views/front/cropped';
 

@@ -4,7 +4,7 @@ import { seedAfter } from '../../app/practise/faulty-brief';
 import { faultyWall } from '../../app/practise/faulty-wall';
 import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { codeOf } from '../../lib/generate/wall-code';
-import { halfOf } from '../../lib/practice/guided-steps';
+import { halfOf } from '../../lib/drills/guided-steps';
 import { openBrowser, visit } from './browser';
 import { awake, lookAt } from './practice-steps';
 

@@ -6,7 +6,7 @@ import { guidedWall } from '../../app/practise/guided/[code]/guided-walls';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
-import { halfOf } from '../../lib/practice/guided-steps';
+import { halfOf } from '../../lib/drills/guided-steps';
 import { LOOKS, openBrowser, visit } from './browser';
 import { awake, lookAt, touch } from './practice-steps';
 

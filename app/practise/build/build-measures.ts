@@ -1,5 +1,5 @@
-import type { BuildVerdict, Compared } from '../../../components/practise/build-verdict';
-import type { ExplainedFinding } from '../../../components/practise/explained-finding';
+import type { BuildVerdict, Compared } from '../../../components/drills/build/build-verdict';
+import type { ExplainedFinding } from '../../../components/drills/explained-finding';
 import { type Slider, spoilByHand } from '../../../lib/generate/by-hand/spoil-by-hand';
 import { type Measurement, marginOf, passes } from '../../../lib/inspect/check';
 import type { CheckId } from '../../../lib/inspect/finding';

@@ -1,14 +1,14 @@
 'use client';
 
 import { useMemo, useState } from 'react';
+import styles from '../../../components/drills/build/build.module.css';
+import { BuildFound } from '../../../components/drills/build/build-found';
+import { BuildSlider } from '../../../components/drills/build/build-slider';
+import { FaceMarksChoice } from '../../../components/drills/build/face-marks-choice';
+import { LiftSteps } from '../../../components/drills/build/lift-steps';
 import { Caution } from '../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Controls, Places } from '../../../components/practice/wall-stage';
-import styles from '../../../components/practise/build.module.css';
-import { BuildFound } from '../../../components/practise/build-found';
-import { BuildSlider } from '../../../components/practise/build-slider';
-import { FaceMarksChoice } from '../../../components/practise/face-marks-choice';
-import { LiftSteps } from '../../../components/practise/lift-steps';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';

@@ -1,4 +1,4 @@
-import type { FaceMarkChoice } from '../../../components/practise/face-marks-choice';
+import type { FaceMarkChoice } from '../../../components/drills/build/face-marks-choice';
 import { FACE_MARKS } from '../../../lib/inspect/face-marks';
 import { formatBound } from '../../../lib/limits/format-bound';
 import { namedLimitOf, ruleSetTitle } from '../../../lib/limits/limits';

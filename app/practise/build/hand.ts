@@ -1,4 +1,4 @@
-import type { Compared } from '../../../components/practise/build-verdict';
+import type { Compared } from '../../../components/drills/build/build-verdict';
 import { slidersOf, spoilByHand, type Values } from '../../../lib/generate/by-hand/spoil-by-hand';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { type Wall, WallError } from '../../../lib/wall/model';

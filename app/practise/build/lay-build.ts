@@ -1,4 +1,4 @@
-import type { FaceMarkChoice } from '../../../components/practise/face-marks-choice';
+import type { FaceMarkChoice } from '../../../components/drills/build/face-marks-choice';
 import type { Fitted } from '../../../lib/generate/by-hand/departure';
 import { type Slider, slidersOf } from '../../../lib/generate/by-hand/spoil-by-hand';
 import { layTrue } from '../../../lib/generate/by-hand/true-wall';

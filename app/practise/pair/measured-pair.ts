@@ -1,9 +1,9 @@
+import { hash32 } from '../../../lib/drills/hash';
 import type { Brief } from '../../../lib/generate/brief';
 import { layPlan } from '../../../lib/generate/generate';
 import { planOf } from '../../../lib/generate/planner';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
-import { mixed } from '../../../lib/practice/mixing';
 import type { Wall } from '../../../lib/wall/model';
 import { firstMeasured } from '../faulty-brief';
 
@@ -40,5 +40,5 @@ function layTwice(brief: Brief): readonly [Wall, Wall] {
   const plan = planOf(brief);
   const without = layPlan({ ...plan, spoils: [] });
   const withThem = layPlan(plan);
-  return mixed(brief.seed, 0) % 2 === 0 ? [withThem, without] : [without, withThem];
+  return hash32(brief.seed, 0) % 2 === 0 ? [withThem, without] : [without, withThem];
 }

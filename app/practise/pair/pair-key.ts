@@ -1,5 +1,5 @@
-import { PairResult } from '../../../components/practise/pair-result';
-import type { PairRow, PairRows } from '../../../components/practise/pair-rows';
+import { PairResult } from '../../../components/drills/pair/pair-result';
+import type { PairRow, PairRows } from '../../../components/drills/pair/pair-rows';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { explainMark } from '../../../lib/inspect/explain';
 import type { CheckId } from '../../../lib/inspect/finding';

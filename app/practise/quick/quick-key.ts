@@ -1,4 +1,4 @@
-import type { QuickRow } from '../../../components/practise/quick-rows';
+import type { QuickRow } from '../../../components/drills/quick/quick-rows';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { explainedFinding } from '../explained';
 import { partNames } from '../part-names-of';

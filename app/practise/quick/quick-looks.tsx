@@ -1,19 +1,19 @@
 'use client';
 
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { KeptRounds } from '../../../components/drills/quick/kept-rounds';
+import styles from '../../../components/drills/quick/quick.module.css';
+import { QuickBar } from '../../../components/drills/quick/quick-bar';
+import { QuickFigures } from '../../../components/drills/quick/quick-figures';
+import { QuickResult } from '../../../components/drills/quick/quick-result';
+import type { QuickRow } from '../../../components/drills/quick/quick-rows';
+import { QuickSight } from '../../../components/drills/quick/quick-sight';
+import { QuickStart } from '../../../components/drills/quick/quick-start';
 import { Caution } from '../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
-import { KeptRounds } from '../../../components/practise/kept-rounds';
-import styles from '../../../components/practise/quick.module.css';
-import { QuickBar } from '../../../components/practise/quick-bar';
-import { QuickResult } from '../../../components/practise/quick-result';
-import type { QuickRow } from '../../../components/practise/quick-rows';
-import { QuickSight } from '../../../components/practise/quick-sight';
-import { QuickStanding } from '../../../components/practise/quick-standing';
-import { QuickStart } from '../../../components/practise/quick-start';
+import { detectionFiguresOf } from '../../../lib/drills/detection-figures';
+import { isSort, sortNumber } from '../../../lib/drills/quick-look';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { isSort, sortNumber } from '../../../lib/practice/quick-look';
-import { standingOf } from '../../../lib/practice/standing';
 import { Awaited } from '../../walls/awaited';
 import { usePart } from '../../walls/use-part';
 import { useStirred } from '../../walls/use-stirred';
@@ -157,9 +157,9 @@ export function QuickLooks({
         </>
       )}
       {alike.length > 0 && (phase === 'ready' || rows) && (
-        <QuickStanding
+        <QuickFigures
           of={of}
-          standing={standingOf(alike.flatMap(({ walls }) => walls))}
+          figures={detectionFiguresOf(alike.flatMap(({ walls }) => walls))}
           rounds={alike.length}
         />
       )}

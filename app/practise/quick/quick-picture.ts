@@ -1,3 +1,6 @@
+import { hash32 } from '../../../lib/drills/hash';
+import type { QuickLook, QuickSort } from '../../../lib/drills/quick-look';
+import { askOf } from '../../../lib/drills/quick-round';
 import { type Brief, MAX_SEED } from '../../../lib/generate/brief';
 import { FAULTS } from '../../../lib/generate/faults';
 import { layWall } from '../../../lib/generate/generate';
@@ -7,9 +10,6 @@ import type { FaceBox } from '../../../lib/geometry/box';
 import type { Finding } from '../../../lib/inspect/finding';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
-import { mixed } from '../../../lib/practice/mixing';
-import type { QuickLook, QuickSort } from '../../../lib/practice/quick-look';
-import { askOf } from '../../../lib/practice/quick-round';
 import { cutsOf, type View } from '../../../lib/views/view';
 import type { Unit, Wall } from '../../../lib/wall/model';
 import { partsOf } from '../../../lib/wall/parts';
@@ -110,7 +110,7 @@ function cutSeen(wall: Wall, findings: readonly Finding[], seed: number): Seen |
   const shown =
     findings.length > 0
       ? cuts.find(({ support }) => findings.some(({ parts }) => parts.includes(support)))
-      : drawnFrom(heads.length > 0 && mixed(seed, 0) % 4 < HEADS_OF_FOUR ? heads : bases, seed);
+      : drawnFrom(heads.length > 0 && hash32(seed, 0) % 4 < HEADS_OF_FOUR ? heads : bases, seed);
   return shown ? { view: { kind: 'section', at: shown.at, support: shown.support }, window: null } : null;
 }
 
@@ -153,10 +153,10 @@ function inTheField({ units, panels }: Wall): readonly Unit[] {
 }
 
 function drawnFrom<T>(from: readonly T[], seed: number): T | undefined {
-  return from[mixed(seed, 3) % Math.max(1, from.length)];
+  return from[hash32(seed, 3) % Math.max(1, from.length)];
 }
 
 /** 0 up to 1. */
 function share(seed: number, draw: number): number {
-  return mixed(seed, draw) / 2 ** 32;
+  return hash32(seed, draw) / 2 ** 32;
 }

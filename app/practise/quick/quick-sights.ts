@@ -1,6 +1,6 @@
+import type { QuickLevel, QuickLook, QuickSort } from '../../../lib/drills/quick-look';
 import type { Topic } from '../../../lib/generate/topics';
 import type { CheckId } from '../../../lib/inspect/finding';
-import type { QuickLevel, QuickLook, QuickSort } from '../../../lib/practice/quick-look';
 import type { WallKind } from '../../../lib/wall/model';
 
 type Sort = readonly [Topic, WallKind];

@@ -2,13 +2,13 @@
 
 import { type Dispatch, useEffect, useReducer, useState } from 'react';
 import { keepText, readKept } from '../../../components/practice/kept-text';
-import { formatBegun, parseBegun } from '../../../lib/practice/begun-round';
+import { formatBegun, parseBegun } from '../../../lib/drills/begun-round';
 import {
   QUICK_START,
   type QuickAction,
   type QuickState,
   quickReducer,
-} from '../../../lib/practice/quick-round';
+} from '../../../lib/drills/quick-round';
 
 /** A round of quick looks, kept in this tab: a reload goes on where it was. */
 export function useQuickRound(keptAs: string): readonly [QuickState, Dispatch<QuickAction>] {

@@ -1,11 +1,11 @@
 'use client';
 
 import { useEffect, useMemo, useRef } from 'react';
+import { LiftSteps } from '../../../../components/drills/build/lift-steps';
+import styles from '../../../../components/drills/drills.module.css';
 import { Caution } from '../../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { WallStage } from '../../../../components/practice/wall-stage';
-import { LiftSteps } from '../../../../components/practise/lift-steps';
-import styles from '../../../../components/practise/practise.module.css';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';

@@ -1,9 +1,9 @@
+import type { ExplainedFinding } from '../../../../components/drills/explained-finding';
 import type { FaultChoice } from '../../../../components/practice/part-facts';
-import type { ExplainedFinding } from '../../../../components/practise/explained-finding';
+import { namesFor } from '../../../../lib/drills/guided-steps';
 import { TOPIC_FAULTS } from '../../../../lib/generate/topics';
 import { CATALOGUE } from '../../../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../../../lib/inspect/finding';
-import { namesFor } from '../../../../lib/practice/guided-steps';
 import { FAULT_CHOICES } from '../../../walls/fault-choices';
 import { explainedFinding } from '../../explained';
 import type { FaultyWall } from '../../faulty-wall';

@@ -1,8 +1,8 @@
 'use client';
 
-import { GuidedFind } from '../../../../components/practise/guided-find';
-import { GuidedName } from '../../../../components/practise/guided-name';
-import { GuidedTold } from '../../../../components/practise/guided-told';
+import { GuidedFind } from '../../../../components/drills/guided/guided-find';
+import { GuidedName } from '../../../../components/drills/guided/guided-name';
+import { GuidedTold } from '../../../../components/drills/guided/guided-told';
 import type { LengthSystem } from '../../../../lib/units';
 import { Awaited } from '../../../walls/awaited';
 import type { useGuided } from './use-guided';

@@ -1,4 +1,4 @@
-import { type GuidedStep, halfOf } from '../../../../lib/practice/guided-steps';
+import { type GuidedStep, halfOf } from '../../../../lib/drills/guided-steps';
 import { seedAfter } from '../../faulty-brief';
 import { type FaultyWall, faultyWall } from '../../faulty-wall';
 

@@ -1,13 +1,13 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
+import styles from '../../../../components/drills/drills.module.css';
 import { Caution } from '../../../../components/forms/caution';
-import styles from '../../../../components/practise/practise.module.css';
+import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/drills/guided-steps';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
-import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/practice/guided-steps';
 import type { Asked } from '../../../walls/asked-brief';
 import { KIND_TITLES } from '../../../walls/brief-words';
 import { plainCode, readCode } from '../../../walls/read-code';

@@ -1,8 +1,8 @@
 'use client';
 
+import { NameFault } from '../../../../components/drills/name-fault';
+import styles from '../../../../components/drills/pair/pair.module.css';
 import { ChoiceBar } from '../../../../components/forms/choice-bar';
-import { NameFault } from '../../../../components/practise/name-fault';
-import styles from '../../../../components/practise/pair.module.css';
 import { Awaited } from '../../../walls/awaited';
 import type { usePair } from './use-pair';
 

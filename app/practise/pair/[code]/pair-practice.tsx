@@ -1,14 +1,14 @@
 'use client';
 
 import { useEffect, useRef, useState } from 'react';
+import { LiftSteps } from '../../../../components/drills/build/lift-steps';
+import { LAYER_CHOICES } from '../../../../components/drills/layer-choices';
+import styles from '../../../../components/drills/pair/pair.module.css';
+import { type PairWall, PairWalls } from '../../../../components/drills/pair/pair-walls';
 import { Caution } from '../../../../components/forms/caution';
 import { ChoiceBar } from '../../../../components/forms/choice-bar';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { Controls, Places } from '../../../../components/practice/wall-stage';
-import { LAYER_CHOICES } from '../../../../components/practise/layer-choices';
-import { LiftSteps } from '../../../../components/practise/lift-steps';
-import styles from '../../../../components/practise/pair.module.css';
-import { type PairWall, PairWalls } from '../../../../components/practise/pair-walls';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { useLooks } from '../../../../components/wall/use-looks';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';

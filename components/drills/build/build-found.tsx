@@ -1,0 +1,33 @@
+import type { LengthSystem } from '../../../lib/units';
+import { HazardSign } from '../../result/signs';
+import { type ExplainedFinding, findingLine } from '../explained-finding';
+import styles from './build.module.css';
+
+/** What is beyond a limit now. */
+export function BuildFound({
+  findings,
+  system,
+}: {
+  readonly findings: readonly ExplainedFinding[];
+  readonly system: LengthSystem;
+}) {
+  return (
+    <>
+      <p role="status">{countWords(findings.length)}</p>
+      {findings.length > 0 && (
+        <ul className={styles.found}>
+          {findings.map((row) => (
+            <li key={row.number}>
+              {row.number}. {findingLine(row, system)}. <HazardSign hazard={row.finding.hazard} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+function countWords(count: number): string {
+  if (count === 0) return 'The wall is sound: no limit is crossed.';
+  return count === 1 ? 'One limit is crossed.' : `${count} limits are crossed.`;
+}

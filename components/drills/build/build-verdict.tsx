@@ -1,0 +1,96 @@
+import type { LimitKind } from '../../../lib/limits/limit';
+import type { LengthSystem } from '../../../lib/units';
+import { formatMeasure } from '../../result/format-measure';
+import styles from './build.module.css';
+
+/** One measure held against one limit. */
+export interface BuildVerdict {
+  /** Name of the limit. */
+  readonly limit: string;
+  readonly end: 'at most' | 'at least';
+  readonly measured: number;
+  readonly bound: number;
+  /** Negative: how far beyond. */
+  readonly margin: number;
+  readonly passes: boolean;
+  readonly unit: string;
+  readonly kind: LimitKind;
+  readonly source: string;
+}
+
+/** What one rule set says of a slider. */
+export interface Compared {
+  readonly rules: string;
+  readonly title: string;
+  readonly verdicts: readonly (BuildVerdict & {
+    /** Value of the slider at which the limit is met exactly: one step further it is crossed. */
+    readonly crossedAt: number;
+  })[];
+}
+
+/** "✓ Within: 6.5 mm, at most 10 mm, 3.5 mm to spare". */
+export function VerdictLine({
+  verdict,
+  system,
+}: {
+  readonly verdict: BuildVerdict;
+  readonly system: LengthSystem;
+}) {
+  const { end, measured, bound, margin, passes, unit } = verdict;
+  const said = (value: number) => formatMeasure(value, unit, system);
+  return (
+    <p className={styles.verdict} data-passes={passes}>
+      <strong>{passes ? '✓ Within' : '✕ Beyond'}</strong> {said(measured)}; limit {end} {said(bound)};{' '}
+      {said(Math.abs(margin))} {passes ? 'to spare' : end === 'at most' ? 'too much' : 'too little'}
+    </p>
+  );
+}
+
+/** All rule sets for one slider; those that ask the same from the same source stand together. */
+export function ComparedList({
+  rows,
+  system,
+}: {
+  readonly rows: readonly Compared[];
+  readonly system: LengthSystem;
+}) {
+  const said = (value: number, unit: string) => formatMeasure(value, unit, system);
+  const silent = rows.filter(({ verdicts }) => verdicts.length === 0).map(({ title }) => title);
+  return (
+    <>
+      <ul className={styles.compared}>
+        {alike(rows).map(({ titles, verdict }) => {
+          const { end, measured, bound, crossedAt, passes, unit, source } = verdict;
+          return (
+            <li key={`${titles.join()} ${verdict.limit}`} data-passes={passes}>
+              <strong>{titles.join('; ')}</strong>
+              <br />
+              {passes ? '✓' : '✕'} {said(measured, unit)}; limit {end} {said(bound, unit)}. Crossed{' '}
+              {end === 'at most' ? 'above' : 'below'} {said(crossedAt, unit)}.
+              <span className={styles.source}>{source}</span>
+            </li>
+          );
+        })}
+      </ul>
+      {silent.length > 0 && <p>No limit for this: {silent.join('; ')}.</p>}
+    </>
+  );
+}
+
+type ComparedVerdict = Compared['verdicts'][number];
+
+function alike(
+  rows: readonly Compared[],
+): readonly { readonly titles: readonly string[]; readonly verdict: ComparedVerdict }[] {
+  const groups = new Map<string, { titles: string[]; verdict: ComparedVerdict }>();
+  for (const { title, verdicts } of rows) {
+    for (const verdict of verdicts) {
+      const { limit, end, bound, measured, source } = verdict;
+      const asked = [limit, end, bound, measured, source].join();
+      const group = groups.get(asked);
+      if (group) group.titles.push(title);
+      else groups.set(asked, { titles: [title], verdict });
+    }
+  }
+  return [...groups.values()];
+}

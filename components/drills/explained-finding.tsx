@@ -1,0 +1,83 @@
+import type { Finding } from '../../lib/inspect/finding';
+import type { Act } from '../../lib/marking/act';
+import type { LengthSystem } from '../../lib/units';
+import { ACT_REASONS } from '../result/answer-check';
+import { measuredWords } from '../result/finding-measure';
+import { formatMeasure, isFine } from '../result/format-measure';
+import { HazardSign } from '../result/signs';
+import { MeasureStrip } from './build/measure-strip';
+import styles from './drills.module.css';
+
+/** A finding with all that is to be said of it. */
+export interface ExplainedFinding {
+  readonly number: number;
+  readonly finding: Finding;
+  readonly name: string;
+  readonly place: string;
+  readonly looksLike: string;
+  readonly measuredBy: string;
+  readonly whyItMatters: string;
+  readonly rightAct: Act;
+  readonly putsRight: string;
+  /** Whose limit it is, with edition, clause and how sure. */
+  readonly source: string;
+}
+
+/** Name, place and measure of a finding in one line: "Unit proud, course 5, unit 3: 12 mm, limit 4 mm". */
+export function findingLine({ name, place, finding }: ExplainedFinding, system: LengthSystem): string {
+  const { limit, unit } = finding;
+  const figures =
+    unit === 'there or not'
+      ? 'must be there'
+      : `${measuredWords(finding, system)}, limit ${formatMeasure(limit, unit, system, isFine(limit, unit))}`;
+  return `${name}. ${place}: ${figures}`;
+}
+
+/** A finding told in full: measured against its limit to scale, whose limit, why it matters, what puts it right. */
+export function ExplainedItem(props: {
+  readonly row: ExplainedFinding;
+  readonly system: LengthSystem;
+  readonly onShow?: () => void;
+}) {
+  const { row, system, onShow } = props;
+  const { measured, limit, unit, hazard } = row.finding;
+  return (
+    <>
+      <h3 className={styles.findingName}>
+        <span className={styles.number}>{row.number}</span> {row.name} <HazardSign hazard={hazard} />
+      </h3>
+      <p className={styles.place}>{row.place}</p>
+      {onShow && (
+        <button
+          type="button"
+          className={styles.small}
+          aria-label={`Show it on the wall: ${row.number}, ${row.name}`}
+          onClick={onShow}
+        >
+          Show it on the wall
+        </button>
+      )}
+      <MeasureStrip
+        measured={measured}
+        words={measuredWords(row.finding, system)}
+        limit={limit}
+        unit={unit}
+        end={measured > limit ? 'at most' : 'at least'}
+        system={system}
+      />
+      <p className={styles.source}>{row.source}</p>
+      <dl className={styles.told}>
+        <dt>What you see</dt>
+        <dd>{row.looksLike}</dd>
+        <dt>How it is measured</dt>
+        <dd>{row.measuredBy}</dd>
+        <dt>Why it matters</dt>
+        <dd>{row.whyItMatters}</dd>
+        <dt>What to do</dt>
+        <dd>{ACT_REASONS[row.rightAct]}</dd>
+        <dt>What puts it right</dt>
+        <dd>{row.putsRight}</dd>
+      </dl>
+    </>
+  );
+}

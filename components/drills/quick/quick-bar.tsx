@@ -1,0 +1,45 @@
+import { type QuickState, WALLS_A_ROUND } from '../../../lib/drills/quick-round';
+import styles from './quick.module.css';
+
+/** Under the wall: which one it is, the time left, and the two answers. */
+export function QuickBar(props: {
+  readonly state: QuickState;
+  readonly onAnswer: (faulty: boolean) => void;
+  readonly onPause: (paused: boolean) => void;
+}) {
+  const { state, onAnswer, onPause } = props;
+  const { left, time, paused, phase, answers } = state;
+  return (
+    <div className={styles.bar}>
+      <p className={styles.count}>
+        Wall {answers.length + 1} of {WALLS_A_ROUND}
+      </p>
+      {left !== null && time !== null && (
+        <div className={styles.clock}>
+          <div className={styles.run} aria-hidden="true">
+            <div style={{ width: `${(left / (time * 1000)) * 100}%` }} />
+          </div>
+          <p className={styles.left} role="timer">
+            {Math.ceil(left / 1000)} s
+          </p>
+          <button
+            type="button"
+            className={styles.pause}
+            disabled={phase !== 'looking'}
+            onClick={() => onPause(!paused)}
+          >
+            {paused ? 'Go on' : 'Pause'}
+          </button>
+        </div>
+      )}
+      <div className={styles.answers}>
+        <button type="button" className="button" disabled={paused} onClick={() => onAnswer(false)}>
+          Sound
+        </button>
+        <button type="button" className="button" disabled={paused} onClick={() => onAnswer(true)}>
+          Something is wrong
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+'use client';
+
+import { useMemo } from 'react';
+import type { FaceBox } from '../../../lib/geometry/box';
+import type { LengthSystem } from '../../../lib/units';
+import { croppedTo } from '../../../lib/views/front/cropped';
+import type { Draw } from '../../../lib/views/front/draw-front';
+import type { FindingDimension } from '../../../lib/views/pointing/finding-dimension';
+import type { View } from '../../../lib/views/view';
+import type { Wall } from '../../../lib/wall/model';
+import { DrawContext } from '../../wall/draw-context';
+import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
+
+const NONE: readonly DrawnMark[] = [];
+
+/** A picture of a round: one look at one place of a wall. */
+export function QuickSight(props: {
+  readonly draw: Draw;
+  readonly wall: Wall;
+  readonly view: View;
+  readonly window: FaceBox | null;
+  readonly system: LengthSystem;
+  readonly label: string;
+  readonly marks?: readonly DrawnMark[];
+  readonly dimensions?: readonly FindingDimension[];
+}) {
+  const { draw, wall, view, window, system, label, marks = NONE, dimensions } = props;
+  const drawIt = useMemo<Draw>(
+    () => (window === null ? draw : (...wanted: Parameters<Draw>) => croppedTo(draw(...wanted), window)),
+    [draw, window],
+  );
+  return (
+    <DrawContext value={drawIt}>
+      <WallDrawing
+        wall={wall}
+        view={view}
+        marks={marks}
+        {...(dimensions ? { dimensions } : {})}
+        selected={null}
+        layer={view.kind === 'before-cover' ? 'fixings' : 'units'}
+        system={system}
+        label={label}
+      />
+    </DrawContext>
+  );
+}
