@@ -1,5 +1,5 @@
 import { MarkingError, requireNotNegative } from './marking-error';
-import { requireVerdictCounts, type VerdictCounts } from './verdict-counts';
+import type { VerdictCounts } from './verdict-counts';
 
 /** Square table: cell [i][j] counts (or is the share of) cases that one judge put in class i, the other in j. */
 export type AgreementTable = readonly (readonly number[])[];
@@ -71,25 +71,6 @@ export function fleissKappa(rows: AgreementTable): number | null {
   if (byClass.includes(answers)) return null;
   const chance = sum(byClass.map((count) => (count / answers) * (count / answers)));
   return (agreement - chance) / (1 - chance);
-}
-
-/** Shares (0 to 1) of an inspector's two errors; null where no wall could show the error. */
-export interface InspectorErrors {
-  /** Faulty called sound, of all faulty. */
-  readonly missShare: number | null;
-  /** Sound called faulty, of all sound. */
-  readonly falseAlarmShare: number | null;
-}
-
-/** Miss and false alarm shares, to print beside kappa. Throws MarkingError for negative or broken counts. */
-export function inspectorErrors(counts: VerdictCounts): InspectorErrors {
-  requireVerdictCounts(counts);
-  const faulty = counts.hits + counts.misses;
-  const sound = counts.falseAlarms + counts.soundCalls;
-  return {
-    missShare: faulty === 0 ? null : counts.misses / faulty,
-    falseAlarmShare: sound === 0 ? null : counts.falseAlarms / sound,
-  };
 }
 
 /** The two-class table of verdicts for cohenKappa: rows answer (faulty, sound), columns truth (faulty, sound). */

@@ -1,12 +1,12 @@
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
-import { guessShare, isHardToGuess } from '../../lib/marking/guess-guard';
 import { isOnGrid } from '../../lib/units';
 import { mirrored } from '../../lib/wall/mirror';
 import type { Wall } from '../../lib/wall/model';
 import { printWall } from '../../lib/wall/print';
 import { parseWall } from '../../lib/wall/schema';
 import { doubtsOf } from './doubt';
+import { guessShare, isHardToGuess } from './guess-share';
 import { type LawWall, layLawWall } from './law-walls';
 
 /** Every law that a wall breaks, each as one line that says which wall and how. Empty when all hold. */
@@ -41,7 +41,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
     width: panel.length,
     height: panel.courses * wall.gauge,
   }));
-  const share = guessShare(findings, faces, 0);
+  const share = guessShare(findings, faces);
   if (!isHardToGuess(share)) say(`a blind mark hits ${Math.round(share * 100)} % of the face`);
   const turned = mirrorBreak(wall, findings, law);
   if (turned !== null) say(turned);

@@ -1,11 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  cohenKappa,
-  fleissKappa,
-  inspectorErrors,
-  verdictTable,
-  weightedKappa,
-} from '../../lib/marking/agreement';
+import { cohenKappa, fleissKappa, verdictTable, weightedKappa } from '../../lib/marking/agreement';
 import { sampleTable } from './marking-samples';
 
 describe("Cohen's kappa", () => {
@@ -88,30 +82,8 @@ describe("Fleiss' kappa", () => {
   });
 });
 
-describe("an inspector's errors", () => {
-  test('misses by faulty walls, false alarms by sound walls', () => {
-    expect(inspectorErrors({ hits: 3, misses: 1, falseAlarms: 1, soundCalls: 9 })).toEqual({
-      missShare: 0.25,
-      falseAlarmShare: 0.1,
-    });
-  });
-
-  test('no faulty wall: no share of misses', () => {
-    expect(inspectorErrors({ hits: 0, misses: 0, falseAlarms: 1, soundCalls: 9 })).toEqual({
-      missShare: null,
-      falseAlarmShare: 0.1,
-    });
-  });
-
-  test('the table has answers down and truth across', () => {
-    expect(verdictTable({ hits: 1, misses: 2, falseAlarms: 3, soundCalls: 4 })).toEqual(
-      sampleTable('1 3 / 2 4'),
-    );
-  });
-
-  test('refuses negative counts', () => {
-    expect(() => inspectorErrors({ hits: -1, misses: 2, falseAlarms: 3, soundCalls: 4 })).toThrow(
-      'hits: -1 is negative',
-    );
-  });
+test('the table has answers down and truth across', () => {
+  expect(verdictTable({ hits: 1, misses: 2, falseAlarms: 3, soundCalls: 4 })).toEqual(
+    sampleTable('1 3 / 2 4'),
+  );
 });

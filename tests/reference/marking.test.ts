@@ -1,68 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  cohenKappa,
-  fleissKappa,
-  inspectorErrors,
-  verdictTable,
-  weightedKappa,
-} from '../../lib/marking/agreement';
+import { cohenKappa, fleissKappa, verdictTable, weightedKappa } from '../../lib/marking/agreement';
 import { brierScore } from '../../lib/marking/confidence';
 import { naturalLog } from '../../lib/marking/log-and-exp';
 import { normalDensity, normalQuantile } from '../../lib/marking/normal';
-import { areaUnder, cornersOf, operatingPoints } from '../../lib/marking/operating-points';
-import {
-  afroc1Area,
-  afrocArea,
-  inferredRocArea,
-  wafroc1Area,
-  wafrocArea,
-} from '../../lib/marking/set-statistics';
 import { correctedRate, soundOrFaulty } from '../../lib/marking/sound-or-faulty';
-import { NINE_WALLS } from '../lib/marking-nine-walls';
 import { sampleTable } from '../lib/marking-samples';
-
-// Source: D. P. Chakraborty, RJafroc FROC book, chapter "Empirical plots", section "AFROC vs. wAFROC"
-// (GitHub dpc10ster/RJafrocFrocBook, commit 857cca1, 03-empirical.Rmd), read there.
-describe('free-response example of nine walls', () => {
-  test.each([
-    [
-      'AFROC' as const,
-      sampleTable('0 0 / 0 0.7777778 / 0.5 0.7777778 / 0.5 0.8888889 / 0.75 0.8888889 / 1 1'),
-    ],
-    ['wAFROC' as const, sampleTable('0 0 / 0 0.62 / 0.5 0.62 / 0.5 0.82 / 0.75 0.82 / 1 1')],
-  ])('published operating points: %s', (plot, expected) => {
-    const corners = cornersOf(operatingPoints(NINE_WALLS, plot));
-    expect(corners.length).toBe(expected.length);
-    corners.forEach(({ x, y }, i) => {
-      expect(x).toBeCloseTo(expected[i]?.[0] ?? NaN, 7);
-      expect(y).toBeCloseTo(expected[i]?.[1] ?? NaN, 7);
-    });
-  });
-
-  test('published sums of the areas', () => {
-    const afroc = 0.5 * 0.7777778 + 0.25 * 0.8888889 + 0.25 * 0.8888889 + ((1 - 0.8888889) * 0.25) / 2;
-    const wafroc = 0.5 * 0.62 + 0.25 * 0.82 + 0.25 * 0.82 + ((1 - 0.82) * 0.25) / 2;
-    expect(afrocArea(NINE_WALLS)).toBeCloseTo(afroc, 6);
-    expect(wafrocArea(NINE_WALLS)).toBeCloseTo(wafroc, 12);
-    expect(areaUnder(operatingPoints(NINE_WALLS, 'AFROC'))).toBeCloseTo(afroc, 6);
-    expect(areaUnder(operatingPoints(NINE_WALLS, 'wAFROC'))).toBeCloseTo(wafroc, 12);
-  });
-
-  // Computed from the published rows with a second program that reproduces RJafroc's stored regression values.
-  test('areas computed from the published rows', () => {
-    expect(afrocArea(NINE_WALLS)).toBeCloseTo(0.8472222222, 10);
-    expect(wafrocArea(NINE_WALLS)).toBeCloseTo(0.7425, 10);
-    expect(afroc1Area(NINE_WALLS)).toBeCloseTo(0.8456790123, 10);
-    expect(wafroc1Area(NINE_WALLS)).toBeCloseTo(0.7677777778, 10);
-    expect(inferredRocArea(NINE_WALLS)).toBeCloseTo(0.9, 10);
-    const alike = NINE_WALLS.map((wall) => ({
-      ...wall,
-      faults: wall.faults.map((f) => ({ ...f, weight: 1 })),
-    }));
-    expect(wafrocArea(alike)).toBeCloseTo(0.8125, 10);
-    expect(wafroc1Area(alike)).toBeCloseTo(0.8240740741, 10);
-  });
-});
 
 describe('signal detection', () => {
   // Source: manual of the open package statpsych (GitHub dgbonett/statpsych, commit 615c283, man/signal.Rd), read there.
@@ -138,18 +80,13 @@ test("Fleiss' kappa, rows from memory", () => {
 // Measurement systems analysis of the car industry (AIAG, 4th edition), attribute study. Cross-tables and printed
 // kappas are from memory, the values here computed from them. Support only.
 test.each([
-  ['A', 45, 3, 5, 97, 0.8788, 0.0625, 0.049],
-  ['B', 45, 3, 2, 100, 0.923, 0.0625, 0.0196],
-  ['C', 42, 6, 9, 93, 0.774, 0.125, 0.0882],
-])(
-  'attribute study, rows from memory: appraiser %s',
-  (_, hits, misses, falseAlarms, soundCalls, kappa, miss, alarm) => {
-    const counts = { hits, misses, falseAlarms, soundCalls };
-    expect(cohenKappa(verdictTable(counts))).toBeCloseTo(kappa, 4);
-    expect(inspectorErrors(counts).missShare).toBeCloseTo(miss, 4);
-    expect(inspectorErrors(counts).falseAlarmShare).toBeCloseTo(alarm, 4);
-  },
-);
+  ['A', 45, 3, 5, 97, 0.8788],
+  ['B', 45, 3, 2, 100, 0.923],
+  ['C', 42, 6, 9, 93, 0.774],
+])('attribute study, rows from memory: appraiser %s', (_, hits, misses, falseAlarms, soundCalls, kappa) => {
+  const counts = { hits, misses, falseAlarms, soundCalls };
+  expect(cohenKappa(verdictTable(counts))).toBeCloseTo(kappa, 4);
+});
 
 // Documentation example of scikit-learn's brier_score_loss; input from memory, result computed. Support only.
 test('Brier score, input from memory', () => {
