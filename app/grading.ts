@@ -227,9 +227,10 @@ function placedOn(part: Part, fault: string, sure: Sure): PlacedMark {
 }
 
 function wholeOf(part: Part, fault: CheckId, parts: ReadonlyMap<string, Part>): Part {
-  const { scope } = CATALOGUE[fault];
-  if (scope === 'panel') return parts.get(part.panel) ?? part;
-  if (scope === 'course' && part.course !== null) return parts.get(`${part.panel}${part.course}`) ?? part;
+  const { markedOn } = CATALOGUE[fault];
+  if (markedOn.includes('panel')) return parts.get(part.panel) ?? part;
+  if (markedOn.includes('course') && part.course !== null)
+    return parts.get(`${part.panel}${part.course}`) ?? part;
   return part;
 }
 

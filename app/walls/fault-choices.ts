@@ -8,13 +8,13 @@ import type { LengthSystem } from '../../lib/units';
 
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
-  const { name, looksLike, whereToLook, scope, asks } = CATALOGUE[id];
+  const { name, looksLike, whereToLook, markedOn, asks } = CATALOGUE[id];
   return {
     id,
     name,
     looksLike,
     whereToLook,
-    scope,
+    markedOn,
     family: TOPIC_TITLES[topicOf(id)],
     asks,
   };

@@ -1,79 +1,78 @@
-import { bedId, headId, topCourseOf, type Wall } from '../../lib/wall/model';
-import type { Part } from '../../lib/wall/parts';
-import type { Placed, Survey } from '../../lib/wall/survey';
+import type { Box } from '../../lib/drawing/shape';
+import { type Aim, awayFrom } from '../../lib/views/pointing/pick';
+import { topCourseOf, type Wall } from '../../lib/wall/model';
+import type { Part, PartKind } from '../../lib/wall/parts';
 
+/** Parts small enough that what lies beside them is near. */
+const SMALL: readonly PartKind[] = ['unit', 'bed', 'head', 'tie'];
+/** Parts of which a panel has few: each is worth naming from anywhere on it. */
+const FEW: readonly PartKind[] = ['support', 'opening', 'edge', 'corner'];
 /** Ties worth naming near a place. */
 const NEAR_TIES = 3;
+/** What lies no farther off than this is beside a part, mm: over a joint and a half. */
+const BESIDE = 20;
 
-/** What else can be marked from a place: its joints, course and panel, what carries it, the nearest ties, its ends, its mixing. */
-export function nearbyParts(part: Part, survey: Survey, parts: ReadonlyMap<string, Part>): readonly Part[] {
-  const { wall } = survey;
-  const panel = survey.panels.find((each) => each.panel.id === part.panel);
-  const placed = panel?.placed.find(({ unit }) => isOf(part.id, unit.id)) ?? null;
-  const ids = [
-    ...(placed ? around(placed) : []),
-    ...supportsNear(part, placed, wall),
-    ...coursesOf(part, placed).map((course) => `${part.panel}${course}`),
-    part.panel,
-    ...wall.openings.filter((opening) => opening.panel === part.panel).map(({ id }) => id),
-    ...tiesNear(part, wall),
-    ...[...parts.values()]
-      .filter(
-        ({ kind, panel: on, id }) =>
-          (kind === 'edge' && on === part.panel) || (kind === 'corner' && touches(id, part)),
-      )
-      .map(({ id }) => id),
-    ...wall.batches
-      .filter(
-        ({ fromCourse, toCourse }) =>
-          part.course === null || (part.course >= fromCourse && part.course <= toCourse),
-      )
-      .map(({ id }) => id),
+/**
+ * What else can be marked from a part, nearest first to the place pointed at (to the middle of the part where nobody pointed): the units
+ * and joints beside it, ties, supports, openings and ends, its course, its panel, its mixing. What lies beside a part as large as an
+ * opening is told only by the place pointed at.
+ */
+export function nearbyParts(
+  part: Part,
+  aim: Aim | null,
+  wall: Wall,
+  parts: ReadonlyMap<string, Part>,
+): readonly Part[] {
+  const { x, y, reach } = aim ?? { x: part.x + part.width / 2, y: part.y + part.height / 2, reach: 0 };
+  const place = SMALL.includes(part.kind) ? part : aim && { x, y, width: 0, height: 0 };
+  const here = [...parts.values()]
+    .filter((each) => each.id !== part.id && isOn(part.panel, each))
+    .map((each) => ({ each, away: awayFrom(each, x, y, reach) }))
+    .sort((a, b) => a.away - b.away)
+    .map(({ each }) => each);
+  const beside = here.filter(
+    (each) => SMALL.includes(each.kind) && place !== null && gapBetween(place, each) <= BESIDE + reach,
+  );
+  const ties = place === null ? [] : here.filter(({ kind }) => kind === 'tie').slice(0, NEAR_TIES);
+  const courses = coursesOf(part, wall);
+  return [
+    ...new Set([
+      ...beside,
+      ...ties,
+      ...here.filter(({ kind }) => FEW.includes(kind)),
+      ...here.filter(({ kind, course }) => kind === 'course' && course !== null && courses.includes(course)),
+      ...here.filter(({ kind }) => kind === 'panel'),
+      ...mixingsOf(courses, wall, parts),
+    ]),
   ];
-  return [...new Set(ids)].flatMap((id) => (id === part.id ? [] : (parts.get(id) ?? [])));
 }
 
-/** The course of a part; of a unit all that it stands through. */
-function coursesOf({ kind, course }: Part, placed: Placed | null): readonly number[] {
+/** Whether a part lies on a panel: a corner, 'A-B-corner', on both that it joins. */
+function isOn(panel: string, { kind, id, panel: on }: Part): boolean {
+  return kind === 'corner' ? id.split('-').includes(panel) : on === panel;
+}
+
+/** How far two boxes lie apart; 0 where they touch. */
+function gapBetween(a: Box, b: Box): number {
+  const dx = Math.max(a.x - b.x - b.width, b.x - a.x - a.width, 0);
+  const dy = Math.max(a.y - b.y - b.height, b.y - a.y - a.height, 0);
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
+/** The course of a part; of a unit every one that it stands through. */
+function coursesOf({ id, course }: Part, { units }: Wall): readonly number[] {
   if (course === null) return [];
-  const top = kind === 'unit' && placed ? topCourseOf(placed.unit) : course;
+  const unit = units.find((each) => each.id === id);
+  const top = unit ? topCourseOf(unit) : course;
   return Array.from({ length: top - course + 1 }, (_, index) => course + index);
 }
 
-/** 'A12.5' itself, its bed 'A12.5-bed' and the head on its right 'A12.5/6'. */
-function isOf(id: string, unit: string): boolean {
-  return id === unit || id === `${unit}-bed` || id.startsWith(`${unit}/`);
-}
-
-function around({ unit, left, right, above }: Placed): readonly string[] {
-  return [
-    unit.id,
-    bedId(unit.id),
-    ...above.map((each) => bedId(each.unit.id)),
-    ...(left ? [headId(left.unit.id, unit.position)] : []),
-    ...(right ? [headId(unit.id, right.unit.position)] : []),
-  ];
-}
-
-/** What carries the unit comes first, then the other supports of the panel. */
-function supportsNear(part: Part, placed: Placed | null, wall: Wall): readonly string[] {
-  const under = placed?.support?.id;
-  const others = wall.supports.filter(({ panel }) => panel === part.panel).map(({ id }) => id);
-  return under ? [under, ...others] : others;
-}
-
-function tiesNear(part: Part, wall: Wall): readonly string[] {
-  const x = part.x + part.width / 2;
-  const y = part.y + part.height / 2;
-  const distanceSq = (tie: { x: number; y: number }) => (tie.x - x) * (tie.x - x) + (tie.y - y) * (tie.y - y);
-  return wall.ties
-    .filter(({ panel }) => panel === part.panel)
-    .sort((a, b) => distanceSq(a) - distanceSq(b))
-    .slice(0, NEAR_TIES)
-    .map(({ id }) => id);
-}
-
-/** 'A-B-corner' touches the panels A and B. */
-function touches(corner: string, { panel }: Part): boolean {
-  return corner.split('-').includes(panel);
+/** The mixings that courses were laid with; of a part without a course, all. */
+function mixingsOf(courses: readonly number[], { batches }: Wall, parts: ReadonlyMap<string, Part>) {
+  return batches
+    .filter(
+      ({ fromCourse, toCourse }) =>
+        courses.length === 0 || courses.some((course) => course >= fromCourse && course <= toCourse),
+    )
+    .flatMap(({ id }) => parts.get(id) ?? []);
 }

@@ -2,7 +2,7 @@
 
 import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
-import { type FaultChoice, type PickedPart, placesFor } from '../practice/part-facts';
+import { type FaultChoice, faultsAt, type PickedPart, placesFor } from '../practice/part-facts';
 import styles from './name-fault.module.css';
 
 /** Names the fault at the part picked: one list of all faults, by family, in the browser's own control. */
@@ -11,7 +11,8 @@ export function NameFault(props: {
   readonly faults: readonly FaultChoice[];
   readonly onMark: (part: string, fault: CheckId) => void;
 }) {
-  const { picked, faults, onMark } = props;
+  const { picked, onMark } = props;
+  const faults = faultsAt(props.faults, picked);
   const [fault, setFault] = useState('');
   const [place, setPlace] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
@@ -23,9 +24,7 @@ export function NameFault(props: {
 
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!chosen) setProblem('Choose a fault from the list first.');
-    else if (!at)
-      setProblem(`This goes on a ${chosen.scope}. Pick the ${chosen.scope}, or a unit beside it, first.`);
+    if (!chosen || !at) setProblem('Choose a fault from the list first.');
     else onMark(at.id, chosen.id);
   };
 

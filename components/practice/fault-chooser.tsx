@@ -2,28 +2,31 @@
 
 import { useEffect, useId, useRef } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
+import type { PartKind } from '../../lib/wall/parts';
 import styles from './fault-chooser.module.css';
-import type { FaultChoice, Scope } from './part-facts';
+import type { FaultChoice } from './part-facts';
 
-const SCOPE_WORDS: Readonly<Record<Scope, string>> = {
+const KIND_WORDS: Readonly<Record<PartKind, string>> = {
   unit: 'a unit',
-  joint: 'a joint',
+  bed: 'a bed joint',
+  head: 'a head joint',
   course: 'a course',
   panel: 'a whole panel',
   corner: 'a corner',
-  edge: 'an edge',
+  edge: 'an end',
   support: 'a support',
   opening: 'an opening',
   tie: 'a tie',
   batch: 'a mixing',
 };
 
-/** The names of all faults, by family; those that go with the part picked come first. Typing narrows the list. */
+/** The faults that can be here, by family; those of the part picked come first. Typing narrows the list. */
 export function FaultChooser(props: {
   readonly faults: readonly FaultChoice[];
   /** Faults that answer to plain or trade words, the best first. */
   readonly find: (words: string) => readonly CheckId[];
-  readonly scope: Scope;
+  /** The kind of the part picked. */
+  readonly kind: PartKind;
   readonly value: CheckId | null;
   /** What is typed to narrow it. */
   readonly words: string;
@@ -33,7 +36,7 @@ export function FaultChooser(props: {
   readonly onWords: (words: string) => void;
   readonly onChoose: (fault: CheckId) => void;
 }) {
-  const { faults, find, scope, value, words, folded, onFold, onWords, onChoose } = props;
+  const { faults, find, kind, value, words, folded, onFold, onWords, onChoose } = props;
   const id = useId();
   const asked = words.trim() !== '';
   const shown = asked
@@ -47,7 +50,7 @@ export function FaultChooser(props: {
   }, [folded]);
   if (folded && chosen)
     return <ChosenFault fault={chosen} takesFocus={justFolded} onUnfold={() => onFold(false)} />;
-  const groups = asked ? [{ title: 'Best answers first', faults: shown }] : groupsOf(faults, scope);
+  const groups = asked ? [{ title: 'Best answers first', faults: shown }] : groupsOf(faults, kind);
   return (
     <fieldset className={styles.chooser}>
       <legend className={styles.legend}>What is wrong here?</legend>
@@ -67,7 +70,7 @@ export function FaultChooser(props: {
       </label>
       <p id={`${id}-count`} className={styles.count} role="status">
         {shown.length === 0
-          ? 'No fault has that word. Try another, or clear the box.'
+          ? 'No fault that can be here has that word. Try another, or clear the box.'
           : `${shown.length} of ${faults.length} faults`}
       </p>
       <div className={styles.list}>
@@ -134,12 +137,12 @@ interface Group {
   readonly faults: readonly FaultChoice[];
 }
 
-function groupsOf(faults: readonly FaultChoice[], scope: Scope): readonly Group[] {
-  const fitting = faults.filter((fault) => fault.scope === scope);
-  const others = faults.filter((fault) => fault.scope !== scope);
+function groupsOf(faults: readonly FaultChoice[], kind: PartKind): readonly Group[] {
+  const fitting = faults.filter(({ markedOn }) => markedOn.includes(kind));
+  const others = faults.filter(({ markedOn }) => !markedOn.includes(kind));
   const families = [...new Set(others.map(({ family }) => family))];
   return [
-    { title: `Marked on ${SCOPE_WORDS[scope]}`, faults: fitting },
+    { title: `Marked on ${KIND_WORDS[kind]}`, faults: fitting },
     ...families.map((family) => ({
       title: family,
       faults: others.filter((fault) => fault.family === family),

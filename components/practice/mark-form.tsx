@@ -9,7 +9,7 @@ import { FaultChooser } from './fault-chooser';
 import { halfFrom, inLengths, markFrom } from './half-mark';
 import styles from './mark-form.module.css';
 import type { NotedReading } from './notebook';
-import { type FaultChoice, type PickedPart, placesFor, type Scope, scopeOf } from './part-facts';
+import { type FaultChoice, faultsAt, type PickedPart, placesFor } from './part-facts';
 import type { HalfMark, Mark } from './practice-state';
 import { readingText, readingUnit } from './reading-text';
 import { isSaid } from './said';
@@ -41,7 +41,8 @@ export function MarkForm(props: {
   /** Takes the mark, or says in a sentence why it cannot. */
   readonly onMark: (mark: Mark) => string | null;
 }) {
-  const { picked, faults, find, before, kept, system, rules, notebook, attached, onFill, onMark } = props;
+  const { picked, find, before, kept, system, rules, notebook, attached, onFill, onMark } = props;
+  const faults = faultsAt(props.faults, picked);
   const [half, setHalf] = useState(() => kept ?? halfFrom(before, faults, system));
   const [choosing, setChoosing] = useState(half.fault === null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -77,10 +78,14 @@ export function MarkForm(props: {
       );
   }
 
+  /** The place a fault goes on until the reader says otherwise: kept, so that a reload does not move it. */
+  const nearestFor = (chosen: CheckId) => {
+    const choice = faults.find(({ id: each }) => each === chosen);
+    return (choice && placesFor(choice, picked)[0]?.id) ?? null;
+  };
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!fault) return setProblem('Choose a fault from the list first.');
-    if (!place) return setProblem(pickFirst(fault.scope));
+    if (!fault || !place) return setProblem('Choose a fault from the list first.');
     const made = markFrom(half, fault, place.id);
     if (typeof made === 'string') {
       setMore(true);
@@ -94,7 +99,7 @@ export function MarkForm(props: {
       <FaultChooser
         faults={faults}
         find={find}
-        scope={scopeOf(picked.kind)}
+        kind={picked.kind}
         value={half.fault}
         words={half.words}
         folded={fault !== undefined && !choosing}
@@ -103,7 +108,7 @@ export function MarkForm(props: {
         onChoose={(chosen) => {
           setProblem(null);
           // A reading of one fault is no reading of another.
-          fill({ fault: chosen, place: null, said: { ...said, reading: '' } });
+          fill({ fault: chosen, place: nearestFor(chosen), said: { ...said, reading: '' } });
         }}
       />
       {fault && (
@@ -139,7 +144,6 @@ export function MarkForm(props: {
             </select>
           </p>
         )}
-        {fault && !place && <p className={styles.where}>{pickFirst(fault.scope)}</p>}
         {fault && (
           <ChoiceBar
             legend="How sure?"
@@ -157,14 +161,6 @@ export function MarkForm(props: {
       </div>
     </form>
   );
-}
-
-/** Where a fault cannot go on the part picked nor on anything near it. */
-function pickFirst(scope: Scope): string {
-  if (scope === 'course') return 'This goes on a whole course. Pick a unit of that course first.';
-  return scope === 'joint'
-    ? 'This goes on a joint. Pick the joint, or a unit beside it, first.'
-    : 'This goes on one unit. Pick that unit first.';
 }
 
 const SURE_OF = { '1': 1, '2': 2, '3': 3 } as const satisfies Record<string, Sure>;

@@ -1,8 +1,13 @@
 'use client';
 
 import type { ReactNode } from 'react';
+import type { PartKind } from '../../lib/wall/parts';
 import styles from './part-card.module.css';
-import type { PickedPart } from './part-facts';
+import type { NamedPart, PickedPart } from './part-facts';
+
+/** Parts that a tap may have been meant for instead, and how many of them are named at once. */
+const BESIDE: readonly PartKind[] = ['unit', 'bed', 'head', 'tie'];
+const MOST_BESIDE = 3;
 
 /** The part picked: its name, what can be done there, and what else is at this place. On a phone it lies at the thumb. */
 export function PartCard(props: {
@@ -15,6 +20,8 @@ export function PartCard(props: {
   readonly children: ReactNode;
 }) {
   const { picked, title, tools, onPick, onClose, children } = props;
+  const beside = picked.nearby.filter(({ kind }) => BESIDE.includes(kind)).slice(0, MOST_BESIDE);
+  const others = picked.nearby.filter((each) => !beside.includes(each));
   return (
     <section
       className={styles.card}
@@ -32,22 +39,36 @@ export function PartCard(props: {
           Close
         </button>
       </div>
+      {beside.length > 0 && (
+        <nav className={styles.beside} aria-label="Beside it">
+          <NearbyList parts={beside} onPick={onPick} />
+        </nav>
+      )}
       <div className={styles.tools}>{tools}</div>
-      {picked.nearby.length > 0 && (
+      {others.length > 0 && (
         <details className={styles.nearby}>
           <summary>Also here: joints, course, panel …</summary>
-          <ul>
-            {picked.nearby.map(({ id, name }) => (
-              <li key={id}>
-                <button type="button" onClick={() => onPick(id)}>
-                  {name}
-                </button>
-              </li>
-            ))}
-          </ul>
+          <NearbyList parts={others} onPick={onPick} />
         </details>
       )}
       {children}
     </section>
+  );
+}
+
+function NearbyList(props: {
+  readonly parts: readonly NamedPart[];
+  readonly onPick: (part: string) => void;
+}) {
+  return (
+    <ul>
+      {props.parts.map(({ id, name }) => (
+        <li key={id}>
+          <button type="button" onClick={() => props.onPick(id)}>
+            {name}
+          </button>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -9,21 +9,9 @@ export interface NamedPart {
 }
 
 export interface PickedPart extends NamedPart {
-  /** What else can be marked at this place, nearest first: its joints, its course, its panel, what carries it. */
+  /** What else can be marked from this place, nearest first: its joints, its course, its panel, what carries it. */
   readonly nearby: readonly NamedPart[];
 }
-
-export type Scope =
-  | 'unit'
-  | 'joint'
-  | 'course'
-  | 'panel'
-  | 'corner'
-  | 'edge'
-  | 'support'
-  | 'opening'
-  | 'tie'
-  | 'batch';
 
 /** A fault as it can be chosen. */
 export interface FaultChoice {
@@ -32,21 +20,19 @@ export interface FaultChoice {
   readonly looksLike: string;
   readonly whereToLook: string;
   readonly family: string;
-  /** What it is marked on. */
-  readonly scope: Scope;
+  /** The kinds of part it is marked on. */
+  readonly markedOn: readonly PartKind[];
   /** What is measured for it, and in which unit. */
   readonly asks: { readonly what: string; readonly unit: string };
 }
 
-export function scopeOf(kind: PartKind): Scope {
-  return kind === 'bed' || kind === 'head' ? 'joint' : kind;
+/** Where a mark for a fault can go from the part picked: the part itself when it can have the fault, else what is nearby and can, nearest first. */
+export function placesFor({ markedOn }: FaultChoice, picked: PickedPart): readonly NamedPart[] {
+  if (markedOn.includes(picked.kind)) return [picked];
+  return picked.nearby.filter(({ kind }) => markedOn.includes(kind));
 }
 
-const ON_EVERY_WALL: readonly Scope[] = ['unit', 'joint', 'course'];
-
-/** Where a mark for a fault can go from the part picked: the part itself when it is of the right sort, else what is nearby and is. None where every wall has such a part, but not near here. */
-export function placesFor(fault: FaultChoice, picked: PickedPart): readonly NamedPart[] {
-  if (scopeOf(picked.kind) === fault.scope) return [picked];
-  const fitting = picked.nearby.filter(({ kind }) => scopeOf(kind) === fault.scope);
-  return fitting.length > 0 || ON_EVERY_WALL.includes(fault.scope) ? fitting : [picked];
+/** The faults that the part picked can have, or something near it. */
+export function faultsAt(faults: readonly FaultChoice[], picked: PickedPart): readonly FaultChoice[] {
+  return faults.filter((fault) => placesFor(fault, picked).length > 0);
 }

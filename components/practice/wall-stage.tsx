@@ -3,6 +3,7 @@
 import { type ReactNode, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
+import type { Aim } from '../../lib/views/pointing/pick';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../forms/choice-bar';
@@ -52,7 +53,7 @@ export function WallStage(props: {
   readonly system: LengthSystem;
   readonly lengths: ReactNode;
   readonly onView: (key: string) => void;
-  readonly onPick: ((part: string) => void) | undefined;
+  readonly onPick: ((part: string, aim: Aim | null) => void) | undefined;
 }) {
   const { wall, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
   const { lengths, onView, onPick, onPaper = false } = props;
@@ -71,7 +72,11 @@ export function WallStage(props: {
       <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
       <div data-stage className={styles.drawing}>
         {form === 'list' && !onPaper ? (
-          <WallList {...shared} distance={looks.viewing.distance} onPick={onPick} />
+          <WallList
+            {...shared}
+            distance={looks.viewing.distance}
+            onPick={onPick && ((part) => onPick(part, null))}
+          />
         ) : (
           <WallDrawing
             {...shared}

@@ -4,7 +4,6 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   lazy,
-  type MouseEvent,
   Suspense,
   useContext,
   useId,
@@ -17,18 +16,18 @@ import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../lib/views/pointing/keyboard-navigation';
 import type { MarkBox } from '../../lib/views/pointing/mark-shapes';
+import type { Aim } from '../../lib/views/pointing/pick';
 import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from './draw-context';
-import { fingerZoom } from './finger';
 import { isWhole, middleOf, sheetOf } from './seen-box';
-import { mmPerPixel, sheetPoint } from './to-screen';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
 import { useShownPlace } from './use-shown-place';
+import { useTaps } from './use-taps';
 import styles from './wall-drawing.module.css';
 import { facesOf, GridHelp, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';
@@ -44,8 +43,10 @@ export interface WallDrawingProps {
   readonly view: View;
   readonly marks: readonly DrawnMark[];
   readonly selected: string | null;
+  /** What the keyboard moves over. A pointer picks of every layer. */
   readonly layer: Layer;
-  readonly onPick?: (part: string) => void;
+  /** A part was picked; by a pointer, with the place pointed at. */
+  readonly onPick?: (part: string, aim: Aim | null) => void;
   readonly system: LengthSystem;
   readonly label: string;
   /** Distance and light; up close in daylight if left out. */
@@ -61,8 +62,6 @@ const WallDimensions = lazy(() =>
 
 const NONE: readonly FindingDimension[] = [];
 
-/** How far beside a part a click still means it, px. Joints and ties are thin. */
-const SLACK: Readonly<Record<Layer, number>> = { units: 4, joints: 12, fixings: 14 };
 const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
@@ -92,7 +91,6 @@ export function WallDrawing(props: WallDrawingProps) {
   const gestures = useGestures(svg, seen);
   const [place, moveTo] = usePlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
-  const [closer, setCloser] = useState(false);
   // The cell that the focus was last sent to, or found at.
   const headed = useRef<string | null>(null);
   const active = rows[place.row]?.targets[place.index] ?? null;
@@ -103,36 +101,28 @@ export function WallDrawing(props: WallDrawingProps) {
 
   useShownPlace(onPick !== undefined, selectedBox, seen);
 
-  const go = (next: GridPlace) => {
+  const focusAt = (next: GridPlace): Target | undefined => {
     moveTo(next);
     const target = rows[next.row]?.targets[next.index];
-    if (target) head(target);
-  };
-  const head = (target: Target) => {
-    headed.current = target.part;
-    focusOn(svg.current, target);
-    seen.bring(target.box);
-  };
-  const click = (event: MouseEvent) => {
-    const kind = gestures.clickKind();
-    const screen = svg.current?.getBoundingClientRect();
-    if (kind === 'drag' || screen === undefined) return;
-    const scale = mmPerPixel(seen.drawn, screen);
-    const [x, y] = sheetPoint(seen.drawn, screen, event.clientX, event.clientY);
-    const target = targetAt(rows, x, y, SLACK[layer] * scale);
-    const nearer = kind === 'touch' && onPick ? fingerZoom(target, wall.gauge / scale, scale) : null;
-    if (nearer !== null) {
-      seen.zoom(nearer, [x, y]);
-      if (target) seen.bring(target.box);
-      setCloser(true);
-      return;
+    if (target) {
+      headed.current = target.part;
+      focusOn(svg.current, target);
     }
-    setCloser(false);
-    if (target === null) return;
-    moveTo(gridPlaceOf(rows, target.part) ?? place);
-    head(target);
-    onPick?.(target.part);
+    return target;
   };
+  const go = (next: GridPlace) => {
+    const target = focusAt(next);
+    if (target) seen.bring(target.box);
+  };
+  const taps = useTaps(svg, { wall, drawing, seen, gestures }, onPick !== undefined, (picked, [x, y]) => {
+    const { part, spot, aim } = picked;
+    // The keyboard goes on from there, or from what it can reach next to it.
+    const cell = targetAt(rows, x, y, Number.POSITIVE_INFINITY)?.part ?? '';
+    const next = gridPlaceOf(rows, part) ?? gridPlaceOf(rows, cell);
+    if (next) focusAt(next);
+    if (spot.width <= seen.box.width && spot.height <= seen.box.height) seen.bring(spot);
+    onPick?.(part, aim);
+  });
   const press = (event: KeyboardEvent) => {
     if (event.altKey) return;
     if (zoomKey(event.key)) {
@@ -141,7 +131,7 @@ export function WallDrawing(props: WallDrawingProps) {
     }
     if ((event.key === 'Enter' || event.key === ' ') && active) {
       event.preventDefault();
-      onPick?.(event.shiftKey ? (courseOf(active.part) ?? active.part) : active.part);
+      onPick?.(event.shiftKey ? (courseOf(active.part) ?? active.part) : active.part, null);
       return;
     }
     const next = placeAfterKey(rows, place, event.key, event.ctrlKey || event.metaKey);
@@ -176,7 +166,7 @@ export function WallDrawing(props: WallDrawingProps) {
       <div
         role="presentation"
         className={classes}
-        onClick={click}
+        onClick={taps.click}
         onKeyDown={press}
         onFocus={({ target }) => focused(target)}
         onBlur={() => setFocusSeen(false)}
@@ -233,11 +223,11 @@ export function WallDrawing(props: WallDrawingProps) {
         onNearer={() => seen.zoom(STEP, middleOf(seen.box))}
         onFurther={() => seen.zoom(1 / STEP, middleOf(seen.box))}
         onWhole={() => {
-          setCloser(false);
+          taps.forget();
           seen.showWhole();
         }}
         onPan={(x, y) => seen.pan(x * seen.box.width, y * seen.box.height)}
-        said={closer ? 'Closer. Tap again to pick.' : ''}
+        said={taps.closer ? 'Closer. Tap again to pick.' : ''}
       />
     </div>
   );

@@ -90,7 +90,7 @@ export function Ring({
     rx: tenth(2 * mmPerPx),
   };
   return (
-    <g className={kind === 'focus' ? styles.focusRing : styles.ring}>
+    <g className={kind === 'focus' ? styles.focusRing : styles.ring} data-ring={kind}>
       <rect {...place} className={styles.ringOuter} />
       <rect {...place} className={styles.ringInner} />
     </g>

@@ -1,20 +1,8 @@
 import type { Limit, Limits } from '../limits/limit';
+import type { PartKind } from '../wall/parts';
 import type { Survey } from '../wall/survey';
 import type { CheckId, Hazard, Reach, Region } from './finding';
 import type { LookAlikeId } from './look-alikes';
-
-/** What kind of part a fault is marked on. A mark on any part of a panel or course is taken for the whole of it when the fault is that wide. */
-export type Scope =
-  | 'unit'
-  | 'joint'
-  | 'course'
-  | 'panel'
-  | 'corner'
-  | 'edge'
-  | 'support'
-  | 'opening'
-  | 'tie'
-  | 'batch';
 
 /** What a fault is easily confused with: another fault, or a thing that is right. */
 export type MistakenFor = CheckId | LookAlikeId;
@@ -47,7 +35,11 @@ export interface Check {
   /** The hold point, a short phrase: the last moment it can be seen, or put right with little work. */
   readonly caughtAt: string;
   readonly mistakenFor: readonly MistakenFor[];
-  readonly scope: Scope;
+  /**
+   * The kinds of part that can have the fault: what a mark goes on. The first part of each of its findings is of one of them. A mark on any
+   * part of a panel or course is taken for the whole of it when the fault is that wide.
+   */
+  readonly markedOn: readonly PartKind[];
   readonly hazard: Hazard;
   readonly reach: Reach;
   /** The lesson that has a passage on it, under "What goes wrong". */

@@ -3,7 +3,6 @@ import { drawTerm } from '../../app/glossary/term-pictures';
 import { nearbyParts } from '../../app/walls/nearby-parts';
 import { partName } from '../../app/walls/part-names';
 import { partsOf } from '../../lib/wall/parts';
-import { surveyOf } from '../../lib/wall/survey';
 import { handTall } from '../lib/views-hand-wall';
 
 const wall = handTall();
@@ -31,7 +30,7 @@ test('a quoin past the middle stands at the right end', () => {
 
 test('from a soldier each course that it stands through can be marked, from a brick its own', () => {
   const courses = (id: string) =>
-    nearbyParts(part(id), surveyOf(wall), parts).flatMap((each) => (each.kind === 'course' ? [each.id] : []));
+    nearbyParts(part(id), null, wall, parts).flatMap((each) => (each.kind === 'course' ? [each.id] : []));
   expect(courses('A2.3')).toEqual(['A2', 'A3', 'A4']);
   expect(courses('A2.1')).toEqual(['A2']);
   expect(courses('A2.3-bed')).toEqual(['A2']);

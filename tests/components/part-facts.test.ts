@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { type FaultChoice, type PickedPart, placesFor } from '../../components/practice/part-facts';
+import { type FaultChoice, faultsAt, type PickedPart, placesFor } from '../../components/practice/part-facts';
+import { FAULTS, UNIT } from './practice-samples';
 
 const FAULT: FaultChoice = {
   id: 'course-off-level',
@@ -7,7 +8,7 @@ const FAULT: FaultChoice = {
   looksLike: 'A slope.',
   whereToLook: 'Front.',
   family: 'Line',
-  scope: 'course',
+  markedOn: ['course'],
   asks: { what: 'Drop', unit: 'mm' },
 };
 const PANEL = { id: 'A', kind: 'panel', name: 'The whole panel' } as const;
@@ -22,7 +23,17 @@ test('a fault of a course has no place at an edge: which course it is cannot be 
   expect(placesFor(FAULT, EDGE)).toEqual([]);
 });
 
-test('a fault of the panel goes on the panel from its edge, and one that this wall cannot have stays where it was put', () => {
-  expect(placesFor({ ...FAULT, scope: 'panel' }, EDGE)).toEqual([PANEL]);
-  expect(placesFor({ ...FAULT, scope: 'tie' }, EDGE)).toEqual([EDGE]);
+test('a fault of the panel goes on the panel from its edge', () => {
+  expect(placesFor({ ...FAULT, markedOn: ['panel'] }, EDGE)).toEqual([PANEL]);
+});
+
+test('a fault that only a head joint can have never goes on the bed, however near that is', () => {
+  const [bed, head] = UNIT.nearby;
+  expect(placesFor({ ...FAULT, markedOn: ['head'] }, UNIT)).toEqual([head]);
+  expect(placesFor({ ...FAULT, markedOn: ['bed', 'head'] }, UNIT)).toEqual([bed, head]);
+});
+
+test('only faults that the part or something near it can have are offered', () => {
+  expect(faultsAt(FAULTS, UNIT).map(({ id }) => id)).toEqual(FAULTS.map(({ id }) => id));
+  expect(faultsAt(FAULTS, EDGE).map(({ id }) => id)).toEqual(['out-of-plumb']);
 });

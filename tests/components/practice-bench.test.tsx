@@ -20,7 +20,7 @@ test('typing a word shortens the list and says by how much', async () => {
   expect(screen.queryByRole('radio', { name: 'Twisted unit' })).toBeNull();
   await user.type(screen.getByRole('searchbox'), 'qq');
   expect(screen.getByRole('status').textContent).toBe(
-    'No fault has that word. Try another, or clear the box.',
+    'No fault that can be here has that word. Try another, or clear the box.',
   );
 });
 

@@ -1,6 +1,6 @@
 import type { FaultChoice, PickedPart } from '../../components/practice/part-facts';
 
-/** Three faults of different scope, and a unit with what is around it: invented, for the tests of the bench. */
+/** Three faults marked on different kinds of part, and a unit with what is around it: invented, for the tests of the bench. */
 export const FAULTS: readonly FaultChoice[] = [
   {
     id: 'twisted-unit',
@@ -8,7 +8,7 @@ export const FAULTS: readonly FaultChoice[] = [
     looksLike: 'One end stands out.',
     whereToLook: 'Front.',
     family: 'Line',
-    scope: 'unit',
+    markedOn: ['unit'],
     asks: { what: 'One end proud of the other', unit: 'mm' },
   },
   {
@@ -17,7 +17,7 @@ export const FAULTS: readonly FaultChoice[] = [
     looksLike: 'A wide joint.',
     whereToLook: 'Front.',
     family: 'Joints',
-    scope: 'joint',
+    markedOn: ['bed', 'head'],
     asks: { what: 'Thickness', unit: 'mm' },
   },
   {
@@ -26,7 +26,7 @@ export const FAULTS: readonly FaultChoice[] = [
     looksLike: 'The face leans.',
     whereToLook: 'Front.',
     family: 'Line',
-    scope: 'panel',
+    markedOn: ['panel'],
     asks: { what: 'Lean', unit: 'mm' },
   },
 ];

@@ -26,7 +26,7 @@ test('large buttons are chosen, kept on the device, and given up again', async (
 test.each([
   ['a bare finger', undefined, ['A1.1']],
   ['a glove', 'gloves', []],
-] as const)('a course 28 px high: %s', (_, targets, picked) => {
+] as const)('a course 49 px high: %s', (_, targets, picked) => {
   if (targets) document.documentElement.dataset.targets = targets;
   const onPick = vi.fn();
   const { container } = render(
@@ -43,11 +43,11 @@ test.each([
   );
   const svg = container.querySelector('svg');
   if (svg === null) throw new Error('no drawing');
-  // Two fifths of full size: courses of 70 mm are 28 px high.
+  // Seven tenths of full size: courses of 70 mm are 49 px high.
   const [x = 0, y = 0, width = 0, height = 0] = (svg.getAttribute('viewBox') ?? '').split(' ').map(Number);
-  svg.getBoundingClientRect = () => new DOMRect(x * 0.4, y * 0.4, width * 0.4, height * 0.4);
-  fireEvent.pointerDown(svg, { pointerId: 1, pointerType: 'touch', clientX: 40, clientY: -16 });
-  fireEvent.pointerUp(svg, { pointerId: 1, pointerType: 'touch', clientX: 40, clientY: -16 });
-  fireEvent.click(svg, { clientX: 40, clientY: -16 });
+  svg.getBoundingClientRect = () => new DOMRect(x * 0.7, y * 0.7, width * 0.7, height * 0.7);
+  fireEvent.pointerDown(svg, { pointerId: 1, pointerType: 'touch', clientX: 70, clientY: -28 });
+  fireEvent.pointerUp(svg, { pointerId: 1, pointerType: 'touch', clientX: 70, clientY: -28 });
+  fireEvent.click(svg, { clientX: 70, clientY: -28 });
   expect(onPick.mock.calls.map(([part]) => part)).toEqual(picked);
 });

@@ -5,14 +5,12 @@ import { InstrumentBench } from '../../../components/instruments/instrument-benc
 import { leftWords } from '../../../components/practice/lifted-bar';
 import { MarkForm } from '../../../components/practice/mark-form';
 import { PartCard } from '../../../components/practice/part-card';
-import type { PickedPart } from '../../../components/practice/part-facts';
 import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
 import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';
 import { FAULT_CHOICES } from '../fault-choices';
-import { nearbyParts } from '../nearby-parts';
-import type { OpenWall } from '../open-wall';
+import { pickedPart } from '../picked-part';
 import type { usePractice } from './use-practice';
 
 /** The card of the part picked: what instruments read there, and the form that marks it or changes a mark on it. */
@@ -21,8 +19,8 @@ export function PickedCard(props: {
   readonly part: string;
 }) {
   const { practice, part: id } = props;
-  const { open, work, changing, system, lifting } = practice;
-  const picked = useMemo(() => pickedPart(open, id), [open, id]);
+  const { open, work, aim, changing, system, lifting } = practice;
+  const picked = useMemo(() => pickedPart(open, id, aim), [open, id, aim]);
   const part = open.parts.get(id);
   if (!picked || !part) return null;
   const lifted = work.opened.includes(id);
@@ -56,7 +54,7 @@ export function PickedCard(props: {
           </details>
         </>
       }
-      onPick={practice.pick}
+      onPick={(part) => practice.pick(part)}
       onClose={practice.close}
     >
       <MarkForm
@@ -98,21 +96,6 @@ function Lift(props: {
       {!lifted && words}
     </p>
   );
-}
-
-function pickedPart({ survey, parts, nameOf }: OpenWall, id: string): PickedPart | null {
-  const part = parts.get(id);
-  if (!part) return null;
-  return {
-    id,
-    kind: part.kind,
-    name: nameOf(id),
-    nearby: nearbyParts(part, survey, parts).map((each) => ({
-      id: each.id,
-      kind: each.kind,
-      name: nameOf(each.id),
-    })),
-  };
 }
 
 /** Why a mark cannot be taken, in a sentence; null when it can. The same rules as at hand-in, told in time. */

@@ -75,7 +75,7 @@ function matches(screen: string): boolean {
 
 /** In a look higher than what the card leaves free, what was picked moves up too, as far as its own head stays in sight. */
 function clearOf(name: Element, room: HTMLElement | null): void {
-  const picked = room?.querySelector('[data-stage] [aria-selected="true"]')?.getBoundingClientRect();
+  const picked = room?.querySelector('[data-stage] [data-ring="selected"]')?.getBoundingClientRect();
   const card = name.closest('section')?.getBoundingClientRect();
   if (!picked || !card) return;
   const under = picked.bottom + GAP - card.top;

@@ -7,6 +7,7 @@ import type { NotedReading } from '../../../components/practice/notebook';
 import type { HalfMade, Mark } from '../../../components/practice/practice-state';
 import { useKeptPractice } from '../../../components/practice/use-kept-practice';
 import { useTimeSpent } from '../../../components/practice/use-time-spent';
+import type { Aim } from '../../../lib/views/pointing/pick';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
@@ -19,7 +20,7 @@ import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
 import { useResult } from './use-result';
-import { useTaken } from './use-taken';
+import { useSelection } from './use-selection';
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
@@ -31,7 +32,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const timeSpent = useTimeSpent(keptAs);
   const system = useLengthSystem(laid.rules === 'united-states' ? 'inches' : 'mm');
   const isLooking = work.phase === 'looking';
-  const { picked, changing, setTaken } = useTaken(isLooking ? work.half : null);
+  const { picked, aim, changing, select } = useSelection(isLooking ? work.half : null);
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
   const [shown, setShown] = useState<number | null>(null);
@@ -48,15 +49,15 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const marked = useResult(work, open, laid.rules, marker.part);
   const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
 
-  const take = (part: string | null, change: number | null = null) => {
-    setTaken({ part, changing: change });
+  const take = (part: string | null, change: number | null = null, at: Aim | null = null) => {
+    select({ part, aim: at, changing: change });
     setAttached(null);
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
-  const pick = (part: string) => {
+  const pick = (part: string, at: Aim | null = null) => {
     // A unit to lift is pointed out in the view from in front: its card would lie over it.
     const isAim = viewKey === 'behind' && !lifting.isOpen && parts.get(part)?.kind === 'unit';
-    take(isAim ? null : part);
+    take(isAim ? null : part, null, at);
     if (isAim) lifting.aim(part);
     else focus.toCard();
   };
@@ -103,13 +104,13 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const remove = (index: number) => {
     dispatch({ kind: 'remove', index });
-    setTaken({ part: picked, changing: null });
+    select({ part: picked, aim, changing: null });
     setSaid(`Mark ${index + 1} removed.`);
     focus.to(isLooking ? 'marks' : 'review');
   };
   const undo = () => {
     dispatch({ kind: 'undo' });
-    setTaken({ part: picked, changing: null });
+    select({ part: picked, aim, changing: null });
     setSaid('The last step is undone.');
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
@@ -166,7 +167,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   // With the result given out, the whole wall lies open.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
-    ...{ laid, open, work, ready, system, picked, changing, viewKey, lifting, seesBehind },
+    ...{ laid, open, work, ready, system, picked, aim, changing, viewKey, lifting, seesBehind },
     ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
     room: focus.room,
     second,

@@ -2,6 +2,7 @@
 
 import type { LengthSystem } from '../../../lib/units';
 import type { FindingDimension } from '../../../lib/views/pointing/finding-dimension';
+import type { Aim } from '../../../lib/views/pointing/pick';
 import type { Layer } from '../../../lib/views/pointing/targets';
 import type { View } from '../../../lib/views/view';
 import type { ViewingConditions } from '../../../lib/views/viewing-conditions';
@@ -17,7 +18,7 @@ export interface PairWall {
   readonly marks: readonly DrawnMark[];
   readonly dimensions: readonly FindingDimension[];
   readonly selected: string | null;
-  readonly onPick?: (part: string) => void;
+  readonly onPick?: (part: string, aim: Aim | null) => void;
 }
 
 /** Two walls side by side in the same look: zoom one, and the other follows. */

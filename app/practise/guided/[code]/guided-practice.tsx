@@ -84,7 +84,7 @@ export function GuidedPractice(props: {
                   <button
                     type="button"
                     className="button button-plain"
-                    onClick={() => guided.pick(stage.lifted)}
+                    onClick={() => guided.pick(stage.lifted, null)}
                   >
                     Pick the lifted unit
                   </button>

@@ -3,9 +3,10 @@
 import { useMemo, useState } from 'react';
 import { placesFor } from '../../../../components/practice/part-facts';
 import type { RuleSetId } from '../../../../lib/limits/limit';
+import type { Aim } from '../../../../lib/views/pointing/pick';
 import type { OpenWall } from '../../../walls/open-wall';
+import { pickedPart } from '../../../walls/picked-part';
 import { usePart } from '../../../walls/use-part';
-import { pickedPart } from '../../picked-part';
 import type { GuidedRow } from './guided-rows';
 
 const loadFoundBy = () => import('./found-by').then(({ foundBy }) => foundBy);
@@ -23,9 +24,9 @@ export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly Guide
     return pointed && foundBy.part ? foundBy.part(wall, rules, rows, places) : null;
   }, [named, pointed, foundBy.part, wall, rules, rows, places]);
 
-  const pick = (id: string) => {
+  const pick = (id: string, aim: Aim | null) => {
     const fault = rows[active - 1]?.choice;
-    const picked = pickedPart(open, id);
+    const picked = pickedPart(open, id, aim);
     if (!picked || !fault) return;
     const at = placesFor(fault, picked)[0]?.id ?? id;
     setPlaces(places.map((each, index) => (index === active - 1 ? at : each)));

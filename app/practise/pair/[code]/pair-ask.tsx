@@ -38,7 +38,7 @@ export function PairAsk({
           {lifted !== null && (
             <>
               {' '}
-              <button type="button" className="button button-plain" onClick={() => pair.pick(lifted)}>
+              <button type="button" className="button button-plain" onClick={() => pair.pick(lifted, null)}>
                 Pick the lifted unit
               </button>
             </>

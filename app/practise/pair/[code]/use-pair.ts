@@ -2,9 +2,10 @@
 
 import { useEffect, useMemo, useState } from 'react';
 import { keepText, readKept } from '../../../../components/practice/kept-text';
+import type { Aim } from '../../../../lib/views/pointing/pick';
 import { openWallOf } from '../../../walls/open-wall';
+import { pickedPart } from '../../../walls/picked-part';
 import { usePart } from '../../../walls/use-part';
-import { pickedPart } from '../../picked-part';
 import type { Pair } from '../measured-pair';
 import type { PairMark } from '../pair-key';
 import { formatPair, parsePair } from './kept-pair';
@@ -19,7 +20,9 @@ export function usePair(code: string, pair: Pair) {
     [pair],
   );
   const [side, setSide] = useState<1 | 2 | null>(null);
-  const [picked, setPicked] = useState<string | null>(null);
+  const [selection, setSelection] = useState<{ readonly part: string; readonly aim: Aim | null } | null>(
+    null,
+  );
   const [marks, setMarks] = useState<readonly PairMark[]>([]);
   const [isDone, setIsDone] = useState(false);
   const openOf = (number: 1 | 2) => (pair.spoiledIs === number ? opened.spoiled : opened.sound);
@@ -52,7 +55,7 @@ export function usePair(code: string, pair: Pair) {
     pair,
     opened,
     side,
-    picked,
+    picked: selection?.part ?? null,
     marks,
     rows,
     faults,
@@ -61,21 +64,22 @@ export function usePair(code: string, pair: Pair) {
     Result: key.part?.PairResult ?? null,
     openOf,
     pointed,
-    pickedPart: pointed === null || picked === null ? null : pickedPart(pointed, picked),
+    pickedPart:
+      pointed === null || selection === null ? null : pickedPart(pointed, selection.part, selection.aim),
     tell: () => {
-      setPicked(null);
+      setSelection(null);
       setIsDone(true);
     },
-    pick: setPicked,
+    pick: (part: string, aim: Aim | null) => setSelection({ part, aim }),
     /** Points to a wall. Marks belong to the wall they were made on. */
     pointTo: (number: 1 | 2) => {
       if (number !== side) setMarks([]);
       setSide(number);
-      setPicked(null);
+      setSelection(null);
     },
     mark: (part: string, fault: PairMark['fault']) => {
       setMarks([...marks.filter((each) => each.part !== part || each.fault !== fault), { part, fault }]);
-      setPicked(null);
+      setSelection(null);
     },
     remove: (index: number) => setMarks(marks.filter((_, at) => at !== index)),
     again: () => {

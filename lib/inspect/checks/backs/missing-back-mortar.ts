@@ -34,7 +34,7 @@ export const missingBackMortar: Check = {
     'While the mortar is fresh, the mason takes the unit off, scrapes it and butters it in full. Once it has set, keep people away. A competent specialist decides which units must come off.',
   caughtAt: 'When a fresh unit is lifted as a check',
   mistakenFor: ['ring-buttered-back'],
-  scope: 'unit',
+  markedOn: ['unit'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'back-buttering',

@@ -25,7 +25,7 @@ export const ringButteredBack: Check = {
     'While the mortar is fresh, the mason takes the unit off and butters it in full, so that air can escape. Once it has set, keep people away. A competent specialist decides which units must come off.',
   caughtAt: 'When a fresh unit is lifted as a check',
   mistakenFor: ['missing-back-mortar'],
-  scope: 'unit',
+  markedOn: ['unit'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'back-buttering',

@@ -26,7 +26,7 @@ export const sliverPiece: Check = {
     'The mason uses larger cuts, or eases the space over many head joints, and lays that part anew. If it is loose over a door or path, keep people away.',
   caughtAt: 'When the first course is set out dry',
   mistakenFor: ['closers-at-reveal'],
-  scope: 'unit',
+  markedOn: ['unit'],
   hazard: 'lets water in',
   reach: 'in sight',
   lesson: 'setting-out-and-bond',

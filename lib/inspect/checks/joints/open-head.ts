@@ -31,7 +31,7 @@ export const openHead: Check = {
     'The mason rakes the joint out, packs it with mortar in layers and tools it. Leave weeps open. A whole panel of open joints has to be rebuilt.',
   caughtAt: 'As each course is laid; in depth, when a unit is lifted',
   mistakenFor: ['weep-openings'],
-  scope: 'joint',
+  markedOn: ['head'],
   hazard: 'lets water in',
   reach: 'out of sight',
   lesson: 'full-joints',

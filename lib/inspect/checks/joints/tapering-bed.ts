@@ -23,7 +23,7 @@ export const taperingBed: Check = {
     'While the mortar is fresh, the mason lifts the unit and beds it again. Later, the mason takes the course down to that place and lays it anew.',
   caughtAt: 'Before the next course is laid',
   mistakenFor: ['course-off-level', 'handmade-size-range'],
-  scope: 'joint',
+  markedOn: ['bed'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'full-joints',

@@ -24,7 +24,7 @@ export const thickJoint: Check = {
     'The mason sets out the courses still to come again. The worst joints are taken down and laid anew, never hidden by wide tooling.',
   caughtAt: 'With a joint gauge, before each lift of scaffold goes up',
   mistakenFor: ['thick-first-bed', 'gauge-drift', 'handmade-size-range', 'chipped-corners', 'mortar-smears'],
-  scope: 'joint',
+  markedOn: ['bed', 'head'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'full-joints',

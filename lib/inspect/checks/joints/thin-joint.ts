@@ -19,7 +19,7 @@ export const thinJoint: Check = {
     'The mason spreads the space over many joints before going on. The worst units are taken out and laid anew.',
   caughtAt: 'When the first course is set out dry, then at each course',
   mistakenFor: ['gauge-drift', 'handmade-size-range'],
-  scope: 'joint',
+  markedOn: ['bed', 'head'],
   hazard: 'lets water in',
   reach: 'in sight',
   lesson: 'full-joints',

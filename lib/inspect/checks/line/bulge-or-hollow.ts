@@ -27,7 +27,7 @@ export const bulgeOrHollow: Check = {
     'In a new wall, the mason takes the patch down and lays it anew. In an old wall, keep people away. A licensed engineer decides what to do.',
   caughtAt: 'Before each lift of scaffold goes up',
   mistakenFor: ['out-of-plumb', 'textured-units'],
-  scope: 'panel',
+  markedOn: ['panel'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

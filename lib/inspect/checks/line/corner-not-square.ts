@@ -30,7 +30,7 @@ export const cornerNotSquare: Check = {
     'At the first course, the mason moves the units over. Later, the return is taken down and laid anew.',
   caughtAt: 'At the first course, before a second one hides the lines',
   mistakenFor: ['out-of-plumb'],
-  scope: 'corner',
+  markedOn: ['corner'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

@@ -32,7 +32,7 @@ export const courseOffLevel: Check = {
     'The mason brings the wall back to level a little at a time over the next courses. A slope that shows is taken down and laid anew.',
   caughtAt: 'At the first course, then at every corner lead',
   mistakenFor: ['tapering-bed', 'gauge-drift'],
-  scope: 'course',
+  markedOn: ['course'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

@@ -34,7 +34,7 @@ export const gaugeDrift: Check = {
     'The mason checks the rod and spreads the error over the courses still to come. If a split course shows, that part is rebuilt.',
   caughtAt: 'With the rod at every few courses, before the next lift',
   mistakenFor: ['course-off-level', 'thick-joint', 'thin-joint'],
-  scope: 'panel',
+  markedOn: ['panel'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

@@ -26,7 +26,7 @@ export const outOfPlumb: Check = {
     'In a new wall, the mason takes the leaning part down and lays it anew. In an old wall, keep people away. A licensed engineer decides what to do.',
   caughtAt: 'At every corner lead, and before each lift of scaffold goes up',
   mistakenFor: ['bulge-or-hollow', 'corner-not-square'],
-  scope: 'panel',
+  markedOn: ['panel'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

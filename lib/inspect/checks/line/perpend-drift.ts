@@ -31,7 +31,7 @@ export const perpendDrift: Check = {
     'The mason evens out the head joints before the next opening. The worst part is taken down and laid anew.',
   caughtAt: 'When bricks are set out dry, then with a plumb line each lift',
   mistakenFor: ['handmade-size-range'],
-  scope: 'joint',
+  markedOn: ['head'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'setting-out-and-bond',

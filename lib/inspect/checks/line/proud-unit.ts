@@ -22,7 +22,7 @@ export const proudUnit: Check = {
     'While the mortar is fresh, the mason taps it into line. Once it has set, the mason cuts it out and lays another. It is never ground flat. If it is loose, keep people away.',
   caughtAt: 'As each unit is laid to the line',
   mistakenFor: ['twisted-unit', 'projecting-pattern', 'textured-units'],
-  scope: 'unit',
+  markedOn: ['unit'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

@@ -17,7 +17,7 @@ export const twistedUnit: Check = {
     'While the mortar is fresh, the mason sets the unit straight or swaps it. Once it has set, the mason cuts it out and lays another.',
   caughtAt: 'As each unit is laid to the line',
   mistakenFor: ['proud-unit', 'textured-units'],
-  scope: 'unit',
+  markedOn: ['unit'],
   hazard: 'looks',
   reach: 'in sight',
   lesson: 'line-level-plumb',

@@ -25,7 +25,7 @@ export const leanMortar: Check = {
     'The mason throws the batch away and measures the next one by the box. Courses already laid with it are tested by a specialist, and taken down if they fail.',
   caughtAt: 'At the mixer, when the measures are counted',
   mistakenFor: ['stale-mortar', 'efflorescence'],
-  scope: 'batch',
+  markedOn: ['batch'],
   hazard: 'lets water in',
   reach: 'out of sight',
   lesson: 'mortar',

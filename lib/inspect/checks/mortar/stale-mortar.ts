@@ -26,7 +26,7 @@ export const staleMortar: Check = {
     'The mason throws the rest of the batch away. Courses already laid with it are tested by a specialist, and taken down if they fail.',
   caughtAt: 'When the ticket is read, before the batch is spread',
   mistakenFor: ['hot-day-mortar', 'lean-mortar'],
-  scope: 'batch',
+  markedOn: ['batch'],
   hazard: 'lets water in',
   reach: 'out of sight',
   lesson: 'mortar',

@@ -30,7 +30,7 @@ export const noBearingReturn: Check = {
     'Keep people away. A licensed engineer designs a support. A contractor props the wall and puts the support in.',
   caughtAt: 'When ledges and angles are ready, before the first course',
   mistakenFor: ['overhang-too-far', 'hidden-angle'],
-  scope: 'support',
+  markedOn: ['support'],
   hazard: 'could fall',
   reach: 'in sight',
   lesson: 'what-carries-the-wall',

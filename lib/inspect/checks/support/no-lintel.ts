@@ -26,7 +26,7 @@ export const noLintel: Check = {
     'Keep people away from the opening. A licensed engineer decides. A contractor props the wall and puts a lintel in.',
   caughtAt: 'Before the first course over the opening',
   mistakenFor: ['hidden-angle', 'weak-angle'],
-  scope: 'opening',
+  markedOn: ['opening'],
   hazard: 'could fall',
   reach: 'in sight',
   lesson: 'openings',

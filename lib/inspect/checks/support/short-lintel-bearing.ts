@@ -26,7 +26,7 @@ export const shortLintelBearing: Check = {
     'Keep people away. A licensed engineer decides. A contractor props the wall and puts in a longer lintel.',
   caughtAt: 'When the lintel is set, before brick goes over it',
   mistakenFor: ['weak-angle', 'hairline-cracks'],
-  scope: 'support',
+  markedOn: ['support'],
   hazard: 'could fall',
   reach: 'in sight',
   lesson: 'openings',

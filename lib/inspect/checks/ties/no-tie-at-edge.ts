@@ -30,7 +30,7 @@ export const noTieAtEdge: Check = {
     'Before cover, the mason adds ties, with an extra stud where one is missing. In a finished wall, keep people away. A licensed engineer decides how ties are added.',
   caughtAt: 'At every row of ties, with a photo before the brick covers it',
   mistakenFor: ['ties-too-far-apart'],
-  scope: 'edge',
+  markedOn: ['edge', 'opening'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'ties',

@@ -23,7 +23,7 @@ export const shallowTie: Check = {
     'While the bed is open, the mason fits a longer tie and never stretches a short one. In a finished wall, keep people away. A licensed engineer decides.',
   caughtAt: 'At every row of ties, before the next course',
   mistakenFor: ['thin-tie'],
-  scope: 'tie',
+  markedOn: ['tie'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'ties',

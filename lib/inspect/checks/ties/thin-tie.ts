@@ -17,7 +17,7 @@ export const thinTie: Check = {
     'Before cover, the mason takes it off and fits a tie that the rules allow. In a finished wall, keep people away. A licensed engineer decides.',
   caughtAt: 'When the box is opened, then at every row of ties',
   mistakenFor: ['shallow-tie'],
-  scope: 'tie',
+  markedOn: ['tie'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'ties',

@@ -35,7 +35,7 @@ export const tiesTooFarApart: Check = {
     'Before cover, the mason adds ties fixed to the studs. In a finished wall, keep people away. A licensed engineer decides how ties are added.',
   caughtAt: 'At every row of ties, with a photo before the brick covers it',
   mistakenFor: ['no-tie-at-edge'],
-  scope: 'panel',
+  markedOn: ['panel'],
   hazard: 'could fall',
   reach: 'out of sight',
   lesson: 'ties',

@@ -1,12 +1,17 @@
 import type { PickedPart } from '../../components/practice/part-facts';
+import type { Aim } from '../../lib/views/pointing/pick';
 import type { Part } from '../../lib/wall/parts';
-import { nearbyParts } from '../walls/nearby-parts';
-import type { OpenWall } from '../walls/open-wall';
+import { nearbyParts } from './nearby-parts';
+import type { OpenWall } from './open-wall';
 
 /** A part that was pointed to, with what else a fault there may be marked on; null for no part of this wall. */
-export function pickedPart({ survey, parts, nameOf }: OpenWall, id: string): PickedPart | null {
+export function pickedPart(
+  { wall, parts, nameOf }: OpenWall,
+  id: string,
+  aim: Aim | null,
+): PickedPart | null {
   const part = parts.get(id);
   if (!part) return null;
   const named = (each: Part) => ({ id: each.id, kind: each.kind, name: nameOf(each.id) });
-  return { ...named(part), nearby: nearbyParts(part, survey, parts).map(named) };
+  return { ...named(part), nearby: nearbyParts(part, aim, wall, parts).map(named) };
 }
