@@ -25,8 +25,8 @@ export function nearbyParts(
 ): readonly Part[] {
   const { x, y, reach } = aim ?? { x: part.x + part.width / 2, y: part.y + part.height / 2, reach: 0 };
   const place = SMALL.includes(part.kind) ? part : aim && { x, y, width: 0, height: 0 };
-  const here = [...parts.values()]
-    .filter((each) => each.id !== part.id && isOn(part.panel, each))
+  const onPanel = [...parts.values()].filter((each) => each.id !== part.id && isOn(part.panel, each));
+  const here = onPanel
     .map((each) => ({ each, away: awayFrom(each, x, y, reach) }))
     .sort((a, b) => a.away - b.away)
     .map(({ each }) => each);
@@ -40,7 +40,9 @@ export function nearbyParts(
       ...beside,
       ...ties,
       ...here.filter(({ kind }) => FEW.includes(kind)),
-      ...here.filter(({ kind, course }) => kind === 'course' && course !== null && courses.includes(course)),
+      ...onPanel.filter(
+        ({ kind, course }) => kind === 'course' && course !== null && courses.includes(course),
+      ),
       ...here.filter(({ kind }) => kind === 'panel'),
       ...mixingsOf(courses, wall, parts),
     ]),

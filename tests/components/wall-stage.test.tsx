@@ -163,7 +163,7 @@ describe('as a list', () => {
     await user.click(
       screen.getByRole('button', { name: 'course 2, unit 1, bat · 95 mm × 60 mm, face on the line' }),
     );
-    expect(onPick.mock.calls).toEqual([['A2.1']]);
+    expect(onPick.mock.calls).toEqual([['A2.1', null]]);
   });
 
   test('joints and supports too', async () => {
