@@ -1,4 +1,4 @@
-import type { Box } from '../../lib/drawing/shape';
+import type { Box } from '../../lib/geometry/box';
 import { type Aim, awayFrom } from '../../lib/views/pointing/pick';
 import { topCourseOf, type Wall } from '../../lib/wall/model';
 import type { Part, PartKind } from '../../lib/wall/parts';

@@ -1,7 +1,8 @@
 'use client';
 
 import { type MouseEvent, type RefObject, useMemo, useState } from 'react';
-import type { Drawing, Point } from '../../lib/drawing/shape';
+import type { Drawing } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import type { Picked } from '../../lib/views/pointing/pick';
 import type { Wall } from '../../lib/wall/model';
 import { partsOf } from '../../lib/wall/parts';
