@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
+import { layByCode } from '../lib/engines/engines';
 import type { Brief } from '../lib/generate/brief';
-import { layWall } from '../lib/generate/generate';
 import { codeOf } from '../lib/generate/wall-code';
 import type { Finding } from '../lib/inspect/finding';
 import { inspect } from '../lib/inspect/inspect';
@@ -24,11 +24,11 @@ export function laidWall(brief: Brief, rules: RuleSetId): LaidWall {
   const key = `${codeOf(brief)} ${rules}`;
   const known = kept.get(key);
   if (known !== undefined) return known;
-  const wall = layWall(brief);
+  const { wall, asLaid } = layByCode(brief);
   const laid = {
     wall,
     // The same hash as fingerprintOf, by the machine's own code: ten times faster.
-    fingerprint: createHash('sha256').update(printWall(wall)).digest('hex').slice(0, 16),
+    fingerprint: createHash('sha256').update(printWall(asLaid)).digest('hex').slice(0, 16),
     findings: inspect(wall, rules),
   };
   const [oldest] = kept.keys();

@@ -17,6 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   wall: ['geometry', 'trade', 'limits: types'],
   // Names of the checks, so that a topic can say which faults it asks for. Nothing that runs: the key stays independent.
   generate: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
+  engines: ['generate', 'wall', 'inspect/finding: types'],
   inspect: ROOMS_BELOW_WALL,
   // Names of the checks, to say how near a reading has to come.
   instruments: [...ROOMS_BELOW_WALL, 'inspect/finding: types'],
@@ -49,6 +50,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   app: [
     ...ROOMS_BELOW_WALL,
     'generate',
+    'engines',
     'inspect',
     'instruments',
     'drawing',
@@ -133,6 +135,7 @@ describe('who may enter which room', () => {
     ['lib/cellar/a.ts', '../wall/model', true],
     ['lib/trade/a.ts', 'react', true],
     ['lib/limits/a.ts', 'zod', false],
+    ['lib/generate/a.ts', '../engines/engines', false],
     ['lib/store/a.ts', 'node:child_process', false],
     ['lib/store/a.ts', '../inspect/inspect', false],
     ['lib/classes/a.ts', 'kysely', false],
@@ -154,6 +157,23 @@ describe('who may enter which room', () => {
   ])('%s may import %s', (path, from, typeOnly) => {
     expect(objection(path, from, typeOnly)).toBe(undefined);
   });
+});
+
+test('no page fetches the earlier engines: a client component reaches none of their files', () => {
+  const byPath = new Map(houseFiles.map((file) => [file.path.replace(/\.tsx?$/, ''), file]));
+  const reached = new Set<string>();
+  const reach = (path: string) => {
+    const file = byPath.get(path.replace(/\.mjs$/, '')) ?? byPath.get(path);
+    if (file === undefined || reached.has(file.path)) return;
+    reached.add(file.path);
+    for (const { from, typeOnly } of importsOf(file.text)) {
+      if (from.startsWith('.') && !typeOnly) reach(posix.join(posix.dirname(file.path), from));
+    }
+  };
+  for (const { path, text } of houseFiles)
+    if (text.startsWith("'use client'")) reach(path.replace(/\.tsx?$/, ''));
+  expect(reached.size).toBeGreaterThan(300);
+  expect([...reached].filter((path) => roomOf(path) === 'engines')).toEqual([]);
 });
 
 describe('what lies where', () => {

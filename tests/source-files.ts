@@ -36,8 +36,9 @@ export function filesUnder(folder: string): readonly SourceFile[] {
     });
 }
 
+/** Frozen engines are made by a tool, and are what they were. */
 export function isScript(file: SourceFile): boolean {
-  return /\.(ts|tsx|mjs)$/.test(file.path);
+  return /\.(ts|tsx|mjs)$/.test(file.path) && !/\/engine-\d+\.mjs$/.test(file.path);
 }
 
 const IMPORT =

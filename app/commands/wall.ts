@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { type Laid, layByCode } from '../../lib/engines/engines';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
 import { printSvg } from '../../lib/views/print-svg';
-import type { Wall } from '../../lib/wall/model';
 import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
 import { grade } from '../grading';
@@ -53,13 +52,14 @@ function run(): string {
   if (options.help) return USAGE;
   if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
   const brief = briefOf(options);
-  const wall = options.wall === undefined ? layWall(brief) : readWall(options.wall);
+  const laid = options.wall === undefined ? layByCode(brief) : readWall(options.wall);
+  const { wall } = laid;
   if (options.svg !== undefined) return printSvg(wall, options.svg);
   if (options.marks !== undefined) {
     return JSON.stringify(grade(wall, brief.rules, parseMarks(readText(options.marks))), null, 2);
   }
   const findings = inspect(wall, brief.rules);
-  const fingerprint = fingerprintOf(wall);
+  const fingerprint = fingerprintOf(laid.asLaid);
   if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings }, null, 2);
   const code = codeOf(brief);
   if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings });
@@ -87,7 +87,7 @@ function briefOf(options: ReturnType<typeof readOptions>): Brief {
   return parseBrief({ topic, kind, difficulty, rules, seed });
 }
 
-function readWall(file: string): Wall {
+function readWall(file: string): Laid {
   const text = readText(file);
   let loose: unknown;
   try {
@@ -95,7 +95,8 @@ function readWall(file: string): Wall {
   } catch (error) {
     throw new CallError(`--wall: not JSON: ${firstLine(error)}`);
   }
-  return parseWall(loose);
+  const wall = parseWall(loose);
+  return { wall, asLaid: wall };
 }
 
 function readText(file: string): string {

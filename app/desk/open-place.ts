@@ -1,5 +1,5 @@
 import { type GroupMark, type Heat, heatOf } from '../../lib/classes/statistics/heat-map';
-import { layWall } from '../../lib/generate/generate';
+import { layByCode } from '../../lib/engines/engines';
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { RuleSetId } from '../../lib/limits/limit';
@@ -31,7 +31,7 @@ export function codesOf(handIns: readonly PlacedHandIn[]): readonly string[] {
   return [...counts].sort(([, a], [, b]) => b - a).map(([code]) => code);
 }
 
-/** Lays the wall of a code and counts where those who had it marked it; null when this engine lays other walls. */
+/** Lays the wall of a code and counts where those who had it marked it; null when it comes out otherwise here. */
 export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
   try {
     return laidPlace(code, all);
@@ -45,7 +45,7 @@ export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace
 function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
   const brief = briefOfCode(code);
   if (brief === null) return null;
-  const wall = layWall(brief);
+  const { wall } = layByCode(brief);
   const parts = partsOf(wall);
   const handIns = all.filter((handIn) => handIn.code === code);
   const placed = handIns.flatMap(({ learner, marks: own }) =>

@@ -1,11 +1,11 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
-import { layWall } from '../../lib/generate/generate';
 import type { WorkRow } from '../../lib/store/set-work';
 import { partsOf } from '../../lib/wall/parts';
 import type { Result } from '../grading';
 import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
+import { layForSetWork } from '../walls/lay-practice';
 import { rowsOf } from '../walls/result-rows';
 import type { ShownResult } from './learner-work';
 import { MarkWords } from './mark-words';
@@ -28,13 +28,14 @@ export function ResultPart(props: {
           <a href={`/my-work/${work.id}`}>All walls</a>
         </p>
         <p>
-          This wall was laid by an earlier version of this site and cannot be drawn any more. Its score stays.
+          This wall was laid by a newer version of this site than the one that runs now, and cannot be drawn.
+          Its score stays.
         </p>
       </>
     );
   }
   if (wall && brief) {
-    const laid = layWall(brief);
+    const laid = layForSetWork(brief);
     // Stored by the server from its own marking.
     const stored = result.results[wall.place - 1] as Result;
     return (
@@ -44,10 +45,11 @@ export function ResultPart(props: {
         </p>
         <ResultRoom
           attempt={result.attempt.id}
-          wall={wall}
+          handedIn={wall}
+          laid={laid}
           label={`Wall ${wall.place} of ${result.walls.length}: ${KIND_TITLES[brief.kind]}`}
           openingsUp={work.spec.openingsUp}
-          rows={rowsOf(stored, laid, brief.rules, partsOf(laid))}
+          rows={rowsOf(stored, laid.wall, brief.rules, partsOf(laid.wall))}
         />
       </>
     );

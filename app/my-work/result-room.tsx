@@ -6,36 +6,38 @@ import type { NotedReading } from '../../components/practice/notebook';
 import type { Mark } from '../../components/practice/practice-state';
 import type { ResultRows } from '../../components/result/result-rows';
 import type { AttemptWall } from '../../lib/store/attempts';
-import { Practice } from '../walls/[code]/practice';
+import { PracticeRoom } from '../walls/[code]/practice-room';
+import type { LaidPractice } from '../walls/lay-practice';
 
 /** A wall that was handed in, with the marks the site has and its key. */
 export function ResultRoom(props: {
   readonly attempt: string;
-  readonly wall: AttemptWall;
+  readonly handedIn: AttemptWall;
+  readonly laid: LaidPractice;
   readonly label: string;
   readonly openingsUp: number | null;
   readonly rows: ResultRows;
 }) {
-  const { attempt, wall, label, openingsUp, rows } = props;
+  const { attempt, handedIn, laid, label, openingsUp, rows } = props;
   const [ready, setReady] = useState(false);
   useEffect(() => {
-    keepWork(attempt, wall.place, {
+    keepWork(attempt, handedIn.place, {
       // The site read them when it took them in.
-      marks: wall.marks as readonly Mark[],
-      readings: wall.readings as readonly NotedReading[],
-      saysSound: wall.saysSound,
-      opened: wall.opened,
+      marks: handedIn.marks as readonly Mark[],
+      readings: handedIn.readings as readonly NotedReading[],
+      saysSound: handedIn.saysSound,
+      opened: handedIn.opened,
       phase: 'handed in',
       half: null,
     });
     setReady(true);
-  }, [attempt, wall]);
+  }, [attempt, handedIn]);
   if (!ready) return <p role="status">One moment …</p>;
   return (
-    <Practice
-      code={wall.code}
+    <PracticeRoom
+      laid={laid}
       label={label}
-      setWork={{ keptAs: nameOfWall(attempt, wall.place), openingsUp, onHandIn: () => undefined, rows }}
+      setWork={{ keptAs: nameOfWall(attempt, handedIn.place), openingsUp, onHandIn: () => undefined, rows }}
     />
   );
 }

@@ -40,8 +40,8 @@ export async function WorkPage(props: {
       <h1>{work.title}</h1>
       {gone && (
         <p role="status">
-          The walls of this attempt were laid by an earlier version of this site, which has since been
-          renewed. They cannot be shown any more. Tell your instructor, who can set the work again.
+          The walls of this attempt were laid by a newer version of this site than the one that runs now. They
+          cannot be shown. Tell your instructor, who can ask for the newer version.
         </p>
       )}
       {open && walls && !gone ? (

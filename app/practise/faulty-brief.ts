@@ -1,5 +1,5 @@
+import { plannedFaults } from '../../lib/engines/engines';
 import { type Brief, MAX_SEED } from '../../lib/generate/brief';
-import { planOf } from '../../lib/generate/planner';
 import type { CheckId } from '../../lib/inspect/finding';
 
 /** A wall of another family of units when it is laid without it, and so no pair. */
@@ -12,7 +12,7 @@ const MOST_TRIES = 20;
 export function faultyBrief(brief: Brief, wanted: readonly CheckId[] = []): Brief {
   for (let tries = 0; tries <= MAX_SEED; tries++) {
     const next = { ...brief, seed: (brief.seed + tries) % (MAX_SEED + 1) };
-    const faults = planOf(next).spoils.map(({ fault }) => fault);
+    const faults = plannedFaults(next);
     const fits = wanted.length === 0 || faults.some((fault) => wanted.includes(fault));
     if (faults.length > 0 && !faults.includes(LAID_OTHERWISE) && fits) return next;
   }

@@ -1,5 +1,5 @@
+import { layByCode } from '../../lib/engines/engines';
 import type { Brief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
 import type { CheckId, Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { Wall } from '../../lib/wall/model';
@@ -15,7 +15,7 @@ export interface FaultyWall {
 /** The first wall from this brief on, seed by seed, on which a fault is measured, one of these if any are named. */
 export function faultyWall(asked: Brief, wanted: readonly CheckId[] = []): FaultyWall {
   return firstMeasured(asked, wanted, (brief) => {
-    const wall = layWall(brief);
+    const { wall } = layByCode(brief);
     const findings = inspect(wall, brief.rules);
     const fits = findings.some(({ check }) => wanted.length === 0 || wanted.includes(check));
     return fits ? { brief, wall, findings } : null;

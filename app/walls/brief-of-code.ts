@@ -1,7 +1,7 @@
 import { type Brief, BriefError } from '../../lib/generate/brief';
 import { parseCode } from '../../lib/generate/wall-code';
 
-/** The brief of a stored code; null for a code of an engine that this program no longer is. */
+/** The brief of a stored code; null for one that a newer version of the site gave out. */
 export function briefOfCode(code: string): Brief | null {
   try {
     return parseCode(code);

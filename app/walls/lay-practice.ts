@@ -1,12 +1,12 @@
+import { layByCode } from '../../lib/engines/engines';
 import { type Brief, MAX_SEED } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
 import type { Topic } from '../../lib/generate/topics';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import type { Wall } from '../../lib/wall/model';
 
-/** What a practice page is given. Plain data, so that the server lays the wall and the browser need not fetch what lays walls. */
+/** What a practice page is given. Plain data: the server lays the wall, by whatever engine its code names, and the browser need not fetch what lays walls. */
 export interface LaidPractice {
   readonly code: string;
   readonly wall: Wall;
@@ -20,7 +20,7 @@ export interface LaidPractice {
 export function layPractice(brief: Brief): LaidPractice {
   return {
     code: codeOf(brief),
-    wall: layWall(brief),
+    wall: layByCode(brief).wall,
     topic: brief.topic,
     rules: brief.rules,
     rulesTitle: ruleSetTitle(brief.rules),
@@ -33,7 +33,7 @@ export function layForSetWork(brief: Brief): LaidPractice {
   return { ...layPractice(brief), code: '', nextHref: '' };
 }
 
-/** The code of the next wall of the same kind: the seed after this one. */
-function nextCode(brief: Brief): string {
+/** The code of the next wall of the same kind: the seed after this one, laid by today's engine. */
+function nextCode({ engine: _, ...brief }: Brief): string {
   return codeOf({ ...brief, seed: brief.seed === MAX_SEED ? 0 : brief.seed + 1 });
 }

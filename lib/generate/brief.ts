@@ -11,9 +11,11 @@ export interface Brief {
   readonly rules: RuleSetId;
   /** Whole number from 0 to MAX_SEED. */
   readonly seed: number;
+  /** The engine that lays it, where that is an earlier one: only a wall code names one. */
+  readonly engine?: number;
 }
 
-/** Moves when the same brief would lay another wall, so that an old code says so instead of opening another wall. */
+/** Moves when the same brief would lay another wall: codes of the engine before then open the wall they always opened (lib/engines). */
 export const ENGINE = 2;
 export const MAX_SEED = 134_217_727;
 export const DIFFICULTIES = [1, 2, 3, 4, 5] as const;
@@ -24,7 +26,7 @@ export class BriefError extends Error {
 }
 
 /** Checks a brief made of loose values. @throws BriefError naming the field. */
-export function parseBrief(loose: Readonly<Record<keyof Brief, unknown>>): Brief {
+export function parseBrief(loose: Readonly<Record<Exclude<keyof Brief, 'engine'>, unknown>>): Brief {
   return {
     topic: oneOf('topic', loose.topic, TOPICS),
     kind: oneOf('kind', loose.kind, WALL_KINDS),

@@ -1,7 +1,7 @@
 import type { CheckId } from '../inspect/finding';
 import { RULE_SETS, type RuleSetId } from '../limits/limit';
 import { type Bond, TALL_COURSES, WALL_KINDS, type WallKind } from '../wall/model';
-import { type Brief, DIFFICULTIES } from './brief';
+import { type Brief, BriefError, DIFFICULTIES, ENGINE } from './brief';
 import { type Chance, chanceOf } from './chance';
 import { FAULTS, faultFits, hasNeed } from './faults';
 import { GABLE_TOP_UNITS } from './lay';
@@ -34,6 +34,11 @@ export const SOUND_PERCENT = 40;
 /** Draws what a wall is to be from its brief. The incidentals (size, bond, mirroring) do not move its difficulty. */
 export function planOf(brief: Brief): Plan {
   const { kind, rules } = brief;
+  if ((brief.engine ?? ENGINE) !== ENGINE) {
+    throw new BriefError(
+      `engine: ${brief.engine} is not this one, which is ${ENGINE}; lib/engines lays the wall`,
+    );
+  }
   const seed = seedOf(brief);
   const chance = chanceOf(seed, 0);
   const radicals = RADICALS[brief.difficulty - 1] ?? {

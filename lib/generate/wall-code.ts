@@ -22,7 +22,7 @@ export function codeOf(brief: Brief): string {
   number = number * ROOM.difficulty + (brief.difficulty - 1);
   number = number * ROOM.kind + WALL_KINDS.indexOf(brief.kind);
   number = number * ROOM.topic + TOPICS.indexOf(brief.topic);
-  number = number * ROOM.engine + ENGINE;
+  number = number * ROOM.engine + (brief.engine ?? ENGINE);
   let body = '';
   for (let place = 0; place < BODY; place++) {
     body = signAt(number % BASE) + body;
@@ -59,15 +59,16 @@ export function parseCode(text: string): Brief {
   const kind = WALL_KINDS[take(ROOM.kind)];
   const difficulty = take(ROOM.difficulty) + 1;
   const rules = RULE_SETS[take(ROOM.rules)];
-  if (engine !== ENGINE) {
+  if (engine > ENGINE) {
     throw new BriefError(
-      `wall code "${text}": made for engine ${engine}, this is engine ${ENGINE}; it would be another wall`,
+      `wall code "${text}": made for engine ${engine}, and this is engine ${ENGINE}; a newer version of this site opens it`,
     );
   }
-  if (topic === undefined || kind === undefined || rules === undefined || number > MAX_SEED) {
+  if (engine === 0 || topic === undefined || kind === undefined || rules === undefined || number > MAX_SEED) {
     throw new BriefError(`wall code "${text}": names no wall`);
   }
-  return { topic, kind, difficulty, rules, seed: unscrambled(number) };
+  const brief = { topic, kind, difficulty, rules, seed: unscrambled(number) };
+  return engine === ENGINE ? brief : { ...brief, engine };
 }
 
 function signAt(index: number): string {

@@ -46,7 +46,7 @@ test('a mark on one unit for a fault of the whole panel is counted on the panel,
   expect(open?.nameOf('A5.1')).toBe('Course 5, unit 1');
 });
 
-test('a code of another engine, and marks that mean nothing on the wall, give no map', () => {
+test('a code that names no wall, and marks that mean nothing on the wall, give no map', () => {
   const code = DRIFTS ?? '';
   expect(openPlace('222-2222-222', [])).toBe(null);
   expect(openPlace(code, [handIn('ann', code, ['Z99.1', 'gauge-drift'])])).toBe(null);

@@ -1,13 +1,19 @@
 import { act, fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { Practice } from '../../app/walls/[code]/practice';
+import { PracticeRoom } from '../../app/walls/[code]/practice-room';
 import type { HandedWork, SetWork } from '../../app/walls/[code]/set-work';
+import { layForSetWork } from '../../app/walls/lay-practice';
 import { loadViews } from '../../app/walls/use-later-views';
 import type { ResultRows } from '../../components/result/result-rows';
-import { codeOf } from '../../lib/generate/wall-code';
 
-const CODE = codeOf({ topic: 'line', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 7 });
+const LAID = layForSetWork({
+  topic: 'line',
+  kind: 'plain-panel',
+  difficulty: 1,
+  rules: 'canada',
+  seed: 7,
+});
 const NONE = { got: 0, of: 0 };
 /** A result as a server would send it; the figures are invented. */
 const ROWS: ResultRows = {
@@ -37,8 +43,8 @@ beforeEach(() => sessionStorage.clear());
 function show(first: Partial<SetWork> = {}) {
   const handed: HandedWork[] = [];
   const page = (over: Partial<SetWork>) => (
-    <Practice
-      code={CODE}
+    <PracticeRoom
+      laid={LAID}
       label="A wall"
       setWork={{
         keptAs: 'attempt-1',

@@ -1,7 +1,6 @@
 import { hash32 } from '../../../lib/drills/hash';
+import { layByCode, layWithoutFaults } from '../../../lib/engines/engines';
 import type { Brief } from '../../../lib/generate/brief';
-import { layPlan } from '../../../lib/generate/generate';
-import { planOf } from '../../../lib/generate/planner';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Wall } from '../../../lib/wall/model';
@@ -37,8 +36,7 @@ export function spoiledOf(first: Wall, second: Wall, rules: RuleSetId): 1 | 2 | 
 
 /** Both walls of one plan by the same chance, one of them without its faults, in the order in which they are shown. */
 function layTwice(brief: Brief): readonly [Wall, Wall] {
-  const plan = planOf(brief);
-  const without = layPlan({ ...plan, spoils: [] });
-  const withThem = layPlan(plan);
+  const without = layWithoutFaults(brief);
+  const withThem = layByCode(brief).wall;
   return hash32(brief.seed, 0) % 2 === 0 ? [withThem, without] : [without, withThem];
 }

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { PostForm } from '../../../../components/desk/post-form';
 import { When } from '../../../../components/time/when';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
+import { parseCode } from '../../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
 import { groupOf, type RosterLearner, rosterWithPins } from '../../../../lib/store/groups';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
@@ -15,6 +16,7 @@ import { RELEASE_WORDS } from '../../../set-work/release-words';
 import { DueField } from '../../../set-work/times-fields';
 import { WorkForm } from '../../../set-work/work-form';
 import { KIND_TITLES } from '../../../walls/brief-words';
+import { layForSetWork } from '../../../walls/lay-practice';
 import styles from '../../desk.module.css';
 import { FormChoice, PreviewWalls } from './preview-walls';
 import { TryRoom } from './try-room';
@@ -60,6 +62,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
         <h1>As a learner sees it</h1>
         <TryRoom
           code={tried.code}
+          laid={layForSetWork(parseCode(tried.code))}
           label={`Wall ${tried.place} of ${walls.length}: ${tried.kind}`}
           openingsUp={work.spec.openingsUp}
         />

@@ -1,15 +1,17 @@
 'use client';
 
 import { useState } from 'react';
-import { Practice } from '../../../walls/[code]/practice';
+import { PracticeRoom } from '../../../walls/[code]/practice-room';
+import type { LaidPractice } from '../../../walls/lay-practice';
 
 /** A wall as its learner gets it: nothing is handed in from here. */
 export function TryRoom(props: {
   readonly code: string;
+  readonly laid: LaidPractice;
   readonly label: string;
   readonly openingsUp: number | null;
 }) {
-  const { code, label, openingsUp } = props;
+  const { code, laid, label, openingsUp } = props;
   const [isDone, setDone] = useState(false);
   return (
     <>
@@ -18,8 +20,8 @@ export function TryRoom(props: {
           ? 'Here a learner goes back to the list of walls.'
           : 'You are trying it. Nothing is handed in.'}
       </p>
-      <Practice
-        code={code}
+      <PracticeRoom
+        laid={laid}
         label={label}
         setWork={{ keptAs: `tried ${code}`, openingsUp, onHandIn: () => setDone(true), rows: null }}
       />

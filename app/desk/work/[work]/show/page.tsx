@@ -36,7 +36,7 @@ export default async function ShowPage({ params, searchParams }: Props) {
         <p>
           {code === undefined
             ? 'The wall shows as soon as the first learner has opened this work.'
-            : 'This wall was laid by an older version of the site, and this one cannot draw it.'}
+            : 'This wall was laid by a newer version of the site, and this one cannot draw it.'}
         </p>
       </div>
     );

@@ -74,7 +74,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
       {code === undefined && <p>Nobody has handed this wall in yet.</p>}
       {code !== undefined && open === null && (
         <p>
-          Wall {code} was laid by an older version of the site. This one cannot draw it, so there is no map of
+          Wall {code} was laid by a newer version of the site. This one cannot draw it, so there is no map of
           it.
         </p>
       )}
