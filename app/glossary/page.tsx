@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { sizeOf } from '../lessons/draw-picture';
-import styles from '../lessons/lessons.module.css';
+import { sizeOfSvg } from '../../lib/drawing/svg-nodes';
 import { GLOSSARY } from './glossary';
+import styles from './glossary.module.css';
 import { drawTerm, termFile } from './term-pictures';
 
 export const dynamic = 'error';
@@ -54,7 +54,7 @@ export default function GlossaryPage() {
                       : `Drawing of a wall with a ${american} ringed`
                   }
                   loading="lazy"
-                  {...sizeOf(svg)}
+                  {...sizeOfSvg(svg)}
                 />
               )}
             </section>

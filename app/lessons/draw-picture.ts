@@ -1,7 +1,7 @@
 import { BY_DAY } from '../../lib/drawing/colours';
-import type { Box } from '../../lib/geometry/box';
 import type { Drawing } from '../../lib/drawing/shape';
 import { svgBox, tenth } from '../../lib/drawing/svg-nodes';
+import type { Box } from '../../lib/geometry/box';
 import { drawingOf } from '../../lib/views/draw-view';
 import { markOnSheet } from '../../lib/views/pointing/mark-shapes';
 import { svgOf } from '../../lib/views/print-svg';
@@ -89,10 +89,4 @@ function around(place: Box, sheet: Box): Box {
     width,
     height,
   };
-}
-
-/** Width and height of a drawn picture, px, so that the page keeps its place before the drawing is there. */
-export function sizeOf(svg: string): { readonly width: number; readonly height: number } {
-  const [, width = '1200', height = '800'] = /<svg[^>]* width="(\d+)" height="(\d+)"/.exec(svg) ?? [];
-  return { width: Number(width), height: Number(height) };
 }

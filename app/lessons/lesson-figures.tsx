@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
 import styles from '../../components/lesson/lesson.module.css';
 import { PictureFigure } from '../../components/lesson/picture-figure';
+import { sizeOfSvg } from '../../lib/drawing/svg-nodes';
 import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { pairOf } from './check-lesson';
-import { drawPicture, inchesOn, sizeOf } from './draw-picture';
+import { drawPicture, inchesOn } from './draw-picture';
 import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture } from './lesson-pictures';
 import { altOf, findingLine, keyOf } from './picture-words';
 
@@ -64,7 +65,7 @@ function Figure(props: {
     <PictureFigure
       src={`/lessons/pictures/${fileOf(picture)}`}
       alt={altOf(picture, telling)}
-      {...sizeOf(drawPicture(picture))}
+      {...sizeOfSvg(drawPicture(picture))}
       keyed={keyed}
       inInches={inchesOn(picture)}
     >

@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import type { WallKind } from '../../lib/wall/model';
-import { USUAL_RULES, useRulesInUse } from './rules-in-use';
+import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
 
 /** Leads to a new wall of the lesson's topic, judged by the rule set in use. */
 export function PractiseLink(props: {

@@ -1,10 +1,10 @@
 'use client';
 
 import { lazy, type ReactNode, Suspense, useState } from 'react';
+import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
 import type { QuestionsBySystem } from '../questions/question-set';
 import styles from './lesson.module.css';
 import { QuestionsLink } from './practise-link';
-import { USUAL_RULES, useRulesInUse } from './rules-in-use';
 
 const QuestionSet = lazy(async () => ({
   default: (await import('../questions/question-set')).QuestionSet,

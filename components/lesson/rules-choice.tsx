@@ -1,8 +1,8 @@
 'use client';
 
 import { type ChangeEvent, useEffect } from 'react';
+import { chooseRules, isRulesInUse, useRulesInUse } from '../forms/rules-in-use';
 import styles from './lesson.module.css';
-import { chooseRules, isRulesInUse, useRulesInUse } from './rules-in-use';
 
 /** Lets the reader choose by which rules the limits are shown. Hidden without script: then all of them are shown. */
 export function RulesChoice({

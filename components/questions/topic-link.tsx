@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { QuestionTopic } from '../../lib/questions/topics';
-import { USUAL_RULES, useRulesInUse } from '../lesson/rules-in-use';
+import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
 
 /** Leads to questions on a topic, asked by the rule set in use. */
 export function TopicLink({

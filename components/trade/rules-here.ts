@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import { useLengthSystem } from '../forms/length-choice';
-import { USUAL_RULES, useRulesInUse } from '../lesson/rules-in-use';
+import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
 
 /** The rule set a drawing judges by: the one the reader reads lessons by, until another is chosen here. */
 export function useRulesHere(): readonly [RuleSetId, (rules: RuleSetId) => void] {

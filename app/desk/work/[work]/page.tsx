@@ -10,7 +10,6 @@ import { requirePage } from '../../../access/guard';
 import { readLessons } from '../../../lessons/read-lessons';
 import { RelatedReading } from '../../../my-work/related-reading';
 import { briefsFor, matchFor } from '../../../set-work/lay-forms';
-import { MatchTable } from '../../../set-work/match-table';
 import { previewOf } from '../../../set-work/preview';
 import { RELEASE_WORDS } from '../../../set-work/release-words';
 import { DueField } from '../../../set-work/times-fields';
@@ -18,6 +17,7 @@ import { WorkForm } from '../../../set-work/work-form';
 import { KIND_TITLES } from '../../../walls/brief-words';
 import { layForSetWork } from '../../../walls/lay-practice';
 import styles from '../../desk.module.css';
+import { MatchTable } from './match-table';
 import { FormChoice, PreviewWalls } from './preview-walls';
 import { TryRoom } from './try-room';
 

@@ -1,6 +1,6 @@
-import type { Match } from '../../lib/classes/form-match';
-import { TOPIC_TITLES, type Topic } from '../../lib/generate/topics';
-import styles from '../desk/desk.module.css';
+import type { Match } from '../../../../lib/classes/form-match';
+import { TOPIC_TITLES, type Topic } from '../../../../lib/generate/topics';
+import styles from '../../desk.module.css';
 
 /** How far the forms are alike, counted from the walls themselves. */
 export function MatchTable({ match }: { readonly match: Match }) {

@@ -1,0 +1,20 @@
+import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import { keptChoice } from './kept-choice';
+
+/** What a reader can choose to see: one rule set, or all side by side. */
+export type RulesInUse = RuleSetId | 'all';
+
+export const USUAL_RULES: RuleSetId = 'canada';
+
+const kept = keptChoice('rules', isRulesInUse);
+
+export const chooseRules = kept.choose;
+
+/** The rule set the reader has chosen in this browser; the usual one until then. */
+export function useRulesInUse(): RulesInUse {
+  return kept.useChosen(USUAL_RULES);
+}
+
+export function isRulesInUse(value: unknown): value is RulesInUse {
+  return value === 'all' || RULE_SETS.some((rules) => rules === value);
+}
