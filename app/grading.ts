@@ -16,6 +16,7 @@ import {
 } from '../lib/marking/five-marks';
 import { MOST_MARKS, MOST_NAMES_A_PART, type PlacedMark, type Sure } from '../lib/marking/mark';
 import { type MatchResult, matchMarks } from '../lib/marking/match';
+import { withOneJointOff } from '../lib/marking/one-joint-off';
 import { scoreWall } from '../lib/marking/wall-score';
 import type { Wall } from '../lib/wall/model';
 import { type Part, partsOf } from '../lib/wall/parts';
@@ -33,8 +34,8 @@ export interface RawMark {
 
 export interface FindingResult {
   readonly finding: Finding;
-  readonly outcome: 'found' | 'wrong name' | 'missed';
-  /** Index of the mark that found it. */
+  readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'missed';
+  /** Index of the mark that found it, or came one joint off it. */
   readonly mark: number | null;
   /** What else was said of it, from its marks together, and how that stands. */
   readonly answer: Answer;
@@ -48,7 +49,7 @@ export interface MarkResult {
   readonly mark: PlacedMark;
   readonly answer: Answer;
   /** 'left': a look-alike, and the reader said to leave it. It costs nothing, once for each look-alike. */
-  readonly outcome: 'found' | 'wrong name' | 'repeat' | 'false' | 'left';
+  readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'repeat' | 'false' | 'left';
   /** Only for a mark that is false or left. */
   readonly explanation: Explanation | null;
 }
@@ -82,7 +83,7 @@ export function grade(
 ): Result {
   const placed = placeMarks(wall, rawMarks);
   const answers = rawMarks.map(readAnswer);
-  const match = matchMarks(findings, placed, SLACK);
+  const match = withOneJointOff(matchMarks(findings, placed, SLACK), findings, placed, partsOf(wall), SLACK);
   const marks = markResults(wall, rules, placed, answers, match);
   const left = marks.filter(({ outcome }) => outcome === 'left').length;
   const { score, reason } = scoreWall(findings, { ...match, falseMarks: match.falseMarks - left });
@@ -111,7 +112,9 @@ function findingResult(
   const { within } = toleranceOf(finding.check, finding);
   const result = match.findings[index];
   const shared = { finding, within, rightAct, mark: result?.mark ?? null };
-  if (result?.outcome !== 'found') return { ...shared, outcome: 'missed', answer: {}, verdicts: MISSED };
+  if (result?.outcome !== 'found') {
+    return { ...shared, outcome: result?.outcome ?? 'missed', answer: {}, verdicts: MISSED };
+  }
   const answer = answerTo(finding, index, placed, answers, match);
   return {
     ...shared,

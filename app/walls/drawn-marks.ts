@@ -20,7 +20,7 @@ export function drawnResult(rows: ResultRows, parts: ReadonlyMap<string, Part>):
         number,
         part: finding.parts[0] ?? finding.region.panel,
         ...finding.region,
-        state: outcome === 'missed' ? 'missed' : 'found',
+        state: outcome === 'found' || outcome === 'wrong name' ? 'found' : 'missed',
       }),
     ),
     ...rows.falseMarks.flatMap(({ number, part: id }) => {

@@ -1,4 +1,4 @@
-import type { Box } from '../../lib/geometry/box';
+import { gapBetween } from '../../lib/geometry/box';
 import { type Aim, awayFrom } from '../../lib/views/pointing/pick';
 import { topCourseOf, type Wall } from '../../lib/wall/model';
 import type { Part, PartKind } from '../../lib/wall/parts';
@@ -52,13 +52,6 @@ export function nearbyParts(
 /** Whether a part lies on a panel: a corner, 'A-B-corner', on both that it joins. */
 function isOn(panel: string, { kind, id, panel: on }: Part): boolean {
   return kind === 'corner' ? id.split('-').includes(panel) : on === panel;
-}
-
-/** How far two boxes lie apart; 0 where they touch. */
-function gapBetween(a: Box, b: Box): number {
-  const dx = Math.max(a.x - b.x - b.width, b.x - a.x - a.width, 0);
-  const dy = Math.max(a.y - b.y - b.height, b.y - a.y - a.height, 0);
-  return Math.sqrt(dx * dx + dy * dy);
 }
 
 /** The course of a part; of a unit every one that it stands through. */

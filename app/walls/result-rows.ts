@@ -51,7 +51,7 @@ function urgencyOf(each: FindingResult, result: Result): number {
   const { outcome, finding } = each;
   if (outcome === 'missed' && finding.hazard === 'could fall') return 0;
   if (isCertainlyWrong(each, result)) return 1;
-  if (outcome === 'missed') return 2;
+  if (outcome === 'missed' || outcome === 'one joint off') return 2;
   return outcome === 'wrong name' ? 3 : 4;
 }
 
@@ -76,12 +76,16 @@ function findingRow(
 ): FindingRow {
   const { finding, outcome, mark, answer, verdicts, within, rightAct } = each;
   const named = mark === null ? undefined : result.marks[mark]?.mark.fault;
+  const markedAt = mark === null ? undefined : result.marks[mark]?.mark.part;
   const { rules: from } = finding.source;
   return {
     ...{ number, finding, outcome, answer, verdicts, within, rightAct },
     texts: textsOf(finding.check),
     place: placeOf(finding.parts, nameOf),
     namedAs: outcome === 'wrong name' && named !== undefined ? faultName(named) : null,
+    ...(outcome === 'one joint off' && markedAt !== undefined
+      ? { note: `You marked it at ${inSentence(nameOf(markedAt))}: the right place, one joint off.` }
+      : {}),
     ...(finding.check === 'tapering-bed' && (named === 'thick-joint' || named === 'thin-joint')
       ? { note: 'This bed tapers. The mean of its two ends is within the limits for thickness.' }
       : {}),
@@ -91,6 +95,11 @@ function findingRow(
     lesson: passageOf(finding.check),
     practise: `/walls?topic=${topicOf(finding.check)}&kind=${wall.kind}&rules=${rules}`,
   };
+}
+
+/** 'Bed joint under unit 4, course 5' in the middle of a sentence. */
+function inSentence(name: string): string {
+  return `the ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 
 function textsOf(check: CheckId): FaultTexts {

@@ -30,6 +30,7 @@ export function FindingItem(props: {
   readonly onShow: () => void;
 }) {
   const { row, notebook, system, isShown, onShow } = props;
+  const isFound = row.outcome === 'found' || row.outcome === 'wrong name';
   const { finding, texts, namedAs } = row;
   const { measured, limit, margin, unit, source } = finding;
   const fine = isFine(limit, unit);
@@ -85,12 +86,12 @@ export function FindingItem(props: {
         {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
       </p>
       <NotedHere {...{ finding, notebook, system }} />
-      {row.outcome !== 'missed' && <AnswerCheck row={row} system={system} />}
+      {isFound && <AnswerCheck row={row} system={system} />}
       <dl className={styles.texts}>
         {(
           [
             ['Why it matters', texts.whyItMatters],
-            ...(row.outcome === 'missed' ? [['What to do', ACT_REASONS[row.rightAct]] as const] : []),
+            ...(isFound ? [] : [['What to do', ACT_REASONS[row.rightAct]] as const]),
             ['What puts it right', texts.putsRight],
             ['When it could have been caught', texts.caughtAt],
           ] as const

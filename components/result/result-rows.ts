@@ -16,12 +16,12 @@ export interface FindingRow {
   /** Number of its ring on the wall. */
   readonly number: number;
   readonly finding: Finding;
-  readonly outcome: 'found' | 'wrong name' | 'missed';
+  readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'missed';
   readonly texts: FaultTexts;
   readonly place: string;
   /** The fault the learner named there, when it was another. */
   readonly namedAs: string | null;
-  /** Why the name given was near, when there is something to say. */
+  /** Why the name or the place given was near, when there is something to say. */
   readonly note?: string;
   /** Name of the rule set the limit comes from. */
   readonly rulesTitle: string;

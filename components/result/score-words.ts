@@ -16,7 +16,7 @@ export function scoreWords({
     const there = faults === 0 ? 'It is sound' : `It has ${faults === 1 ? 'a fault' : `${faults} faults`}`;
     return `You marked nothing on this wall and did not say that it is sound, so it is not answered and scores nothing. ${there}.`;
   }
-  const hit = findings.filter(({ outcome }) => outcome !== 'missed').length;
+  const hit = findings.filter(({ outcome }) => outcome === 'found' || outcome === 'wrong name').length;
   const misnamed = findings.filter(({ outcome }) => outcome === 'wrong name').length;
   const wrong = falseMarks.length;
   if (faults === 0 && wrong === 0) return 'This wall is sound, and you said so.';

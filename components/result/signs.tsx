@@ -1,14 +1,24 @@
 import type { Hazard } from '../../lib/inspect/finding';
 import styles from './signs.module.css';
 
-type Outcome = 'found' | 'wrong name' | 'missed' | 'false';
+type Outcome = 'found' | 'wrong name' | 'one joint off' | 'missed' | 'false';
 
 const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
   found: 'Found',
   'wrong name': 'Found, other name',
+  'one joint off': 'One joint off',
   missed: 'Missed',
   false: 'False mark',
 };
+
+/** The ring that stands for it on the wall. */
+const SIGN_OF = {
+  found: 'found',
+  'wrong name': 'found',
+  'one joint off': 'missed',
+  missed: 'missed',
+  false: 'false',
+} as const satisfies Readonly<Record<Outcome, string>>;
 
 const HAZARD_WORDS: Readonly<Record<Hazard, string>> = {
   'could fall': 'Could fall',
@@ -18,8 +28,9 @@ const HAZARD_WORDS: Readonly<Record<Hazard, string>> = {
 
 /** What became of a fault or a mark: the same ring as on the wall, and a word. */
 export function OutcomeSign({ outcome }: { readonly outcome: Outcome }) {
+  const sign = SIGN_OF[outcome];
   return (
-    <span className={`${styles.sign} ${styles[outcome === 'wrong name' ? 'found' : outcome] ?? ''}`}>
+    <span className={`${styles.sign} ${styles[sign] ?? ''}`}>
       <svg viewBox="0 0 24 24" width="24" height="24" aria-hidden="true">
         {outcome === 'false' ? (
           <>
@@ -27,11 +38,11 @@ export function OutcomeSign({ outcome }: { readonly outcome: Outcome }) {
             <path className={styles.stroke} d="m6 6 12 12M18 6 6 18" />
           </>
         ) : (
-          <circle className={outcome === 'missed' ? styles.dashed : styles.stroke} cx="12" cy="12" r="10" />
+          <circle className={sign === 'missed' ? styles.dashed : styles.stroke} cx="12" cy="12" r="10" />
         )}
         {outcome === 'found' && <path className={styles.stroke} d="m7 12.5 3.5 3.5L17 8.5" />}
         {outcome === 'wrong name' && <path className={styles.stroke} d="M7.5 10h9M7.5 14.5h9" />}
-        {outcome === 'missed' && <circle className={styles.thin} cx="12" cy="12" r="3.5" />}
+        {sign === 'missed' && <circle className={styles.thin} cx="12" cy="12" r="3.5" />}
       </svg>
       {OUTCOME_WORDS[outcome]}
     </span>

@@ -48,6 +48,13 @@ export function overlaps(one: Box, other: Box): boolean {
   return width > 0 && height > 0;
 }
 
+/** How far two boxes lie apart, mm; 0 where they touch or overlap. */
+export function gapBetween(one: Box, other: Box): Mm {
+  const dx = Math.max(one.x - other.x - other.width, other.x - one.x - one.width, 0);
+  const dy = Math.max(one.y - other.y - other.height, other.y - one.y - one.height, 0);
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
 /** How far a point lies outside a box, mm; 0 in it and on its edge. */
 export function distanceTo(box: Box, x: Mm, y: Mm): Mm {
   const dx = Math.max(box.x - x, x - box.x - box.width, 0);

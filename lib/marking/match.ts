@@ -8,8 +8,9 @@ import { canMean, distanceInSteps } from './place';
 
 /** What became of one finding. Indices point into the marks as handed in. */
 export interface FindingResult {
-  readonly outcome: 'found' | 'missed';
-  /** The mark paired with it; null when missed. */
+  /** 'one joint off': missed, but a mark names it on a joint that meets it (`withOneJointOff`). */
+  readonly outcome: 'found' | 'one joint off' | 'missed';
+  /** The mark paired with it, or one joint off it; null when missed. */
   readonly mark: number | null;
   /** Further marks that went to it: ignored, not penalised. */
   readonly repeats: readonly number[];
@@ -21,7 +22,7 @@ export interface FindingResult {
 
 /** What became of one mark. */
 export interface MarkResult {
-  readonly outcome: 'found' | 'wrong name' | 'repeat' | 'false';
+  readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'repeat' | 'false';
   /** Index of the finding it went to; null when it points at nothing. */
   readonly finding: number | null;
 }

@@ -1,12 +1,12 @@
 import type { Finding } from '../inspect/finding';
 import { HAZARD_WEIGHT } from './hazard-weight';
 import { MarkingError, requireCount } from './marking-error';
-import type { MatchResult } from './match';
+import type { FindingResult, MatchResult } from './match';
 
 /** The most that a wall scores when something that could fall was not found: at most half. Ours. */
 export const CAP = 0.5;
 
-/** Halves of a fault's weight earned: 2 place and name right, 1 place right, 0 not found. */
+/** Halves of a fault's weight earned: 2 place and name right, 1 place right (or one joint off, and the name right), 0 not found. */
 export type Halves = 0 | 1 | 2;
 
 export interface Credit {
@@ -63,7 +63,7 @@ export function scoreWall(findings: readonly Finding[], match: MatchResult): Wal
     const result = match.findings[index];
     const isFound = result?.outcome === 'found';
     if (!isFound && finding.hazard === 'could fall') missedFalls += 1;
-    return { weight: HAZARD_WEIGHT[finding.hazard], halves: isFound ? (result.rightName ? 2 : 1) : 0 };
+    return { weight: HAZARD_WEIGHT[finding.hazard], halves: halvesOf(result) };
   });
   const uncapped = creditScore(credits, match.falseMarks);
   const capped = missedFalls > 0 && uncapped > CAP;
@@ -73,6 +73,11 @@ export function scoreWall(findings: readonly Finding[], match: MatchResult): Wal
     capped,
     reason: capped ? capReason(missedFalls) : null,
   };
+}
+
+function halvesOf(result: FindingResult | undefined): Halves {
+  if (result?.outcome === 'found') return result.rightName ? 2 : 1;
+  return result?.outcome === 'one joint off' ? 1 : 0;
 }
 
 function capReason(missed: number): string {

@@ -26,7 +26,7 @@ const finding = z.object({
       height: z.number(),
     }),
   }),
-  outcome: z.enum(['found', 'wrong name', 'missed']),
+  outcome: z.enum(['found', 'wrong name', 'one joint off', 'missed']),
   mark: z.number().nullable(),
 });
 const mark = z.object({
@@ -66,19 +66,24 @@ export function wallAnswerOf(
     score,
     answered,
     faults: findings.map(({ finding, outcome, mark: index }) => {
-      const own = index === null || outcome === 'missed' ? undefined : marks[index]?.mark;
+      const own = index === null || !isFound(outcome) ? undefined : marks[index]?.mark;
       const named = outcome === 'found' ? finding.check : (own?.fault ?? null);
       return {
         fault: finding.check,
         hazard: finding.hazard,
-        found: outcome !== 'missed',
-        named: outcome === 'missed' ? null : named,
+        found: isFound(outcome),
+        named: isFound(outcome) ? named : null,
         sure: own?.sure ?? null,
       };
     }),
     falseMarks: marks.flatMap(({ mark, outcome }) => (outcome === 'false' ? mark : [])),
     steps: asked({ ...stepsSeen(findings), ...(parts ?? {}) }),
   };
+}
+
+/** One joint off is the right place, but not the fault's own joint: it is not found. */
+function isFound(outcome: StoredResult['findings'][number]['outcome']): boolean {
+  return outcome === 'found' || outcome === 'wrong name';
 }
 
 /** Without the steps that nobody was asked for. */
@@ -88,7 +93,7 @@ function asked(steps: Partial<Record<Step, Tally>>): Partial<Record<Step, Tally>
 
 /** Found and named can be counted even where a marking did not tally them: of the faults, and of the faults found. */
 function stepsSeen(findings: StoredResult['findings']): Partial<Record<Step, Tally>> {
-  const found = findings.filter(({ outcome }) => outcome !== 'missed').length;
+  const found = findings.filter(({ outcome }) => isFound(outcome)).length;
   const named = findings.filter(({ outcome }) => outcome === 'found').length;
   return { found: { got: found, of: findings.length }, named: { got: named, of: found } };
 }

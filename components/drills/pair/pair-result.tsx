@@ -14,7 +14,7 @@ export function PairResult(props: {
 }) {
   const { rows, spoiledIs, system, onShow } = props;
   const { rightSide, findings, falseMarks } = rows;
-  const found = findings.filter(({ outcome }) => outcome !== 'missed').length;
+  const found = findings.filter(({ outcome }) => outcome === 'found' || outcome === 'wrong name').length;
   return (
     <section aria-labelledby="pair-heading" className={styles.result}>
       <h2 id="pair-heading" tabIndex={-1}>

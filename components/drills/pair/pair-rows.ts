@@ -2,7 +2,7 @@ import type { ExplainedFinding } from '../explained-finding';
 
 /** One difference between the two walls. */
 export interface PairRow extends ExplainedFinding {
-  readonly outcome: 'found' | 'wrong name' | 'missed';
+  readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'missed';
   /** The same measure at the same place of the sound wall; null where there is none. */
   readonly onSound: number | null;
 }

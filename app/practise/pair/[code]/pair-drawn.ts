@@ -14,7 +14,12 @@ export function drawnOn(
     return rows.findings.map(({ finding, number: at, outcome }) => ({
       part: finding.parts[0] ?? finding.region.panel,
       number: at,
-      state: number !== pair.spoiledIs ? 'mark' : outcome === 'missed' ? 'missed' : 'found',
+      state:
+        number !== pair.spoiledIs
+          ? 'mark'
+          : outcome === 'found' || outcome === 'wrong name'
+            ? 'found'
+            : 'missed',
       ...finding.region,
     }));
   }
