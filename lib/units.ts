@@ -1,6 +1,8 @@
 /** A length in millimetres. Plain number: sums of branded numbers would need a cast at every step (see DEVELOPERS.md, Decisions). */
 export type Mm = number;
 
+export const MM_PER_M = 1000;
+
 const MM_PER_INCH = 25.4;
 /** Whole tenths of a millimetre, so that 3 in is 76.2 mm and not a last bit less. */
 const TENTHS_PER_INCH = 254;

@@ -23,7 +23,7 @@ const STILL_FULL: readonly string[] = [
 ];
 const STILL_LONG: readonly string[] = ['components/wall/wall-drawing.tsx'];
 const STILL_IN_A_CIRCLE =
-  /^(app|app\/walls|lib\/instruments\/tape(-ties)?\.ts|app\/walls\/\[code\]\/(later-parts|picked-card|second-part|use-practice)\.tsx?)$/;
+  /^(app|app\/walls|app\/walls\/\[code\]\/(later-parts|picked-card|second-part|use-practice)\.tsx?)$/;
 
 interface Room {
   /** As the map names it: lib/wall, lib/units.ts, components. */

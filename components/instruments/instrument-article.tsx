@@ -1,8 +1,7 @@
 'use client';
 
-import type { Instrument } from '../../lib/instruments/instrument';
+import type { Instrument, ReadingUnit } from '../../lib/instruments/instrument';
 import type { Reading } from '../../lib/instruments/reading';
-import type { ReadingUnit } from '../../lib/instruments/reading-unit';
 import { inches, type LengthSystem } from '../../lib/units';
 import { useLengthSystem } from '../forms/length-choice';
 import { formatWhole } from './format-reading';

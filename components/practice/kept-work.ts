@@ -1,6 +1,5 @@
 import { CHECKS } from '../../lib/inspect/finding';
-import { INSTRUMENTS } from '../../lib/instruments/instrument';
-import { READING_UNITS } from '../../lib/instruments/reading-unit';
+import { INSTRUMENTS, READING_UNITS } from '../../lib/instruments/instrument';
 import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';

@@ -1,9 +1,8 @@
 import { parseNumber } from '../../lib/questions/parse-number';
-import { formatInches, inches, type LengthSystem, type Mm } from '../../lib/units';
+import { formatInches, inches, type LengthSystem, MM_PER_M, type Mm } from '../../lib/units';
 
 /** Below this a length in inches is typed as a caliper shows it, mm: a strap is thinner than a sixteenth. */
 const CALIPER_BELOW = 3;
-const MM_PER_M = 1000;
 const DECIMALS = 100;
 
 /** A reading as it stands in the box, without its unit: 12.7 mm -> "12.7" or "1/2". */

@@ -5,7 +5,7 @@ import { slopeVerdict } from '../../lib/limits/bound';
 import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { bubbleMove, reversalOf, steppedError, tiltOf } from '../../lib/trade/spirit-level';
-import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, inches, type LengthSystem, MM_PER_M, type Mm } from '../../lib/units';
 import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { formatNumber } from './format-number';
@@ -17,7 +17,6 @@ import { VerdictItem } from './verdict-item';
 
 /** A carpenter's vial is curved to about this. Second-hand; only for the drawing. */
 const VIAL_RADIUS: Mm = 200;
-const MM_PER_M = 1000;
 /** Slopes in inches are told over this run. */
 const TEN_FEET: Mm = inches(0, 10);
 

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../marking/normal';
 import { ENOUGH_WALLS, type SoundOrFaulty, soundOrFaulty } from '../marking/sound-or-faulty';
 import { countVerdicts, type Verdict, type VerdictCounts } from '../marking/verdict-counts';
-import { type ShareLimits, shareWithLimits } from '../marking/wilson';
+import { type ShareLimits, shareWithLimits, Z95 } from '../marking/wilson';
 
 /** What can be said of sound-or-faulty answers, by how many there are. */
 export interface DetectionFigures {
@@ -25,9 +25,6 @@ export interface Sensitivity {
   readonly pairsOf100: number;
   readonly lean: 'to sound' | 'to faulty' | 'none to be seen';
 }
-
-/** Normal quantile at .975. */
-const Z95 = 1.959963984540054;
 
 export function detectionFiguresOf(verdicts: readonly Verdict[]): DetectionFigures {
   const counts = countVerdicts(verdicts);

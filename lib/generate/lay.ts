@@ -8,7 +8,7 @@ import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
 import { layTies, rowCoursesFor, studsOf } from './lay-ties';
 import { layUnits, layWeeps } from './lay-units';
-import { dressLookAlikes } from './look-alikes/dress';
+import { applyLookAlikes } from './look-alikes/apply';
 import type { Plan } from './plan';
 
 /** Units in the top course of a gable: each course above the eaves is a unit shorter. */
@@ -94,7 +94,7 @@ export function laySound(plan: Plan): Wall {
     projections: [],
     tone: { mortar: plan.mortarTone, lot: draft.chance.whole(0, 3) },
   };
-  return dressLookAlikes(wall, plan, draft.chance);
+  return applyLookAlikes(wall, plan, draft.chance);
 }
 
 function draftOf(plan: Plan): Draft {

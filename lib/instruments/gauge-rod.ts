@@ -1,20 +1,19 @@
+import { levelOf, ROD_COURSES } from '../wall/courses';
 import type { PanelSurvey, Placed } from '../wall/survey';
-import { levelOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, notNegative, readOff, sized, worked } from './read-off';
+import { notNegative, type Place, type ReadingContext, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT['gauge-rod'];
-const ROD_COURSES = 4;
 const MEAN_OF = 8;
 
 /**
  * Undersides of courses against the marks of a rod set on the first course: of a course, of the whole panel, and what the panel gains or loses in
  * four courses. Of a bed: how far it is from the mean of any eight course beds in a row that it is one of.
  */
-export function readGaugeRod({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
-  if (part.kind === 'bed') return bedReadings(unitAt(part, panel), panel, hold);
+export function readGaugeRod({ part, panel, survey }: Place, context: ReadingContext): readonly Reading[] {
+  if (part.kind === 'bed') return bedReadings(unitAt(part, panel), panel, context);
   const { courses } = panel;
   const count = part.kind === 'panel' ? courses.length : (part.course ?? 0);
   const first = courses[0] ?? [];
@@ -23,12 +22,12 @@ export function readGaugeRod({ part, panel, survey }: Place, hold: Hold): readon
   const rises = count - 1;
   const drift = levelOf(course) - levelOf(first) - rises * survey.wall.gauge;
   const what = part.kind === 'panel' ? 'Top course against the rod' : 'Against the rod';
-  const read = readOff(hold, what, { value: drift, unit: 'mm', resolution, error });
+  const read = readOff(context, what, { value: drift, unit: 'mm', resolution, error });
   const whole = sized(read, ['on its mark', 'over its mark', 'under its mark']);
   if (part.kind !== 'panel') return [whole];
   return [
     whole,
-    worked(hold, 'That is, in four courses', {
+    worked(context, 'That is, in four courses', {
       value: ((whole.value ?? 0) / rises) * ROD_COURSES,
       unit: 'mm per 4 courses',
       resolution: 0.05,
@@ -37,13 +36,13 @@ export function readGaugeRod({ part, panel, survey }: Place, hold: Hold): readon
   ];
 }
 
-function bedReadings(placed: Placed | null, panel: PanelSurvey, hold: Hold): readonly Reading[] {
+function bedReadings(placed: Placed | null, panel: PanelSurvey, context: ReadingContext): readonly Reading[] {
   if (!placed?.bed) return [];
   const range = meansAround(panel, placed.unit.course - 1);
   if (range === null) return [];
   const bed = (placed.bed.left + placed.bed.right) / 2;
   const mm = (what: string, value: number) =>
-    notNegative(readOff(hold, what, { value, unit: 'mm', resolution: 0.1, error: 0.25 }));
+    notNegative(readOff(context, what, { value, unit: 'mm', resolution: 0.1, error: 0.25 }));
   return [
     ...(bed > range.least ? [mm('Thicker than the mean of eight beds by', bed - range.least)] : []),
     ...(bed < range.most ? [mm('Thinner than the mean of eight beds by', range.most - bed)] : []),

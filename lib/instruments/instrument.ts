@@ -1,5 +1,4 @@
 import type { PartKind } from '../wall/parts';
-import type { ReadingUnit } from './reading-unit';
 
 export const INSTRUMENTS = [
   'tape',
@@ -18,6 +17,21 @@ export const INSTRUMENTS = [
   'thermometer',
 ] as const;
 export type InstrumentId = (typeof INSTRUMENTS)[number];
+
+/** Units of readings, in the words of the limits; '' for a reading in words only. */
+export const READING_UNITS = [
+  'mm',
+  'mm²',
+  '%',
+  'minutes',
+  'mm per 4 courses',
+  'mm per m',
+  'volumes',
+  'there or not',
+  '°C',
+  '',
+] as const;
+export type ReadingUnit = (typeof READING_UNITS)[number];
 
 /** An instrument: what it reads and how well. `resolution` and `error` are of its first quantity, in `unit`; 0 where it speaks in words. */
 export interface Instrument {

@@ -1,16 +1,15 @@
 import { headWidth } from '../wall/survey';
-import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, notNegative, readOff, worked } from './read-off';
+import { notNegative, type Place, type ReadingContext, readOff, worked } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT['joint-gauge'];
 
 /** Joint thickness, in the clear between two arrises; of a bed at both ends of the unit on it. Of a lintel: the thickness of its steel. */
-export function readJointGauge({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+export function readJointGauge({ part, panel, survey }: Place, context: ReadingContext): readonly Reading[] {
   const mm = (what: string, value: number) =>
-    notNegative(readOff(hold, what, { value, unit: 'mm', resolution, error }));
+    notNegative(readOff(context, what, { value, unit: 'mm', resolution, error }));
   const placed = unitAt(part, panel);
   if (part.kind === 'head') {
     return placed?.right ? [mm('Width of the joint', headWidth(placed.unit, placed.right.unit))] : [];
@@ -27,13 +26,13 @@ export function readJointGauge({ part, panel, survey }: Place, hold: Hold): read
     left,
     right,
     // Both ends may be off the opposite way.
-    worked(hold, 'Difference of the two ends', {
+    worked(context, 'Difference of the two ends', {
       value: Math.abs(l - r),
       unit: 'mm',
       resolution,
       error: 2 * error,
     }),
-    worked(hold, 'Mean of the two ends', {
+    worked(context, 'Mean of the two ends', {
       value: (l + r) / 2,
       unit: 'mm',
       resolution: resolution / 2,

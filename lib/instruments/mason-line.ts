@@ -4,8 +4,7 @@ import { facePlaneOf, padsOf } from '../wall/face-plane';
 import type { Placed } from '../wall/survey';
 import { undersideAt } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, sized, toStep, worked } from './read-off';
+import { type Place, type ReadingContext, readOff, sized, toStep, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['mason-line'];
@@ -30,8 +29,8 @@ export function lineSag(length: Mm): Mm {
  * Of a course: its drop from end to end against blocks set to one datum, and how far its middle lies under the line (which itself sags: the dip
  * looks less by so much). Of a panel: how far the worst pad of units stands off the plane of the face; sideways a line does not sag.
  */
-export function readMasonLine({ part, panel }: Place, hold: Hold): readonly Reading[] {
-  if (part.kind === 'panel') return bowReadings(panel, hold);
+export function readMasonLine({ part, panel }: Place, context: ReadingContext): readonly Reading[] {
+  if (part.kind === 'panel') return bowReadings(panel, context);
   const course = panel.courses[(part.course ?? 0) - 1] ?? [];
   const first = course[0]?.unit;
   const last = course[course.length - 1]?.unit;
@@ -40,37 +39,43 @@ export function readMasonLine({ part, panel }: Place, hold: Hold): readonly Read
   const run = end - first.x;
   const right = last.y - last.fall;
   const drop = first.y - right;
-  const read = readOff(hold, 'Drop, end to end', { value: drop, unit: 'mm', resolution, error });
+  const read = readOff(context, 'Drop, end to end', { value: drop, unit: 'mm', resolution, error });
   const whole = sized(read, ['level', 'right end low', 'right end high']);
   const shorter = RUNS.filter((each) => each.run < run).map((each) =>
-    worked(hold, `That is, in ${each.name}`, {
+    worked(context, `That is, in ${each.name}`, {
       value: ((whole.value ?? 0) * each.run) / run,
       unit: 'mm',
       resolution,
       error,
     }),
   );
-  return [whole, ...shorter, ...dipReadings(course, first.x + run / 2, (first.y + right) / 2, run, hold)];
+  return [whole, ...shorter, ...dipReadings(course, first.x + run / 2, (first.y + right) / 2, run, context)];
 }
 
-function dipReadings(course: readonly Placed[], x: Mm, chord: Mm, run: Mm, hold: Hold): readonly Reading[] {
+function dipReadings(
+  course: readonly Placed[],
+  x: Mm,
+  chord: Mm,
+  run: Mm,
+  context: ReadingContext,
+): readonly Reading[] {
   const middle = course.find(({ unit }) => unit.x - JOINT <= x && unit.x + unit.length + JOINT >= x)?.unit;
   if (middle === undefined) return [];
   const sag = lineSag(run);
   const dip = chord - sag - undersideAt(middle, x);
-  const reading = readOff(hold, 'Middle, against the line', { value: dip, unit: 'mm', resolution, error });
+  const reading = readOff(context, 'Middle, against the line', { value: dip, unit: 'mm', resolution, error });
   const shown = toStep(sag, 0.1);
   const itself = `the line itself sags ${shown} mm (${(shown / inches(1)).toFixed(3)} in)`;
   return [sized(reading, [itself, `under it; ${itself}`, `above it; ${itself}`])];
 }
 
-function bowReadings(panel: Place['panel'], hold: Hold): readonly Reading[] {
+function bowReadings(panel: Place['panel'], context: ReadingContext): readonly Reading[] {
   const plane = facePlaneOf(panel.placed);
   if (plane === null) return [];
   let worst = 0;
   for (const { off } of padsOf(panel, plane))
     if (off !== null && Math.abs(off) > Math.abs(worst)) worst = off;
-  const reading = readOff(hold, 'Farthest off the plane of the face', {
+  const reading = readOff(context, 'Farthest off the plane of the face', {
     value: worst,
     unit: 'mm',
     resolution,

@@ -1,14 +1,13 @@
 import type { Support } from '../wall/model';
 import type { Placed } from '../wall/survey';
-import { unitAt } from './held-to';
-import type { Place } from './place';
-import { type Hold, said, worked } from './read-off';
+import { inWords, type Place, type ReadingContext, worked } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const THERE = { unit: 'there or not', resolution: 1, error: 0 } as const;
 
 /** Looks up from below: is there a lintel over the opening, and what does a unit or a course stand on? */
-export function readMirror({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+export function readMirror({ part, panel, survey }: Place, context: ReadingContext): readonly Reading[] {
   if (part.kind === 'opening') {
     const opening = panel.openings.find(({ id }) => id === part.id);
     if (opening === undefined) return [];
@@ -21,14 +20,14 @@ export function readMirror({ part, panel, survey }: Place, hold: Hold): readonly
     );
     const bears = over.find(({ material }) => material !== 'wood');
     const words = bears ? wordsOf(bears) : over.length > 0 ? 'wood only' : 'no lintel to be seen';
-    return [worked(hold, 'Lintel over the opening', { ...THERE, value: bears ? 1 : 0, words })];
+    return [worked(context, 'Lintel over the opening', { ...THERE, value: bears ? 1 : 0, words })];
   }
   if (part.kind === 'support') {
     const support = panel.supports.find(({ id }) => id === part.id);
-    return support ? [said(hold, 'Made of', wordsOf(support))] : [];
+    return support ? [inWords(context, 'Made of', wordsOf(support))] : [];
   }
   const placed = unitAt(part, panel);
-  return placed ? [said(hold, 'Stands on', under(placed))] : [];
+  return placed ? [inWords(context, 'Stands on', under(placed))] : [];
 }
 
 function under({ support, below }: Placed): string {

@@ -1,11 +1,11 @@
 import { inches, type Mm } from '../units';
+import { heightOf } from '../wall/courses';
 import { facePlaneOf } from '../wall/face-plane';
 import { perpendChainsOf } from '../wall/perpend-chains';
-import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, sized, worked } from './read-off';
+import { type Place, type ReadingContext, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT['plumb-line'];
 
@@ -17,7 +17,7 @@ const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
 ];
 
 /** Of a panel: how far the best plane of its face leans over its height. Of a head joint: how far its line of head joints wanders up the wall. */
-export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+export function readPlumbLine({ part, panel, survey }: Place, context: ReadingContext): readonly Reading[] {
   if (part.kind === 'head') {
     const left = unitAt(part, panel);
     const chain = perpendChainsOf(panel, survey.wall.bond === 'running' ? 2 : 3).find(({ lefts }) =>
@@ -26,7 +26,7 @@ export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): reado
     if (chain === undefined) return [];
     const words = `over ${chain.lefts.length} joints`;
     return [
-      readOff(hold, 'This line of head joints wanders', {
+      readOff(context, 'This line of head joints wanders', {
         value: chain.drift,
         unit: 'mm',
         resolution,
@@ -38,7 +38,7 @@ export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): reado
   const plane = facePlaneOf(panel.placed);
   if (plane === null) return [];
   const height = heightOf(panel);
-  const lean = readOff(hold, 'Lean over the whole height', {
+  const lean = readOff(context, 'Lean over the whole height', {
     value: plane.up * height,
     unit: 'mm',
     resolution,
@@ -46,7 +46,7 @@ export function readPlumbLine({ part, panel, survey }: Place, hold: Hold): reado
   });
   const whole = sized(lean, ['plumb', 'top leans out', 'top leans back']);
   const shorter = RUNS.filter(({ run }) => run < height).map(({ run, name }) =>
-    worked(hold, `That is, in ${name}`, {
+    worked(context, `That is, in ${name}`, {
       value: ((whole.value ?? 0) * run) / height,
       unit: 'mm',
       resolution,

@@ -1,10 +1,20 @@
+import type { Mm } from '../units';
 import type { Wall } from '../wall/model';
-import type { InstrumentId } from './instrument';
+import type { Part } from '../wall/parts';
+import type { PanelSurvey, Survey } from '../wall/survey';
+import type { InstrumentId, ReadingUnit } from './instrument';
 import type { Reading } from './reading';
-import type { ReadingUnit } from './reading-unit';
+
+/** What an instrument reads off: the place it is held to, the panel that is on, and the whole wall. */
+export interface Place {
+  readonly part: Part;
+  readonly panel: PanelSurvey;
+  readonly survey: Survey;
+  readonly lifted: boolean;
+}
 
 /** Where and how an instrument is held: all readings of one go share this. */
-export interface Hold {
+export interface ReadingContext {
   readonly instrument: InstrumentId;
   readonly part: string;
   /** A number out of the wall's own data: the same wall always reads the same. */
@@ -13,7 +23,7 @@ export interface Hold {
 }
 
 /** A reading's size: the true value, the step shown, and the most it may be off. */
-export interface Truth {
+export interface TrueValue {
   readonly value: number;
   readonly unit: ReadingUnit;
   readonly resolution: number;
@@ -22,32 +32,37 @@ export interface Truth {
   readonly fine?: boolean;
 }
 
+/** A length as the tape shows it. */
+export type ReadMm = (what: string, value: Mm) => Reading;
+
 /**
  * A number as an instrument shows it: off by a share of the error that the place and the quantity alone decide, then to the nearest step.
  * Never off by more than the error: the draw keeps to three quarters of it, less half a step (so that sixteenths of an inch fit too).
  */
-export function readOff(hold: Hold, what: string, truth: Truth): Reading {
+export function readOff(context: ReadingContext, what: string, truth: TrueValue): Reading {
   const { value, unit, resolution, error, words = null, fine = false } = truth;
   const reach = Math.max(0, error * 0.75 - resolution / 2);
-  const off = (2 * shareOf(`${hold.instrument} ${hold.part} ${what} ${hold.turned}`, hold.seed) - 1) * reach;
+  const off =
+    (2 * shareOf(`${context.instrument} ${context.part} ${what} ${context.turned}`, context.seed) - 1) *
+    reach;
   return {
-    instrument: hold.instrument,
-    part: hold.part,
+    instrument: context.instrument,
+    part: context.part,
     what,
     value: error === 0 ? value : toStep(value + off, resolution),
     unit,
     words,
     error,
     fine,
-    turned: hold.turned,
+    turned: context.turned,
   };
 }
 
 /** Words for a size of nothing, of one way (+) and of the other (−). */
-export type Ways = readonly [none: string, over: string, under: string];
+export type SignWords = readonly [none: string, over: string, under: string];
 
 /** A size without its sign: the sign is in the words, by what was read and not by what is true. */
-export function sized(reading: Reading, ways: Ways): Reading {
+export function sized(reading: Reading, ways: SignWords): Reading {
   const value = reading.value ?? 0;
   return { ...reading, value: Math.abs(value), words: value === 0 ? ways[0] : value > 0 ? ways[1] : ways[2] };
 }
@@ -58,18 +73,18 @@ export function notNegative(reading: Reading): Reading {
 }
 
 /** A reading that two others or a quotient give: no draw of its own, only the step. Its error is theirs, gathered. */
-export function worked(hold: Hold, what: string, truth: Truth): Reading {
+export function worked(context: ReadingContext, what: string, truth: TrueValue): Reading {
   const { value, resolution } = truth;
   return {
-    ...readOff(hold, what, { ...truth, error: 0 }),
+    ...readOff(context, what, { ...truth, error: 0 }),
     value: toStep(value, resolution),
     error: truth.error,
   };
 }
 
 /** A reading in words. */
-export function said(hold: Hold, what: string, words: string): Reading {
-  return { ...readOff(hold, what, { value: 0, unit: '', resolution: 0, error: 0, words }), value: null };
+export function inWords(context: ReadingContext, what: string, words: string): Reading {
+  return { ...readOff(context, what, { value: 0, unit: '', resolution: 0, error: 0, words }), value: null };
 }
 
 /** To the nearest step, halves up. A step of a tenth is not exact in binary, so whole steps are divided, not multiplied, where that is exact. */

@@ -7,10 +7,9 @@ import { INSTRUMENT } from './instrument-list';
 import { readJointGauge } from './joint-gauge';
 import { readMasonLine } from './mason-line';
 import { readMirror } from './mirror';
-import type { Place } from './place';
 import { readPlumbLine } from './plumb-line';
 import { readProbe } from './probe';
-import { type Hold, seedOf } from './read-off';
+import { type Place, type ReadingContext, seedOf } from './read-off';
 import type { Reading } from './reading';
 import { readScratch } from './scratch';
 import { readSpiritLevel } from './spirit-level';
@@ -31,7 +30,7 @@ export interface Turn {
   readonly from?: Part | null;
 }
 
-type Read = (place: Place, hold: Hold) => readonly Reading[];
+type Read = (place: Place, context: ReadingContext) => readonly Reading[];
 
 const READ: Readonly<Record<InstrumentId, Read>> = {
   tape: readTape,
@@ -62,7 +61,7 @@ export function readAt(
   const { on, between } = INSTRUMENT[instrument];
   if (panel === undefined || !(from === null ? on : between).includes(part.kind)) return [];
   const place: Place = { part, panel, survey, lifted };
-  const hold: Hold = { instrument, part: part.id, seed: seedOf(survey.wall), turned };
-  if (from === null) return READ[instrument](place, hold);
-  return between.includes(from.kind) ? readBetween(place, from, hold) : [];
+  const context: ReadingContext = { instrument, part: part.id, seed: seedOf(survey.wall), turned };
+  if (from === null) return READ[instrument](place, context);
+  return between.includes(from.kind) ? readBetween(place, from, context) : [];
 }

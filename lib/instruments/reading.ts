@@ -1,5 +1,4 @@
-import type { InstrumentId } from './instrument';
-import type { ReadingUnit } from './reading-unit';
+import type { InstrumentId, ReadingUnit } from './instrument';
 
 /** One thing read off at a part. `value` null: the instrument says it in words only. */
 export interface Reading {

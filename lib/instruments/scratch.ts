@@ -1,6 +1,5 @@
 import type { Batch } from '../wall/model';
-import type { Place } from './place';
-import { type Hold, said } from './read-off';
+import { inWords, type Place, type ReadingContext } from './read-off';
 import type { Reading } from './reading';
 
 /** Parts of sand to one of cement and lime at which a nail tells a difference (our proposal: no limit, and no finding). */
@@ -8,13 +7,13 @@ const SOFT = 3.2;
 const CRUMBLING = 4.2;
 
 /** Drags a nail through the joint of a course, or of the courses of one mixing. */
-export function readScratch({ part, survey }: Place, hold: Hold): readonly Reading[] {
+export function readScratch({ part, survey }: Place, context: ReadingContext): readonly Reading[] {
   const batch = survey.wall.batches.find(({ id, fromCourse, toCourse }) =>
     part.kind === 'batch'
       ? id === part.id
       : fromCourse <= (part.course ?? 0) && (part.course ?? 0) <= toCourse,
   );
-  return batch ? [said(hold, 'Under a nail', wordsOf(batch))] : [];
+  return batch ? [inWords(context, 'Under a nail', wordsOf(batch))] : [];
 }
 
 function wordsOf({ sand, portland, lime }: Batch): string {

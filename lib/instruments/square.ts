@@ -1,7 +1,6 @@
-import { formatInches, type Mm } from '../units';
+import { formatInches, MM_PER_M, type Mm } from '../units';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, sized, worked } from './read-off';
+import { type Place, type ReadingContext, readOff, sized, worked } from './read-off';
 import type { Reading } from './reading';
 
 const { resolution } = INSTRUMENT.square;
@@ -11,10 +10,9 @@ const STEPS: readonly Mm[] = [1000, 500, 300, 200, 100, 50];
 const TAPE_STEP: Mm = 0.5;
 /** And to be trusted within this, mm: 1.5 mm per m on the smallest usual triangle (our proposal). */
 const TAPE_ERROR: Mm = 1;
-const MM_PER_M = 1000;
 
 /** The long side of a 3-4-5 triangle laid into the corner, and what it tells: how far 1 m of the return lies off square, mm. */
-export function readSquare({ part, survey }: Place, hold: Hold): readonly Reading[] {
+export function readSquare({ part, survey }: Place, context: ReadingContext): readonly Reading[] {
   const at = survey.wall.panels.findIndex(({ id }) => id === part.panel);
   const main = survey.wall.panels[at - 1]?.plan;
   const back = survey.wall.panels[at]?.plan;
@@ -30,7 +28,7 @@ export function readSquare({ part, survey }: Place, hold: Hold): readonly Readin
   const [along, across] = [3 * step, 4 * step];
   const cosine = (ax * bx + az * bz) / (longMain * longBack);
   const long = Math.sqrt(along * along + across * across - 2 * along * across * cosine);
-  const tape = readOff(hold, `Long side of ${along} and ${across}`, {
+  const tape = readOff(context, `Long side of ${along} and ${across}`, {
     value: long,
     unit: 'mm',
     resolution: TAPE_STEP,
@@ -41,7 +39,7 @@ export function readSquare({ part, survey }: Place, hold: Hold): readonly Readin
   const off = (MM_PER_M * (read * read - along * along - across * across)) / (2 * along * across);
   return [
     sized(
-      worked(hold, 'Return off square', {
+      worked(context, 'Return off square', {
         value: off,
         unit: 'mm per m',
         resolution,

@@ -1,21 +1,23 @@
 import type { Placed } from '../wall/survey';
-import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, sized, type Ways } from './read-off';
+import { type Place, type ReadingContext, readOff, type SignWords, sized } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT.straightedge;
 /** Feeler leaves come in steps of 0.05 mm (common practice): a strap is the pack of leaves that lies flush with it. */
 const LEAF = 0.05;
 
 /** Of a unit: one end of its face against the other, and its face against the middle one of its neighbours' faces. Of a tie: its thickness. */
-export function readStraightedge({ part, panel, survey }: Place, hold: Hold): readonly Reading[] {
+export function readStraightedge(
+  { part, panel, survey }: Place,
+  context: ReadingContext,
+): readonly Reading[] {
   if (part.kind === 'tie') {
     const tie = panel.ties.find(({ id }) => id === part.id);
     if (tie === undefined) return [];
     return [
-      readOff(hold, 'Thickness of the strap', {
+      readOff(context, 'Thickness of the strap', {
         value: tie.thickness,
         unit: 'mm',
         resolution: LEAF,
@@ -27,8 +29,8 @@ export function readStraightedge({ part, panel, survey }: Place, hold: Hold): re
   const placed = unitAt(part, panel);
   if (placed === null) return [];
   const { twist, id } = placed.unit;
-  const mm = (what: string, value: number, ways: Ways) =>
-    sized(readOff(hold, what, { value, unit: 'mm', resolution, error }), ways);
+  const mm = (what: string, value: number, ways: SignWords) =>
+    sized(readOff(context, what, { value, unit: 'mm', resolution, error }), ways);
   const faces = neighbourFaces(placed);
   const off = placed.proud - medianOf(faces);
   const drawn = survey.wall.projections.some(({ units }) => units.includes(id));

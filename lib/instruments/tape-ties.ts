@@ -1,8 +1,8 @@
 import type { Mm } from '../units';
 import type { PanelSurvey } from '../wall/survey';
 import { type TieEdge, tieEdgesOf, tieGapsOf, tiesAtEdge } from '../wall/tie-field';
+import type { ReadMm } from './read-off';
 import type { Reading } from './reading';
-import type { ReadMm } from './tape';
 
 /** A tape is held to the jamb of any opening, whether it needs ties or not. */
 const ANY_OPENING: Mm = 0;

@@ -1,30 +1,30 @@
-import type { Mm } from '../units';
+import { heightOf } from '../wall/courses';
 import type { Support } from '../wall/model';
 import type { PanelSurvey, Placed, Survey } from '../wall/survey';
-import { heightOf, unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, sized, type Ways } from './read-off';
+import { type Place, type ReadingContext, type ReadMm, readOff, type SignWords, sized } from './read-off';
 import type { Reading } from './reading';
 import { edgeTieReadings, jambTieReadings, panelTieReadings, tieReadings } from './tape-ties';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT.tape;
 /** A back is counted in squares of 10 mm: to whole per cent, and to a square. */
 const COUNTED = { resolution: 1, error: 1 } as const;
 const SQUARES = { resolution: 10, error: 100 } as const;
 
-const STANDS: Ways = ['flush with it', 'past it', 'behind it'];
-
-export type ReadMm = (what: string, value: Mm) => Reading;
+const STANDS: SignWords = ['flush with it', 'past it', 'behind it'];
 
 /** Lengths, bearings, overhangs and ties. */
-export function readTape({ part, panel, survey, lifted }: Place, hold: Hold): readonly Reading[] {
-  const mm: ReadMm = (what, value) => readOff(hold, what, { value, unit: 'mm', resolution, error });
+export function readTape(
+  { part, panel, survey, lifted }: Place,
+  context: ReadingContext,
+): readonly Reading[] {
+  const mm: ReadMm = (what, value) => readOff(context, what, { value, unit: 'mm', resolution, error });
   const ties = survey.wall.masonry === 'anchored';
   switch (part.kind) {
     case 'unit': {
       const placed = unitAt(part, panel);
-      return placed ? unitReadings(placed, panel, survey, lifted, hold, mm) : [];
+      return placed ? unitReadings(placed, panel, survey, lifted, context, mm) : [];
     }
     case 'course':
       return [mm('Length of the course', part.width)];
@@ -36,7 +36,7 @@ export function readTape({ part, panel, survey, lifted }: Place, hold: Hold): re
       ];
     case 'support': {
       const support = panel.supports.find(({ id }) => id === part.id);
-      return support ? supportReadings(support, panel, survey, hold, mm) : [];
+      return support ? supportReadings(support, panel, survey, context, mm) : [];
     }
     case 'opening': {
       const opening = panel.openings.find(({ id }) => id === part.id);
@@ -61,22 +61,23 @@ function unitReadings(
   panel: PanelSurvey,
   survey: Survey,
   lifted: boolean,
-  hold: Hold,
+  context: ReadingContext,
   mm: ReadMm,
 ): readonly Reading[] {
   const { unit, back } = placed;
   const behind =
     lifted && back !== null
       ? [
-          readOff(hold, 'Back covered with mortar', {
+          readOff(context, 'Back covered with mortar', {
             value: (back.covered / back.area) * 100,
             unit: '%',
             ...COUNTED,
           }),
-          readOff(hold, 'Largest bare patch', { value: back.largestBare, unit: 'mm²', ...SQUARES }),
+          readOff(context, 'Largest bare patch', { value: back.largestBare, unit: 'mm²', ...SQUARES }),
         ].map(atMostAll(back.area))
       : [];
-  const standing = unit.course === 1 && survey.wall.masonry === 'anchored' ? [shareCarried(panel, hold)] : [];
+  const standing =
+    unit.course === 1 && survey.wall.masonry === 'anchored' ? [shareCarried(panel, context)] : [];
   return [...behind, mm('Length', unit.length), mm('Height', unit.height), ...standing];
 }
 
@@ -92,7 +93,7 @@ function supportReadings(
   support: Support,
   panel: PanelSurvey,
   survey: Survey,
-  hold: Hold,
+  context: ReadingContext,
   mm: ReadMm,
 ): readonly Reading[] {
   const { angle, fromX, toX, kind } = support;
@@ -101,7 +102,7 @@ function supportReadings(
     faces.length > 0
       ? [sized(mm('Face of the units, from its edge', Math.max(...faces) - support.front), STANDS)]
       : [];
-  if (kind === 'ledge') return [...past, shareCarried(panel, hold), mm('Length', toX - fromX)];
+  if (kind === 'ledge') return [...past, shareCarried(panel, context), mm('Length', toX - fromX)];
   const over = panel.openings.filter(
     ({ x, y, width, height }) =>
       Math.abs(support.y - y - height) < survey.wall.gauge / 2 &&
@@ -120,7 +121,7 @@ function supportReadings(
 }
 
 /** Of the first course, how much stands on concrete, steel or masonry. Wood carries no veneer. */
-function shareCarried({ courses, supports }: PanelSurvey, hold: Hold): Reading {
+function shareCarried({ courses, supports }: PanelSurvey, context: ReadingContext): Reading {
   let whole = 0;
   let carried = 0;
   for (const { unit } of courses[0] ?? []) {
@@ -133,6 +134,6 @@ function shareCarried({ courses, supports }: PanelSurvey, hold: Hold): Reading {
     carried += Math.min(under, unit.length);
   }
   const value = whole === 0 ? 0 : (carried / whole) * 100;
-  const reading = readOff(hold, 'First course standing on the ledge', { value, unit: '%', ...COUNTED });
+  const reading = readOff(context, 'First course standing on the ledge', { value, unit: '%', ...COUNTED });
   return { ...reading, value: Math.min(100, Math.max(0, reading.value ?? 0)) };
 }

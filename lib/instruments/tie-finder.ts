@@ -1,10 +1,9 @@
 import type { Mm } from '../units';
 import type { Tie } from '../wall/model';
-import { unitAt } from './held-to';
 import { INSTRUMENT } from './instrument-list';
-import type { Place } from './place';
-import { type Hold, readOff, said } from './read-off';
+import { inWords, type Place, type ReadingContext, readOff } from './read-off';
 import type { Reading } from './reading';
+import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT['tie-finder'];
 
@@ -12,12 +11,12 @@ const { resolution, error } = INSTRUMENT['tie-finder'];
 const BESIDE: Mm = 12;
 
 /** Metal in the beds above and below a unit, along a course, or in the whole panel. Never how far it reaches in. */
-export function readTieFinder({ part, panel }: Place, hold: Hold): readonly Reading[] {
-  if (part.kind === 'panel') return [said(hold, 'Metal behind the face', countWords(panel.ties))];
+export function readTieFinder({ part, panel }: Place, context: ReadingContext): readonly Reading[] {
+  if (part.kind === 'panel') return [inWords(context, 'Metal behind the face', countWords(panel.ties))];
   if (part.kind === 'course') {
     return [
-      said(
-        hold,
+      inWords(
+        context,
         'Metal in the bed on top',
         countWords(panel.ties.filter(({ course }) => course === part.course)),
       ),
@@ -30,7 +29,7 @@ export function readTieFinder({ part, panel }: Place, hold: Hold): readonly Read
       (tie) => tie.course === course && tie.x >= unit.x - BESIDE && tie.x <= unit.x + unit.length + BESIDE,
     );
   const from = (what: string, { x }: Tie, index: number) =>
-    readOff(hold, index === 0 ? what : `${what}, again`, {
+    readOff(context, index === 0 ? what : `${what}, again`, {
       value: x - unit.x,
       unit: 'mm',
       resolution,
@@ -42,7 +41,7 @@ export function readTieFinder({ part, panel }: Place, hold: Hold): readonly Read
       from('Metal in the bed below, from the left end', tie, index),
     ),
   ];
-  return found.length > 0 ? found : [said(hold, 'Metal behind this unit', 'none found')];
+  return found.length > 0 ? found : [inWords(context, 'Metal behind this unit', 'none found')];
 }
 
 function countWords({ length }: readonly Tie[]): string {

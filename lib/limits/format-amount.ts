@@ -5,6 +5,7 @@ import {
   inSystem,
   type LengthSystem,
   type MetricUnit,
+  MM_PER_M,
   type Mm,
   squareFeet,
 } from '../units';
@@ -16,7 +17,6 @@ const SIXTEENTH: Mm = inches(1 / 16);
 const SQUARE_METRE = 1_000_000;
 /** Areas from here up are of walls, not of units: in m² and square feet. */
 const WALL_AREA = 100_000;
-const MM_PER_M = 1000;
 const STRENGTH_STEP = 50;
 
 /** An amount in both systems, `first` before the other: "15 mm (9/16 in)". One text where both use the same unit: "95 %". */

@@ -1,7 +1,7 @@
 import { MarkingError, requireCount } from './marking-error';
 
 /** Normal quantile at .975, for 95 % limits. */
-const Z95 = 1.959963984540054;
+export const Z95 = 1.959963984540054;
 
 /** A share with its 95 % limits, all 0 to 1. */
 export interface ShareLimits {

@@ -2,10 +2,10 @@ import { type At, boundAt } from '../limits/bound';
 import type { Limit, LimitKind } from '../limits/limit';
 import { limitsOf, namedLimitOf, ruleSetTitle } from '../limits/limits';
 import { citeLimit, governingLimit, otherBounds } from './cite';
+import { distractorsOf } from './distractors';
 import { type Choice, chooseDraft, distinct, pickDraft } from './drafts';
 import type { Ask, Draft } from './family';
 import { formatValue, roundLength } from './measure';
-import { nearFigures } from './near-figures';
 import { someOf } from './shuffle';
 import { LIMITS_OF_TOPIC, type QuestionTopic } from './topics';
 
@@ -35,7 +35,7 @@ export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft
     text: shown(other.value),
     why: `That is the wrong rule set: ${shown(other.value)} is the figure of ${ruleSetTitle(other.rules)}.`,
   }));
-  const near: Choice[] = nearFigures(value, limit.unit, ask.system).map((other) => ({
+  const near: Choice[] = distractorsOf(value, limit.unit, ask.system).map((other) => ({
     text: shown(other),
     why: `${shown(other)} is ${other < value ? 'less' : 'more'} than the figure in the source.`,
   }));

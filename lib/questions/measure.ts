@@ -6,12 +6,12 @@ import {
   inSystem,
   type LengthSystem,
   type MetricUnit,
+  MM_PER_M,
   type Mm,
 } from '../units';
 import type { Ask } from './family';
 
 const INCH = inches(1);
-const MM_PER_M = 1000;
 
 /** A length made round for whoever reads it: to whole mm, or to 1/16 in, 1/2 in from 200 mm, whole inches from 1 m. */
 export function roundLength(mm: Mm, system: LengthSystem): Mm {

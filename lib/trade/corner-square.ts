@@ -1,9 +1,8 @@
-import type { Mm } from '../units';
+import { MM_PER_M, type Mm } from '../units';
 import { refuseNotPositive } from './refusals';
 
 // A corner set out with three tapes: a along one wall, b along the other, d across. Square when a² + b² = d² (3-4-5: Pythagoras).
 
-const MM_PER_M = 1000;
 const DEGREES = 180 / Math.PI;
 
 /** A corner measured with three tapes. */

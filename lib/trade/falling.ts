@@ -1,10 +1,8 @@
-import type { Mm } from '../units';
+import { MM_PER_M, type Mm } from '../units';
 import { GRAVITY } from './gravity';
 import { refuseNegative, refuseNotPositive } from './refusals';
 
 // A body dropped from rest, no air. For showing why nobody stands below a wall that is being built or put right; no energy is a safe one.
-
-const MM_PER_M = 1000;
 
 /** Energy on landing, joules: m·g·h, mass in kg, height in mm. @throws RangeError for a mass not above zero or a negative height. */
 export function fallEnergy(mass: number, height: Mm): number {

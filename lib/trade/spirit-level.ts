@@ -1,9 +1,8 @@
-import type { Mm } from '../units';
+import { MM_PER_M, type Mm } from '../units';
 import { refuseNegative, refuseNotCount, refuseNotFinite, refuseNotPositive } from './refusals';
 
 // Slopes in mm per m, + when the right end is higher. A vial is part of a circle; the bubble goes to its highest point.
 
-const MM_PER_M = 1000;
 const DEGREES = 180 / Math.PI;
 const SECONDS_PER_DEGREE = 3600;
 

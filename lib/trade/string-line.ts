@@ -1,11 +1,9 @@
-import type { Mm } from '../units';
+import { MM_PER_M, type Mm } from '../units';
 import { GRAVITY } from './gravity';
 import { refuseNegative, refuseNotCount, refuseNotPositive } from './refusals';
 
 // A line held at the same height at either end. Weight in N/m, which is the same number as N/mm × 1000; lengths in mm, pull in N.
 // The parabola is the usual small-sag form of the catenary; below a sag of a hundredth of the length they agree to a tenth of a per mille.
-
-const MM_PER_M = 1000;
 
 /** Usual line: twisted nylon of about 1.5 mm, g/m. Worked out from 1.14 g/cm³ at 70 % fill; sold as about 1090 ft to the pound. */
 export const USUAL_LINE_MASS = 1.4;

@@ -4,6 +4,8 @@ import type { PanelSurvey, Placed } from './survey';
 /** A straightedge rests on a pad of units, not on one: the reach of a pad each way from a unit's middle, mm. */
 const PAD_REACH: Mm = 300;
 const PAD_LEAST_UNITS = 5;
+/** A face of fewer units is not judged as a plane. */
+export const FACE_LEAST_UNITS = 24;
 
 /** z = a + b·x + c·y through the face of a panel by least squares over the middles of its units; mm, mm/mm. */
 export interface FacePlane {

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { slidersOf } from '../../lib/generate/by-hand/spoil-by-hand';
-import { layTrue } from '../../lib/generate/by-hand/true-wall';
+import { slidersOf } from '../../lib/generate/adjustable/sliders';
+import { layTrue } from '../../lib/generate/adjustable/true-wall';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { LOOKS, openBrowser, visit } from './browser';
 import { awake, lookAt } from './practice-steps';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boxRound, clipped, distanceTo, grown, overlaps } from '../../lib/geometry/box';
+import { boxRound, clipped, distanceTo, overlaps } from '../../lib/geometry/box';
 
 // A box from (100, 50) to (300, 110). Every expected value is worked out by hand.
 const BOX = { x: 100, y: 50, width: 200, height: 60 };
@@ -7,11 +7,6 @@ const BOX = { x: 100, y: 50, width: 200, height: 60 };
 test('the box round several reaches from the lowest left corner to the highest right one', () => {
   const other = { x: 280, y: 20, width: 90, height: 40 };
   expect(boxRound([BOX, other])).toEqual({ x: 100, y: 20, width: 270, height: 90 });
-});
-
-test('a grown box has more on every side', () => {
-  expect(grown(BOX, 10)).toEqual({ x: 90, y: 40, width: 220, height: 80 });
-  expect(grown(BOX, -30)).toEqual({ x: 130, y: 80, width: 140, height: 0 });
 });
 
 test('a box is clipped to another on each side where it runs past', () => {

@@ -1,6 +1,6 @@
 import type { BuildVerdict, Compared } from '../../../components/drills/build/build-verdict';
 import type { ExplainedFinding } from '../../../components/drills/explained-finding';
-import { type Slider, spoilByHand } from '../../../lib/generate/by-hand/spoil-by-hand';
+import { adjusted, type Slider } from '../../../lib/generate/adjustable/sliders';
 import { type Measurement, marginOf, passes } from '../../../lib/inspect/check';
 import type { CheckId } from '../../../lib/inspect/finding';
 import { inspect, measureAll } from '../../../lib/inspect/inspect';
@@ -11,7 +11,7 @@ import { type Survey, surveyOf } from '../../../lib/wall/survey';
 import { explainedFinding } from '../explained';
 import { partNames } from '../part-names-of';
 
-/** What is measured on a wall spoiled by hand, and what of it is beyond a limit. */
+/** What is measured on an adjusted wall, and what of it is beyond a limit. */
 export interface BuildMeasures {
   readonly findings: readonly ExplainedFinding[];
   /** By slider. */
@@ -40,7 +40,7 @@ export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSe
 /** What every rule set says of one slider on this wall, and at which value of the slider its limit is crossed. */
 export function comparedFor(wall: Wall, base: Wall, slider: Slider): readonly Compared[] {
   const survey = surveyOf(wall);
-  const atMost = surveyOf(spoilByHand(base, [slider], { [slider.id]: slider.fitted.most }));
+  const atMost = surveyOf(adjusted(base, [slider], { [slider.id]: slider.fitted.most }));
   return RULE_SETS.map((rules) => {
     const most = measurementsOf(slider, atMost, rules);
     return {

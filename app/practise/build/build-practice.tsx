@@ -12,7 +12,7 @@ import { Controls, Places } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
-import { markedByHand } from '../../../lib/generate/by-hand/marks-by-hand';
+import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
@@ -38,7 +38,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const [ringed, setRinged] = useState(true);
   const [mark, setMark] = useState<Condition>('sound');
-  const marked = useMemo(() => markedByHand(wall, mark), [wall, mark]);
+  const marked = useMemo(() => withMarkedFaces(wall, mark), [wall, mark]);
   const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
   const families = [...new Set(sliders.map(({ family }) => family))];
   const look = (slider: ShownSlider) => {

@@ -1,5 +1,5 @@
 import type { Compared } from '../../../components/drills/build/build-verdict';
-import { slidersOf, spoilByHand, type Values } from '../../../lib/generate/by-hand/spoil-by-hand';
+import { adjusted, slidersOf, type Values } from '../../../lib/generate/adjustable/sliders';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { type Wall, WallError } from '../../../lib/wall/model';
 import { refuseUnstandable } from '../../../lib/wall/stands';
@@ -23,14 +23,14 @@ export function handFor(base: Wall, rules: RuleSetId): Hand {
     value === undefined ? null : (sliders.find(({ id }) => id === slider)?.fitted.refuse?.(value) ?? null);
   return {
     refusalOf,
-    spoil: (values) => spoilByHand(base, sliders, values),
+    spoil: (values) => adjusted(base, sliders, values),
     problemOf: (values) => {
       for (const { id } of sliders) {
         const refusal = refusalOf(id, values[id]);
         if (refusal) return refusal;
       }
       try {
-        refuseUnstandable(spoilByHand(base, sliders, values));
+        refuseUnstandable(adjusted(base, sliders, values));
         return null;
       } catch (error) {
         if (!(error instanceof WallError)) throw error;

@@ -1,7 +1,7 @@
 import type { FaceMarkChoice } from '../../../components/drills/build/face-marks-choice';
-import type { Fitted } from '../../../lib/generate/by-hand/departure';
-import { type Slider, slidersOf } from '../../../lib/generate/by-hand/spoil-by-hand';
-import { layTrue } from '../../../lib/generate/by-hand/true-wall';
+import type { Fitted } from '../../../lib/generate/adjustable/departure';
+import { type Slider, slidersOf } from '../../../lib/generate/adjustable/sliders';
+import { layTrue } from '../../../lib/generate/adjustable/true-wall';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { LengthSystem } from '../../../lib/units';
 import type { Wall } from '../../../lib/wall/model';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useDeferredValue, useMemo, useState } from 'react';
-import type { Values } from '../../../lib/generate/by-hand/spoil-by-hand';
+import type { Values } from '../../../lib/generate/adjustable/sliders';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { usePart } from '../../walls/use-part';
 import { useStirred } from '../../walls/use-stirred';

@@ -1,7 +1,7 @@
 import { type Drawing, type Frame, type Label, onSheet, type Pen, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
-import { formatInches, formatLength, inches, type LengthSystem } from '../../units';
+import { formatInches, formatLength, inches, type LengthSystem, MM_PER_M } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { FindingDimension } from './finding-dimension';
 import { type Span, spansOf } from './finding-spans';
@@ -16,7 +16,6 @@ const SIGN = 7.8;
 const LINE = 20;
 /** From where a label is held to its middle, in its widths. */
 const SIDES = { start: 0.5, middle: 0, end: -0.5 } as const;
-const MM_PER_M = 1000;
 
 /**
  * Dimension lines where the measuring was done, with number and measure; where a measure has no two ends on the face (how far a unit

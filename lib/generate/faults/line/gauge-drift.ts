@@ -1,12 +1,12 @@
 import { boundAt } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
+import { ROD_COURSES } from '../../../wall/courses';
 import { shiftCourses } from '../../draft';
 import { type Fault, NO_OPENING } from '../../fault';
 import { NoRoom, spotOfPanel } from '../../spoil-input';
 
 /** Beds that gain more than this a course would be thick joints; that lose more, thin ones (half their tolerance, common practice). */
 const MOST_EACH = 1.5;
-const ROD_COURSES = 4;
 
 /** Gains or loses the same little at every bed. */
 export const gaugeDrift: Fault = {

@@ -1,9 +1,7 @@
 import { departureBound } from '../../../limits/departure-bound';
-import { facePlaneOf, padsOf } from '../../../wall/face-plane';
+import { FACE_LEAST_UNITS, facePlaneOf, padsOf } from '../../../wall/face-plane';
 import type { Check } from '../../check';
 import { boxOf } from '../../places';
-
-const LEAST_UNITS = 24;
 
 /**
  * Each panel of at least 24 units. The plane of its face, a + b·x + c·y, is fitted by least squares to the faces at the middles of the units,
@@ -38,7 +36,7 @@ export const bulgeOrHollow: Check = {
     if (limit === undefined) return;
     for (const survey of panels) {
       const { panel, placed } = survey;
-      const plane = placed.length < LEAST_UNITS ? null : facePlaneOf(placed);
+      const plane = placed.length < FACE_LEAST_UNITS ? null : facePlaneOf(placed);
       if (plane === null) continue;
       const pads = padsOf(survey, plane);
       const most = pads.reduce(

@@ -1,10 +1,9 @@
 import { boundAt } from '../../../limits/bound';
+import { MM_PER_M } from '../../../units';
 import type { Panel } from '../../../wall/model';
 import type { Placed } from '../../../wall/survey';
 import type { Check } from '../../check';
 import { boxOf } from '../../places';
-
-const LEG = 1000;
 
 /**
  * Each corner, where the panel listed first ends in a corner at its right and the next at its left. How far, in plan, 1 m along the return lies
@@ -65,5 +64,5 @@ export const cornerNotSquare: Check = {
 function offSquare({ plan: a }: Panel, { plan: b }: Panel): number {
   const [ax, az] = [a.rightX - a.leftX, a.rightZ - a.leftZ];
   const [bx, bz] = [b.rightX - b.leftX, b.rightZ - b.leftZ];
-  return (LEG * Math.abs(ax * bx + az * bz)) / Math.sqrt((ax * ax + az * az) * (bx * bx + bz * bz));
+  return (MM_PER_M * Math.abs(ax * bx + az * bz)) / Math.sqrt((ax * ax + az * az) * (bx * bx + bz * bz));
 }

@@ -1,11 +1,9 @@
 import { boundAt } from '../../../limits/bound';
-import type { Placed } from '../../../wall/survey';
+import { levelOf, ROD_COURSES } from '../../../wall/courses';
 import type { Check } from '../../check';
 import { panelBox } from '../../places';
 
 const LEAST_COURSES = 8;
-/** A rod is read four courses at a time. */
-const ROD_COURSES = 4;
 
 /**
  * Each panel of at least eight courses. The level of a course is the mean, over its units, of the height of their undersides at mid-length.
@@ -62,10 +60,3 @@ export const gaugeDrift: Check = {
     }
   },
 };
-
-/** Mean underside of a course, mm. */
-function levelOf(course: readonly Placed[]): number {
-  let sum = 0;
-  for (const { unit } of course) sum += unit.y - unit.fall / 2;
-  return sum / course.length;
-}

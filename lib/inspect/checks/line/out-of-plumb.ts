@@ -1,10 +1,8 @@
 import { slopeVerdict } from '../../../limits/bound';
-import { facePlaneOf } from '../../../wall/face-plane';
-import type { PanelSurvey } from '../../../wall/survey';
+import { heightOf } from '../../../wall/courses';
+import { FACE_LEAST_UNITS, facePlaneOf } from '../../../wall/face-plane';
 import type { Check } from '../../check';
 import { panelBox } from '../../places';
-
-const LEAST_UNITS = 24;
 
 /**
  * Each panel of at least 24 units: the upward slope of the plane of its face (bulge-or-hollow says which), over the height from the lowest
@@ -37,7 +35,7 @@ export const outOfPlumb: Check = {
     if (limit === undefined) return;
     for (const survey of panels) {
       const { panel, placed } = survey;
-      const plane = placed.length < LEAST_UNITS ? null : facePlaneOf(placed);
+      const plane = placed.length < FACE_LEAST_UNITS ? null : facePlaneOf(placed);
       if (plane === null) continue;
       const verdict = slopeVerdict(limit.bound, Math.abs(plane.up), heightOf(survey));
       report({
@@ -51,10 +49,3 @@ export const outOfPlumb: Check = {
     }
   },
 };
-
-/** From the lowest underside of the first course to the highest top of the last, both at the middle of their units, mm. */
-function heightOf({ courses }: PanelSurvey): number {
-  const tops = (courses[courses.length - 1] ?? []).map(({ unit }) => unit.y - unit.fall / 2 + unit.height);
-  const undersides = (courses[0] ?? []).map(({ unit }) => unit.y - unit.fall / 2);
-  return Math.max(...tops) - Math.min(...undersides);
-}

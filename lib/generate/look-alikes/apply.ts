@@ -13,22 +13,22 @@ const BLOOM_COURSES = 5;
 const PATTERN_PROUD = 12;
 
 /** Look-alikes that are put on a laid wall: hairlines, bloom, chips, smears, a pattern of proud units by the drawing. Others are chosen while laying. */
-export function dressLookAlikes(wall: Wall, plan: Plan, chance: Chance): Wall {
-  let dressed = wall;
+export function applyLookAlikes(wall: Wall, plan: Plan, chance: Chance): Wall {
+  let applied = wall;
   if (plan.lookAlikes.includes('hairline-cracks')) {
-    dressed = conditioned(dressed, 'hairline', () => chance.happens(HAIRLINE_PERCENT));
+    applied = conditioned(applied, 'hairline', () => chance.happens(HAIRLINE_PERCENT));
   }
   if (plan.lookAlikes.includes('efflorescence')) {
-    dressed = conditioned(dressed, 'bloom', (unit) => unit.course <= BLOOM_COURSES && chance.happens(40));
+    applied = conditioned(applied, 'bloom', (unit) => unit.course <= BLOOM_COURSES && chance.happens(40));
   }
   if (plan.lookAlikes.includes('chipped-corners')) {
-    dressed = conditioned(dressed, 'chip', () => chance.happens(CHIP_PERCENT));
+    applied = conditioned(applied, 'chip', () => chance.happens(CHIP_PERCENT));
   }
   if (plan.lookAlikes.includes('mortar-smears')) {
-    dressed = conditioned(dressed, 'smear', () => chance.happens(SMEAR_PERCENT));
+    applied = conditioned(applied, 'smear', () => chance.happens(SMEAR_PERCENT));
   }
-  if (plan.lookAlikes.includes('projecting-pattern')) dressed = patterned(dressed, plan);
-  return dressed;
+  if (plan.lookAlikes.includes('projecting-pattern')) applied = patterned(applied, plan);
+  return applied;
 }
 
 function conditioned(wall: Wall, condition: Condition, shows: (unit: Unit) => boolean): Wall {

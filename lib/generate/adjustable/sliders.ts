@@ -34,7 +34,7 @@ export function slidersOf(wall: Wall, rules: RuleSetId): readonly Slider[] {
 export type Values = Readonly<Record<string, number>>;
 
 /** The wall with every value set. */
-export function spoilByHand(wall: Wall, sliders: readonly Slider[], values: Values): Wall {
+export function adjusted(wall: Wall, sliders: readonly Slider[], values: Values): Wall {
   return sliders.reduce((now, { id, fitted }) => {
     const value = values[id];
     return value === undefined || value === fitted.sound ? now : fitted.change(now, value);

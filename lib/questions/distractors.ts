@@ -11,7 +11,7 @@ const ROUND_SIXTEENTHS = [64, 32, 16, 8, 4, 2];
  * Figures near a limit, as round as the limit is itself and on both sides of it: 25 among 13, 19 and 21 would be told by its form.
  * In the unit of the limit; shares not above the whole.
  */
-export function nearFigures(value: number, unit: Limit['unit'], system: LengthSystem): readonly number[] {
+export function distractorsOf(value: number, unit: Limit['unit'], system: LengthSystem): readonly number[] {
   // A length that is no whole number of mm was published in inches.
   const inInches = unit === 'mm' && (system === 'inches' || !Number.isInteger(value));
   // And a distance that is no whole number of metres, in feet.

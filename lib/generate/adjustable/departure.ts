@@ -4,7 +4,7 @@ import type { Unit, Wall } from '../../wall/model';
 
 export type Family = 'Joints' | 'Line' | 'Support' | 'Ties' | 'Backs' | 'Mortar';
 
-/** One way to spoil a wall by hand: a single measure, set to any value from none to twice its limit. */
+/** One way to adjust a wall: a single measure, set to any value from none to twice its limit. */
 export interface Departure {
   readonly id: string;
   readonly family: Family;
@@ -51,6 +51,6 @@ export function twice(bound: number, sound: number, step: number): number {
 /** The unit as it now stands on the wall. */
 export function unitNow(wall: Wall, { id }: Unit): Unit {
   const now = wall.units.find((unit) => unit.id === id);
-  if (now === undefined) throw new RangeError(`by hand: the wall has no unit ${id}`);
+  if (now === undefined) throw new RangeError(`adjustable: the wall has no unit ${id}`);
   return now;
 }

@@ -1,14 +1,13 @@
 import { boundAt, slopeVerdict } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
-import { snap } from '../../units';
+import { MM_PER_M, snap } from '../../units';
+import { ROD_COURSES } from '../../wall/courses';
 import type { Wall } from '../../wall/model';
 import { shiftCourses, withUnits } from '../draft';
 import { type Departure, twice, unitNow } from './departure';
 
 const HALF = 0.5;
 const EIGHTH = 0.125;
-const LEG = 1000;
-const ROD_COURSES = 4;
 
 /** Line, level, plumb and gauge. */
 export const LINE_DEPARTURES: readonly Departure[] = [
@@ -133,7 +132,7 @@ function turned(panel: Wall['panels'][number], value: number): Wall['panels'][nu
   const { leftX, rightZ, leftZ } = panel.plan;
   const back = leftZ - rightZ;
   // tan = sin ÷ sqrt(1 − sin²), for a leg of one metre.
-  const sine = value / LEG;
+  const sine = value / MM_PER_M;
   return {
     ...panel,
     plan: { ...panel.plan, rightX: leftX + snap((back * sine) / Math.sqrt(1 - sine * sine)) },

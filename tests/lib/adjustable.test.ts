@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { slidersOf, spoilByHand } from '../../lib/generate/by-hand/spoil-by-hand';
-import { layTrue } from '../../lib/generate/by-hand/true-wall';
+import { adjusted, slidersOf } from '../../lib/generate/adjustable/sliders';
+import { layTrue } from '../../lib/generate/adjustable/true-wall';
 import { type Measurement, passes } from '../../lib/inspect/check';
 import type { CheckId } from '../../lib/inspect/finding';
 import { inspect, measureAll } from '../../lib/inspect/inspect';
@@ -45,7 +45,7 @@ describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
         Math.round((fitted.most * share) / fitted.step) * fitted.step,
       );
       if (value === fitted.sound || fitted.refuse?.(value)) continue;
-      const spoiled = spoilByHand(wall, sliders, { [id]: value });
+      const spoiled = adjusted(wall, sliders, { [id]: value });
       expect(() => refuseUnstandable(spoiled), `${id} ${value}`).not.toThrow();
       const measured = measurementsAt(spoiled, rules, checks, fitted.at).map(
         (measurement) => measurement.measured,
@@ -60,7 +60,7 @@ describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
     const worst = checks.includes('open-head') || fitted.sound > 0 ? fitted.step : fitted.most;
     const values = [worst, fitted.most * 0.6, fitted.most].filter((value) => !fitted.refuse?.(value));
     const found = values.flatMap((value) => {
-      const spoiled = spoilByHand(wall, sliders, { [id]: value });
+      const spoiled = adjusted(wall, sliders, { [id]: value });
       return inspect(spoiled, rules).map(({ check }) => check);
     });
     expect(
@@ -71,7 +71,7 @@ describe.each(BASES)('a %s, %s, laid true by %s', (kind, masonry, rules) => {
 
   test('all at their sound value are the wall itself', () => {
     const values = Object.fromEntries(sliders.map(({ id, fitted }) => [id, fitted.sound]));
-    expect(spoilByHand(wall, sliders, values)).toEqual(wall);
+    expect(adjusted(wall, sliders, values)).toEqual(wall);
   });
 });
 
@@ -81,7 +81,7 @@ test('at its bound a value passes, one step on it does not: 6 mm out by Canada, 
   const slider = sliders.find(({ id }) => id === 'set');
   const at = (value: number) => {
     const [measurement] = measurementsAt(
-      spoilByHand(wall, sliders, { set: value }),
+      adjusted(wall, sliders, { set: value }),
       'canada',
       ['proud-unit'],
       slider?.fitted.at ?? '',

@@ -4,7 +4,7 @@ import type { Condition, Wall } from '../../wall/model';
 const ONE_IN = 17;
 
 /** The wall with a mark put on a few whole units of its main panel, always the same ones. Nothing measured changes. */
-export function markedByHand(wall: Wall, condition: Condition): Wall {
+export function withMarkedFaces(wall: Wall, condition: Condition): Wall {
   if (condition === 'sound') return wall;
   const whole = wall.units.filter(({ panel, kind }) => panel === 'A' && kind === 'stretcher');
   const marked = new Set(

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
 import { faceMarkChoices } from '../../app/practise/build/face-mark-choices';
-import { markedByHand } from '../../lib/generate/by-hand/marks-by-hand';
-import { layTrue } from '../../lib/generate/by-hand/true-wall';
+import { withMarkedFaces } from '../../lib/generate/adjustable/marked-faces';
+import { layTrue } from '../../lib/generate/adjustable/true-wall';
 import { inspect } from '../../lib/inspect/inspect';
 import { CONDITIONS, WALL_KINDS } from '../../lib/wall/model';
 import { parseWall } from '../../lib/wall/schema';
 
 test.each(WALL_KINDS)('a few units of a %s bear the mark, in several courses, and it stays sound', (kind) => {
   const wall = layTrue(kind, 'anchored', 'canada');
-  const marked = markedByHand(wall, 'flake');
+  const marked = withMarkedFaces(wall, 'flake');
   const bearing = marked.units.filter(({ condition }) => condition === 'flake');
   expect(bearing.length).toBeGreaterThanOrEqual(5);
   expect(bearing.length).toBeLessThan(wall.units.length / 10);
@@ -20,7 +20,7 @@ test.each(WALL_KINDS)('a few units of a %s bear the mark, in several courses, an
 
 test('with nothing chosen the wall is the same one', () => {
   const wall = layTrue('plain-panel', 'adhered', 'canada');
-  expect(markedByHand(wall, 'sound')).toBe(wall);
+  expect(withMarkedFaces(wall, 'sound')).toBe(wall);
 });
 
 test('every mark can be chosen, the gravest last, and chips have the British figure', () => {

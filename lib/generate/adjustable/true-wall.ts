@@ -14,7 +14,7 @@ const SEED = 7;
 const TRUE_SAND = 2.75;
 
 /**
- * A wall laid true, to be spoiled by hand: without the natural scatter of faces, levels and joints, so that what is set is what is
+ * A wall laid true, to be adjusted: without the natural scatter of faces, levels and joints, so that what is set is what is
  * measured. Undersides lie on the gauge from a first bed like the others.
  */
 export function layTrue(kind: WallKind, masonry: 'anchored' | 'adhered', rules: RuleSetId): Wall {

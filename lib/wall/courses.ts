@@ -1,21 +1,8 @@
 import type { Mm } from '../units';
-import { bedId } from '../wall/model';
-import type { Part } from '../wall/parts';
-import type { PanelSurvey, Placed } from '../wall/survey';
+import type { PanelSurvey, Placed } from './survey';
 
-/** The unit that is the part, lies on the bed, or stands left of the head joint. Null for other parts. */
-export function unitAt(part: Part, { placed }: PanelSurvey): Placed | null {
-  switch (part.kind) {
-    case 'unit':
-      return placed.find(({ unit }) => unit.id === part.id) ?? null;
-    case 'bed':
-      return placed.find(({ unit }) => bedId(unit.id) === part.id) ?? null;
-    case 'head':
-      return placed.find(({ unit }) => part.id.startsWith(`${unit.id}/`)) ?? null;
-    default:
-      return null;
-  }
-}
+/** A gauge rod is read so many courses at a time. */
+export const ROD_COURSES = 4;
 
 /** Underside of a course, mm above the ledge: the mean of its units at their middles. */
 export function levelOf(course: readonly Placed[]): Mm {
