@@ -79,7 +79,7 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
     if (roster.length >= MOST_LEARNERS) throw new Refusal(409, 'This group is full. Ask your instructor.');
     const id = randomUUID();
     await addLearner(trx, { id, groupId: group.id, name, at });
-    await appendAudit(trx, {
+    await appendAudit(trx, store.kind, {
       at,
       actor: `learner ${id}`,
       action: 'joined',

@@ -15,7 +15,7 @@ interface NewStaff {
 
 /** Makes an account without a password and gives its id. @throws Refusal when the e-mail has one already. */
 export async function makeStaff({ name, email, role, by, at }: NewStaff): Promise<string> {
-  const { db } = await store();
+  const { db, kind } = await store();
   const taken = () =>
     wrongField('email', 'This e-mail has an account already. Make a new link for it in the list below.');
   if (await staffByEmail(db, email)) throw taken();
@@ -27,7 +27,7 @@ export async function makeStaff({ name, email, role, by, at }: NewStaff): Promis
       throw (await staffByEmail(db, email)) ? taken() : error;
     });
   await db.transaction().execute((trx) =>
-    appendAudit(trx, {
+    appendAudit(trx, kind, {
       at,
       actor: `user ${by ?? user.id}`,
       action: role === 'owner' ? 'became owner' : 'invited',

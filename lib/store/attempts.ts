@@ -71,7 +71,7 @@ async function groupProblem({ db }: Store, group: string): Promise<string | null
 }
 
 async function write(
-  { db }: Store,
+  { db, kind }: Store,
   made: {
     readonly id: string;
     readonly work: string;
@@ -112,7 +112,7 @@ async function write(
         })),
       )
       .execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor: `learner ${learner}`,
       action: 'began an attempt',

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { type Kysely, PostgresAdapter, sql, type Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import type { Store } from './database';
 import type { Tables } from './schema';
 
 export interface AuditEntry {
@@ -36,9 +37,12 @@ const PAGE = 1_000;
  * Adds an entry whose hash holds the hash of the one before, so that none can be changed, dropped or put between. Call it
  * last in a transaction: from here to its end no other process can add one.
  */
-export async function appendAudit(trx: Transaction<Tables>, entry: AuditEntry): Promise<AuditRow> {
-  if (trx.getExecutor().adapter instanceof PostgresAdapter)
-    await sql`select pg_advisory_xact_lock(${AUDIT_LOCK})`.execute(trx);
+export async function appendAudit(
+  trx: Transaction<Tables>,
+  kind: Store['kind'],
+  entry: AuditEntry,
+): Promise<AuditRow> {
+  if (kind === 'postgres') await sql`select pg_advisory_xact_lock(${AUDIT_LOCK})`.execute(trx);
   const last = await lastEntry(trx);
   const row = { ...entry, seq: last.seq + 1, detail: JSON.stringify(entry.detail), previous: last.hash };
   const whole = { ...row, hash: hashOf(row) };

@@ -17,7 +17,7 @@ export class BookError extends Error {
 
 /** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws BookError before hand-in. */
 export async function overrideMark(
-  { db }: Store,
+  { db, kind }: Store,
   { id, attempt, score, reason }: Readonly<Record<'id' | 'attempt' | 'reason', string>> & { score: number },
   { actor, at }: By,
 ): Promise<void> {
@@ -27,7 +27,7 @@ export async function overrideMark(
       .insertInto('override_mark')
       .values({ id, attempt_id: attempt, score, reason, made_by: actor, made_at: at })
       .execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor,
       action: 'mark overridden',
@@ -39,7 +39,7 @@ export async function overrideMark(
 
 /** Adds a comment for the learner. @throws BookError before hand-in. */
 export async function addComment(
-  { db }: Store,
+  { db, kind }: Store,
   { id, attempt, text }: Readonly<Record<'id' | 'attempt' | 'text', string>>,
   { actor, at }: By,
 ): Promise<void> {
@@ -49,7 +49,7 @@ export async function addComment(
       .insertInto('comment')
       .values({ id, attempt_id: attempt, text, made_by: actor, made_at: at })
       .execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor,
       action: 'comment added',
@@ -60,7 +60,7 @@ export async function addComment(
 }
 
 /** Shows results to the learners. Gives how many attempts were released now; a second time none is. */
-export async function releaseWork({ db }: Store, work: string, { actor, at }: By): Promise<number> {
+export async function releaseWork({ db, kind }: Store, work: string, { actor, at }: By): Promise<number> {
   return db.transaction().execute(async (trx) => {
     await trx
       .updateTable('set_work')
@@ -75,7 +75,7 @@ export async function releaseWork({ db }: Store, work: string, { actor, at }: By
       .where('state', '=', 'marked')
       .executeTakeFirst();
     const attempts = Number(released.numUpdatedRows);
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor,
       action: 'results released',
@@ -91,7 +91,7 @@ export async function releaseWork({ db }: Store, work: string, { actor, at }: By
  * Gives whether it was added.
  */
 export async function addMarking(
-  { db }: Store,
+  { db, kind }: Store,
   { attempt, graded, reason }: { readonly attempt: string; readonly graded: Graded; readonly reason: string },
   { actor, at }: By,
 ): Promise<boolean> {
@@ -123,7 +123,7 @@ export async function addMarking(
     if (mayMove(state, 'marked')) {
       await trx.updateTable('attempt').set({ state: 'marked' }).where('id', '=', attempt).execute();
     }
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor,
       action: 'marked again',

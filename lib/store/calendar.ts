@@ -19,7 +19,7 @@ export interface GroupCalendar {
 
 /** Puts a new secret address in the place of a group's old one. Only the hash is kept. */
 export async function replaceCalendarLink(
-  { db }: Store,
+  { db, kind }: Store,
   { tokenHash, group }: { readonly tokenHash: string; readonly group: string },
   { actor, at }: By,
 ): Promise<void> {
@@ -29,7 +29,7 @@ export async function replaceCalendarLink(
       .insertInto('calendar_link')
       .values({ token_hash: tokenHash, group_id: group, created_at: at })
       .execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       at,
       actor,
       action: 'calendar link made',

@@ -73,7 +73,7 @@ export async function groupOf({ db }: Store, group: string): Promise<Omit<GroupR
 
 /** Makes a group with its first instructor. Gives its id. */
 export async function createGroup(
-  { db }: Store,
+  { db, kind }: Store,
   made: { readonly name: string; readonly joinCode: string; readonly userId: string },
   at: number,
 ): Promise<string> {
@@ -87,13 +87,19 @@ export async function createGroup(
       .insertInto('group_instructor')
       .values({ group_id: id, user_id: made.userId, part: 'lead' })
       .execute();
-    await note(trx, { actor: `user ${made.userId}`, at }, 'made a group', id, {});
+    await appendAudit(trx, kind, {
+      at,
+      actor: `user ${made.userId}`,
+      action: 'made a group',
+      subject: `group ${id}`,
+      detail: {},
+    });
   });
   return id;
 }
 
 /** Closes a group: nobody joins, and its work takes no new attempts. What was handed in stays. */
-export async function closeGroup({ db }: Store, group: string, by: By): Promise<void> {
+export async function closeGroup({ db, kind }: Store, group: string, by: By): Promise<void> {
   await db.transaction().execute(async (trx) => {
     const closed = await trx
       .updateTable('learning_group')
@@ -101,7 +107,8 @@ export async function closeGroup({ db }: Store, group: string, by: By): Promise<
       .where('id', '=', group)
       .where('closed_at', 'is', null)
       .executeTakeFirst();
-    if (closed.numUpdatedRows === 1n) await note(trx, by, 'closed a group', group, {});
+    if (closed.numUpdatedRows === 0n) return;
+    await appendAudit(trx, kind, { ...by, action: 'closed a group', subject: `group ${group}`, detail: {} });
   });
 }
 
@@ -122,7 +129,7 @@ export class RosterError extends Error {
 
 /** Adds all rows or none. One who was taken off the roster comes back with the work they had. @throws RosterError */
 export async function addToRoster(
-  { db }: Store,
+  { db, kind }: Store,
   group: string,
   rows: readonly RosterRow[],
   by: By,
@@ -147,7 +154,12 @@ export async function addToRoster(
           .values(newLearner(group, row, by.at))
           .execute();
     }
-    await note(trx, by, 'added to the roster', group, { learners: rows.length });
+    await appendAudit(trx, kind, {
+      ...by,
+      action: 'added to the roster',
+      subject: `group ${group}`,
+      detail: { learners: rows.length },
+    });
   });
 }
 
@@ -173,14 +185,14 @@ async function comeBack(trx: Transaction<Tables>, learner: string, timeFactor: n
 
 /** Percent of the time others get. */
 export async function setTimeFactor(
-  { db }: Store,
+  { db, kind }: Store,
   learner: string,
   timeFactor: number,
   by: By,
 ): Promise<void> {
   await db.transaction().execute(async (trx) => {
     await trx.updateTable('learner').set({ time_factor: timeFactor }).where('id', '=', learner).execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       ...by,
       action: 'set a time factor',
       subject: `learner ${learner}`,
@@ -190,19 +202,15 @@ export async function setTimeFactor(
 }
 
 /** Takes a learner off the roster and signs them out. Their work stays, and so does their name. */
-export async function removeFromRoster({ db }: Store, learner: string, by: By): Promise<void> {
+export async function removeFromRoster({ db, kind }: Store, learner: string, by: By): Promise<void> {
   await db.transaction().execute(async (trx) => {
     await trx.updateTable('learner').set({ removed_at: by.at }).where('id', '=', learner).execute();
     await trx.deleteFrom('learner_session').where('learner_id', '=', learner).execute();
-    await appendAudit(trx, {
+    await appendAudit(trx, kind, {
       ...by,
       action: 'took a learner off the roster',
       subject: `learner ${learner}`,
       detail: {},
     });
   });
-}
-
-async function note(trx: Transaction<Tables>, by: By, action: string, group: string, detail: object) {
-  await appendAudit(trx, { ...by, action, subject: `group ${group}`, detail });
 }

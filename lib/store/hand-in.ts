@@ -71,7 +71,6 @@ export async function recordHandIn(store: Store, handIn: HandIn): Promise<Receip
     // Before the transaction: it takes long, and what it works from never changes once an attempt is open.
     return await write(store, handIn, walls, handIn.grade(walls), hash);
   } catch (error) {
-    if (isTaken(error)) throw keyUsed();
     throw asStoreProblem(error);
   }
 }
@@ -99,7 +98,10 @@ async function write(
       })
       .where('id', '=', attempt)
       .where('state', '=', 'open')
-      .executeTakeFirst();
+      .executeTakeFirst()
+      .catch((error: unknown) => {
+        throw isTaken(error) ? keyUsed() : error;
+      });
     if (taken.numUpdatedRows === 0n) {
       // Another try of the same hand-in, or another tab, was faster.
       const earlier = await earlierReceipt(trx, handIn, hash);
@@ -109,7 +111,7 @@ async function write(
     for (const wall of walls) await keepWall(trx, attempt, wall);
     if (graded !== null) await keepResult(trx, handIn, graded);
     const receipt = receiptOf(attempt, key, hash);
-    await appendAudit(trx, {
+    await appendAudit(trx, store.kind, {
       at,
       actor: `learner ${handIn.learner}`,
       action: graded === null ? 'handed in, not marked' : 'handed in',

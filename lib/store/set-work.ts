@@ -46,7 +46,7 @@ interface By {
 
 /** Keeps a new draft. Gives its id. */
 export async function createWork(
-  { db }: Store,
+  { db, kind }: Store,
   group: string,
   secret: string,
   draft: WorkDraft,
@@ -67,13 +67,18 @@ export async function createWork(
         created_at: by.at,
       })
       .execute();
-    await appendAudit(trx, { ...by, action: 'made set work', subject: `work ${id}`, detail: {} });
+    await appendAudit(trx, kind, { ...by, action: 'made set work', subject: `work ${id}`, detail: {} });
   });
   return id;
 }
 
 /** Changes a draft. @throws WorkError once it is set: learners may have begun. */
-export async function changeDraft({ db }: Store, work: string, draft: WorkDraft, by: By): Promise<void> {
+export async function changeDraft(
+  { db, kind }: Store,
+  work: string,
+  draft: WorkDraft,
+  by: By,
+): Promise<void> {
   await db.transaction().execute(async (trx) => {
     const changed = await trx
       .updateTable('set_work')
@@ -84,14 +89,19 @@ export async function changeDraft({ db }: Store, work: string, draft: WorkDraft,
     if (changed.numUpdatedRows !== 1n) {
       throw new WorkError('This work is set already, so its walls stay as they are. Make a new one.');
     }
-    await appendAudit(trx, { ...by, action: 'changed a draft', subject: `work ${work}`, detail: {} });
+    await appendAudit(trx, kind, { ...by, action: 'changed a draft', subject: `work ${work}`, detail: {} });
   });
 }
 
 const BEFORE = { set: 'draft', closed: 'set' } as const;
 
 /** Sets a draft, or closes work that is set. A second time nothing happens. */
-export async function moveWork({ db }: Store, work: string, to: keyof typeof BEFORE, by: By): Promise<void> {
+export async function moveWork(
+  { db, kind }: Store,
+  work: string,
+  to: keyof typeof BEFORE,
+  by: By,
+): Promise<void> {
   await db.transaction().execute(async (trx) => {
     const moved = await trx
       .updateTable('set_work')
@@ -100,7 +110,7 @@ export async function moveWork({ db }: Store, work: string, to: keyof typeof BEF
       .where('state', '=', BEFORE[to])
       .executeTakeFirst();
     if (moved.numUpdatedRows === 0n) return;
-    await appendAudit(trx, { ...by, action: `work ${to}`, subject: `work ${work}`, detail: {} });
+    await appendAudit(trx, kind, { ...by, action: `work ${to}`, subject: `work ${work}`, detail: {} });
   });
 }
 
@@ -117,7 +127,12 @@ export async function moveDue(store: Store, work: string, dueAt: number, by: By)
     if (problem !== null) throw new WorkError(problem);
     await trx.updateTable('set_work').set({ due_at: dueAt }).where('id', '=', work).execute();
     const detail = { from: row.dueAt, to: dueAt };
-    await appendAudit(trx, { ...by, action: 'moved the due date', subject: `work ${work}`, detail });
+    await appendAudit(trx, store.kind, {
+      ...by,
+      action: 'moved the due date',
+      subject: `work ${work}`,
+      detail,
+    });
   });
 }
 

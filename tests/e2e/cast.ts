@@ -122,7 +122,7 @@ async function instructor(site: OwnSite, owner: Caller, name: string): Promise<C
   return caller;
 }
 
-async function learnerIn(site: OwnSite, code: string, name: string): Promise<Caller> {
+export async function learnerIn(site: OwnSite, code: string, name: string): Promise<Caller> {
   const caller = newCaller(site);
   await done(caller.post('/api/join/enter', { code, who: { name }, pin: '4711' }));
   return caller;
@@ -148,7 +148,7 @@ interface Made {
 }
 
 /** What an answer made; only what that handler gives is there. */
-async function done(sent: Promise<Response>): Promise<Made> {
+export async function done(sent: Promise<Response>): Promise<Made> {
   const answer = await sent;
   const body = (await answer.json()) as Made;
   if (!answer.ok) throw new Error(`${answer.url} answered ${answer.status}: ${JSON.stringify(body)}`);

@@ -11,14 +11,14 @@ const ENTRY = { at: NOON, actor: 'user 1', action: 'released', subject: 'attempt
 
 async function write(store: Store, entries: number): Promise<void> {
   for (let n = 0; n < entries; n += 1) {
-    await store.db.transaction().execute((trx) => appendAudit(trx, { ...ENTRY, detail: { n } }));
+    await store.db.transaction().execute((trx) => appendAudit(trx, store.kind, { ...ENTRY, detail: { n } }));
   }
 }
 
 describe.each(KINDS)('%s: audit trail', (kind) => {
   test('an entry is hashed as written down here', async () => {
     const store = await readyStore(await emptyDatabase(kind));
-    const row = await store.db.transaction().execute((trx) => appendAudit(trx, ENTRY));
+    const row = await store.db.transaction().execute((trx) => appendAudit(trx, store.kind, ENTRY));
     const previous = '0000000000000000000000000000000000000000000000000000000000000000';
     const text = `[1,1795608000000,"user 1","released","attempt 1","{\\"score\\":0.5}","${previous}"]`;
     expect(row.hash).toBe(createHash('sha256').update(text).digest('hex'));
@@ -67,7 +67,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
   test('a trail longer than one page is followed to its end', async () => {
     const store = await readyStore(await emptyDatabase(kind));
     await store.db.transaction().execute(async (trx) => {
-      for (let n = 0; n < 1_100; n += 1) await appendAudit(trx, { ...ENTRY, detail: n });
+      for (let n = 0; n < 1_100; n += 1) await appendAudit(trx, store.kind, { ...ENTRY, detail: n });
     });
     expect(await verifyAudit(store.db)).toEqual({ ok: true });
     await dropGuards(store);

@@ -17,7 +17,7 @@ switch (task) {
   case 'audit':
     for (let n = 0; n < Number(args[0]); n += 1) {
       const entry = { at: n, actor: 'server', action: 'tried', subject: 'nothing', detail: n };
-      await store.db.transaction().execute((trx) => appendAudit(trx, entry));
+      await store.db.transaction().execute((trx) => appendAudit(trx, store.kind, entry));
     }
     break;
   case 'same-hand-in': {

@@ -18,7 +18,7 @@ export const POST = guarded(
     const cookies = await endSessions(headers);
     await store.db.transaction().execute(async (trx) => {
       await eraseLearner(trx, learnerId);
-      await appendAudit(trx, {
+      await appendAudit(trx, store.kind, {
         at,
         actor: `learner ${learnerId}`,
         action: 'deleted their data',

@@ -12,7 +12,7 @@ export const POST = guarded('POST /api/people/close-account', async ({ person, b
   }
   await shutOut(userId);
   await store.db.transaction().execute((trx) =>
-    appendAudit(trx, {
+    appendAudit(trx, store.kind, {
       at,
       actor: `user ${person.userId}`,
       action: 'shut out',

@@ -24,7 +24,7 @@ export const POST = guarded('POST /api/people/co-instructor', async ({ person, b
   await store.db.transaction().execute(async (trx) => {
     if (part === 'co') await addCoInstructor(trx, group, member.userId);
     else await removeCoInstructor(trx, group, member.userId);
-    await appendAudit(trx, {
+    await appendAudit(trx, store.kind, {
       at,
       actor: `user ${person.userId}`,
       action: part === 'co' ? 'made co-instructor' : 'no longer co-instructor',

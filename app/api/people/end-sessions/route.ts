@@ -8,7 +8,7 @@ export const POST = guarded('POST /api/people/end-sessions', async ({ person, bo
   const { userId } = await staffMember(store, body);
   await (await (await accounts()).$context).internalAdapter.deleteUserSessions(userId);
   await store.db.transaction().execute((trx) =>
-    appendAudit(trx, {
+    appendAudit(trx, store.kind, {
       at,
       actor: `user ${person.userId}`,
       action: 'signed out everywhere',

@@ -25,7 +25,7 @@ export const POST = guarded(
     // Whoever was shut out by wrong tries gets in by the link.
     await forgetTries(store.db, ['account'], hashOf(holder.email));
     await store.db.transaction().execute((trx) =>
-      appendAudit(trx, {
+      appendAudit(trx, store.kind, {
         at,
         actor: `user ${holder.userId}`,
         action: 'chose a password',

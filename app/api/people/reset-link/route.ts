@@ -9,7 +9,7 @@ export const POST = guarded(
   async ({ request: { headers }, person, body, store, at }) => {
     const { userId, name } = await staffMember(store, body);
     await store.db.transaction().execute((trx) =>
-      appendAudit(trx, {
+      appendAudit(trx, store.kind, {
         at,
         actor: `user ${person.userId}`,
         action: 'made a reset link',

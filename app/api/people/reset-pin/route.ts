@@ -15,7 +15,7 @@ export const POST = guarded('POST /api/people/reset-pin', async ({ person, body,
     await clearPin(trx, learner);
     await endLearnerSessions(trx, learner, at);
     await forgetTries(trx, ['pin', 'pinDay'], learner);
-    await appendAudit(trx, {
+    await appendAudit(trx, store.kind, {
       at,
       actor: `user ${person.userId}`,
       action: 'reset a PIN',
