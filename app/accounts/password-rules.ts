@@ -1,9 +1,12 @@
 import * as z from 'zod';
 import { FEWEST_PASSWORD_SIGNS, MOST_PASSWORD_SIGNS } from './accounts';
 
-/** Words that lists of guesses begin with. A password that is one of them with numbers around it is as good as none. */
+/** Words that lists of guesses begin with, of two that begin alike the longer first. A password of them and numbers is as good as none. */
 const GUESSED_FIRST =
-  /^(password|passw0rd|passwort|motdepasse|contrasena|welcome|letmein|iloveyou|admin|administrator|instructor|teacher|master|dragon|monkey|sunshine|princess|football|baseball|brick|bricks|brickwork|bricklayer|mason|masonry|readthewall|changeme|secret|qwerty[a-z]*|asdf[a-z]*|zxcv[a-z]*|abc[a-z]*)*$/;
+  'password passw0rd passwort motdepasse contrasena welcome letmein iloveyou administrator admin instructor teacher master dragon monkey sunshine princess football baseball bricklayer brickwork bricks brick masonry mason readthewall changeme secret'.split(
+    ' ',
+  );
+const KEYS_IN_A_ROW = /^(qwerty|asdf|zxcv|abc)/;
 const FEWEST_DIFFERENT_SIGNS = 6;
 
 /** At least twelve signs of any kind; nothing that is tried first. */
@@ -21,7 +24,13 @@ export const newPassword = z
 
 function isEasilyGuessed(password: string): boolean {
   const letters = password.toLowerCase().replaceAll(/[^a-z]/g, '');
-  return new Set(password).size < FEWEST_DIFFERENT_SIGNS || GUESSED_FIRST.test(letters);
+  const rest = afterGuessedWords(letters);
+  return new Set(password).size < FEWEST_DIFFERENT_SIGNS || rest === '' || KEYS_IN_A_ROW.test(rest);
+}
+
+function afterGuessedWords(letters: string): string {
+  const word = GUESSED_FIRST.find((each) => letters.startsWith(each));
+  return word === undefined ? letters : afterGuessedWords(letters.slice(word.length));
 }
 
 /** The name of a person as they write it: no control signs, single spaces. */

@@ -62,7 +62,7 @@ export function drawTerm(id: string): string | undefined {
     height,
   });
   return svg.replace(
-    /viewBox="[^"]*" width="[^"]*" height="[^"]*"/,
+    /viewBox="[^"]+" width="\d+" height="\d+"/,
     `viewBox="${box.join(' ')}" width="${WIDTH}" height="${Math.round((WIDTH * height) / width)}"`,
   );
 }

@@ -57,7 +57,7 @@ export function inchesOn(picture: LessonPicture): readonly string[] {
 function framed(svg: string, shown: Box): string {
   const [x, y, width, height] = svgBox(shown);
   return svg.replace(
-    /viewBox="[^"]*" width="[^"]*" height="[^"]*"/,
+    /viewBox="[^"]+" width="\d+" height="\d+"/,
     `viewBox="${x} ${y} ${width} ${height}" width="${WIDTH}" height="${Math.round((WIDTH * height) / width)}"`,
   );
 }

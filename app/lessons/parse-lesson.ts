@@ -53,7 +53,7 @@ async function compile(file: string, source: string, keepTree: () => (root: unkn
   } catch (error) {
     // The compiler speaks of a file it made up itself.
     const text = error instanceof Error ? error.message : String(error);
-    const [, line] = /_mdx_bundler_entry_point[^:]*:(\d+)/.exec(text) ?? [];
+    const [, line] = /_mdx_bundler_entry_point[^:_]*:(\d+)/.exec(text) ?? [];
     throw new LessonError(told(file, [{ line: Number(line ?? 1), says: text }]), { cause: error });
   }
 }

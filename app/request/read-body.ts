@@ -40,14 +40,17 @@ function parseJson(text: string): unknown {
   }
 }
 
-/** Counted on brackets outside of texts. */
-function depthOf(text: string): number {
+/** Counted on brackets outside of texts. One pass: whatever was sent, each sign is looked at once. */
+function depthOf(json: string): number {
   let deepest = 0;
   let depth = 0;
-  for (const [sign] of text.matchAll(/"(?:[^"\\]|\\.)*"|[[{\]}]/g)) {
-    if (sign === '[' || sign === '{') depth += 1;
-    else if (sign === ']' || sign === '}') depth -= 1;
-    deepest = Math.max(deepest, depth);
+  let inText = false;
+  for (let at = 0; at < json.length; at += 1) {
+    const sign = json[at];
+    if (inText && sign === '\\') at += 1;
+    else if (sign === '"') inText = !inText;
+    else if (!inText && (sign === '[' || sign === '{')) deepest = Math.max(deepest, ++depth);
+    else if (!inText && (sign === ']' || sign === '}')) depth -= 1;
   }
   return deepest;
 }

@@ -2,8 +2,6 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { hashSource } from './content-policy';
 
-const INLINE_SCRIPT = /<script(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/script>/g;
-
 /** Where `next build` left its pages, whichever folder the server was started for. */
 const BUILT = join(/* turbopackIgnore: true */ process.cwd(), '.next');
 
@@ -31,7 +29,15 @@ function hashesOf(path: string): readonly string[] {
 
 /** What an HTML page holds between its script tags that load nothing, as a policy names it. */
 export function inlineScriptHashes(html: string): readonly string[] {
-  return [...new Set([...html.matchAll(INLINE_SCRIPT)].map(([, script = '']) => hashSource(script)))];
+  const hashes = new Set<string>();
+  for (let at = html.indexOf('<script'); at !== -1; at = html.indexOf('<script', at + 1)) {
+    const begin = html.indexOf('>', at) + 1;
+    const end = html.indexOf('</script>', begin);
+    if (begin === 0 || end === -1) break;
+    if (!/\ssrc=/.test(html.slice(at, begin))) hashes.add(hashSource(html.slice(begin, end)));
+    at = end;
+  }
+  return [...hashes];
 }
 
 function hashesIn(path: string): readonly string[] {

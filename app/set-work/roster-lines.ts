@@ -12,7 +12,7 @@ const FIRST = /^(first|given) ?names?$/i;
 const LAST = /^((last|family) ?names?|surname)$/i;
 const TIME = /^time( ?%| percent| factor)?$/i;
 /** What stands between columns and not in a name. A comma and a space may: "Birch, Ada". */
-const BETWEEN_COLUMNS = /[;\t]|^"|,(?! )|, *\d/;
+const BETWEEN_COLUMNS = /[;\t]|^"|,(?! )|, {1,9}\d/;
 
 /** Where in a row of a table the parts of a name are, and the time (-1: nowhere). */
 interface Columns {

@@ -18,7 +18,7 @@ export interface ViewChoice {
 export function viewChoices(wall: Wall): readonly ViewChoice[] {
   const kinds = viewsOf(wall);
   const several = wall.panels.length > 1;
-  const named = (title: string) => (several ? title : title.replace(/, wall .*$/, ''));
+  const named = (title: string) => (several ? title : (title.split(', wall ')[0] ?? title));
   const panels = wall.panels.map(({ id }) => id);
   return [
     { value: 'afar', look: 'From afar', label: '' },

@@ -58,5 +58,5 @@ export function topicAnchor(topic: LimitTopic): string {
 
 /** Keeps a number and its unit on one line. */
 export function keepTogether(text: string): string {
-  return text.replace(/(\d) (?=(mm|m|m²|mm²|in|ft|°C|°F|%|lb|sq|oz|psi|MPa|kg|g)\b|\d+\/|[°%])/g, '$1\u00a0');
+  return text.replace(/(\d) ((?:mm|m|m²|mm²|in|ft|lb|sq|oz|psi|MPa|kg|g)\b|\d+\/|[°%])/g, '$1\u00a0$2');
 }

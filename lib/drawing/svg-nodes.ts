@@ -88,6 +88,6 @@ function penAttributes(pen: Area['pen'], paintOf: PaintOf): SvgNode['attributes'
 
 /** Width and height of a drawn SVG file, px, so that the page keeps its place before the drawing is there. */
 export function sizeOfSvg(svg: string): { readonly width: number; readonly height: number } {
-  const [, width = '1200', height = '800'] = /<svg[^>]* width="(\d+)" height="(\d+)"/.exec(svg) ?? [];
+  const [, width = '1200', height = '800'] = /^<svg[^>]* width="(\d+)" height="(\d+)"/.exec(svg) ?? [];
   return { width: Number(width), height: Number(height) };
 }

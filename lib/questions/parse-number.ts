@@ -10,9 +10,10 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '⅝': '5/8',
   '⅞': '7/8',
 };
-const INCH_WORDS = /\s*(in|inch|inches|"|″)\.?$/i;
-const UNIT_WORDS = /\s*(mm|in|inches|"|″|%|m²|J|kN|m\/s)\.?$/i;
-const FEET = /^(.+?)\s*(?:ft|feet|'|′)\.?(?:\s*(.+))?$/i;
+const MM_WORDS = /mm\.?$/i;
+const INCH_WORDS = /(in|inch|inches|"|″)\.?$/i;
+const UNIT_WORDS = /(mm|in|inches|"|″|%|m²|J|kN|m\/s)\.?$/i;
+const FEET_WORDS = /(?:ft|feet|'|′)\.?/i;
 /** One and a bit, or a thousand and more? Nobody can tell. */
 const UNCLEAR = /^-?[1-9]\d{0,2}(,\d{3})+$/;
 
@@ -36,21 +37,23 @@ export function parseNumber(text: string, unit = ''): number | undefined {
 
 /** In mm; without a unit it is in the one that was asked for. */
 function parseLength(typed: string, unit: 'mm' | 'in'): number | undefined {
-  if (/mm\.?$/i.test(typed)) return parseBare(typed.replace(/\s*mm\.?$/i, ''));
-  const [, feet, rest = '0'] = FEET.exec(typed) ?? [undefined, undefined, typed];
-  const number = parseBare(rest.replace(INCH_WORDS, ''));
-  if (number === undefined) return undefined;
-  if (feet !== undefined) {
-    const whole = parseBare(feet);
-    return whole === undefined ? undefined : inches(number, whole);
+  if (MM_WORDS.test(typed)) return parseBare(typed.replace(MM_WORDS, ''));
+  const feet = FEET_WORDS.exec(typed);
+  if (feet !== null) {
+    const whole = parseBare(typed.slice(0, feet.index));
+    const rest = parseBare(typed.slice(feet.index + feet[0].length).replace(INCH_WORDS, '') || '0');
+    return whole === undefined || rest === undefined ? undefined : inches(rest, whole);
   }
+  const number = parseBare(typed.replace(INCH_WORDS, ''));
+  if (number === undefined) return undefined;
   return unit === 'in' || INCH_WORDS.test(typed) ? inches(number) : number;
 }
 
-function parseBare(text: string): number | undefined {
+function parseBare(typed: string): number | undefined {
+  const text = typed.trim();
   if (UNCLEAR.test(text)) return undefined;
   const plain = text.replace(',', '.');
-  if (/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return Number(plain);
+  if (/^-?(\d+(\.\d*)?|\.\d+)$/.test(plain)) return Number(plain);
   const parts = /^(-?)(?:(\d+)[\s-]+)?(\d+)\/(\d+)$/.exec(plain);
   if (parts === null) return undefined;
   const [, sign, whole = '0', top, bottom] = parts;
