@@ -19,6 +19,7 @@ import { type MatchResult, matchMarks } from '../lib/marking/match';
 import { withOneJointOff } from '../lib/marking/one-joint-off';
 import { scoreWall } from '../lib/marking/wall-score';
 import type { Wall } from '../lib/wall/model';
+import { courseId, isOfKind } from '../lib/wall/part-id';
 import { type Part, partsOf } from '../lib/wall/parts';
 
 /** A mark as a learner hands it in. */
@@ -209,7 +210,7 @@ export function placeMarks(wall: Wall, rawMarks: readonly RawMark[]): readonly P
     const placed = placedOn(wholeOf(part, raw.fault, parts), raw.fault, sure);
     const given = names.get(placed.part) ?? new Set();
     names.set(placed.part, given.add(raw.fault));
-    if (!placed.part.match(/^[A-Z]$/) && given.size > MOST_NAMES_A_PART) {
+    if (!isOfKind(placed.part, 'panel') && given.size > MOST_NAMES_A_PART) {
       throw new GradingError(
         `${where}: part ${placed.part} has more than ${MOST_NAMES_A_PART} different faults marked on it`,
       );
@@ -233,7 +234,7 @@ function wholeOf(part: Part, fault: CheckId, parts: ReadonlyMap<string, Part>): 
   const { markedOn } = CATALOGUE[fault];
   if (markedOn.includes('panel')) return parts.get(part.panel) ?? part;
   if (markedOn.includes('course') && part.course !== null)
-    return parts.get(`${part.panel}${part.course}`) ?? part;
+    return parts.get(courseId(part.panel, part.course)) ?? part;
   return part;
 }
 

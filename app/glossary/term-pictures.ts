@@ -74,7 +74,7 @@ function ringedIn(
   wall: Wall,
   what: Ringed,
 ): Pick<Part, 'panel' | 'x' | 'y' | 'width' | 'height'> | undefined {
-  const tall = new Set(wall.units.filter(({ kind }) => kind === what).map(({ id }) => id));
+  const tall = new Set<string>(wall.units.filter(({ kind }) => kind === what).map(({ id }) => id));
   const fitting = [...partsOf(wall).values()].filter(({ id, kind }) => kind === what || tall.has(id));
   const last = fitting[fitting.length - 1];
   const [first] = fitting;

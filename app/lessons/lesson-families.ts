@@ -3,7 +3,7 @@ import type { Spoil } from '../../lib/generate/plan';
 import type { Topic } from '../../lib/generate/topics';
 import { FACE_MARKS } from '../../lib/inspect/face-marks';
 import type { Condition, WallKind } from '../../lib/wall/model';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 
 export type FaceMark = Exclude<Condition, 'sound'>;
 

@@ -136,7 +136,8 @@ export function viewOf(picture: LessonPicture): View {
     return { kind: 'behind', unit: unit?.id ?? '' };
   }
   const cuts = cutsOf(wall);
-  const cut = cuts.find(({ support }) => told.includes(support)) ?? cutAt(cuts, told) ?? cuts[0];
+  const cut =
+    cuts.find(({ support }) => told.some((part) => part === support)) ?? cutAt(cuts, told) ?? cuts[0];
   if (cut === undefined) throw new RangeError(`${picture.family}: its wall cannot be cut`);
   return { kind: 'section', at: cut.at, support: cut.support };
 }

@@ -1,7 +1,8 @@
 import { gapBetween } from '../../lib/geometry/box';
 import { type Aim, awayFrom } from '../../lib/views/pointing/pick';
 import { topCourseOf, type Wall } from '../../lib/wall/model';
-import type { Part, PartKind } from '../../lib/wall/parts';
+import { type PanelId, type PartKind, parsePartId } from '../../lib/wall/part-id';
+import type { Part } from '../../lib/wall/parts';
 
 /** Parts small enough that what lies beside them is near. */
 const SMALL: readonly PartKind[] = ['unit', 'bed', 'head', 'tie'];
@@ -49,9 +50,10 @@ export function nearbyParts(
   ];
 }
 
-/** Whether a part lies on a panel: a corner, 'A-B-corner', on both that it joins. */
-function isOn(panel: string, { kind, id, panel: on }: Part): boolean {
-  return kind === 'corner' ? id.split('-').includes(panel) : on === panel;
+/** Whether a part lies on a panel: a corner on both that it joins. */
+function isOn(panel: PanelId, { id, panel: on }: Part): boolean {
+  const name = parsePartId(id);
+  return name?.kind === 'corner' ? name.panels.includes(panel) : on === panel;
 }
 
 /** The course of a part; of a unit every one that it stands through. */

@@ -1,5 +1,5 @@
-import { mixingNumber } from '../../lib/views/tickets/words';
 import type { Wall } from '../../lib/wall/model';
+import { type PartId, parsePartId } from '../../lib/wall/part-id';
 import type { Part } from '../../lib/wall/parts';
 
 /** What a reader calls a part. Courses count from the bottom, units from the left. */
@@ -11,32 +11,33 @@ export function partName(part: Part, wall: Wall): string {
 }
 
 function bareName(part: Part, wall: Wall): string {
-  const { id, kind, course } = part;
-  switch (kind) {
+  const name = parsePartId(part.id);
+  if (name === null) return part.id;
+  switch (name.kind) {
     case 'unit':
-      return `Course ${course}, ${tallName(part, wall)}unit ${position(id)}`;
+      return `Course ${name.course}, ${tallName(part, wall)}unit ${name.position}`;
     case 'bed':
-      return `Bed joint under unit ${position(id)}, course ${course}`;
+      return `Bed joint under unit ${name.position}, course ${name.course}`;
     case 'head':
-      return `Head joint between units ${position(id).replace('/', ' and ')}, course ${course}`;
+      return `Head joint between units ${name.position} and ${name.right}, course ${name.course}`;
     case 'course':
-      return `The whole of course ${course}`;
+      return `The whole of course ${name.course}`;
     case 'panel':
-      return wall.panels.length > 1 ? `The whole of wall ${id}` : 'The whole panel';
+      return wall.panels.length > 1 ? `The whole of wall ${name.panel}` : 'The whole panel';
     case 'corner':
       return 'The corner';
     case 'edge':
-      return id.endsWith('left-end') ? 'The left end' : 'The right end';
+      return `The ${name.end} end`;
     case 'support':
-      return supportName(id, wall);
+      return supportName(part.id, wall);
     case 'opening':
-      return id.includes('door') ? 'The door opening' : 'The window opening';
+      return `The ${name.what} opening`;
     case 'tie':
-      return `Tie ${position(id)} on course ${course}`;
+      return `Tie ${name.position} on course ${name.course}`;
     case 'batch':
-      return `Mixing ${mixingNumber(id)}`;
+      return `Mixing ${name.number}`;
     default: {
-      const unknown: never = kind;
+      const unknown: never = name;
       return unknown;
     }
   }
@@ -50,13 +51,9 @@ function tallName({ id, panel, x, width }: Part, wall: Wall): string {
   return unit?.kind === 'quoin' ? `quoin at the ${x + width / 2 < long / 2 ? 'left' : 'right'} end, ` : '';
 }
 
-/** 'A12.5' -> '5'; 'A12.4/5' -> '4/5'; 'A12.5-bed' -> '5'; 'A-tie12.3' -> '3'. */
-function position(id: string): string {
-  return id.slice(id.indexOf('.') + 1).replace(/-bed$/, '');
-}
-
-function supportName(id: string, wall: Wall): string {
+function supportName(id: PartId, wall: Wall): string {
   const support = wall.supports.find((each) => each.id === id);
   if (support?.kind === 'ledge') return `The ${support.material} ledge`;
-  return support?.opening?.includes('door') ? 'The lintel over the door' : 'The lintel over the window';
+  const over = wall.openings.find((each) => each.id === support?.opening);
+  return `The lintel over the ${over?.kind ?? 'window'}`;
 }

@@ -11,6 +11,7 @@ import { LOOK_ALIKE_TEXTS } from '../../lib/inspect/look-alikes';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import type { Wall } from '../../lib/wall/model';
+import { isOfKind, parsePartId } from '../../lib/wall/part-id';
 import type { Part } from '../../lib/wall/parts';
 import type { FindingResult, MarkResult, Result } from '../grading';
 import { faultName, passageOf, topicOf } from './fault-choices';
@@ -110,12 +111,12 @@ function textsOf(check: CheckId): FaultTexts {
 function placeOf(parts: readonly string[], nameOf: (id: string) => string): string {
   const [first, ...others] = parts;
   if (first === undefined) return '';
-  const beds = parts.filter((part) => part.endsWith('-bed'));
-  const course = /^[A-Z](\d+)\./.exec(first)?.[1];
-  if (beds.length > 1 && course !== undefined) {
+  const beds = parts.filter((part) => isOfKind(part, 'bed'));
+  const name = parsePartId(first);
+  if (beds.length > 1 && name?.kind === 'bed') {
     // What the wall is called, where there are several, stands after the name of any part of it.
     const panel = /, wall [A-Z]$/.exec(nameOf(first))?.[0] ?? '';
-    return `Bed joint of course ${course} (${beds.length} units)${panel}`;
+    return `Bed joint of course ${name.course} (${beds.length} units)${panel}`;
   }
   return others.length > 0 ? `${nameOf(first)}, and what touches it` : nameOf(first);
 }
@@ -134,7 +135,7 @@ function falseRow(each: MarkResult, number: number, nameOf: (id: string) => stri
       end: measured.end,
       unit: measured.unit,
       offMean: measured.limitId === 'bed-from-mean-of-eight',
-      isMean: mark.part.endsWith('-bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
+      isMean: isOfKind(mark.part, 'bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
       source: [ruleSetTitle(measured.rules), measured.title, measured.clause]
         .filter((text) => text !== '')
         .join(' · '),

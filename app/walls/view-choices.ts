@@ -68,7 +68,7 @@ export function viewKeyFor(
   { check, parts, region }: Pick<Finding, 'check' | 'parts' | 'region'>,
   wall: Wall,
 ): string {
-  const cut = cutsOf(wall).find(({ support }) => parts.includes(support));
+  const cut = cutsOf(wall).find(({ support }) => parts.some((part) => part === support));
   switch (check) {
     case 'missing-back-mortar':
     case 'ring-buttered-back':

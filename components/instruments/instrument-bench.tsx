@@ -5,7 +5,7 @@ import { INSTRUMENTS, type InstrumentId } from '../../lib/instruments/instrument
 import { INSTRUMENT, instrumentsFor } from '../../lib/instruments/instrument-list';
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 import { formatReading, formatRest } from './format-reading';
 import styles from './instrument-bench.module.css';
 import { InstrumentPicture } from './instrument-picture';

@@ -1,5 +1,5 @@
 import type { Instrument } from '../../lib/instruments/instrument';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 
 /** What a reader calls a kind of part, with more than one of it. */
 export const KIND_WORDS: Readonly<Record<PartKind, string>> = {

@@ -2,7 +2,7 @@
 
 import { useEffect, useId, useRef } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 import styles from './fault-chooser.module.css';
 import type { FaultChoice } from './part-facts';
 

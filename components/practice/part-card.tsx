@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 import styles from './part-card.module.css';
 import type { NamedPart, PickedPart } from './part-facts';
 

@@ -1,5 +1,5 @@
 import type { CheckId } from '../../lib/inspect/finding';
-import type { PartKind } from '../../lib/wall/parts';
+import type { PartKind } from '../../lib/wall/part-id';
 
 /** A part of the wall with the name a reader sees. */
 export interface NamedPart {

@@ -127,7 +127,8 @@ function NotedHere(props: {
 }) {
   const { finding, notebook, system } = props;
   const here = notebook.filter(
-    ({ part, unit, value }) => value !== null && unit === finding.unit && finding.parts.includes(part),
+    ({ part, unit, value }) =>
+      value !== null && unit === finding.unit && finding.parts.some((each) => each === part),
   );
   if (here.length === 0) return null;
   return (

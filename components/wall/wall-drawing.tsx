@@ -21,6 +21,7 @@ import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/p
 import type { View } from '../../lib/views/view';
 import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
+import { courseOf } from '../../lib/wall/part-id';
 import { DrawContext } from './draw-context';
 import { isWhole, middleOf, sheetOf } from './seen-box';
 import { useGestures } from './use-gestures';
@@ -235,9 +236,4 @@ export function WallDrawing(props: WallDrawingProps) {
 
 function focusOn(svg: SVGSVGElement | null, { part }: Target): void {
   svg?.querySelector<SVGElement>(`[data-part="${part}"]`)?.focus({ preventScroll: true });
-}
-
-/** `A12.5`, `A12.5-bed`, `A12.5/6` -> `A12`. */
-function courseOf(part: string): string | null {
-  return /^([A-Z]\d+)\./.exec(part)?.[1] ?? null;
 }

@@ -1,5 +1,6 @@
 import { type Mm, snap } from '../units';
 import type { Opening, Unit, Wall } from '../wall/model';
+import { openingId, type PanelId } from '../wall/part-id';
 import type { Chance } from './chance';
 import type { SettingOut } from './families';
 import type { Plan } from './plan';
@@ -31,7 +32,7 @@ export function lengthOf(draft: Draft, modules: number): Mm {
 
 /** A panel before it is laid. Openings are given by whole units and courses, so that the bond works at both jambs. */
 export interface PanelDraft {
-  readonly id: string;
+  readonly id: PanelId;
   readonly modules: number;
   readonly courses: number;
   readonly opening: OpeningDraft | null;
@@ -53,7 +54,7 @@ export function openingOf(draft: Draft, panel: PanelDraft, opening: OpeningDraft
   const x = lengthOf(draft, opening.leftModules);
   const y = topOf(draft, opening.sillCourse);
   return {
-    id: `${panel.id}-${opening.kind}1`,
+    id: openingId(panel.id, opening.kind),
     panel: panel.id,
     kind: opening.kind,
     x,

@@ -1,6 +1,7 @@
 import { boundAt } from '../limits/bound';
 import { limitOf } from '../limits/limits';
 import type { Batch } from '../wall/model';
+import { batchId } from '../wall/part-id';
 import type { Draft } from './draft';
 
 /** Cement : lime : sand by volume, none over 2.7 parts of sand to one of cement and lime. */
@@ -24,7 +25,7 @@ export function layBatches(draft: Draft, courses: number): readonly Batch[] {
     const air = chance.pick(hot ? HOT : MILD);
     const limit = life ? boundAt(life, { air }) : 90;
     return {
-      id: `batch-${index + 1}`,
+      id: batchId(index + 1),
       fromCourse: Math.floor((index * courses) / count) + 1,
       toCourse: Math.floor(((index + 1) * courses) / count),
       ...mix,

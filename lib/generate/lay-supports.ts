@@ -2,6 +2,7 @@ import { angleVerdict, boundAt, overhangBound } from '../limits/bound';
 import { limitOf, limitsUnder } from '../limits/limits';
 import { type Mm, snap } from '../units';
 import type { Angle, Opening, Support } from '../wall/model';
+import { ledgeId, lintelId } from '../wall/part-id';
 import { type Draft, lengthOf, type PanelDraft } from './draft';
 
 /** Concrete ledge under a whole panel. Its edge lies back from the face by a sound overhang; by more, still within a third, as a look-alike. */
@@ -12,7 +13,7 @@ export function layLedge(draft: Draft, panel: PanelDraft): Support {
     ? 0.56
     : draft.chance.whole(0, 3) / 10;
   return {
-    id: `${panel.id}-ledge`,
+    id: ledgeId(panel.id),
     panel: panel.id,
     kind: 'ledge',
     material: 'concrete',
@@ -42,7 +43,7 @@ export function layLintel(draft: Draft, opening: Opening, storeysAbove: number):
     ? snap(overhangBound(limitsUnder(plan.rules), depth) * 0.5)
     : 5;
   return {
-    id: `${opening.panel}-lintel1`,
+    id: lintelId(opening.panel),
     panel: opening.panel,
     kind: 'lintel',
     material: 'steel',

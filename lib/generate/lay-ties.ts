@@ -1,6 +1,7 @@
 import type { RuleSetId } from '../limits/limit';
 import { type Mm, snap } from '../units';
 import type { Opening, Tie } from '../wall/model';
+import { tieId } from '../wall/part-id';
 import { type Draft, lengthOf, levelOf, type PanelDraft, topOf } from './draft';
 import { quoinCourses, quoinReach } from './tall-units';
 
@@ -94,7 +95,7 @@ export function layTies(
       place += 1;
       ties.push({
         ...STRAP,
-        id: `${panel.id}-tie${course}.${place}`,
+        id: tieId(panel.id, course, place),
         panel: panel.id,
         course,
         x,

@@ -1,13 +1,13 @@
 import { type Mm, snap } from '../units';
 import {
   type HeadFill,
-  headId,
   type Opening,
   TALL_COURSES,
   type Texture,
   type Unit,
   type UnitKind,
 } from '../wall/model';
+import { headId, unitId } from '../wall/part-id';
 import { type Draft, lengthOf, levelOf, type PanelDraft } from './draft';
 import { type Piece, quoinAt, quoinPhase, soldiersOver } from './tall-units';
 
@@ -52,7 +52,7 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
     for (const piece of rowOf(draft, panel, opening, course, offset)) {
       position += 1;
       units.push({
-        id: `${panel.id}${course}.${position}`,
+        id: unitId(panel.id, course, position),
         panel: panel.id,
         course,
         position,

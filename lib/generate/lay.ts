@@ -118,7 +118,13 @@ function stepOf(draft: Draft): number {
 }
 
 function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
-  const main = { id: 'A', modules: plan.modules, courses: plan.courses, opening: null, gableFrom: null };
+  const main = {
+    id: 'A' as const,
+    modules: plan.modules,
+    courses: plan.courses,
+    opening: null,
+    gableFrom: null,
+  };
   const middle = Math.floor(plan.modules / 2);
   switch (plan.kind) {
     case 'plain-panel':

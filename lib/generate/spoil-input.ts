@@ -2,6 +2,7 @@ import type { FaceBox } from '../geometry/box';
 import type { RuleSetId } from '../limits/limit';
 import type { Mm } from '../units';
 import { type Opening, type Panel, TALL_COURSES, type Unit, type Wall } from '../wall/model';
+import { unitId } from '../wall/part-id';
 import type { Chance } from './chance';
 
 /** What a spoiling step works on: the wall so far, how bad to make it, and the places already spoiled. */
@@ -70,8 +71,8 @@ export function pickUnit(
       unit.kind === 'stretcher' &&
       unit.course > 2 &&
       unit.course < (topCourse.get(unit.panel) ?? 0) - 1 &&
-      byPlace.has(`${unit.panel}${unit.course}.${unit.position - 1}`) &&
-      byPlace.has(`${unit.panel}${unit.course}.${unit.position + 1}`) &&
+      byPlace.has(unitId(unit.panel, unit.course, unit.position - 1)) &&
+      byPlace.has(unitId(unit.panel, unit.course, unit.position + 1)) &&
       wanted(unit),
   );
   const clear = fit.filter(
@@ -91,7 +92,7 @@ export function pickFace(input: SpoilInput): Unit {
   const ids = new Set(soldiers.map(({ id }) => id));
   const fit = soldiers.filter(
     (unit) =>
-      [-1, 1].every((away) => ids.has(`${unit.panel}${unit.course}.${unit.position + away}`)) &&
+      [-1, 1].every((away) => ids.has(unitId(unit.panel, unit.course, unit.position + away))) &&
       isClear(spotOf([unit]), taken),
   );
   return fit.length > 0 && chance.happens(SOLDIER_PERCENT) ? chance.pick(fit) : pickUnit(input);
@@ -99,7 +100,7 @@ export function pickFace(input: SpoilInput): Unit {
 
 /** The unit `away` places along the same course. */
 export function unitBeside(wall: Wall, unit: Unit, away: number): Unit {
-  const id = `${unit.panel}${unit.course}.${unit.position + away}`;
+  const id = unitId(unit.panel, unit.course, unit.position + away);
   const found = wall.units.find((each) => each.id === id);
   if (found === undefined) throw new NoRoom(`no unit ${id}`);
   return found;

@@ -1,5 +1,5 @@
 import type { Limit, Limits } from '../limits/limit';
-import type { PartKind } from '../wall/parts';
+import type { PartId, PartKind } from '../wall/part-id';
 import type { Survey } from '../wall/survey';
 import type { CheckId, Hazard, Reach, Region } from './finding';
 import type { LookAlikeId } from './look-alikes';
@@ -66,7 +66,7 @@ export interface Measurement {
   readonly measured: number;
   readonly bound: number;
   /** Id of the part it was measured at. */
-  readonly at: string;
+  readonly at: PartId;
   readonly place: () => Place;
   /** Unit of `measured` where it is not the limit's. */
   readonly unit?: string;
@@ -74,7 +74,7 @@ export interface Measurement {
 
 /** Where a measurement was taken: parts, the most telling first, and their box on the face. */
 export interface Place {
-  readonly parts: readonly string[];
+  readonly parts: readonly PartId[];
   readonly region: Region;
 }
 

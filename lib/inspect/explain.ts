@@ -1,6 +1,7 @@
 import type { RuleSetId } from '../limits/limit';
 import { limitsUnder, sourceOf } from '../limits/limits';
 import type { Wall } from '../wall/model';
+import type { PartId } from '../wall/part-id';
 import { partsOf } from '../wall/parts';
 import { surveyOf } from '../wall/survey';
 import { CATALOGUE } from './catalogue';
@@ -27,7 +28,7 @@ export interface Explanation {
 }
 
 /** Explains a false mark: the measurement nearest its limit at that part, and the look-alike it may have been. */
-export function explainMark(wall: Wall, rules: RuleSetId, partId: string, fault: CheckId): Explanation {
+export function explainMark(wall: Wall, rules: RuleSetId, partId: PartId, fault: CheckId): Explanation {
   const survey = surveyOf(wall);
   const part = partsOf(wall).get(partId);
   let nearest: Measurement | null = null;
@@ -42,7 +43,7 @@ export function explainMark(wall: Wall, rules: RuleSetId, partId: string, fault:
 }
 
 /** Taken at the part, at a joint of the unit marked, or at the panel the part belongs to. */
-function touches({ at, place }: Measurement, part: string): boolean {
+function touches({ at, place }: Measurement, part: PartId): boolean {
   return at === part || place().parts.includes(part);
 }
 

@@ -1,5 +1,6 @@
 import type { FaceBox } from '../geometry/box';
 import type { HowSure, LimitKind, RuleSetId } from '../limits/limit';
+import type { PartId } from '../wall/part-id';
 
 /** Faults by their plain trade name. Each has a file of that name under generate/faults and one under inspect/checks. */
 export const CHECKS = [
@@ -44,7 +45,7 @@ export type Region = FaceBox;
 export interface Finding {
   readonly check: CheckId;
   /** Ids of the parts concerned, the most telling first. */
-  readonly parts: readonly string[];
+  readonly parts: readonly PartId[];
   readonly region: Region;
   readonly measured: number;
   readonly unit: string;

@@ -1,5 +1,5 @@
 import type { Unit } from '../wall/model';
-import { headId } from '../wall/model';
+import { headId, unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
 import { isCloser } from './checks/bond/sliver-piece';
@@ -16,10 +16,8 @@ const NOTICEABLE_OVERHANG = 10;
 export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAlikeId | null {
   const { wall } = survey;
   const panel = survey.panels.find((each) => each.panel.id === part.panel);
-  const placed = panel?.placed.find(
-    ({ unit }) =>
-      part.id === unit.id || part.id.startsWith(`${unit.id}-`) || part.id.startsWith(`${unit.id}/`),
-  );
+  const own = unitOf(part.id);
+  const placed = own === null ? undefined : panel?.placed.find(({ unit }) => unit.id === own);
   if (fault === 'stale-mortar') {
     return wall.batches.some(({ id, air }) => id === part.id && air >= HOT) ? 'hot-day-mortar' : null;
   }

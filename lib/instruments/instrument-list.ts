@@ -1,4 +1,4 @@
-import type { PartKind } from '../wall/parts';
+import type { PartKind } from '../wall/part-id';
 import { INSTRUMENTS, type Instrument, type InstrumentId } from './instrument';
 
 const TAPE: Instrument = {

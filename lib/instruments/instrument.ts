@@ -1,4 +1,4 @@
-import type { PartKind } from '../wall/parts';
+import type { PartKind } from '../wall/part-id';
 
 export const INSTRUMENTS = [
   'tape',

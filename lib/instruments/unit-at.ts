@@ -1,4 +1,4 @@
-import { bedId } from '../wall/model';
+import { unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
 import type { PanelSurvey, Placed } from '../wall/survey';
 
@@ -6,11 +6,9 @@ import type { PanelSurvey, Placed } from '../wall/survey';
 export function unitAt(part: Part, { placed }: PanelSurvey): Placed | null {
   switch (part.kind) {
     case 'unit':
-      return placed.find(({ unit }) => unit.id === part.id) ?? null;
     case 'bed':
-      return placed.find(({ unit }) => bedId(unit.id) === part.id) ?? null;
     case 'head':
-      return placed.find(({ unit }) => part.id.startsWith(`${unit.id}/`)) ?? null;
+      return placed.find(({ unit }) => unitOf(part.id) === unit.id) ?? null;
     default:
       return null;
   }

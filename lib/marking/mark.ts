@@ -1,10 +1,12 @@
+import type { PartId } from '../wall/part-id';
+
 /** How sure the learner says to be: 1 unsure, 2 fairly sure, 3 certain. */
 export type Sure = 1 | 2 | 3;
 
 /** One mark of a learner after its part has been looked up on the wall. */
 export interface PlacedMark {
   /** Id of the part marked; a panel ('A') or course ('A12') when the learner meant the whole of it. */
-  readonly part: string;
+  readonly part: PartId;
   readonly panel: string;
   /** The place marked, in mm in the panel's frame: x to the right, y up. */
   readonly x: number;

@@ -1,4 +1,5 @@
 import type { Finding } from '../inspect/finding';
+import { isOfKind, kindOf, type PartId } from '../wall/part-id';
 import type { PlacedMark } from './mark';
 
 /** Distances are compared in eighths of a millimetre, the grid on which walls are laid. */
@@ -8,19 +9,15 @@ const STEPS_PER_MM = 8;
 export const FARTHEST = 131_072;
 
 /** True for a whole panel ('A') or course ('A12'); false for every smaller part ('A12.5', 'A-ledge', 'batch-2'). */
-export function isWide(part: string): boolean {
-  return !(part.includes('.') || part.includes('-'));
-}
-
-/** True for a mixing of mortar ('batch-2'): it lies all over the wall, so that no one place points to it. */
-function isBatch(part: string): boolean {
-  return part.startsWith('batch-');
+export function isWide(part: PartId): boolean {
+  const kind = kindOf(part);
+  return kind === 'panel' || kind === 'course';
 }
 
 /** True when a place on the wall can point to the finding; false when its first part is a whole panel, a course or a mixing. */
 export function takesPlaces(finding: Finding): boolean {
   const [first] = finding.parts;
-  return first !== undefined && !isWide(first) && !isBatch(first);
+  return first !== undefined && !isWide(first) && !isOfKind(first, 'batch');
 }
 
 /**

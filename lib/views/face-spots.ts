@@ -1,6 +1,7 @@
 import { type Frame, onSheet, type Spot } from '../drawing/shape';
 import type { Wall } from '../wall/model';
-import { type PartKind, partsOf } from '../wall/parts';
+import type { PartKind } from '../wall/part-id';
+import { partsOf } from '../wall/parts';
 
 /** Where the parts of the wall's faces lie on the sheet: those of the kinds that the view shows. Mixings lie nowhere. */
 export function faceSpots(

@@ -1,19 +1,31 @@
 import type { HeadFill, Panel, Tie, Unit, Wall } from './model';
+import {
+  type CourseId,
+  courseId,
+  headId,
+  type PanelId,
+  parsePartId,
+  tieId,
+  type UnitId,
+  unitId,
+} from './part-id';
 
 /** The wall seen in a mirror: left and right change places, names follow their new places. */
 export function mirrored(wall: Wall): Wall {
   const length = new Map(wall.panels.map((panel) => [panel.id, panel.length]));
-  const over = (panel: string) => length.get(panel) ?? 0;
-  const count = new Map<string, number>();
+  const over = (panel: PanelId) => length.get(panel) ?? 0;
+  const count = new Map<CourseId, number>();
   for (const unit of wall.units) {
-    const course = courseName(unit.id);
+    const course = courseId(unit.panel, unit.course);
     count.set(course, Math.max(count.get(course) ?? 0, unit.position));
   }
-  const renamed = (id: string) => {
-    const course = courseName(id);
-    return `${course}.${(count.get(course) ?? 0) + 1 - Number(id.slice(course.length + 1))}`;
+  const renamed = (id: UnitId) => {
+    const name = parsePartId(id);
+    if (name?.kind !== 'unit') return id;
+    const { panel, course, position } = name;
+    return unitId(panel, course, (count.get(courseId(panel, course)) ?? 0) + 1 - position);
   };
-  const flip = <T extends { readonly panel: string; readonly fromX: number; readonly toX: number }>(
+  const flip = <T extends { readonly panel: PanelId; readonly fromX: number; readonly toX: number }>(
     part: T,
   ): T => ({
     ...part,
@@ -23,7 +35,15 @@ export function mirrored(wall: Wall): Wall {
   return {
     ...wall,
     panels: [...wall.panels].reverse().map(mirroredPanel),
-    units: byCourse(wall.units.map((unit) => mirroredUnit(unit, over(unit.panel), renamed(unit.id)))),
+    units: byCourse(
+      wall.units.map((unit) =>
+        mirroredUnit(
+          unit,
+          over(unit.panel),
+          (count.get(courseId(unit.panel, unit.course)) ?? 0) + 1 - unit.position,
+        ),
+      ),
+    ),
     heads: wall.heads.map((head) => mirroredHead(head, count)),
     openings: wall.openings.map((each) => ({ ...each, x: over(each.panel) - each.x - each.width })),
     supports: wall.supports.map(flip),
@@ -31,10 +51,6 @@ export function mirrored(wall: Wall): Wall {
     flashings: wall.flashings.map(flip),
     projections: wall.projections.map((each) => ({ ...each, units: each.units.map(renamed) })),
   };
-}
-
-function courseName(id: string): string {
-  return id.slice(0, id.indexOf('.'));
 }
 
 function mirroredPanel(panel: Panel): Panel {
@@ -48,11 +64,11 @@ function mirroredPanel(panel: Panel): Panel {
   };
 }
 
-function mirroredUnit(unit: Unit, over: number, id: string): Unit {
+function mirroredUnit(unit: Unit, over: number, position: number): Unit {
   return {
     ...unit,
-    id,
-    position: Number(id.slice(id.indexOf('.') + 1)),
+    id: unitId(unit.panel, unit.course, position),
+    position,
     x: over - unit.x - unit.length,
     y: unit.y - unit.fall,
     fall: 0 - unit.fall,
@@ -62,21 +78,24 @@ function mirroredUnit(unit: Unit, over: number, id: string): Unit {
 }
 
 /** `A12.4/5` of a course of nine -> `A12.5/6`. */
-function mirroredHead(head: HeadFill, count: ReadonlyMap<string, number>): HeadFill {
-  const course = courseName(head.joint);
-  const right = Number(head.joint.slice(head.joint.indexOf('/') + 1));
-  const last = count.get(course) ?? 0;
-  return { ...head, joint: `${course}.${last + 1 - right}/${last + 2 - right}` };
+function mirroredHead(head: HeadFill, count: ReadonlyMap<CourseId, number>): HeadFill {
+  const name = parsePartId(head.joint);
+  if (name?.kind !== 'head') return head;
+  const { panel, course, right } = name;
+  const left = (count.get(courseId(panel, course)) ?? 0) + 1 - right;
+  return { ...head, joint: headId(unitId(panel, course, left), left + 1) };
 }
 
-function mirroredTies(ties: readonly Tie[], over: (panel: string) => number): readonly Tie[] {
-  const rows = new Map<string, Tie[]>();
+function mirroredTies(ties: readonly Tie[], over: (panel: PanelId) => number): readonly Tie[] {
+  const rows = new Map<CourseId, Tie[]>();
   for (const tie of ties) {
-    const row = `${tie.panel}-tie${tie.course}`;
+    const row = courseId(tie.panel, tie.course);
     rows.set(row, [...(rows.get(row) ?? []), { ...tie, x: over(tie.panel) - tie.x }]);
   }
-  return [...rows].flatMap(([row, group]) =>
-    group.sort((a, b) => a.x - b.x).map((tie, index) => ({ ...tie, id: `${row}.${index + 1}` })),
+  return [...rows.values()].flatMap((group) =>
+    group
+      .sort((a, b) => a.x - b.x)
+      .map((tie, index) => ({ ...tie, id: tieId(tie.panel, tie.course, index + 1) })),
   );
 }
 

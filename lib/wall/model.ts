@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/box';
 import type { Mm } from '../units';
+import type { BatchId, HeadId, OpeningId, PanelId, SupportId, TieId, UnitId } from './part-id';
 
 /**
  * The wall: plain data, millimetres on a grid of eighths. Every panel is a plane seen from outside with its own frame: x from its left end to the
@@ -49,8 +50,8 @@ export type Pat = Box;
 
 export interface Unit {
   /** `A12.5`: panel A, course 12 from the bottom, fifth from the left. */
-  readonly id: string;
-  readonly panel: string;
+  readonly id: UnitId;
+  readonly panel: PanelId;
   /** From 1, counted from the bottom; of a unit that stands through several, the lowest. */
   readonly course: number;
   /** From 1, counted from the left within its course (openings, and what stands through from a course below, are jumped). */
@@ -81,15 +82,15 @@ export interface Unit {
 
 /** How a head joint is filled, where it is not full. Id `A12.4/5`: between units 4 and 5 of course 12. */
 export interface HeadFill {
-  readonly joint: string;
+  readonly joint: HeadId;
   /** Share of the joint's area filled with mortar, %. */
   readonly filled: number;
 }
 
 export interface Opening {
   /** `A-window1`, `A-door1`. */
-  readonly id: string;
-  readonly panel: string;
+  readonly id: OpeningId;
+  readonly panel: PanelId;
   readonly kind: 'window' | 'door';
   readonly x: Mm;
   readonly y: Mm;
@@ -107,8 +108,8 @@ export interface Angle {
 /** Something masonry stands on. Plan outline: x from–to, z back–front; `y` is its top surface. */
 export interface Support {
   /** `A-ledge`, `A-lintel1`. */
-  readonly id: string;
-  readonly panel: string;
+  readonly id: SupportId;
+  readonly panel: PanelId;
   readonly kind: 'ledge' | 'lintel';
   readonly material: 'concrete' | 'steel' | 'wood';
   readonly fromX: Mm;
@@ -119,13 +120,13 @@ export interface Support {
   /** Lintels of steel. */
   readonly angle?: Angle;
   /** The opening a lintel spans. */
-  readonly opening?: string;
+  readonly opening?: OpeningId;
 }
 
 export interface Tie {
   /** `A-tie12.3`: in the bed on top of course 12, third from the left. */
-  readonly id: string;
-  readonly panel: string;
+  readonly id: TieId;
+  readonly panel: PanelId;
   /** The course it lies on top of. */
   readonly course: number;
   readonly x: Mm;
@@ -139,7 +140,7 @@ export interface Tie {
 
 /** The flashing edge that drains a support; an open head joint in the course right on it is a weep. */
 export interface Flashing {
-  readonly panel: string;
+  readonly panel: PanelId;
   readonly y: Mm;
   readonly fromX: Mm;
   readonly toX: Mm;
@@ -148,7 +149,7 @@ export interface Flashing {
 /** One mixing of mortar, and the courses laid with it. Volumes as batched; sand damp and loose. */
 export interface Batch {
   /** `batch-1`. */
-  readonly id: string;
+  readonly id: BatchId;
   readonly fromCourse: number;
   readonly toCourse: number;
   readonly portland: number;
@@ -162,13 +163,13 @@ export interface Batch {
 
 /** Units that the drawing wants proud, and by how much. */
 export interface Projection {
-  readonly units: readonly string[];
+  readonly units: readonly UnitId[];
   readonly by: Mm;
 }
 
 export interface Panel {
   /** `A`, `B`. */
-  readonly id: string;
+  readonly id: PanelId;
   /** Clear length of the face. */
   readonly length: Mm;
   readonly courses: number;
@@ -221,16 +222,6 @@ export function isTall({ kind }: Pick<Unit, 'kind'>): boolean {
 /** The highest course that a unit stands in. */
 export function topCourseOf(unit: Pick<Unit, 'kind' | 'course'>): number {
   return isTall(unit) ? unit.course + TALL_COURSES - 1 : unit.course;
-}
-
-/** The bed under a unit: not stored, but it can be named. */
-export function bedId(unit: string): string {
-  return `${unit}-bed`;
-}
-
-/** The head joint between two neighbours: `A12.4` and position 5 -> `A12.4/5`. */
-export function headId(left: string, rightPosition: number): string {
-  return `${left}/${rightPosition}`;
 }
 
 /** A wall that cannot be: the message says where and what. */

@@ -1,30 +1,30 @@
 import type { FaceBox } from '../geometry/box';
 import type { Mm } from '../units';
-import { bedId, headId, isTall, type Wall } from './model';
+import { isTall, type Wall } from './model';
+import {
+  bedId,
+  cornerId,
+  courseId,
+  endId,
+  headId,
+  type PanelId,
+  type PartId,
+  type PartKind,
+} from './part-id';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from './survey';
-
-export type PartKind =
-  | 'unit'
-  | 'bed'
-  | 'head'
-  | 'course'
-  | 'panel'
-  | 'corner'
-  | 'edge'
-  | 'support'
-  | 'opening'
-  | 'tie'
-  | 'batch';
 
 /** A part of a wall that can be pointed at: its name, what it is, and its box on the face of its panel. */
 export interface Part extends FaceBox {
-  readonly id: string;
+  readonly id: PartId;
   readonly kind: PartKind;
+  readonly panel: PanelId;
   readonly course: number | null;
 }
 
 /** Half the reach of a thin part (a tie, an edge, a corner) to either side, mm: something to point at. */
 const THIN: Mm = 20;
+/** The panel that every wall has: mixings are shown on it. */
+const MAIN: PanelId = 'A';
 
 /** Every part that can be marked, by id. Units come course by course from the bottom, each from the left. */
 export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
@@ -48,24 +48,15 @@ export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
     const right = wall.panels[index];
     if (left?.rightEnd === 'corner' && right?.leftEnd === 'corner') {
       parts.push(
-        box(
-          `${left.id}-${right.id}-corner`,
-          'corner',
-          right.id,
-          null,
-          0,
-          0,
-          2 * THIN,
-          heightOf(wall, right.id),
-        ),
+        box(cornerId(left.id, right.id), 'corner', right.id, null, 0, 0, 2 * THIN, heightOf(wall, right.id)),
       );
     }
   }
-  const main = wall.panels.find(({ id }) => id === 'A');
+  const main = wall.panels.find(({ id }) => id === MAIN);
   for (const batch of wall.batches) {
     const from = (batch.fromCourse - 1) * wall.gauge;
     const height = (batch.toCourse - batch.fromCourse + 1) * wall.gauge;
-    parts.push(box(batch.id, 'batch', main?.id ?? '', null, 0, from, main?.length ?? 0, height));
+    parts.push(box(batch.id, 'batch', MAIN, null, 0, from, main?.length ?? 0, height));
   }
   return new Map(parts.map((part) => [part.id, part]));
 }
@@ -96,7 +87,7 @@ function wideParts({ panel, courses, placed }: PanelSurvey): readonly Part[] {
     const first = course[0]?.unit;
     const last = course[course.length - 1]?.unit;
     if (first === undefined || last === undefined) continue;
-    const id = `${panel.id}${first.course}`;
+    const id = courseId(panel.id, first.course);
     parts.push(
       box(
         id,
@@ -111,16 +102,16 @@ function wideParts({ panel, courses, placed }: PanelSurvey): readonly Part[] {
     );
   }
   if (panel.leftEnd === 'free')
-    parts.push(box(`${panel.id}-left-end`, 'edge', panel.id, null, 0, 0, 2 * THIN, top));
+    parts.push(box(endId(panel.id, 'left'), 'edge', panel.id, null, 0, 0, 2 * THIN, top));
   if (panel.rightEnd === 'free') {
     parts.push(
-      box(`${panel.id}-right-end`, 'edge', panel.id, null, panel.length - 2 * THIN, 0, 2 * THIN, top),
+      box(endId(panel.id, 'right'), 'edge', panel.id, null, panel.length - 2 * THIN, 0, 2 * THIN, top),
     );
   }
   return parts;
 }
 
-function heightOf(wall: Wall, panel: string): Mm {
+function heightOf(wall: Wall, panel: PanelId): Mm {
   return wall.units.reduce(
     (most, unit) => (unit.panel === panel ? Math.max(most, unit.y + unit.height) : most),
     0,
@@ -128,9 +119,9 @@ function heightOf(wall: Wall, panel: string): Mm {
 }
 
 function box(
-  id: string,
+  id: PartId,
   kind: PartKind,
-  panel: string,
+  panel: PanelId,
   course: number | null,
   x: Mm,
   y: Mm,

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { isOnGrid } from '../units';
 import { CONDITIONS, FINISHES, UNIT_KINDS, WALL_KINDS, WALL_VERSION, type Wall, WallError } from './model';
+import { type IdOf, isOfKind, type PartKind } from './part-id';
 import { refuseUnstandable } from './stands';
 
 /** Nothing on a wall lies further out than this, mm: 100 m. */
@@ -16,14 +17,19 @@ const size = mm.refine((value) => value > 0, { error: 'is not over 0' });
 const share = z.number().min(0).max(100);
 const count = z.int().min(1).max(MOST_PARTS);
 const name = z.string().min(1).max(40);
+/** The name of a part of this kind. */
+const idOf = <K extends PartKind>(kind: K) =>
+  z.custom<IdOf[K]>((id) => typeof id === 'string' && isOfKind(id, kind), {
+    error: `is not the name of a ${kind}`,
+  });
 const list = <T extends z.ZodType>(each: T) => z.array(each).max(MOST_PARTS).readonly();
 
 const pat = z.strictObject({ x: mm, y: mm, width: size, height: size }).readonly();
 
 const unit = z
   .strictObject({
-    id: z.string().regex(/^[A-Z]\d+\.\d+$/),
-    panel: name,
+    id: idOf('unit'),
+    panel: idOf('panel'),
     course: count,
     position: count,
     kind: z.enum(UNIT_KINDS),
@@ -45,7 +51,7 @@ const unit = z
 
 const panel = z
   .strictObject({
-    id: z.string().regex(/^[A-Z]$/),
+    id: idOf('panel'),
     length: size,
     courses: count,
     plan: z.strictObject({ leftX: mm, leftZ: mm, rightX: mm, rightZ: mm }).readonly(),
@@ -71,8 +77,8 @@ const angle = z
 
 const support = z
   .strictObject({
-    id: name,
-    panel: name,
+    id: idOf('support'),
+    panel: idOf('panel'),
     kind: z.enum(['ledge', 'lintel']),
     material: z.enum(['concrete', 'steel', 'wood']),
     fromX: mm,
@@ -81,14 +87,14 @@ const support = z
     back: mm,
     front: mm,
     angle: angle.exactOptional(),
-    opening: name.exactOptional(),
+    opening: idOf('opening').exactOptional(),
   })
   .readonly();
 
 const opening = z
   .strictObject({
-    id: name,
-    panel: name,
+    id: idOf('opening'),
+    panel: idOf('panel'),
     kind: z.enum(['window', 'door']),
     x: mm,
     y: mm,
@@ -99,8 +105,8 @@ const opening = z
 
 const tie = z
   .strictObject({
-    id: name,
-    panel: name,
+    id: idOf('tie'),
+    panel: idOf('panel'),
     course: count,
     x: mm,
     y: mm,
@@ -113,7 +119,7 @@ const tie = z
 
 const batch = z
   .strictObject({
-    id: z.string().regex(/^batch-\d+$/),
+    id: idOf('batch'),
     fromCourse: count,
     toCourse: count,
     portland: z.number().positive().max(1000),
@@ -139,13 +145,13 @@ export const wallSchema: z.ZodType<Wall> = z
     cavity: mm,
     panels: list(panel),
     units: list(unit),
-    heads: list(z.strictObject({ joint: name, filled: share }).readonly()),
+    heads: list(z.strictObject({ joint: idOf('head'), filled: share }).readonly()),
     openings: list(opening),
     supports: list(support),
     ties: list(tie),
-    flashings: list(z.strictObject({ panel: name, y: mm, fromX: mm, toX: mm }).readonly()),
+    flashings: list(z.strictObject({ panel: idOf('panel'), y: mm, fromX: mm, toX: mm }).readonly()),
     batches: list(batch),
-    projections: list(z.strictObject({ units: list(name), by: mm }).readonly()),
+    projections: list(z.strictObject({ units: list(idOf('unit')), by: mm }).readonly()),
     tone: z.strictObject({ mortar: z.int().min(0).max(3), lot: z.int().min(0).max(7) }).readonly(),
   })
   .readonly();

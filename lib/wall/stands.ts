@@ -1,4 +1,5 @@
-import { bedId, isTall, type Opening, topCourseOf, type Unit, type Wall, WallError } from './model';
+import { isTall, type Opening, topCourseOf, type Unit, type Wall, WallError } from './model';
+import { bedId, parsePartId, unitId } from './part-id';
 import { headWidth, surveyOf, undersideAt } from './survey';
 
 /** Refuses a wall that cannot be: names that clash or point nowhere, units that overlap or lie outside their panel. @throws WallError with the path. */
@@ -9,7 +10,7 @@ export function refuseUnstandable(wall: Wall): void {
     const panel = courses.get(unit.panel);
     const where = `units.${index}`;
     if (panel === undefined) throw new WallError(`${where}.panel: there is no panel ${unit.panel}`);
-    if (unit.id !== `${unit.panel}${unit.course}.${unit.position}`) {
+    if (unit.id !== unitId(unit.panel, unit.course, unit.position)) {
       throw new WallError(`${where}.id: ${unit.id} does not name its panel, course and position`);
     }
     if (topCourseOf(unit) > panel.courses)
@@ -95,9 +96,12 @@ function refuseNames(wall: Wall): void {
 
 function refuseJoints(wall: Wall, taken: ReadonlySet<string>): void {
   for (const [index, { joint }] of wall.heads.entries()) {
-    const [left, right] = joint.split('/');
-    const course = left?.slice(0, left.indexOf('.'));
-    if (!left || !taken.has(left) || !taken.has(`${course}.${right}`)) {
+    const name = parsePartId(joint);
+    const units =
+      name?.kind === 'head'
+        ? [name.position, name.right].map((place) => unitId(name.panel, name.course, place))
+        : [joint];
+    if (!units.every((unit) => taken.has(unit))) {
       throw new WallError(`heads.${index}.joint: there is no head joint ${joint}`);
     }
   }

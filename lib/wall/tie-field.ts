@@ -1,11 +1,12 @@
 import type { Mm } from '../units';
 import type { Opening, Tie } from './model';
+import { endId, type PartId } from './part-id';
 import type { PanelSurvey } from './survey';
 
 /** An upright edge of the veneer that ties must serve: a jamb of an opening, or a free end of a panel. */
 export interface TieEdge {
   /** `A-window1` for a jamb, `A-left-end` or `A-right-end`. */
-  readonly part: string;
+  readonly part: PartId;
   readonly x: Mm;
   /** +1: the veneer lies to the right of the edge; −1: to the left. */
   readonly side: 1 | -1;
@@ -44,9 +45,9 @@ export function tieEdgesOf(survey: PanelSurvey, small: Mm): readonly TieEdge[] {
     0,
   );
   if (panel.leftEnd === 'free')
-    edges.push({ part: `${panel.id}-left-end`, x: 0, side: 1, fromY: 0, toY: top });
+    edges.push({ part: endId(panel.id, 'left'), x: 0, side: 1, fromY: 0, toY: top });
   if (panel.rightEnd === 'free') {
-    edges.push({ part: `${panel.id}-right-end`, x: panel.length, side: -1, fromY: 0, toY: top });
+    edges.push({ part: endId(panel.id, 'right'), x: panel.length, side: -1, fromY: 0, toY: top });
   }
   return edges;
 }

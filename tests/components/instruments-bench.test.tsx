@@ -11,7 +11,7 @@ import { partsOf } from '../../lib/wall/parts';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_TIE, handWall } from '../lib/views-hand-wall';
 
-const SECOND_TIE = { ...HAND_TIE, id: 'A-tie3.1', course: 3, y: 215 };
+const SECOND_TIE = { ...HAND_TIE, id: 'A-tie3.1' as const, course: 3, y: 215 };
 const WALL = handWall({ ties: [HAND_TIE, SECOND_TIE] });
 const SURVEY = surveyOf(WALL);
 const PARTS = partsOf(WALL);

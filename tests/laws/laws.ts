@@ -52,7 +52,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
 function mirrorBreak(wall: Wall, findings: readonly Finding[], law: LawWall): string | null {
   const image = mirrored(wall);
   if (JSON.stringify(mirrored(image)) !== JSON.stringify(wall)) return 'mirrored twice, it is another wall';
-  const length = new Map(wall.panels.map((panel) => [panel.id, panel.length]));
+  const length = new Map<string, number>(wall.panels.map((panel) => [panel.id, panel.length]));
   const sign = ({ check, measured, region }: Finding, x: number) =>
     [check, region.panel, ...[measured, x, region.y, region.width].map(figure)].join(' ');
   const here = findings.map((each) =>

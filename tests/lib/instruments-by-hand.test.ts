@@ -22,7 +22,12 @@ function at(wall: Wall, instrument: InstrumentId, id: string, turn: Turn = {}): 
   return readAt(surveyOf(wall), instrument, part, turn);
 }
 
-const tie = (id: string, x: number, y: number): Tie => ({ ...HAND_TIE, id: `A-tie${id}`, x, y });
+const tie = (id: `${number}.${number}`, x: number, y: number): Tie => ({
+  ...HAND_TIE,
+  id: `A-tie${id}`,
+  x,
+  y,
+});
 /** Two studs, two ties up each: 140 apart up, 210 across. */
 const TIES = [tie('1.1', 100, 75), tie('3.1', 100, 215), tie('1.2', 310, 75), tie('3.2', 310, 215)];
 const MIX: Batch = {

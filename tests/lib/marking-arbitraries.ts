@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { CheckId, Hazard } from '../../lib/inspect/finding';
+import type { PartId } from '../../lib/wall/part-id';
 import { sampleFinding, sampleMark } from './marking-samples';
 
 /** Width of the panel on which marks and findings fall, mm. */
@@ -9,7 +10,7 @@ export const SLACK = 12;
 // A small panel, few parts and few names: overlaps, ties and repeats are the rule here, not the exception.
 const CHECKS: readonly CheckId[] = ['thick-joint', 'open-head', 'shallow-tie'];
 const HAZARDS: readonly Hazard[] = ['could fall', 'lets water in', 'looks'];
-const PARTS = ['A', 'A1', 'A1.1', 'A1.2', 'A1.1-bed', 'A2.1'];
+const PARTS: readonly PartId[] = ['A', 'A1', 'A1.1', 'A1.2', 'A1.1-bed', 'A2.1'];
 
 const eighths = (most: number) => fc.integer({ min: 0, max: most * 8 }).map((n) => n / 8);
 const place = (most: number) => fc.oneof(fc.constantFrom(0, most / 4, most / 2, most), eighths(most));
@@ -33,7 +34,7 @@ export const findingsArb = fc.array(
 
 export const markArb = fc
   .record({
-    part: fc.constantFrom(...PARTS, 'A7.7', 'A8.8'),
+    part: fc.constantFrom<PartId[]>(...PARTS, 'A7.7', 'A8.8'),
     x: place(PANEL_WIDTH),
     y: place(200),
     fault: fc.constantFrom(...CHECKS),

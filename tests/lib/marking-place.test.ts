@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { canMean, distanceInSteps, isWide, takesPlaces } from '../../lib/marking/place';
+import type { PartId } from '../../lib/wall/part-id';
 import { sampleFinding, sampleMark } from './marking-samples';
 
 describe('how wide a part is', () => {
-  test.each([
+  test.each<[PartId, boolean]>([
     ['A', true],
     ['A12', true],
     ['B1', true],

@@ -1,10 +1,11 @@
 import type { CheckId, Finding, Hazard } from '../../lib/inspect/finding';
 import type { PlacedMark } from '../../lib/marking/mark';
+import type { PartId } from '../../lib/wall/part-id';
 
 /** An invented finding; only what marking reads matters. Region: x, y, width, height in mm on panel A. */
 export function sampleFinding(
   check: CheckId,
-  parts: readonly string[],
+  parts: readonly PartId[],
   [x, y, width, height]: readonly [number, number, number, number],
   more: { readonly hazard?: Hazard; readonly panel?: string } = {},
 ): Finding {
@@ -31,7 +32,7 @@ export function sampleFinding(
 
 /** A mark on panel A. */
 export function sampleMark(
-  part: string,
+  part: PartId,
   [x, y]: readonly [number, number],
   fault: string,
   more: Partial<PlacedMark> = {},

@@ -51,7 +51,7 @@ describe('hazards', () => {
   });
 
   test('a missed fault that could fall holds the score at half, and says so', () => {
-    const many = [tie, head, { ...head, parts: ['A2.1/2'], region: { ...head.region, y: 500 } }];
+    const many = [tie, head, { ...head, parts: ['A2.1/2' as const], region: { ...head.region, y: 500 } }];
     const marks = [onHead, sampleMark('A2.1/2', [105, 505], 'open-head')];
     expect(score(many, marks)).toEqual({
       score: 0.5,

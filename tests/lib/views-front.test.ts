@@ -47,7 +47,7 @@ describe('where parts lie on the sheet: y still up', () => {
   test('a return stands 300 mm past the end of the wall before it', () => {
     const beyond = {
       ...HAND_PANEL,
-      id: 'B',
+      id: 'B' as const,
       leftEnd: 'corner' as const,
       plan: { leftX: 620, leftZ: 0, rightX: 620, rightZ: -620 },
     };

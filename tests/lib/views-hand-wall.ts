@@ -1,4 +1,5 @@
 import type { Panel, Support, Tie, Unit, Wall } from '../../lib/wall/model';
+import { unitId } from '../../lib/wall/part-id';
 
 /**
  * A wall small enough to work out on paper: four courses of units 200 × 60 × 100 with 10 mm joints (gauge 70), panel A 620 long.
@@ -181,7 +182,7 @@ export function handTall(
   if (pattern === undefined) throw new RangeError('the hand wall has units');
   const units = rows.flatMap((row, index) =>
     row.map(([from, to, tall], at): Unit => {
-      const id = `A${index + 1}.${at + 1}`;
+      const id = unitId('A', index + 1, at + 1);
       const kind = tall ?? (to - from === 200 ? 'stretcher' : 'bat');
       const place = { course: index + 1, position: at + 1, x: from, y: 10 + index * 70, length: to - from };
       return {

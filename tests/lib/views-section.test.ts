@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Drawing, Shape } from '../../lib/drawing/shape';
 import { cutBed, cutSupport, cutTie, cutUnit, unitsCut } from '../../lib/views/section/cut-parts';
 import { sectionView } from '../../lib/views/section/section';
+import { tieId } from '../../lib/wall/part-id';
 import { surveyOf } from '../../lib/wall/survey';
 import { HAND_LEDGE, HAND_PANEL, HAND_TIE, handWall, handWallWith, handWindow } from './views-hand-wall';
 
@@ -87,7 +88,7 @@ describe('what a section shows and says', () => {
   });
 
   test('each ledge has its own cut', () => {
-    const wood = { ...HAND_LEDGE, id: 'A-ledge2', material: 'wood' as const, fromX: 420 };
+    const wood = { ...HAND_LEDGE, id: 'A-ledge2' as const, material: 'wood' as const, fromX: 420 };
     const wall = handWall({ supports: [{ ...HAND_LEDGE, toX: 420 }, wood] });
     expect(texts(sectionView(wall, base, 'mm'))).toContain('concrete ledge');
     expect(texts(sectionView(wall, { ...base, support: 'A-ledge2' }, 'mm'))).toContain('wood ledge');
@@ -114,7 +115,7 @@ describe('what a section shows and says', () => {
   });
 
   test('two ties in one bed: their notes stand a line apart', () => {
-    const ties = [250, 370].map((x) => ({ ...HAND_TIE, id: `A-tie2.${x}`, x }));
+    const ties = [250, 370].map((x) => ({ ...HAND_TIE, id: tieId('A', 2, x), x }));
     const levels = sectionView(handWall({ ties }), base, 'mm').labels.flatMap(({ text, at }) =>
       text.startsWith('tie') ? [at[1]] : [],
     );

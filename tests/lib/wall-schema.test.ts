@@ -63,8 +63,8 @@ describe('reading a wall', () => {
     ],
     [
       'one name twice',
-      (loose) => set(loose, ['ties', 1, 'id'], 'A-ledge'),
-      'ties.1.id: A-ledge is named twice',
+      (loose) => set(loose, ['ties', 1, 'id'], wall.ties[0]?.id),
+      `ties.1.id: ${wall.ties[0]?.id} is named twice`,
     ],
     ['units that overlap', (loose) => set(loose, ['units', 1, 'length'], 250), 'units: A1.2 overlaps A1.3'],
     [

@@ -1,6 +1,7 @@
 import type { CheckId } from '../../lib/inspect/finding';
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { Panel, Pat, Support, Tie, Unit, UnitFamily, Wall } from '../../lib/wall/model';
+import type { PanelId } from '../../lib/wall/part-id';
 
 export interface Expected {
   readonly check: CheckId;
@@ -53,18 +54,18 @@ export function ledge(from: number, to: number, change: Partial<Support> = {}): 
   };
 }
 
-/** A sound strap, wherever it is put. */
-export function tie(id: string, x: number, y: number, change: Partial<Tie> = {}): Tie {
+/** A sound strap, wherever it is put: number `id` over course 1. */
+export function tie(id: number, x: number, y: number, change: Partial<Tie> = {}): Tie {
   const size = { thickness: 1, width: 25, embedment: 60 };
-  return { id: `A-tie${id}`, panel: 'A', course: 1, x, y, kind: 'strap', ...size, ...change };
+  return { id: `A-tie1.${id}`, panel: 'A', course: 1, x, y, kind: 'strap', ...size, ...change };
 }
 
 /** One tie for every y in every stud's column, numbered from 1 as they come. */
 export function tieGrid(studs: readonly number[], ys: readonly number[]): Tie[] {
-  return studs.flatMap((x, at) => ys.map((y, row) => tie(String(at * ys.length + row + 1), x, y)));
+  return studs.flatMap((x, at) => ys.map((y, row) => tie(at * ys.length + row + 1, x, y)));
 }
 
-function layRow(row: readonly number[], panel: string, course: number, family: UnitFamily): Unit[] {
+function layRow(row: readonly number[], panel: PanelId, course: number, family: UnitFamily): Unit[] {
   const units: Unit[] = [];
   let x = 0;
   let joint = 0;
@@ -106,7 +107,7 @@ export function wallOf(
   rows: Rows,
   change: Partial<Wall> = {},
   panelChange: Partial<Panel> = {},
-  panel = 'A',
+  panel: PanelId = 'A',
 ): Wall {
   const family = change.family ?? BRICK;
   const units = rows.flatMap((row, at) => layRow(row, panel, at + 1, family));

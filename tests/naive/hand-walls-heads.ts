@@ -1,4 +1,5 @@
 import type { Flashing, Wall } from '../../lib/wall/model';
+import type { HeadId } from '../../lib/wall/part-id';
 import { BRICK, changed, type HandWall, hand, wallOf, wrong } from './build';
 
 const rules = 'good-practice';
@@ -11,7 +12,7 @@ const STACKED = wallOf([
   [190, 190],
 ]);
 const flashing = (fromX: number, toX: number, y = 0): Flashing => ({ panel: 'A', y, fromX, toX });
-const filled = (id: string, share: number, flashings: readonly Flashing[] = []): Wall => ({
+const filled = (id: HeadId, share: number, flashings: readonly Flashing[] = []): Wall => ({
   ...STACKED,
   heads: [{ joint: id, filled: share }],
   flashings,

@@ -5,7 +5,7 @@ import { around, blocks, smallOpening } from './build-opening';
 
 /** Two columns at 100 and 100 + h; the left one tied at 205 and 205 + v, the right one at 205 only. */
 const grid = (h: number, v: number) =>
-  blocks([100, 100 + h], [tie('1', 100, 205), tie('2', 100, 205 + v), tie('3', 100 + h, 205)]);
+  blocks([100, 100 + h], [tie(1, 100, 205), tie(2, 100, 205 + v), tie(3, 100 + h, 205)]);
 const far = (name: string, rules: RuleSetId, wall: Wall, measured: number, limit: number) =>
   hand(name, rules, wall, wrong('ties-too-far-apart', measured, limit, 'A'));
 
@@ -28,10 +28,7 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   far(
     'wider side of a middle column',
     'canada',
-    blocks(
-      [100, 500, 1100],
-      [tie('1', 100, 205), tie('2', 500, 205), tie('3', 500, 705.125), tie('4', 1100, 205)],
-    ),
+    blocks([100, 500, 1100], [tie(1, 100, 205), tie(2, 500, 205), tie(3, 500, 705.125), tie(4, 1100, 205)]),
     500.125,
     500,
   ),
@@ -39,7 +36,7 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   far(
     'ties off their stud',
     'canada',
-    blocks([100, 900], [tie('1', 100, 205), tie('2', 100, 605.125), tie('3', 850, 205)]),
+    blocks([100, 900], [tie(1, 100, 205), tie(2, 100, 605.125), tie(3, 850, 205)]),
     400.125,
     400,
   ),
@@ -47,7 +44,7 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   far(
     'stud without ties',
     'canada',
-    blocks([100, 500, 900], [tie('1', 100, 205), tie('2', 100, 605.125), tie('3', 900, 205)]),
+    blocks([100, 500, 900], [tie(1, 100, 205), tie(2, 100, 605.125), tie(3, 900, 205)]),
     400.125,
     400,
   ),
@@ -55,7 +52,7 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   far(
     'worst gap of two',
     'canada',
-    blocks([100, 900], [...tieGrid([100], [205, 655]), tie('3', 900, 205), tie('4', 900, 705.125)]),
+    blocks([100, 900], [...tieGrid([100], [205, 655]), tie(3, 900, 205), tie(4, 900, 705.125)]),
     500.125,
     400,
   ),
@@ -77,7 +74,7 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   hand(
     'gap over an opening is left out',
     'canada',
-    around([700, 1200, 1690], [...JAMBS, tie('5', 1200, 105), tie('6', 1200, 905)]),
+    around([700, 1200, 1690], [...JAMBS, tie(5, 1200, 105), tie(6, 1200, 905)]),
   ),
   // Columns at 400 and 2,000, 390 and 400 from the jambs (305 at most): 305..705 lies beside the opening, so neither side counts.
   hand(
@@ -124,13 +121,13 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   far(
     'column at the side of a small opening',
     'united-kingdom',
-    smallOpening(210, 5, [190], [tie('1', 190, 20), tie('2', 190, 470.125)]),
+    smallOpening(210, 5, [190], [tie(1, 190, 20), tie(2, 190, 470.125)]),
     450.125,
     450,
   ),
   hand(
     'column inside a small opening',
     'united-kingdom',
-    smallOpening(210, 5, [200], [tie('1', 200, 20), tie('2', 200, 470.125)]),
+    smallOpening(210, 5, [200], [tie(1, 200, 20), tie(2, 200, 470.125)]),
   ),
 ];

@@ -72,7 +72,7 @@ export const GOLDENS: readonly Golden[] = [
         unit.id === 'A1.3'
           ? [
               { ...unit, x: 210 },
-              { ...unit, id: 'A1.4', position: 4 },
+              { ...unit, id: 'A1.4' as const, position: 4 },
             ]
           : [unit],
       );

@@ -26,12 +26,12 @@ function pairRows(
   const nameOf = partNames(spoiled);
   const result = rightSide ? grade(spoiled, rules, marks) : null;
   const findings = inspect(spoiled, rules).map((finding, index): PairRow => {
-    const [part = finding.region.panel] = finding.parts;
-    const { measured } = explainMark(sound, rules, part, finding.check);
+    const [part] = finding.parts;
+    const onSound = part === undefined ? null : explainMark(sound, rules, part, finding.check).measured;
     return {
       ...explainedFinding(finding, index + 1, rules, nameOf),
       outcome: result?.findings[index]?.outcome ?? 'missed',
-      onSound: measured?.value ?? null,
+      onSound: onSound?.value ?? null,
     };
   });
   const falseMarks = (result?.marks ?? [])

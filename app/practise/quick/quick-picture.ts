@@ -12,6 +12,7 @@ import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { cutsOf, type View } from '../../../lib/views/view';
 import type { Unit, Wall } from '../../../lib/wall/model';
+import { unitId } from '../../../lib/wall/part-id';
 import { partsOf } from '../../../lib/wall/parts';
 import { surveyOf } from '../../../lib/wall/survey';
 import { QUICK_SIGHTS, seenIn } from './quick-sights';
@@ -109,7 +110,7 @@ function cutSeen(wall: Wall, findings: readonly Finding[], seed: number): Seen |
   const bases = cuts.filter(({ at }) => at === 'base');
   const shown =
     findings.length > 0
-      ? cuts.find(({ support }) => findings.some(({ parts }) => parts.includes(support)))
+      ? cuts.find(({ support }) => findings.some(({ parts }) => parts.some((part) => part === support)))
       : drawnFrom(heads.length > 0 && hash32(seed, 0) % 4 < HEADS_OF_FOUR ? heads : bases, seed);
   return shown ? { view: { kind: 'section', at: shown.at, support: shown.support }, window: null } : null;
 }
@@ -148,7 +149,7 @@ function inTheField({ units, panels }: Wall): readonly Unit[] {
       whole.has(id) &&
       course > 2 &&
       course < (top.get(panel) ?? 0) - 1 &&
-      [-1, 1].every((step) => whole.has(`${panel}${course}.${position + step}`)),
+      [-1, 1].every((step) => whole.has(unitId(panel, course, position + step))),
   );
 }
 

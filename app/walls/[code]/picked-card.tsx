@@ -9,6 +9,7 @@ import type { Mark } from '../../../components/practice/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
 import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';
+import { isOfKind } from '../../../lib/wall/part-id';
 import { FAULT_CHOICES } from '../fault-choices';
 import { pickedPart } from '../picked-part';
 import type { usePractice } from './use-practice';
@@ -102,8 +103,7 @@ function Lift(props: {
 function objectionTo(mark: Mark, others: readonly Mark[]): string | null {
   const here = others.filter(({ part }) => part === mark.part);
   if (here.some(({ fault }) => fault === mark.fault)) return 'You have marked this fault here already.';
-  const isPanel = /^[A-Z]$/.test(mark.part);
-  if (!isPanel && new Set(here.map(({ fault }) => fault)).size >= MOST_NAMES_A_PART) {
+  if (!isOfKind(mark.part, 'panel') && new Set(here.map(({ fault }) => fault)).size >= MOST_NAMES_A_PART) {
     return 'This part has two marks already. Change or remove one of them first.';
   }
   return others.length >= MOST_MARKS

@@ -1,7 +1,7 @@
 import { boundAt } from '../../limits/bound';
 import { limitOf } from '../../limits/limits';
 import { snap } from '../../units';
-import { bedId, headId } from '../../wall/model';
+import { bedId, headId } from '../../wall/part-id';
 import { withUnits } from '../draft';
 import { unitBeside } from '../spoil-input';
 import { type Departure, twice, unitNow } from './departure';

@@ -1,5 +1,6 @@
 import type { RuleSetId } from '../../limits/limit';
 import type { Unit, Wall, WallKind } from '../../wall/model';
+import { courseId, courseOf } from '../../wall/part-id';
 import { chanceOf } from '../chance';
 import { layPlan } from '../generate';
 import { PLAIN } from '../plan';
@@ -56,10 +57,10 @@ function trueLength(unit: Unit, next: Unit | undefined, { joint, family }: Wall)
 export function placesOn(wall: Wall, rules: RuleSetId): Places {
   const chance = chanceOf(SEED, 3);
   const taken: Spot[] = [];
-  const weeps = new Set(wall.heads.map(({ joint }) => joint.slice(0, joint.indexOf('.'))));
+  const weeps = new Set(wall.heads.map(({ joint }) => courseOf(joint)));
   const next = () => {
     const unit = pickUnit({ wall, rules, severity: 1, chance, taken }, ({ panel, course }) => {
-      return panel === 'A' && !weeps.has(`${panel}${course}`);
+      return panel === 'A' && !weeps.has(courseId(panel, course));
     });
     taken.push(spotOf([unit]));
     return unit;

@@ -5,7 +5,7 @@ import type { Box } from '../../geometry/box';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Wall } from '../../wall/model';
-import type { PartKind } from '../../wall/parts';
+import type { PartKind } from '../../wall/part-id';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';
 import { topsIn } from '../course-rows';
 import { faceSpots } from '../face-spots';

@@ -77,7 +77,7 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, viewing: V
   }
   const height = heightDimension(
     0,
-    tops.get(surveys[0]?.panel.id ?? '') ?? 0,
+    tops.get(surveys[0]?.panel.id ?? 'A') ?? 0,
     -beside - marginLeft * 0.28,
     34,
     marginLeft * 0.42,

@@ -1,7 +1,8 @@
 import { SLOT } from '../../drawing/colours';
-import { type Drawing, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, rect, type Shape, type Spot } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
-import { headId, type Opening, type Tie, topCourseOf, type Unit, type Wall } from '../../wall/model';
+import { type Opening, type Tie, topCourseOf, type Unit, type Wall } from '../../wall/model';
+import { headId } from '../../wall/part-id';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from '../../wall/survey';
 import { courseRows, type InCourse } from '../course-rows';
 import { caliper } from '../pointing/part-names';
@@ -82,7 +83,7 @@ function unitPiece(
   course: number,
   filled: ReadonlyMap<string, number>,
 ): PlanPiece {
-  const spots = [{ part: unit.id, ...planBox(unit) }];
+  const spots: Spot[] = [{ part: unit.id, ...planBox(unit) }];
   const up = (course - unit.course + 1) / heightsIn(unit);
   const shapes: Shape[] = [...planUnit(unit, up, up < 1 ? cutFill(wall, unit) : undefined)];
   if (right !== null) {

@@ -4,6 +4,7 @@ import type { Box } from '../../geometry/box';
 import type { Point } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Panel, Wall } from '../../wall/model';
+import { type CornerId, cornerId } from '../../wall/part-id';
 import { length } from '../section/sheet';
 
 /** How far along each face the corner is looked at, mm. */
@@ -19,7 +20,7 @@ export interface CornerPlan {
 }
 
 interface Turn {
-  readonly corner: string;
+  readonly corner: CornerId;
   readonly straight: Panel;
   readonly turned: Panel;
   /** Along the straight wall and along the return, away from the corner, 1 mm long: x right, z out. */
@@ -34,7 +35,7 @@ export function turnOf({ panels }: Wall): Turn | null {
     if (left?.rightEnd !== 'corner' || right.leftEnd !== 'corner') continue;
     const fromLeft = direction(left, -1);
     const fromRight = direction(right, 1);
-    const corner = `${left.id}-${right.id}-corner`;
+    const corner = cornerId(left.id, right.id);
     // The wall nearer to square with the viewer is the straight one.
     return Math.abs(fromLeft[1]) <= Math.abs(fromRight[1])
       ? { corner, straight: left, turned: right, along: fromLeft, away: fromRight }

@@ -2,6 +2,7 @@ import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Wall } from '../../wall/model';
+import { bedId, courseId, parsePartId } from '../../wall/part-id';
 import { partsOf } from '../../wall/parts';
 import { surveyOf } from '../../wall/survey';
 import type { FindingDimension } from './finding-dimension';
@@ -66,7 +67,7 @@ function upright({ y, height }: Box, x: Mm): Span {
 /** Both ends of a bed. */
 function bedEnds(wall: Wall, bed: string): readonly Span[] {
   for (const { placed } of surveyOf(wall).panels) {
-    const each = placed.find(({ unit }) => `${unit.id}-bed` === bed);
+    const each = placed.find(({ unit }) => bedId(unit.id) === bed);
     if (each?.bed == null) continue;
     const { unit } = each;
     const right = unit.x + unit.length;
@@ -81,7 +82,7 @@ function bedEnds(wall: Wall, bed: string): readonly Span[] {
 
 /** From the level through one end of a course to its other end. */
 function courseDrop(wall: Wall, course: string): readonly Span[] {
-  const units = wall.units.filter(({ panel, course: row }) => `${panel}${row}` === course);
+  const units = wall.units.filter(({ panel, course: row }) => courseId(panel, row) === course);
   const first = units[0];
   const last = units[units.length - 1];
   if (first === undefined || last === undefined) return [];
@@ -118,12 +119,13 @@ function toNearestTie(
   { parts: [edge = ''], region, measured }: FindingDimension,
 ): readonly Span[] {
   const opening = wall.openings.find(({ id }) => id === edge);
+  const name = parsePartId(edge);
   const length = wall.panels.find(({ id }) => id === region.panel)?.length ?? 0;
   const [x, sense] = opening
     ? region.x < opening.x
       ? [opening.x, -1]
       : [opening.x + opening.width, 1]
-    : edge.endsWith('left-end')
+    : name?.kind === 'edge' && name.end === 'left'
       ? [0, 1]
       : [length, -1];
   const tie = wall.ties.find(

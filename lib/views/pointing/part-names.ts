@@ -1,5 +1,6 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../../units';
-import { headId, isTall, type Panel, type Tie, topCourseOf, type Unit, type Wall } from '../../wall/model';
+import { isTall, type Panel, type Tie, topCourseOf, type Unit, type Wall } from '../../wall/model';
+import { bedId, cornerId, endId, headId } from '../../wall/part-id';
 import { headWidth, type Placed, surveyOf } from '../../wall/survey';
 import { offSquare, turnOf } from '../plan/corner';
 import type { View } from '../view';
@@ -54,12 +55,12 @@ export function partNames(
       );
     }
     for (const tie of survey.ties) names.set(tie.id, `${wallName}${tieName(wall, tie, length, system)}`);
-    names.set(`${survey.panel.id}-left-end`, `${wallName}left end`);
-    names.set(`${survey.panel.id}-right-end`, `${wallName}right end`);
+    names.set(endId(survey.panel.id, 'left'), `${wallName}left end`);
+    names.set(endId(survey.panel.id, 'right'), `${wallName}right end`);
   }
   for (const [index, { id }] of wall.panels.entries()) {
     const next = wall.panels[index + 1];
-    if (next) names.set(`${id}-${next.id}-corner`, `corner of wall ${id} and wall ${next.id}`);
+    if (next) names.set(cornerId(id, next.id), `corner of wall ${id} and wall ${next.id}`);
   }
   const turn = view.kind === 'before-cover' ? turnOf(wall) : null;
   if (turn !== null) {
@@ -83,7 +84,7 @@ function nameUnit(
   const at = `${wallName}course ${unit.course}`;
   names.set(unit.id, `${at}, ${unitWords(placed, panel)}${seenOn(unit.condition)}`);
   if (bed !== null) {
-    names.set(`${unit.id}-bed`, `${at}, bed under unit ${unit.position}${thickness(bed)}`);
+    names.set(bedId(unit.id), `${at}, bed under unit ${unit.position}${thickness(bed)}`);
   }
 }
 

@@ -1,7 +1,8 @@
 import type { Drawing, Frame, Spot } from '../../drawing/shape';
 import { type Box, distanceTo } from '../../geometry/box';
 import type { Mm } from '../../units';
-import type { Part, PartKind } from '../../wall/parts';
+import type { PartKind } from '../../wall/part-id';
+import type { Part } from '../../wall/parts';
 
 /** Where a reader pointed: a place on the face of a panel, and how far that pointer strays, mm. */
 export interface Aim {

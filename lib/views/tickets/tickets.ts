@@ -4,10 +4,11 @@ import type { Box } from '../../geometry/box';
 import type { Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Batch, Wall } from '../../wall/model';
+import { batchNumber } from '../../wall/part-id';
 import { ViewError } from '../view';
 import { laidStrip } from './laid-strip';
 import { ticketPaper } from './paper';
-import { airTexts, coursesText, mixingNumber, volumesText } from './words';
+import { airTexts, coursesText, volumesText } from './words';
 
 /** The sheet, mm: narrow enough to be read on a phone as it stands. */
 const WIDE: Mm = 800;
@@ -76,7 +77,7 @@ function ticketAt(batch: Batch, low: Mm): Piece {
     ),
     labels: [
       {
-        ...filledIn(LINE.head, `Mixing ${mixingNumber(batch.id)}`, LARGE),
+        ...filledIn(LINE.head, `Mixing ${batchNumber(batch.id)}`, LARGE),
         at: [left, low + LINE.head],
         anchor: 'start',
       },

@@ -1,10 +1,6 @@
 import { inSystem } from '../../units';
 import type { Batch } from '../../wall/model';
-
-/** 'batch-2' -> '2'. */
-export function mixingNumber(id: string): string {
-  return id.slice('batch-'.length);
-}
+import { batchNumber } from '../../wall/part-id';
 
 /** "courses 1 to 9", or "course 4". */
 export function coursesText({ fromCourse, toCourse }: Batch): string {
@@ -27,7 +23,7 @@ export function ticketName(batch: Batch): string {
   const { id, portland, lime, sand, minutes } = batch;
   const [celsius, fahrenheit] = airTexts(batch);
   return [
-    `mixing ${mixingNumber(id)}`,
+    `mixing ${batchNumber(id)}`,
     coursesText(batch),
     `${shortNumber(portland)} cement, ${shortNumber(lime)} lime, ${shortNumber(sand)} sand by volume`,
     'sand damp and loose',

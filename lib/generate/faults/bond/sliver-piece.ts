@@ -2,6 +2,7 @@ import { boundAt } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { type Unit, WALL_KINDS } from '../../../wall/model';
+import { courseOf, unitId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { NoRoom, pickUnit, spotOf } from '../../spoil-input';
 
@@ -44,10 +45,6 @@ export const sliverPiece: Fault = {
   },
 };
 
-function courseOf(id: string): string {
-  return id.slice(0, id.indexOf('.'));
-}
-
 function placedAt(unit: Unit, position: number): Unit {
-  return { ...unit, position, id: `${unit.panel}${unit.course}.${position}` };
+  return { ...unit, position, id: unitId(unit.panel, unit.course, position) };
 }

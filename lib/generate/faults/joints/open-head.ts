@@ -1,4 +1,5 @@
-import { headId, WALL_KINDS } from '../../../wall/model';
+import { WALL_KINDS } from '../../../wall/model';
+import { courseId, courseOf, headId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { pickUnit, spotOf, unitBeside } from '../../spoil-input';
 
@@ -14,8 +15,8 @@ export const openHead: Fault = {
   masonry: ['anchored'],
   most: 4,
   spoil: (input) => {
-    const weepCourses = new Set(input.wall.heads.map(({ joint }) => joint.slice(0, joint.indexOf('.'))));
-    const left = pickUnit(input, (unit) => !weepCourses.has(`${unit.panel}${unit.course}`));
+    const weepCourses = new Set(input.wall.heads.map(({ joint }) => courseOf(joint)));
+    const left = pickUnit(input, (unit) => !weepCourses.has(courseId(unit.panel, unit.course)));
     const right = unitBeside(input.wall, left, 1);
     const head = { joint: headId(left.id, right.position), filled: filledAt(input.severity) };
     return { wall: { ...input.wall, heads: [...input.wall.heads, head] }, taken: spotOf([left, right]) };

@@ -1,4 +1,5 @@
 import { type Support, WALL_KINDS, type Wall } from '../../../wall/model';
+import { secondLedgeId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { NoRoom } from '../../spoil-input';
 import { replaceSupport, supportSpot } from './support-changes';
@@ -19,7 +20,13 @@ export const noBearingReturn: Fault = {
     const atLeft = panel?.leftEnd === 'free' && chance.happens(50);
     const [from, to] = atLeft ? endOfLeft(first, loose) : endOfRight(first, loose);
     const kept: Support = atLeft ? { ...ledge, fromX: to } : { ...ledge, toX: from };
-    const wood: Support = { ...ledge, id: `${ledge.panel}-ledge2`, material: 'wood', fromX: from, toX: to };
+    const wood: Support = {
+      ...ledge,
+      id: secondLedgeId(ledge.panel),
+      material: 'wood',
+      fromX: from,
+      toX: to,
+    };
     return {
       wall: replaceSupport(wall, ledge, chance.happens(50) ? [kept, wood] : [kept]),
       taken: supportSpot(ledge),

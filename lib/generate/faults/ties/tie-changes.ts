@@ -1,4 +1,5 @@
 import type { Tie } from '../../../wall/model';
+import { type CourseId, courseId, tieId } from '../../../wall/part-id';
 import { NoRoom, type Spoiled, type SpoilInput } from '../../spoil-input';
 
 /** Changes one tie that no other fault has touched. */
@@ -14,11 +15,11 @@ export function spoilTie({ wall, chance, taken }: SpoilInput, change: (tie: Tie)
 
 /** Names ties afresh by course and place, so that a missing one leaves no gap in the numbers to give it away. */
 export function renumbered(ties: readonly Tie[]): readonly Tie[] {
-  const count = new Map<string, number>();
+  const count = new Map<CourseId, number>();
   return ties.map((tie) => {
-    const row = `${tie.panel}-tie${tie.course}`;
-    const place = (count.get(row) ?? 0) + 1;
-    count.set(row, place);
-    return { ...tie, id: `${row}.${place}` };
+    const course = courseId(tie.panel, tie.course);
+    const position = (count.get(course) ?? 0) + 1;
+    count.set(course, position);
+    return { ...tie, id: tieId(tie.panel, tie.course, position) };
   });
 }

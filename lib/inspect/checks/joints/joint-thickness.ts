@@ -1,6 +1,6 @@
 import { boundAt } from '../../../limits/bound';
 import type { Limit, Limits } from '../../../limits/limit';
-import { bedId, headId } from '../../../wall/model';
+import { bedId, headId } from '../../../wall/part-id';
 import { headWidth, type PanelSurvey, type Placed, type Survey } from '../../../wall/survey';
 import { type Measurement, passes, type Report, severityOf } from '../../check';
 import { bedBox, headBox, joined } from '../../places';

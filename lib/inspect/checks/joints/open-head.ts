@@ -1,5 +1,6 @@
 import { boundAt } from '../../../limits/bound';
-import { type Flashing, headId } from '../../../wall/model';
+import type { Flashing } from '../../../wall/model';
+import { headId } from '../../../wall/part-id';
 import type { Placed, Survey } from '../../../wall/survey';
 import type { Check } from '../../check';
 import { headBox } from '../../places';

@@ -1,5 +1,5 @@
 import { boundAt } from '../../../limits/bound';
-import { bedId } from '../../../wall/model';
+import { bedId } from '../../../wall/part-id';
 import type { Check } from '../../check';
 import { bedBox, boxOf, joined } from '../../places';
 

@@ -1,6 +1,7 @@
 import { boundAt } from '../../../limits/bound';
 import { MM_PER_M } from '../../../units';
 import type { Panel } from '../../../wall/model';
+import { cornerId } from '../../../wall/part-id';
 import type { Placed } from '../../../wall/survey';
 import type { Check } from '../../check';
 import { boxOf } from '../../places';
@@ -42,7 +43,7 @@ export const cornerNotSquare: Check = {
       const left = panels[index - 1];
       const right = panels[index];
       if (left?.panel.rightEnd !== 'corner' || right?.panel.leftEnd !== 'corner') continue;
-      const at = `${left.panel.id}-${right.panel.id}-corner`;
+      const at = cornerId(left.panel.id, right.panel.id);
       report({
         limit,
         end: 'at most',

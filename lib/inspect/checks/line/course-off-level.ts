@@ -1,4 +1,5 @@
 import { slopeVerdict } from '../../../limits/bound';
+import { courseId } from '../../../wall/part-id';
 import type { Placed } from '../../../wall/survey';
 import { type Check, type Measurement, passes, severityOf } from '../../check';
 import { boxOf } from '../../places';
@@ -72,7 +73,7 @@ export const courseOffLevel: Check = {
         }
         const drop = Math.abs(first.y - (last.y - last.fall));
         const verdict = slopeVerdict(limit.bound, drop / run, run);
-        const at = `${panel.id}${first.course}`;
+        const at = courseId(panel.id, first.course);
         const sight: Measurement = {
           limit,
           end: 'at most',

@@ -1,5 +1,5 @@
 import { boundAt } from '../../../limits/bound';
-import { headId } from '../../../wall/model';
+import { type HeadId, headId } from '../../../wall/part-id';
 import { type PerpendChain, perpendChainsOf } from '../../../wall/perpend-chains';
 import type { Check } from '../../check';
 import { headBox, joined } from '../../places';
@@ -67,6 +67,6 @@ export const perpendDrift: Check = {
   },
 };
 
-function headsOf({ lefts }: PerpendChain): readonly string[] {
+function headsOf({ lefts }: PerpendChain): readonly HeadId[] {
   return lefts.flatMap(({ unit, right }) => (right === null ? [] : [headId(unit.id, right.unit.position)]));
 }
