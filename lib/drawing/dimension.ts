@@ -1,6 +1,6 @@
-import type { Ring } from '../geometry/polygon';
+import type { Point, Ring } from '../geometry/polygon';
 import { formatLength, type LengthSystem, type Mm } from '../units';
-import type { Area, Label, Shape } from './shape';
+import { type Area, type Label, lines, type Shape } from './shape';
 
 const LINE = { paint: '--slate', width: 1, thin: true } as const;
 
@@ -23,34 +23,7 @@ export function lengthDimension(
   system: LengthSystem,
 ): Dimension {
   return {
-    shapes: [
-      plain([
-        [from, y],
-        [to, y],
-      ]),
-      plain(
-        [
-          [from - reach * 0.6, y - reach * 0.6],
-          [from + reach * 0.6, y + reach * 0.6],
-        ],
-        1.8,
-      ),
-      plain(
-        [
-          [to - reach * 0.6, y - reach * 0.6],
-          [to + reach * 0.6, y + reach * 0.6],
-        ],
-        1.8,
-      ),
-      plain([
-        [from, y - reach],
-        [from, y + reach],
-      ]),
-      plain([
-        [to, y - reach],
-        [to, y + reach],
-      ]),
-    ],
+    shapes: ticked(from, to, reach, (along, aside) => [along, y + aside]),
     label: { at: [(from + to) / 2, y + rise], text: lengthText(to - from, system), anchor: 'middle' },
   };
 }
@@ -65,34 +38,7 @@ export function heightDimension(
   system: LengthSystem,
 ): Dimension {
   return {
-    shapes: [
-      plain([
-        [x, from],
-        [x, to],
-      ]),
-      plain(
-        [
-          [x - reach * 0.6, from - reach * 0.6],
-          [x + reach * 0.6, from + reach * 0.6],
-        ],
-        1.8,
-      ),
-      plain(
-        [
-          [x - reach * 0.6, to - reach * 0.6],
-          [x + reach * 0.6, to + reach * 0.6],
-        ],
-        1.8,
-      ),
-      plain([
-        [x - reach, from],
-        [x + reach, from],
-      ]),
-      plain([
-        [x - reach, to],
-        [x + reach, to],
-      ]),
-    ],
+    shapes: ticked(from, to, reach, (along, aside) => [x + aside, along]),
     label: {
       at: [x - away, (from + to) / 2],
       text: lengthText(to - from, system),
@@ -102,11 +48,21 @@ export function heightDimension(
   };
 }
 
+/** The line, a stroke across it at 45° and a square one at each end. `at` turns a place along and beside the line to the sheet. */
+function ticked(from: Mm, to: Mm, reach: Mm, at: (along: Mm, aside: Mm) => Point): readonly Shape[] {
+  const slant = reach * 0.6;
+  return [
+    plain([at(from, 0), at(to, 0)]),
+    ...[from, to].map((end) => plain([at(end - slant, -slant), at(end + slant, slant)], 1.8)),
+    ...[from, to].map((end) => plain([at(end, -reach), at(end, reach)])),
+  ];
+}
+
 /** Long lengths to the millimetre, as a tape is read; short ones to a tenth. */
 function lengthText(long: Mm, system: LengthSystem): string {
   return formatLength(system === 'mm' && long >= TAPE_FROM ? Math.round(long) : long, system);
 }
 
 function plain(points: Ring, width = 1): Area {
-  return { kind: 'area', rings: [points], open: true, pen: { ...LINE, width } };
+  return lines([points], { ...LINE, width });
 }

@@ -1,3 +1,4 @@
+import { arrises } from '../../drawing/brickwork';
 import { lighter } from '../../drawing/colours';
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
 import type { Area, Paint, Shape } from '../../drawing/shape';
@@ -42,18 +43,7 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
     ),
     ...textured(bricks, 'rock-face', 'url:rock'),
     ...stoneFaces(units.filter((unit) => isStone(wall, unit))),
-    {
-      kind: 'area',
-      rings: units.map((unit) => edge(unit, [3, 2])),
-      open: true,
-      pen: { paint: '#fff0dc', width: 1.1, opacity: 0.3 },
-    },
-    {
-      kind: 'area',
-      rings: units.map((unit) => edge(unit, [0, 1])),
-      open: true,
-      pen: { paint: '#1c0d08', width: 1.6, opacity: 0.34 },
-    },
+    ...arrises(units.map(faceOf)),
     ...bloom(units),
     ...cracks(units),
     ...faceMarks(
@@ -75,16 +65,6 @@ function freshBreak(colours: readonly string[]): Paint {
 export function fillOf(unit: Unit): string {
   const stuff = unit.kind === 'quoin' ? 'quoin' : 'unit';
   return `url:${stuff}${unit.shade % 8}${shareOf(unit.id, 12) < 0.6 ? 'a' : 'b'}`;
-}
-
-function edge(unit: Unit, [from, to]: readonly [0 | 3, 1 | 2]): Ring {
-  const face = faceOf(unit);
-  const [start, end] = [face[from], face[to]];
-  const inset = from === 3 ? -0.6 : 0.7;
-  return [
-    [start[0] + 2, start[1] + inset],
-    [end[0] - 2, end[1] + inset],
-  ];
 }
 
 function textured(units: readonly Unit[], texture: Unit['texture'], fill: string): readonly Area[] {

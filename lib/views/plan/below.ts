@@ -1,5 +1,7 @@
+import { cut } from '../../drawing/cut';
 import { heightDimension } from '../../drawing/dimension';
-import { type Drawing, lines, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, lines } from '../../drawing/shape';
+import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Opening, Support, Wall } from '../../wall/model';
 import { type PanelSurvey, type Placed, surveyOf } from '../../wall/survey';
@@ -58,16 +60,13 @@ function underHead(wall: Wall, survey: PanelSurvey, opening: Opening, system: Le
     { from: Math.max(0, from), to: x },
     { from: x + width, to: Math.min(survey.panel.length, to) },
   ];
-  const cut: readonly PlanPiece[] = jambs.map((jamb) => ({
+  const cutJambs: readonly PlanPiece[] = jambs.map((jamb) => ({
     middle: (jamb.from + jamb.to) / 2,
     shapes: [
-      {
-        ...rect(
-          { x: jamb.from, y: 0, width: jamb.to - jamb.from, height: wall.family.depth },
-          wall.finish === 'squared stone' ? 'url:cut-stone' : 'url:cut-brick',
-        ),
-        pen: { paint: '#22272b', width: 1.6 },
-      },
+      cut(
+        rectRing(jamb.from, 0, jamb.to - jamb.from, wall.family.depth),
+        wall.finish === 'squared stone' ? 'url:cut-stone' : 'url:cut-brick',
+      ),
     ],
   }));
   const hidden = lintels.map(
@@ -94,7 +93,7 @@ function underHead(wall: Wall, survey: PanelSurvey, opening: Opening, system: Le
     units: over,
     supports: lintels,
     others: [
-      ...cut,
+      ...cutJambs,
       ...hidden,
       {
         middle: x,
@@ -156,7 +155,7 @@ function supportPiece(
   if (width <= 0) return [];
   const box = { x, y: 0 - front, width, height: front - back };
   const fill = material === 'wood' ? 'url:wood' : material === 'steel' ? '#6d7880' : 'url:concrete';
-  const shape: Shape = { ...rect(box, fill), pen: { paint: '#22272b', width: 1.6 } };
+  const shape = cut(rectRing(box.x, box.y, box.width, box.height), fill);
   return [{ middle: x + width / 2, shapes: [shape], spots: [{ part: id, ...box }] }];
 }
 

@@ -1,3 +1,4 @@
+import { cut, SHEATHING } from '../../drawing/cut';
 import { type Area, lines, type Paint, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Ring } from '../../geometry/polygon';
@@ -5,7 +6,6 @@ import type { Mm } from '../../units';
 import type { Opening, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { fillOf } from '../front/units';
-import { SHEATHING } from '../section/cut-parts';
 import { faceDepth } from '../unit-outline';
 
 /** In a plan x runs along the wall and out of the wall is down: y = −z. */
@@ -16,8 +16,8 @@ const STUD_SHOWN: Mm = 70;
 const FRAME_WIDE: Mm = 62;
 const FRAME_DEEP: Mm = 78;
 
-/** A unit from above (`up` 1), from below (`up` 0) or cut at that share of its height and hatched with `cut`: its face where it stands, its back straight behind. */
-export function planUnit(unit: Unit, up: number, cut?: Paint): readonly Area[] {
+/** A unit from above (`up` 1), from below (`up` 0) or cut at that share of its height and hatched with `hatching`: its face where it stands, its back straight behind. */
+export function planUnit(unit: Unit, up: number, hatching?: Paint): readonly Area[] {
   const left = faceDepth(unit, 0, up);
   const right = faceDepth(unit, 1, up);
   const ring: Ring = [
@@ -26,8 +26,7 @@ export function planUnit(unit: Unit, up: number, cut?: Paint): readonly Area[] {
     [unit.x + unit.length, unit.depth - right],
     [unit.x, unit.depth - left],
   ];
-  if (cut !== undefined)
-    return [{ kind: 'area', rings: [ring], fill: cut, pen: { paint: '#22272b', width: 1.6 } }];
+  if (hatching !== undefined) return [cut(ring, hatching)];
   return [
     { kind: 'area', rings: [ring], fill: fillOf(unit), pen: { paint: '#22272b', width: 1 } },
     { kind: 'area', rings: [ring], fill: 'url:fleck' },

@@ -62,7 +62,7 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
     shapes: [
       ...cutFoundation(ledge),
       ...body.shapes,
-      ...goesOn(wall, high),
+      goesOn(wall, high),
       ...flashing.shapes,
       ...depth.shapes,
       lines(

@@ -1,6 +1,7 @@
+import { cut, cutMortar, cutStrap } from '../../drawing/cut';
 import { scatterOf } from '../../drawing/drawn-chance';
-import { type Area, lines, type Paint, type Pen, polygon, rect, type Shape } from '../../drawing/shape';
-import { type Point, type Ring, rectRing } from '../../geometry/polygon';
+import { type Area, type Paint, rect, type Shape } from '../../drawing/shape';
+import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Support, Tie, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
@@ -8,21 +9,14 @@ import { courseRows } from '../course-rows';
 import { jointShade } from '../front/joints';
 import { isStone } from '../front/stone-faces';
 
-/** In a section x of the sheet is z of the wall: out to the right. */
-const CUT: Pen = { paint: '#22272b', width: 1.6 };
-/** Sheathing and studs behind the air space, mm (common sizes). */
-export const SHEATHING: Mm = 12;
-export const STUD_DEEP: Mm = 140;
-const TOOLED_IN: Mm = 4;
-
 /** The units that a cut at x goes through, bottom up, each once; of a head joint the unit to its left. */
 export function unitsCut(survey: PanelSurvey, x: Mm): readonly Placed[] {
-  const cut = courseRows(survey).flatMap((course) => {
+  const through = courseRows(survey).flatMap((course) => {
     const hit = course.find(({ unit }) => x >= unit.x && x < unit.x + unit.length);
     const beside = course.find(({ unit, right }) => right !== null && x >= unit.x && x < right.unit.x);
     return hit ? [hit.placed] : beside ? [beside.placed] : [];
   });
-  return [...new Set(cut)];
+  return [...new Set(through)];
 }
 
 /** The hatching of a cut unit. */
@@ -37,22 +31,18 @@ export function cutUnit(wall: Wall, unit: Unit, x: Mm): Area {
   const z = unit.set + unit.twist * (along - 0.5);
   const face = (up: number): Mm => z + unit.lean * (up - 0.5);
   const nick = scatterOf(unit.id, 60, 0.6);
-  return {
-    kind: 'area',
-    rings: [
-      [
-        [face(0) - unit.depth, low],
-        [face(0) - 1, low],
-        [face(0), low + 1.4],
-        [face(0.5) + nick, low + unit.height * 0.5],
-        [face(1), low + unit.height - 1.4],
-        [face(1) - 1, low + unit.height],
-        [face(1) - unit.depth, low + unit.height],
-      ],
+  return cut(
+    [
+      [face(0) - unit.depth, low],
+      [face(0) - 1, low],
+      [face(0), low + 1.4],
+      [face(0.5) + nick, low + unit.height * 0.5],
+      [face(1), low + unit.height - 1.4],
+      [face(1) - 1, low + unit.height],
+      [face(1) - unit.depth, low + unit.height],
     ],
-    fill: cutFill(wall, unit),
-    pen: CUT,
-  };
+    cutFill(wall, unit),
+  );
 }
 
 /** The bed under a cut unit, from the back to the mortar's face: tooled, flush or raked back. */
@@ -66,11 +56,8 @@ export function cutBed(survey: PanelSurvey, { unit, bed, support }: Placed, x: M
   const back = Math.max(unit.set - unit.depth, support ? support.back : Number.NEGATIVE_INFINITY);
   const front = support ? Math.min(face, support.front) : face;
   // On a support the mortar reaches the edge it lies on; past it there is a pointed lip under the unit.
-  const middle: Point =
-    profile === 'concave' ? [front - TOOLED_IN, low - thick / 2] : [front, low - thick / 2];
-  const ring: Ring = [[back, low - thick], [front, low - thick], middle, [front, low], [back, low]];
   return [
-    { kind: 'area', rings: [ring], fill: 'url:mortar', pen: { paint: '#5c554c', width: 0.7 } },
+    cutMortar(back, front, low - thick, low, profile === 'concave' ? undefined : 0),
     ...(profile === 'raked'
       ? [
           rect(
@@ -96,70 +83,18 @@ export function cutSupport(support: Support, deep: Mm): readonly Shape[] {
       [back + thickness, y - thickness + vertical],
       [back, y - thickness + vertical],
     ];
-    return [{ kind: 'area', rings: [ring], fill: 'url:cut-steel', pen: CUT }];
+    return [cut(ring, 'url:cut-steel')];
   }
   const fill = material === 'wood' ? 'url:cut-wood' : material === 'steel' ? 'url:cut-steel' : 'url:concrete';
-  return [{ kind: 'area', rings: [rectRing(back, y - deep, front - back, deep)], fill, pen: CUT }];
+  return [cut(rectRing(back, y - deep, front - back, deep), fill)];
 }
 
-/** Sheathing and a stud behind the air space, between two levels. */
-export function cutBacking(wall: Wall, low: Mm, high: Mm): readonly Shape[] {
-  const face = -wall.family.depth - wall.cavity;
-  return [
-    rect({ x: face - SHEATHING - STUD_DEEP, y: low, width: STUD_DEEP, height: high - low }, 'url:wood', 0.75),
-    lines(
-      [
-        [
-          [face - SHEATHING - STUD_DEEP, low],
-          [face - SHEATHING - STUD_DEEP, high],
-        ],
-        [
-          [face - SHEATHING, low],
-          [face - SHEATHING, high],
-        ],
-      ],
-      { paint: '#22272b', width: 1 },
-    ),
-    {
-      kind: 'area',
-      rings: [rectRing(face - SHEATHING, low, SHEATHING, high - low)],
-      fill: 'url:cut-wood',
-      pen: CUT,
-    },
-    lines(
-      [
-        [
-          [face + 1, low],
-          [face + 1, high],
-        ],
-      ],
-      { paint: '#2a5c8f', width: 2, dash: [14, 6] },
-    ),
-  ];
+/** Where the air space begins behind the units. */
+export function framesFace(wall: Wall): Mm {
+  return -wall.family.depth - wall.cavity;
 }
 
 /** A strap from the sheathing through the air space into its bed: as thick and as far in as it is. */
 export function cutTie(wall: Wall, tie: Tie): readonly Shape[] {
-  const face = -wall.family.depth - wall.cavity;
-  const tip = -wall.family.depth + tie.embedment;
-  const foot: Ring = [
-    [face, tie.y + tie.thickness / 2],
-    [face, tie.y + 38],
-    [face + tie.thickness, tie.y + 38],
-    [face + tie.thickness, tie.y + tie.thickness / 2],
-  ];
-  return [
-    polygon(foot, '--ink'),
-    rect({ x: face, y: tie.y - tie.thickness / 2, width: tip - face, height: tie.thickness }, '--ink'),
-    { kind: 'dot', at: [face, tie.y + 24], radius: 3.2, fill: '--ink' },
-    lines(
-      [
-        [
-          [tip, tie.y - 5],
-          [tip, tie.y + 5],
-        ],
-      ],
-      { paint: '--ink', width: 0.8 },
-    ),
-  ];
+  return cutStrap(framesFace(wall), -wall.family.depth + tie.embedment, tie.y, tie.thickness);
 }

@@ -69,7 +69,7 @@ export function headSection(
     shapes: [
       ...frameUnder(wall, head, low),
       ...body.shapes,
-      ...goesOn(wall, high),
+      goesOn(wall, high),
       ...(lintel === null ? [] : cutSupport(lintel, 0)),
       ...flashing,
       ...(steel?.shapes ?? []),

@@ -1,10 +1,9 @@
+import { breakLine, cut, SHEATHING, sheetMetal } from '../../drawing/cut';
 import { lines, rect, type Shape } from '../../drawing/shape';
 import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Support, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
-import { SHEATHING } from './cut-parts';
-import { breakLine } from './sheet';
 
 /** Head of the frame and the glass, with the room's lining behind. */
 export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
@@ -13,12 +12,7 @@ export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
   const pane = frame.x + 36;
   return [
     rect({ x: back - 140, y: head - 12, width: 140 + SHEATHING, height: 12 }, 'url:cut-wood'),
-    {
-      kind: 'area',
-      rings: [rectRing(frame.x, frame.y, frame.width, frame.height)],
-      fill: 'url:cut-wood',
-      pen: { paint: '#22272b', width: 1.6 },
-    },
+    cut(rectRing(frame.x, frame.y, frame.width, frame.height), 'url:cut-wood'),
     rect({ x: pane, y: low, width: 22, height: frame.y - low }, '#9db6c4', 0.6),
     lines(
       [
@@ -33,7 +27,7 @@ export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
       ],
       { paint: '#4d6472', width: 1.4 },
     ),
-    ...breakLine(pane - 30, pane + 52, low),
+    breakLine(pane - 30, pane + 52, low),
   ];
 }
 
@@ -65,5 +59,5 @@ export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x
         [back + angle.thickness + 1.5, y + 1.5],
         ...over,
       ];
-  return [lines([run], { paint: '--ink', width: 2.6 }), lines([run], { paint: '#8fa0a8', width: 0.9 })];
+  return sheetMetal(run);
 }

@@ -1,11 +1,11 @@
+import { breakLine, cutFrame, SHEATHING, STUD_DEEP } from '../../drawing/cut';
 import { lengthDimension } from '../../drawing/dimension';
 import { type NoteWish, notesApart } from '../../drawing/note';
-import { type Label, lines, rect, type Shape } from '../../drawing/shape';
-import type { Ring } from '../../geometry/polygon';
+import { type Label, rect, type Shape } from '../../drawing/shape';
 import { formatInches, formatMm, type LengthSystem, type Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
-import { cutBacking, cutBed, cutTie, cutUnit, SHEATHING, STUD_DEEP, unitsCut } from './cut-parts';
+import { cutBed, cutTie, cutUnit, framesFace, unitsCut } from './cut-parts';
 
 /** Sheet of a section: z = 0 is the face line; notes stand to the right of it. */
 export const SHEET_LEFT: Mm = -360;
@@ -34,7 +34,7 @@ export function cutWall(
   const cut = unitsCut(survey, x).filter(({ unit }) => unit.y > low - 5 && unit.y + unit.height < high + 1);
   const half = halfStud(survey.panel.studs);
   const ties = survey.ties.filter((tie) => Math.abs(tie.x - x) <= half && tie.y > low && tie.y < high);
-  const face = -wall.family.depth - wall.cavity;
+  const face = framesFace(wall);
   const said = ties.map(
     (tie): NoteWish => ({
       target: [Math.min(-12, -wall.family.depth + tie.embedment), tie.y],
@@ -46,7 +46,7 @@ export function cutWall(
   return {
     shapes: [
       rect({ x: face, y: low, width: wall.cavity, height: high - low }, '--air'),
-      ...cutBacking(wall, low, high),
+      ...cutFrame(face, low, high),
       ...cut.flatMap((placed) => cutBed(survey, placed, x)),
       ...cut.map(({ unit }) => cutUnit(wall, unit, x)),
       ...ties.flatMap((tie) => cutTie(wall, tie)),
@@ -71,22 +71,8 @@ export function depthDimensions(wall: Wall, top: Mm, system: LengthSystem): Piec
 }
 
 /** The wall goes on past the top of a cut. */
-export function goesOn(wall: Wall, high: Mm): readonly Shape[] {
-  return breakLine(-wall.family.depth - wall.cavity - SHEATHING - STUD_DEEP - 12, 24, high);
-}
-
-/** A wavy end. */
-export function breakLine(from: Mm, to: Mm, y: Mm): readonly Shape[] {
-  const middle = (from + to) / 2;
-  const points: Ring = [
-    [from, y],
-    [middle - 16, y],
-    [middle - 7, y + 15],
-    [middle + 7, y - 15],
-    [middle + 16, y],
-    [to, y],
-  ];
-  return [lines([points], { paint: '--slate', width: 1.5, thin: true })];
+export function goesOn(wall: Wall, high: Mm): Shape {
+  return breakLine(framesFace(wall) - SHEATHING - STUD_DEEP - 12, 24, high);
 }
 
 /** Half the commonest distance between studs; a tie further away belongs to another cut. */

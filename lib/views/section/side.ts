@@ -1,3 +1,4 @@
+import { cut, SHEATHING, STUD_DEEP } from '../../drawing/cut';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines, rect, type Shape, type Spot } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
@@ -8,7 +9,7 @@ import { type PanelSurvey, surveyOf } from '../../wall/survey';
 import { faceDepth } from '../unit-outline';
 import { type View, ViewError } from '../view';
 import { cutFoundation, flashingCut } from './base';
-import { cutBed, cutSupport, cutUnit, SHEATHING, STUD_DEEP, unitsCut } from './cut-parts';
+import { cutBed, cutSupport, cutUnit, unitsCut } from './cut-parts';
 import { flashingOver } from './opening-head';
 import { cutWall, depthDimensions, halfStud, length, NOTES, type Pieces, SHEET_LEFT } from './sheet';
 import { LEDGE_DEEP } from './spots';
@@ -108,17 +109,12 @@ function standing(
 /** Units stuck to a backing. The mortar behind them is not shown here: one lifts a unit to see it. */
 function stuck(wall: Wall, survey: PanelSurvey, x: Mm, high: Mm): Pieces {
   const deep = SHEATHING + STUD_DEEP;
-  const cut = unitsCut(survey, x);
+  const units = unitsCut(survey, x);
   return {
     shapes: [
-      {
-        kind: 'area',
-        rings: [rectRing(-wall.family.depth - deep, 0, deep, high)],
-        fill: 'url:concrete',
-        pen: { paint: '#22272b', width: 1.6 },
-      },
-      ...cut.flatMap((placed) => cutBed(survey, placed, x)),
-      ...cut.map(({ unit }) => cutUnit(wall, unit, x)),
+      cut(rectRing(-wall.family.depth - deep, 0, deep, high), 'url:concrete'),
+      ...units.flatMap((placed) => cutBed(survey, placed, x)),
+      ...units.map(({ unit }) => cutUnit(wall, unit, x)),
     ],
     labels: [{ at: [NOTES, high / 2], text: 'mortar behind: lift a unit', anchor: 'start' }],
   };
@@ -129,12 +125,7 @@ function frameIn(wall: Wall, { y, height, kind }: Opening): readonly Shape[] {
   const back = -wall.family.depth - wall.cavity - SHEATHING;
   const head = y + height;
   const pane = back + 26;
-  const part = (low: Mm): Shape => ({
-    kind: 'area',
-    rings: [rectRing(back - 10, low, 78, 66)],
-    fill: 'url:cut-wood',
-    pen: { paint: '#22272b', width: 1.6 },
-  });
+  const part = (low: Mm): Shape => cut(rectRing(back - 10, low, 78, 66), 'url:cut-wood');
   return [
     rect(
       { x: pane, y: y + SILL_HIGH, width: 22, height: height - SILL_HIGH },

@@ -1,0 +1,89 @@
+import { type Box, boxRound } from '../geometry/box';
+import { type Ring, rectRing } from '../geometry/polygon';
+import type { Mm } from '../units';
+import { shareOf } from './drawn-chance';
+import { type Area, lines, type Paint, type Shape } from './shape';
+
+/** A modular brick as it is laid in a stretcher course, and its joints, mm. */
+export const BRICK = { length: 194, height: 57, depth: 92 } as const;
+export const JOINT: Mm = 10;
+/** From one bed to the next. */
+export const GAUGE: Mm = BRICK.height + JOINT;
+
+/** Courses in running bond from `from`; every second course starts with a half. The last unit of a course is cut off at `to`. */
+export function runningBond(from: Mm, to: Mm, courses: number, low: Mm = 0): readonly Box[] {
+  const half = (BRICK.length - JOINT) / 2;
+  return Array.from({ length: courses }, (_, course) => {
+    const first = course % 2 === 0 ? from : from + half + JOINT;
+    const count = Math.ceil((to - first) / (BRICK.length + JOINT));
+    const y = low + course * GAUGE;
+    const whole = Array.from({ length: count }, (_each, index): Box => {
+      const x = first + index * (BRICK.length + JOINT);
+      return { x, y, width: Math.min(BRICK.length, to - x), height: BRICK.height };
+    });
+    return course % 2 === 0 ? whole : [{ x: from, y, width: half, height: BRICK.height }, ...whole];
+  }).flat();
+}
+
+/** Units of brick from in front in their mortar, which lies under each and to its right as far as the masonry goes. */
+export function brickwork(units: readonly Box[]): readonly Shape[] {
+  const { x, width } = boxRound(units);
+  const faces = units.map(ringOf);
+  return [
+    {
+      kind: 'area',
+      rings: units.map((unit) =>
+        rectRing(
+          unit.x,
+          unit.y - JOINT,
+          Math.min(unit.width + JOINT, x + width - unit.x),
+          unit.height + JOINT,
+        ),
+      ),
+      fill: 'url:mortar',
+    },
+    {
+      kind: 'area',
+      rings: faces.map((ring) => ring.map(([px, py]) => [Math.min(px + 1.3, x + width), py - 2.6])),
+      fill: '#1a1310',
+      opacity: 0.36,
+    },
+    ...brickFaces(units),
+  ];
+}
+
+/** The faces alone. */
+export function brickFaces(units: readonly Box[]): readonly Shape[] {
+  const faces = units.map(ringOf);
+  return [
+    ...units.map((unit): Area => ({ kind: 'area', rings: [ringOf(unit)], fill: fillAt(unit) })),
+    { kind: 'area', rings: faces, fill: 'url:fleck' },
+    ...arrises(faces),
+  ];
+}
+
+/** Upper edges catch the light, lower ones lie in shade. A face goes from its lower left corner against the clock. */
+export function arrises(faces: readonly Ring[]): readonly Area[] {
+  const edge = (from: number, to: number, up: Mm) =>
+    faces.map((face): Ring => {
+      const [start = [0, 0], end = [0, 0]] = [face[from], face[to]];
+      return [
+        [start[0] + 2, start[1] + up],
+        [end[0] - 2, end[1] + up],
+      ];
+    });
+  return [
+    lines(edge(3, 2, -0.6), { paint: '#fff0dc', width: 1.1, opacity: 0.3 }),
+    lines(edge(0, 1, 0.7), { paint: '#1c0d08', width: 1.6, opacity: 0.34 }),
+  ];
+}
+
+/** Neighbours differ in shade, as bricks of one firing do. */
+export function fillAt({ x, y }: Pick<Box, 'x' | 'y'>): Paint {
+  const name = `${Math.round(x)} ${Math.round(y)}`;
+  return `url:unit${Math.floor(shareOf(name, 1) * 8)}${shareOf(name, 2) < 0.6 ? 'a' : 'b'}`;
+}
+
+function ringOf({ x, y, width, height }: Box): Ring {
+  return rectRing(x, y, width, height);
+}
