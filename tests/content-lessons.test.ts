@@ -145,18 +145,6 @@ describe('glossary', () => {
     expect(byId.get('wythe')).toMatchObject({ american: 'wythe', british: 'leaf, skin' });
   });
 
-  test('no sketch writes a word past its sheet', () => {
-    const past = GLOSSARY.flatMap(({ id, picture }) => {
-      const words =
-        picture === undefined ? [...(drawTerm(id) ?? '').matchAll(/<text x="(\d+)"[^>]*>([^<]*)</g)] : [];
-      // About 9.5 a letter: what the line from a word to its thing goes by.
-      return words
-        .filter(([, x, text = '']) => Number(x) + text.length * 9.5 > 600)
-        .map(([, , text]) => `${id}: ${text}`);
-    });
-    expect(past).toEqual([]);
-  });
-
   test('the words of the trade brief are there', () => {
     const ids = new Set(GLOSSARY.map(({ id }) => id));
     const asked = [

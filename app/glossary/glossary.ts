@@ -25,6 +25,7 @@ const Entry = z.strictObject({
         'edge',
         'soldier',
         'quoin',
+        'gable',
       ]),
       of: z.enum(['plain', 'window', 'corner', 'gable']),
       view: z.enum(['front', 'before-cover']),

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { sizeOfSvg } from '../../lib/drawing/svg-nodes';
 import { GLOSSARY } from './glossary';
 import styles from './glossary.module.css';
+import { wordsOn } from './sketches/sketches';
 import { drawTerm, termFile } from './term-pictures';
 
 export const dynamic = 'error';
@@ -50,7 +51,7 @@ export default function GlossaryPage() {
                   src={`/lessons/pictures/${termFile(id)}`}
                   alt={
                     picture === undefined
-                      ? `Sketch: ${american}`
+                      ? `Drawing for ${american}. Pointed out: ${wordsOn(id).join(', ')}.`
                       : `Drawing of a wall with a ${american} ringed`
                   }
                   loading="lazy"

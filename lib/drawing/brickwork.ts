@@ -1,5 +1,5 @@
 import { type Box, boxRound } from '../geometry/box';
-import { type Ring, rectRing } from '../geometry/polygon';
+import { type Point, type Ring, rectRing } from '../geometry/polygon';
 import type { Mm } from '../units';
 import { shareOf } from './drawn-chance';
 import { type Area, lines, type Paint, type Shape } from './shape';
@@ -25,38 +25,35 @@ export function runningBond(from: Mm, to: Mm, courses: number, low: Mm = 0): rea
   }).flat();
 }
 
+/** Where a point of the face lies on the sheet: for a wall that is seen at a slant. */
+export type Slant = (x: Mm, y: Mm) => Point;
+const STRAIGHT: Slant = (x, y) => [x, y];
+
 /** Units of brick from in front in their mortar, which lies under each and to its right as far as the masonry goes. */
-export function brickwork(units: readonly Box[]): readonly Shape[] {
+export function brickwork(units: readonly Box[], slant: Slant = STRAIGHT): readonly Shape[] {
   const { x, width } = boxRound(units);
-  const faces = units.map(ringOf);
+  const end = x + width;
+  const turned = (ring: Ring): Ring => ring.map(([px, py]) => slant(px, py));
+  const bedded = units.map((unit) =>
+    rectRing(unit.x, unit.y - JOINT, Math.min(unit.width + JOINT, end - unit.x), unit.height + JOINT),
+  );
+  const shade = units.map((unit) =>
+    rectRing(unit.x, unit.y - 2.6, Math.min(unit.width + 1.3, end - unit.x), unit.height),
+  );
   return [
-    {
-      kind: 'area',
-      rings: units.map((unit) =>
-        rectRing(
-          unit.x,
-          unit.y - JOINT,
-          Math.min(unit.width + JOINT, x + width - unit.x),
-          unit.height + JOINT,
-        ),
-      ),
-      fill: 'url:mortar',
-    },
-    {
-      kind: 'area',
-      rings: faces.map((ring) => ring.map(([px, py]) => [Math.min(px + 1.3, x + width), py - 2.6])),
-      fill: '#1a1310',
-      opacity: 0.36,
-    },
-    ...brickFaces(units),
+    { kind: 'area', rings: bedded.map(turned), fill: 'url:mortar' },
+    { kind: 'area', rings: shade.map(turned), fill: '#1a1310', opacity: 0.36 },
+    ...brickFaces(units, slant),
   ];
 }
 
 /** The faces alone. */
-export function brickFaces(units: readonly Box[]): readonly Shape[] {
-  const faces = units.map(ringOf);
+export function brickFaces(units: readonly Box[], slant: Slant = STRAIGHT): readonly Shape[] {
+  const faces = units.map(
+    ({ x, y, width, height }): Ring => rectRing(x, y, width, height).map(([px, py]) => slant(px, py)),
+  );
   return [
-    ...units.map((unit): Area => ({ kind: 'area', rings: [ringOf(unit)], fill: fillAt(unit) })),
+    ...faces.map((ring, index): Area => ({ kind: 'area', rings: [ring], fill: fillAt(units[index]) })),
     { kind: 'area', rings: faces, fill: 'url:fleck' },
     ...arrises(faces),
   ];
@@ -79,11 +76,7 @@ export function arrises(faces: readonly Ring[]): readonly Area[] {
 }
 
 /** Neighbours differ in shade, as bricks of one firing do. */
-export function fillAt({ x, y }: Pick<Box, 'x' | 'y'>): Paint {
-  const name = `${Math.round(x)} ${Math.round(y)}`;
+function fillAt(unit: Pick<Box, 'x' | 'y'> = { x: 0, y: 0 }): Paint {
+  const name = `${Math.round(unit.x)} ${Math.round(unit.y)}`;
   return `url:unit${Math.floor(shareOf(name, 1) * 8)}${shareOf(name, 2) < 0.6 ? 'a' : 'b'}`;
-}
-
-function ringOf({ x, y, width, height }: Box): Ring {
-  return rectRing(x, y, width, height);
 }

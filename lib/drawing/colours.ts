@@ -40,3 +40,15 @@ export const CONCRETE: Paint = '#bdb9b0';
 export const WOOD: Paint = '#c79f6a';
 export const EARTH: Paint = '#8d7a63';
 export const SLOT: Paint = '#1d1715';
+
+/** Eight shades of one firing of red brick, the commonest first, a flashed dark and a light one last. */
+export const RED_BRICK = [
+  '#a4503a',
+  '#9a4733',
+  '#ae5a41',
+  '#934031',
+  '#a34d3d',
+  '#b66547',
+  '#81392f',
+  '#ab573f',
+] as const;

@@ -40,3 +40,19 @@ export function notesApart(wishes: readonly NoteWish[], x: Mm): readonly Note[] 
       return noteTo(target, x, level, text);
     });
 }
+
+/** A word on a sheet whose texts are `size` mm high, with a line to what it names: the line starts beside the word, where the thing lies. */
+export function callout(text: string, at: Point, target: Point, size: Mm): Note {
+  const [x, y] = at;
+  const [dx, dy] = [target[0] - x, target[1] - y];
+  const steep = Math.abs(dy) > Math.abs(dx);
+  const foot: Point = steep ? [x, y + Math.sign(dy) * size * 0.72] : [x + Math.sign(dx) * size * 0.3, y];
+  return {
+    shapes: [
+      lines([[foot, target]], { paint: '--raised', width: 4, thin: true }),
+      lines([[foot, target]], { paint: '--ink', width: 1.4, thin: true }),
+      { kind: 'dot', at: target, radius: size * 0.16, fill: '--ink' },
+    ],
+    label: { at, text, anchor: steep ? 'middle' : dx > 0 ? 'end' : 'start', strong: true, plate: true },
+  };
+}

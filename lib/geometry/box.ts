@@ -25,6 +25,11 @@ export function boxRound(boxes: readonly Box[]): Box {
   };
 }
 
+/** The box with `by` mm more on every side; negative: less. */
+export function grown({ x, y, width, height }: Box, by: Mm): Box {
+  return { x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by };
+}
+
 /** The part of a box that lies in another; a width or height of zero or below where they do not meet. */
 export function clipped(box: Box, to: Box): Box {
   const x = Math.max(box.x, to.x);

@@ -1,10 +1,10 @@
-import { lighter, mix } from '../drawing/colours';
+import { lighter, mix, RED_BRICK } from '../drawing/colours';
 import type { FillColours } from '../drawing/shared-fills';
 import type { Wall } from '../wall/model';
 
 /** What one firing brings out of the kiln: eight shades, the commonest first, a flashed dark and a light one last. */
 const LOTS: readonly (readonly string[])[] = [
-  ['#a4503a', '#9a4733', '#ae5a41', '#934031', '#a34d3d', '#b66547', '#81392f', '#ab573f'],
+  RED_BRICK,
   ['#8e5c44', '#80503c', '#986650', '#724738', '#885842', '#a3724f', '#633d33', '#935f4a'],
   ['#c29a6e', '#b88e62', '#cca779', '#ae8459', '#be9469', '#d1b083', '#a37b53', '#c49f76'],
   ['#7d4a43', '#703f3b', '#895549', '#643937', '#784743', '#945f50', '#583333', '#80504a'],

@@ -4,7 +4,7 @@ import { scaleBar } from '../../lib/drawing/scale-bar';
 import type { Drawing, Label } from '../../lib/drawing/shape';
 import { beforeCoverView } from '../../lib/views/behind/before-cover';
 import { behindView } from '../../lib/views/behind/behind';
-import { strapRing } from '../../lib/views/behind/straps';
+import { strapBox } from '../../lib/views/behind/straps';
 import { caliper, partNames } from '../../lib/views/pointing/part-names';
 import { HAND_PANEL, HAND_TIE, handWall, handWallWith } from './views-hand-wall';
 
@@ -14,12 +14,7 @@ const areasOf = ({ shapes }: Drawing, fill: string) =>
 describe('before cover', () => {
   test('a strap hangs as long as air space and bedding together, as wide as it is', () => {
     // 50 + 40 = 90 long below y = 145; 24 wide about x = 310.
-    expect(strapRing(handWall(), HAND_TIE)).toEqual([
-      [298, 55],
-      [322, 55],
-      [322, 145],
-      [298, 145],
-    ]);
+    expect(strapBox(handWall(), HAND_TIE)).toEqual({ x: 298, y: 55, width: 24, height: 90 });
   });
 
   test.each([

@@ -1,132 +1,233 @@
-import {
-  around,
-  box,
-  CHALK,
-  filled,
-  joint,
-  label,
-  MORTAR,
-  path,
-  placeInWall,
-  ringed,
-  SHEET,
-  smallWall,
-  unit,
-} from './strokes';
+import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
+import { SLOT } from '../../../lib/drawing/colours';
+import { sheetMetal } from '../../../lib/drawing/cut';
+import { polygon, rect } from '../../../lib/drawing/shape';
+import type { Box } from '../../../lib/geometry/box';
+import { rectRing } from '../../../lib/geometry/polygon';
+import { around, bar, block, bond, FOOT, unitAt, wall, windowIn } from './pieces';
+import { chalk, measured, ring, ringed, round, type Sketch, sketch } from './sketch';
 
-const FREE_END = box(470, 0, 130, 292, '#dfe6e8');
+const { length, height } = BRICK;
+const five = bond(5);
+const y = (course: number) => FOOT + course * GAUGE;
+const brick = block(60, 36);
+const WINDOW: Box = { x: 248, y: y(1), width: 418, height: 500 };
+
+/** English bond at a corner: in each course of headers a closer stands next to the first one. */
+const headers = (course: number): readonly Box[] => {
+  const short = { y: y(course), height, width: 92 };
+  return [
+    { ...short, x: 120 },
+    { ...short, x: 222, width: 41 },
+    ...Array.from({ length: 8 }, (_, index) => ({ ...short, x: 273 + index * 102 })),
+  ];
+};
+const english = [0, 1, 2, 3, 4].flatMap((course) =>
+  course % 2 === 1 ? headers(course) : runningBond(120, 1080, 1, y(course)),
+);
+const slivers = runningBond(-150, 594, 5, FOOT);
 
 /** Words that show on the face of a wall. */
-export const FACES: Readonly<Record<string, readonly string[]>> = {
-  arris: [
-    filled('M120 120 L400 120 L470 70 L190 70 Z', '#b66547'),
-    filled('M120 120 L400 120 L400 240 L120 240 Z', '#a4503a'),
-    filled('M400 120 L470 70 L470 190 L400 240 Z', '#81392f'),
-    path('M120 120 L400 120 M400 120 L470 70 M400 120 L400 240', CHALK, 5),
-    label('arris', 490, 130, [404, 170]),
-  ],
-  bond: [
-    smallWall(),
-    path(`M${placeInWall(2, 2).x - 4} 128 L${placeInWall(2, 2).x - 4} 208`, CHALK, 5),
-    around(3, 2),
-    label('each unit laps', 20, 30, [placeInWall(3, 2).x + 10, placeInWall(3, 2).y]),
-  ],
-  bloom: [
-    smallWall(),
-    ...[
-      [120, 120],
-      [210, 150],
-      [300, 110],
-      [360, 170],
-      [180, 200],
-    ].map(([x = 0, y = 0]) => `<ellipse cx="${x}" cy="${y}" rx="60" ry="22" fill="#ffffff" opacity="0.55"/>`),
-    label('white salt', 430, 40, [330, 112]),
-  ],
-  closer: [
-    smallWall(),
-    FREE_END,
-    ...[1, 3, 5].map((course) => {
-      const { y } = placeInWall(course, 0);
-      return box(420, y, 50, 34, MORTAR) + unit(440, y, 30, 34, course) + ringed(436, y - 4, 38, 42);
-    }),
-    label('closers', 500, 150, [472, placeInWall(3, 0).y + 16]),
-  ],
-  sliver: [
-    smallWall(),
-    FREE_END,
-    box(452, placeInWall(2, 0).y, 18, 34, '#81392f') + ringed(446, placeInWall(2, 0).y - 6, 30, 46),
-    label('sliver', 500, 90, [474, placeInWall(2, 0).y + 10]),
-  ],
-  jamb: [
-    smallWall(),
-    box(240, 60, 200, 232, '#dfe6e8'),
-    path('M240 60 L240 292 M440 60 L440 292', CHALK, 6),
-    label('jamb', 300, 150, [242, 170]),
-    label('jamb', 330, 220, [438, 230]),
-  ],
-  'movement-joint': [
-    smallWall(),
-    box(290, 30, 14, 262, '#6d6a63'),
-    ringed(282, 26, 30, 268),
-    label('soft joint', 400, 24, [298, 60]),
-  ],
-  spall: [
-    smallWall(),
-    filled(
-      `M${placeInWall(2, 2).x + 8} ${placeInWall(2, 2).y + 6} l50 -4 l18 14 l-10 14 l-40 2 Z`,
-      '#d08a6b',
-    ),
-    around(2, 2),
-    label('flake gone', 430, 40, [placeInWall(2, 2).x + 50, placeInWall(2, 2).y]),
-  ],
-  weep: [
-    smallWall(),
-    ...[1, 3, 5].map((place) => box(placeInWall(0, place).x - 8, 250, 8, 34, '#1d1715')),
-    path('M0 288 L600 288', '#59646b', 4),
-    label('weeps', 460, 30, [placeInWall(0, 5).x - 4, 252]),
-    label('flashing', 20, 30, [60, 288]),
-  ],
-  'concave-joint': [joint('Q352 151 380 176'), label('smooth hollow', 420, 156, [366, 151])],
-  'raked-joint': [joint('L320 126 L320 176'), label('cut back', 420, 156, [322, 151])],
-  tooling: [
-    joint('Q352 151 380 176'),
-    filled('M366 138 L520 96 L530 116 L372 164 Z', '#59646b'),
-    label('jointing iron', 430, 60, [470, 108]),
-  ],
-  furrow: [
-    unit(60, 180, 480, 90, 0),
-    filled('M60 180 L60 140 Q150 96 250 140 Q300 176 350 140 Q450 96 540 140 L540 180 Z', MORTAR),
-    label('furrow', 330, 60, [300, 152]),
-    label('bed of mortar', 40, 100, [150, 126]),
-  ],
-  'back-butter': [
-    box(120, 70, 300, 160, '#9a4733', 'rx="3"'),
-    filled('M132 82 Q270 60 408 82 L408 218 Q270 236 132 218 Z', MORTAR),
-    path(
-      'M160 110 q60 14 120 0 t110 0 M160 150 q60 14 120 0 t110 0 M160 190 q60 14 120 0 t110 0',
-      '#b5ad9d',
-      4,
-    ),
-    filled('M430 130 L520 100 L540 150 Z', '#8c979f'),
-    path('M530 126 L580 110', '#7a4f2c', 12),
-    label('back of the unit', 20, 280, [150, 222]),
-  ],
-  lead: [
-    box(0, 276, SHEET.width, 16, MORTAR),
-    ...[0, 1, 2, 3, 4].flatMap((course) =>
-      Array.from({ length: 4 - Math.ceil(course * 0.8) + (course === 4 ? 1 : 0) }, (_, at) => [
-        unit(
-          30 + at * 62 - (course % 2) * 0,
-          246 - course * 34,
-          course % 2 === 1 && at === 0 ? 28 : 56,
-          28,
-          course + at,
-        ),
-        unit(514 - at * 62, 246 - course * 34, 56, 28, course * 2 + at),
-      ]).flat(),
-    ),
-    path('M30 242 L570 242', CHALK, 3),
-    label('line', 280, 200, [300, 242]),
-    label('lead', 180, 80, [100, 130]),
-  ],
+export const FACES: Readonly<Record<string, Sketch>> = {
+  arris: sketch(
+    400,
+    [
+      ...brick.shapes,
+      chalk([60, 36 + height], [60 + length, 36 + height], brick.top(length, BRICK.depth)),
+      chalk([60 + length, 36], [60 + length, 36 + height]),
+    ],
+    ['arris', [340, 60], [60 + length, 66]],
+    ['arris', [80, 170], [120, 36 + height]],
+  ),
+  bond: sketch(
+    900,
+    [
+      ...wall(5),
+      ...ringed(unitAt(five, 400, 3), 4),
+      chalk([455, y(2)], [455, y(3) + height + 18]),
+      measured([350, y(3) + height + 18], [455, y(3) + height + 18], 12),
+    ],
+    ['each unit laps the two below', [450, 412], [402, y(3) + height + 18]],
+  ),
+  bloom: sketch(
+    900,
+    [
+      ...wall(5),
+      ...[
+        [100, 2],
+        [300, 2],
+        [240, 3],
+        [420, 3],
+        [500, 2],
+        [330, 4],
+        [700, 2],
+      ].map(([x = 0, course = 0], index) => {
+        const unit = unitAt(five, x, course);
+        return polygon(
+          rectRing(unit.x, unit.y, unit.width, unit.height),
+          index % 2 === 0 ? 'url:blooma' : 'url:bloomb',
+        );
+      }),
+    ],
+    ['white salt', [640, 412], [450, y(3) + 40]],
+  ),
+  closer: sketch(
+    900,
+    [
+      rect({ x: 120, y: 0, width: 900, height: FOOT - JOINT }, 'url:concrete'),
+      ...brickwork(english),
+      ...[1, 3].flatMap((course) => ringed({ x: 222, y: y(course), width: 41, height }, 5)),
+    ],
+    ['closer', [330, 412], [243, y(3) + 50]],
+    ['corner', [86, 412], [121, y(4) + 40]],
+  ),
+  sliver: sketch(
+    900,
+    [
+      ...brickwork(slivers),
+      ...windowIn({ x: 594, y: -20, width: 400, height: 500 }),
+      ...[1, 3].flatMap((course) => ringed({ x: 564, y: y(course), width: 30, height }, 6)),
+    ],
+    ['sliver', [640, 412], [582, y(3) + 50]],
+    ['window', [740, 200], [690, 160]],
+  ),
+  jamb: sketch(
+    900,
+    [
+      ...brickwork(around(bond(6), WINDOW)),
+      ...windowIn(WINDOW),
+      chalk([248, WINDOW.y], [248, 430]),
+      chalk([666, WINDOW.y], [666, 430]),
+    ],
+    ['jamb', [360, 300], [250, 260]],
+    ['jamb', [560, 230], [664, 190]],
+  ),
+  'movement-joint': sketch(
+    900,
+    [
+      rect({ x: 0, y: 0, width: 900, height: FOOT - JOINT }, 'url:concrete'),
+      rect({ x: 446, y: FOOT - JOINT, width: 20, height: 345 }, '#77746c'),
+      ...brickwork(runningBond(-156, 448, 5, FOOT)),
+      ...brickwork(runningBond(462, 1100, 5, FOOT)),
+      ...ringed({ x: 448, y: FOOT - JOINT, width: 14, height: 345 }, 6),
+    ],
+    ['soft joint, all the way up', [500, 412], [455, 360]],
+  ),
+  spall: sketch(
+    900,
+    [
+      ...wall(5),
+      polygon(
+        ring(378, y(3) + 6, 470, y(3) + 4, 498, y(3) + 22, 486, y(3) + 48, 420, y(3) + 53, 384, y(3) + 36),
+        '#2a130b',
+        0.75,
+      ),
+      polygon(
+        ring(380, y(3) + 4, 470, y(3) + 2, 496, y(3) + 20, 484, y(3) + 46, 421, y(3) + 50, 387, y(3) + 34),
+        '#cf8b6c',
+      ),
+      polygon(
+        ring(380, y(3) + 4, 470, y(3) + 2, 496, y(3) + 20, 484, y(3) + 46, 421, y(3) + 50, 387, y(3) + 34),
+        'url:grain',
+        0.9,
+      ),
+    ],
+    ['flake broken off', [430, 412], [450, y(3) + 34]],
+  ),
+  weep: sketch(
+    900,
+    [
+      ...wall(5),
+      ...[44, 452, 860].map((x) => polygon(rectRing(x, y(0), 10, height), SLOT)),
+      ...sheetMetal(ring(-10, FOOT - 9, 910, FOOT - 9)),
+    ],
+    ['weep', [560, 412], [457, y(0) + 40]],
+    ['edge of the flashing', [300, 412], [240, FOOT - 9]],
+  ),
+  'bee-holes': sketch(
+    900,
+    [
+      ...wall(5),
+      ...[
+        [248, 2, 40],
+        [456, 2, 8],
+        [352, 3, 30],
+        [556, 3, 42],
+        [250, 4, 20],
+        [146, 1, 34],
+      ].map(([x = 0, course = 0, up = 0]) => polygon(round(x + 3, y(course) + up, 4, 7), SLOT)),
+    ],
+    ['small dark holes', [560, 412], [355, y(3) + 32]],
+  ),
+  crack: sketch(
+    900,
+    [
+      ...wall(5),
+      {
+        kind: 'area',
+        open: true,
+        rings: [
+          ring(
+            146,
+            20,
+            150,
+            y(0) + height + 4,
+            200,
+            y(1) - 6,
+            249,
+            y(1) - 4,
+            253,
+            y(1) + height + 5,
+            300,
+            y(2) - 4,
+            354,
+            y(2) - 6,
+            356,
+            y(2) + height + 4,
+            400,
+            y(3) - 7,
+            456,
+            y(3) - 4,
+            459,
+            y(3) + height + 6,
+            510,
+            y(4) - 5,
+            558,
+            y(4) - 4,
+            560,
+            y(4) + height,
+          ),
+        ],
+        pen: { paint: SLOT, width: 6 },
+      },
+    ],
+    ['steps along the joints', [330, 412], [352, y(2) + 30]],
+  ),
+  'scratch-coat': sketch(
+    900,
+    [
+      bar(0, 0, 900, 360, '#b9b1a3'),
+      rect({ x: 0, y: 0, width: 900, height: 360 }, 'url:grain'),
+      ...Array.from({ length: 17 }, (_, row) => {
+        const low = 12 + row * 21;
+        const ring = Array.from(
+          { length: 31 },
+          (_each, index) => [index * 30, low + 3 * Math.sin(index * 0.9 + row)] as const,
+        );
+        return {
+          kind: 'area' as const,
+          open: true,
+          rings: [ring],
+          pen: { paint: '#7d7568', width: 4.5 },
+        };
+      }),
+      ...brickwork([
+        { x: -20, y: 20, width: 240, height: 60 },
+        { x: 230, y: 20, width: 170, height: 60 },
+        { x: -20, y: 90, width: 150, height: 100 },
+      ]),
+    ],
+    ['level scratches', [640, 412], [640, 300]],
+    ['thin unit', [300, 412], [300, 62]],
+  ),
 };

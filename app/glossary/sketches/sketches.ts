@@ -1,15 +1,29 @@
+import { ARCHES } from './arches';
 import { FACES } from './faces';
 import { JOINTS } from './joints';
 import { OPENINGS } from './openings';
 import { SECTIONS } from './sections';
-import { sheet } from './strokes';
+import { type Sketch, svgOfSketch } from './sketch';
 import { TOOLS } from './tools';
 import { UNITS } from './units';
 
-const SKETCHES = { ...FACES, ...JOINTS, ...OPENINGS, ...SECTIONS, ...TOOLS, ...UNITS };
+export const SKETCHES: Readonly<Record<string, Sketch>> = {
+  ...ARCHES,
+  ...FACES,
+  ...JOINTS,
+  ...OPENINGS,
+  ...SECTIONS,
+  ...TOOLS,
+  ...UNITS,
+};
 
 /** The sketch of a word, as an SVG file; undefined for a word that has none. */
-export function sketchOf(id: string, title: string): string | undefined {
+export function sketchOf(id: string): string | undefined {
   const drawn = SKETCHES[id];
-  return drawn === undefined ? undefined : sheet(title, drawn);
+  return drawn === undefined ? undefined : svgOfSketch(drawn);
+}
+
+/** The words on a sketch, for those who do not see it. */
+export function wordsOn(id: string): readonly string[] {
+  return SKETCHES[id]?.words.map(([text]) => text) ?? [];
 }

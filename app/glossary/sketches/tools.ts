@@ -1,88 +1,228 @@
-import { box, CHALK, filled, label, MORTAR, path, STEEL, smallWall, unit, WOOD } from './strokes';
+import { BRICK, brickFaces, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
+import { lines, polygon, rect, type Shape } from '../../../lib/drawing/shape';
+import { type Ring, rectRing } from '../../../lib/geometry/polygon';
+import { bar, FOOT, handle, STEEL, solid, TIMBER, wall } from './pieces';
+import { arc, chalk, dashed, ring, round, type Sketch, sketch } from './sketch';
 
-const BOB = filled('M288 190 L312 190 L312 214 L300 250 L288 214 Z', STEEL);
+const { height } = BRICK;
+const y = (course: number) => FOOT + course * GAUGE;
+
+/** The end of a wall at x 160: courses up to the line, which is stretched at the top of the one to be laid. */
+const endOfWall = (courses: number): readonly Shape[] => [
+  rect({ x: 160, y: 0, width: 900, height: FOOT - JOINT }, 'url:concrete'),
+  ...brickwork(runningBond(160, 1100, courses, FOOT)),
+];
+const LINE_UP = y(3) + height;
+
+/** A lead: each course ends half a unit before the one below. */
+const lead = (mirror: (x: number, width: number) => number): readonly Shape[] =>
+  brickwork(
+    runningBond(0, 612, 5, 40)
+      .filter(({ x, y: low, width }) => x + width <= 612 - Math.round((low - 40) / GAUGE) * 102)
+      .map((unit) => ({ ...unit, x: mirror(unit.x, unit.width) })),
+  );
+
+const heap: Ring = [[150, 100], ...arc(300, 100, 150, Math.PI, 0, 92)];
+const bubble = (x: number, low: number): readonly Shape[] => [
+  {
+    kind: 'area',
+    rings: [rectRing(x - 60, low, 120, 30)],
+    fill: '#dbe8a8',
+    pen: { paint: '#4f6b3a', width: 2, thin: true },
+  },
+  solid(round(x, low + 17, 24, 9), '#f7fbe9'),
+  lines(
+    [x - 30, x + 30].map((at): Ring => ring(at, low, at, low + 30)),
+    { paint: '#22272b', width: 2, thin: true },
+  ),
+];
 
 /** Tools, and what is done with them. */
-export const TOOLS: Readonly<Record<string, readonly string[]>> = {
-  batch: [
-    ...[0, 1].map((at) =>
-      box(60 + at * 90, 180, 76, 76, at === 0 ? '#9aa0a3' : '#ece8de', 'stroke="#59646b" stroke-width="3"'),
-    ),
-    ...[0, 1, 2, 3].map((at) =>
-      box(260 + (at % 2) * 90, at < 2 ? 180 : 96, 76, 76, '#d8bb84', 'stroke="#59646b" stroke-width="3"'),
-    ),
-    label('cement', 30, 150, [96, 186]),
-    label('lime', 170, 60, [190, 186]),
-    label('sand', 480, 90, [420, 130]),
-  ],
-  'gauge-rod': [
-    smallWall(),
-    box(500, 10, 34, 282, WOOD),
-    ...[0, 1, 2, 3, 4, 5].map((course) =>
-      path(`M500 ${246 - course * 42} L534 ${246 - course * 42}`, CHALK, 4),
-    ),
-    label('mark of a course', 300, 26, [512, 36]),
-  ],
-  level: [
-    box(80, 120, 440, 60, '#b57a12', 'rx="6"'),
-    box(250, 132, 100, 36, '#d7e6b0', 'rx="16"'),
-    `<ellipse cx="300" cy="146" rx="22" ry="9" fill="#f7fbe9" stroke="#4f6b3a" stroke-width="2"/>`,
-    path('M276 132 L276 168 M324 132 L324 168', '#22272b', 3),
-    label('bubble in the middle', 330, 80, [304, 142]),
-    box(60, 184, 480, 30, '#9a4733'),
-  ],
-  line: [
-    smallWall(4),
-    path('M20 116 L580 116', CHALK, 4),
-    box(4, 100, 22, 34, WOOD),
-    box(574, 100, 22, 34, WOOD),
-    label('line', 280, 70, [300, 116]),
-    label('block', 40, 40, [16, 104]),
-  ],
-  tingle: [
-    smallWall(4),
-    path('M20 116 L580 116', CHALK, 4),
-    box(270, 108, 60, 8, '#8c979f'),
-    unit(262, 70, 76, 30, 2),
-    path('M300 100 L300 116', '#8c979f', 6),
-    label('holds up the middle', 380, 50, [330, 112]),
-  ],
-  'plumb-bob': [
-    path('M300 20 L300 190', CHALK, 3),
-    BOB,
-    box(180, 10, 240, 14, WOOD),
-    label('string', 400, 110, [302, 110]),
-    label('weight', 400, 230, [310, 222]),
-  ],
-  straightedge: [
-    path(
-      'M60 200 C 200 200 260 150 330 150 C 400 150 460 200 540 200 L540 280 L60 280 Z',
-      '#81392f',
-      3,
-      'fill="#9a4733"',
-    ),
-    filled('M70 132 L550 144 L549 156 L69 144 Z', '#8c979f'),
-    label('true bar', 60, 100, [140, 138]),
-    label('gap', 480, 110, [520, 170]),
-  ],
-  'hold-point': [
-    box(60, 30, 480, 250, '#a98250'),
-    ...[0, 1, 2, 3, 4].map((at) => box(80 + at * 104, 30, 22, 250, WOOD)),
-    ...[0, 1, 2].flatMap((row) =>
-      [0, 1, 2, 3, 4].map((at) => path(`M${91 + at * 104} ${80 + row * 80} l0 16`, STEEL, 7)),
-    ),
-    path(
-      'M180 60 L180 30 L210 30 M420 60 L420 30 L390 30 M180 250 L180 280 L210 280 M420 250 L420 280 L390 280',
-      CHALK,
-      6,
-    ),
-    label('look and take a picture first', 20, 22, [300, 60]),
-  ],
-  retemper: [
-    filled('M120 230 Q200 150 300 170 Q400 150 480 230 Z', MORTAR),
-    box(90, 230, 420, 16, WOOD),
-    ...[0, 1, 2].map((at) => filled(`M${260 + at * 40} 80 q-14 26 0 34 q14 -8 0 -34 Z`, CHALK)),
-    label('water', 420, 90, [346, 100]),
-    label('mortar on its board', 30, 290, [200, 210]),
-  ],
+export const TOOLS: Readonly<Record<string, Sketch>> = {
+  batch: sketch(
+    900,
+    [
+      ...[
+        [60, 0, '#9aa0a3'],
+        [200, 0, '#f1eee6'],
+        ...[0, 1, 2].flatMap((column) => [
+          [380 + column * 130, 0, '#d8bb84'],
+          [380 + column * 130, 130, '#d8bb84'],
+        ]),
+      ].map(([x, low, fill]) => bar(Number(x), 60 + Number(low), 115, 115, String(fill))),
+    ],
+    ['cement', [117, 290], [117, 150]],
+    ['lime', [257, 290], [257, 150]],
+    ['sand', [560, 400], [560, 290]],
+  ),
+  'gauge-rod': sketch(
+    900,
+    [
+      ...endOfWall(5),
+      bar(84, 20, 46, 410, TIMBER),
+      ...Array.from({ length: 6 }, (_, course) => chalk([84, y(course) + height], [130, y(course) + height])),
+    ],
+    ['mark for each course', [460, 412], [130, y(4) + height]],
+  ),
+  level: sketch(
+    900,
+    [...wall(3), bar(120, y(3) - JOINT, 660, 62, '#b9852c'), ...bubble(450, y(3) + 8)],
+    ['bubble in the middle', [450, 400], [450, y(3) + 26]],
+  ),
+  line: sketch(
+    900,
+    [
+      ...endOfWall(3),
+      ...brickwork([{ x: 160, y: y(3), width: 92, height }]),
+      chalk([154, LINE_UP], [900, LINE_UP]),
+      bar(128, LINE_UP - 26, 30, 52, TIMBER),
+    ],
+    ['line', [560, 400], [560, LINE_UP]],
+    ['block', [80, 400], [140, LINE_UP + 24]],
+  ),
+  'line-block': sketch(
+    450,
+    [
+      ...brickwork(runningBond(130, 600, 3, 0)),
+      solid(ring(78, 104, 128, 104, 128, 150, 158, 150, 158, 192, 78, 192), TIMBER),
+      chalk([158, 191], [450, 191]),
+    ],
+    ['block', [60, 40], [92, 106]],
+    ['line', [330, 110], [330, 190]],
+  ),
+  'line-pin': sketch(
+    450,
+    [
+      ...brickwork(runningBond(-92, 230, 4, -60).filter(({ y: low }) => low > GAUGE - 60)),
+      ...brickwork(runningBond(-92, 600, 2, -60)),
+      solid(ring(160, 136, 296, 142, 306, 136, 296, 130), STEEL),
+      chalk([288, 131], [450, 131]),
+    ],
+    ['steel pin in a joint', [250, 100], [262, 134]],
+    ['line', [380, 180], [380, 132]],
+  ),
+  lead: sketch(
+    1600,
+    [
+      rect({ x: 0, y: 0, width: 1600, height: 30 }, 'url:concrete'),
+      ...lead((x) => 60 + x),
+      ...lead((x, width) => 1540 - x - width),
+      chalk([50, 40 + height], [1550, 40 + height]),
+    ],
+    ['lead', [400, 560], [200, 350]],
+    ['lead', [1200, 560], [1400, 350]],
+    ['line', [800, 300], [800, 40 + height]],
+  ),
+  tingle: sketch(
+    900,
+    [
+      ...wall(3),
+      ...brickwork([{ x: 340, y: y(3), width: 194, height }]),
+      chalk([0, LINE_UP], [900, LINE_UP]),
+      solid(ring(400, LINE_UP + 8, 480, LINE_UP + 8, 474, LINE_UP - 14, 406, LINE_UP - 14), STEEL),
+      ...brickFaces([{ x: 350, y: LINE_UP + 8, width: 180, height: 50 }]),
+    ],
+    ['twig', [250, 412], [404, LINE_UP]],
+    ['line', [760, 400], [740, LINE_UP]],
+  ),
+  'plumb-bob': sketch(
+    500,
+    [
+      ...brickwork(runningBond(270, 460, 4, -30)),
+      bar(170, 224, 130, 12, TIMBER),
+      chalk([210, 224], [210, 80]),
+      solid(ring(196, 80, 224, 80, 224, 52, 210, 18, 196, 52), STEEL),
+    ],
+    ['string', [130, 170], [209, 160]],
+    ['weight', [130, 60], [198, 60]],
+  ),
+  straightedge: sketch(
+    1100,
+    [
+      ...brickwork(
+        Array.from({ length: 5 }, (_, index) => ({
+          x: 40 + index * 204,
+          y: [200, 182, 170, 182, 200][index] ?? 200,
+          width: 194,
+          height: 92,
+        })),
+      ),
+      bar(30, 292, 1040, 44, STEEL),
+    ],
+    ['straightedge', [300, 440], [340, 320]],
+    ['gap at a hollow', [700, 100], [550, 276]],
+    ['from above', [180, 100], [150, 210]],
+  ),
+  trowel: sketch(
+    500,
+    [
+      solid(ring(60, 120, 190, 176, 258, 156, 266, 120, 258, 84, 190, 64), STEEL),
+      polygon(ring(60, 120, 190, 176, 258, 156, 266, 120), '#ffffff', 0.18),
+      lines([ring(262, 120, 312, 120, 330, 146, 350, 150)], { paint: '#4b555c', width: 9 }),
+      ...handle([346, 150], [460, 152], 26),
+    ],
+    ['point', [90, 200], [66, 124]],
+    ['blade', [210, 30], [190, 90]],
+    ['handle', [400, 60], [400, 138]],
+  ),
+  jointer: sketch(
+    500,
+    [
+      {
+        kind: 'area',
+        open: true,
+        rings: [ring(60, 112, 130, 96, 230, 96, 290, 120, 320, 150)],
+        pen: { paint: '#4b555c', width: 19 },
+      },
+      {
+        kind: 'area',
+        open: true,
+        rings: [ring(60, 114, 130, 98, 230, 98, 290, 122, 320, 152)],
+        pen: { paint: STEEL, width: 11 },
+      },
+      ...handle([316, 148], [440, 156], 28),
+    ],
+    ['round bar', [170, 40], [170, 94]],
+    ['handle', [400, 60], [390, 140]],
+  ),
+  mortarboard: sketch(
+    900,
+    [
+      bar(60, 84, 480, 18, 'url:wood'),
+      bar(110, 20, 60, 64, TIMBER),
+      bar(430, 20, 60, 64, TIMBER),
+      solid(heap, 'url:mortar'),
+      bar(650, 190, 190, 10, STEEL),
+      solid([[672, 200], ...arc(745, 200, 73, Math.PI, 0, 52)], 'url:mortar'),
+      ...handle([745, 188], [745, 90], 30),
+    ],
+    ['mortarboard', [300, 260], [300, 150]],
+    ['hawk, held in the hand', [660, 400], [720, 240]],
+  ),
+  retemper: sketch(
+    900,
+    [
+      bar(60, 40, 480, 18, 'url:wood'),
+      solid([[150, 58], ...arc(300, 58, 150, Math.PI, 0, 92)], 'url:mortar'),
+      ...[250, 300, 350].map((x) =>
+        solid([[x, 262], ...arc(x, 226, 15, -0.4, Math.PI + 0.4 - 2 * Math.PI, 17)], '#6f9cc0'),
+      ),
+    ],
+    ['a little water', [560, 330], [366, 232]],
+    ['mortar', [620, 130], [420, 110]],
+  ),
+  'hold-point': sketch(
+    2600,
+    [
+      bar(60, 60, 2480, 1040, '#cdb48a'),
+      rect({ x: 60, y: 60, width: 2480, height: 1040 }, 'url:wood', 0.35),
+      ...Array.from({ length: 6 }, (_, index) => {
+        const x = 300 + index * 400;
+        return [dashed([x, 60], [x, 1100]), ...[300, 700].map((low) => bar(x - 14, low, 28, 110, STEEL))];
+      }).flat(),
+      ...brickwork(runningBond(60, 2540, 3, 70)),
+    ],
+    ['look, and photograph the ties', [1300, 1200], [1300, 900]],
+    ['brick will cover them', [1300, 560], [1300, 270]],
+  ),
 };

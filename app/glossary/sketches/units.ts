@@ -1,76 +1,109 @@
-import { around, box, CHALK, filled, label, MORTAR, path, ringed, SHEET, smallWall, unit } from './strokes';
+import { BRICK, brickFaces, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
+import { cut, cutMortar } from '../../../lib/drawing/cut';
+import { rect } from '../../../lib/drawing/shape';
+import type { Box } from '../../../lib/geometry/box';
+import { rectRing } from '../../../lib/geometry/polygon';
+import { bond, FOOT, unitAt, wall } from './pieces';
+import { chalk, dashed, ringed, type Sketch, sketch } from './sketch';
 
-/** One course across the sheet of units that show `width` by `height`. */
-function row(y: number, width: number, height: number, from = 0): string {
-  const count = Math.ceil(SHEET.width / (width + 8)) + 1;
-  const units = Array.from({ length: count }, (_, at) =>
-    unit(from + at * (width + 8), y, width, height, at * 3),
-  );
-  return box(0, y - 8, SHEET.width, height + 8, MORTAR) + units.join('');
+const { length, height, depth } = BRICK;
+const y = (course: number) => FOOT + course * GAUGE;
+
+/** Units side by side off both ends of the sheet. */
+function row(low: number, width: number, high: number): readonly Box[] {
+  const count = Math.ceil(1000 / (width + JOINT));
+  return Array.from({ length: count }, (_, index) => ({
+    x: -30 + index * (width + JOINT),
+    y: low,
+    width,
+    height: high,
+  }));
 }
 
-/** A brick that lies on its bed, seen from above and from the left. */
-function lying(top: string): string {
-  return [
-    filled('M110 150 L410 150 L500 80 L200 80 Z', '#b66547'),
-    filled('M110 150 L410 150 L410 230 L110 230 Z', '#a4503a'),
-    filled('M410 150 L500 80 L500 160 L410 230 Z', '#81392f'),
-    top,
-  ].join('');
-}
+/** Flemish bond: stretchers and headers in turn, each header over the middle of a stretcher. */
+const flemish = [0, 1, 2, 3, 4].flatMap((course) =>
+  Array.from({ length: 5 }, (_, index): readonly Box[] => {
+    const x = (course % 2 === 0 ? -252 : -99) + index * 306;
+    return [
+      { x, y: y(course), width: length, height },
+      { x: x + length + JOINT, y: y(course), width: depth, height },
+    ];
+  }).flat(),
+);
+
+/** What is left of a wall that goes on later: every second course stands out by half a unit. */
+const toothed = [0, 1, 2, 3, 4].flatMap((course) =>
+  runningBond(-150, 1100, 5, FOOT).filter(
+    (unit) => unit.y === y(course) && unit.x + unit.width <= (course % 2 === 0 ? 660 : 560),
+  ),
+);
 
 /** Words for a unit, how it lies and what is cut from it. */
-export const UNITS: Readonly<Record<string, readonly string[]>> = {
-  stretcher: [smallWall(), around(2, 2), label('long face', 420, 40, [260, 168])],
-  header: [
-    ...[0, 1, 2, 3, 4].map((course) => row(250 - course * 42, course % 2 === 0 ? 86 : 39, 34, -20)),
-    ringed(162, 204, 48, 44),
-    label('short face', 420, 40, [208, 208]),
-  ],
-  rowlock: [
-    smallWall(3),
-    row(96, 34, 54, 6),
-    ringed(170, 90, 46, 66),
-    label('on its edge, end to you', 260, 50, [200, 92]),
-  ],
-  soldier: [
-    smallWall(3),
-    row(64, 34, 86, 6),
-    ringed(212, 58, 46, 98),
-    label('on its end', 340, 34, [240, 60]),
-  ],
-  bat: [
-    unit(60, 110, 210, 84, 0),
-    unit(330, 110, 210, 84, 1),
-    path('M300 80 L300 230', CHALK, 4, 'fill="none" stroke-dasharray="10 8"'),
-    label('half', 140, 250, [160, 190]),
-    label('cut', 330, 60, [302, 90]),
-  ],
-  frog: [
-    lying(filled('M200 132 L376 132 L424 98 L248 98 Z', '#6f2e20')),
-    label('hollow', 440, 40, [330, 112]),
-  ],
-  'core-holes': [
-    lying(
-      [0, 1, 2]
-        .map((at) => `<ellipse cx="${215 + at * 90}" cy="115" rx="26" ry="11" fill="#3a1d16"/>`)
-        .join(''),
-    ),
-    label('holes right through', 380, 40, [305, 112]),
-  ],
-  toothing: [
-    smallWall(5),
-    box(430, 60, 170, 232, '#f4f0e8'),
-    ...[1, 3].map((course) => box(422, 250 - course * 42 - 4, 56, 42, MORTAR)),
-    ...[1, 3].map((course) => unit(386, 250 - course * 42, 86, 34, course)),
-    label('left to be joined', 400, 40, [468, 128]),
-  ],
-  corbel: [
-    ...[0, 1, 2, 3, 4, 5].map((course) =>
-      unit(180 + Math.max(0, course - 2) * 22, 250 - course * 42, 120, 36, course * 2),
-    ),
-    path('M300 20 L300 286', CHALK, 3, 'fill="none" stroke-dasharray="8 8"'),
-    label('steps out', 440, 130, [364, 100]),
-    label('face below', 400, 250, [302, 240]),
-  ],
+export const UNITS: Readonly<Record<string, Sketch>> = {
+  stretcher: sketch(
+    900,
+    [...wall(5), ...ringed(unitAt(bond(5), 400, 3), 4)],
+    ['long face', [640, 412], [460, y(3) + 40]],
+  ),
+  header: sketch(
+    900,
+    [
+      rect({ x: 0, y: 0, width: 900, height: FOOT - JOINT }, 'url:concrete'),
+      ...brickwork(flemish),
+      ...ringed({ x: 411, y: y(3), width: depth, height }, 4),
+    ],
+    ['short face', [640, 412], [457, y(3) + 40]],
+  ),
+  rowlock: sketch(
+    900,
+    [
+      ...wall(3),
+      ...brickwork(row(y(3), height, depth)),
+      ...ringed({ x: 439, y: y(3), width: height, height: depth }, 4),
+    ],
+    ['on its edge, end to you', [450, 400], [467, y(3) + 70]],
+  ),
+  soldier: sketch(
+    900,
+    [
+      ...wall(2),
+      ...brickwork(row(y(2), height, length)),
+      ...ringed({ x: 439, y: y(2), width: height, height: length }, 4),
+    ],
+    ['on its end', [640, 412], [467, y(2) + 150]],
+  ),
+  bat: sketch(
+    520,
+    [
+      ...brickFaces([
+        { x: 60, y: 90, width: length, height },
+        { x: 310, y: 90, width: depth, height },
+      ]),
+      dashed([157, 70], [157, 168]),
+    ],
+    ['whole', [60, 210], [90, 140]],
+    ['cut', [190, 210], [157, 160]],
+    ['half', [356, 210], [356, 140]],
+  ),
+  toothing: sketch(
+    900,
+    [rect({ x: 0, y: 0, width: 670, height: FOOT - JOINT }, 'url:concrete'), ...brickwork(toothed)],
+    ['left for a later wall', [620, 412], [640, y(4) + 30]],
+  ),
+  corbel: sketch(
+    420,
+    [
+      ...Array.from({ length: 3 }, (_, course) => course).flatMap((course) => {
+        const face = 180 + course * 10;
+        const low = course * GAUGE - 20;
+        return [
+          cutMortar(face - depth - 8, Math.min(face, 180 + Math.max(0, course - 1) * 10), low, low + JOINT),
+          cut(rectRing(face - depth, low + JOINT, depth, height), 'url:cut-brick'),
+        ];
+      }),
+      chalk([180, -10], [180, 200]),
+    ],
+    ['steps out a little', [238, 150], [200, 150]],
+    ['face below', [238, 40], [181, 30]],
+  ),
 };

@@ -1,5 +1,5 @@
-import type { Label, Shape } from '../../drawing/shape';
-import { type Point, type Ring, rectRing } from '../../geometry/polygon';
+import { type Label, rect, type Shape } from '../../drawing/shape';
+import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
 import type { Tie, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -9,17 +9,20 @@ import { caliper } from '../pointing/part-names';
 const NEAR_END: Mm = 200;
 
 /** A strap hanging from its fixing: width as it is, length = air space and what will lie in the bed. */
-export function strapRing(wall: Wall, tie: Tie): Ring {
+export function strapBox(wall: Wall, tie: Tie): Box {
   const long = wall.cavity + tie.embedment;
-  return rectRing(tie.x - tie.width / 2, tie.y - long, tie.width, long);
+  return { x: tie.x - tie.width / 2, y: tie.y - long, width: tie.width, height: long };
 }
 
 /** A strap on the sheet, with its shadow and the head of its fixing; its panel starts at x. */
 export function hangingStrap(wall: Wall, tie: Tie, x: Mm): readonly Shape[] {
-  const ring = strapRing(wall, tie).map(([px, py]): Point => [px + x, py]);
+  const { x: left, y, width, height } = strapBox(wall, tie);
   return [
-    { kind: 'area', rings: [ring.map(([px, py]): Point => [px + 5, py - 4])], fill: '#1a1310', opacity: 0.4 },
-    { kind: 'area', rings: [ring], fill: '#aeb8bd', pen: { paint: '#30383d', width: 1.2, thin: true } },
+    rect({ x: x + left + 5, y: y - 4, width, height }, '#1a1310', 0.4),
+    {
+      ...rect({ x: x + left, y, width, height }, '#aeb8bd'),
+      pen: { paint: '#30383d', width: 1.2, thin: true },
+    },
     { kind: 'dot', at: [x + tie.x, tie.y - 9], radius: 5, fill: '#30383d' },
   ];
 }
