@@ -47,15 +47,17 @@ function withoutLastBits(key: string, value: unknown): unknown {
   return typeof value === 'number' && key !== 'share' ? Number(value.toPrecision(DIGITS)) : value;
 }
 
-/** Four lines a limit: what, how much, from where, and the note. */
+/** Lines of a limit: what, how much, from where, whether a newer edition is out, and the note. */
 function lineOf(limit: Limit): string {
   const { id, rules, quantity, kind, edition, clause, howSure, note } = limit;
+  const { publisher, newer } = sourceOf(limit);
   const first = rules === 'united-states' ? 'inches' : 'mm';
   const asked = formatBound(limit, first);
   return [
     `${ruleSetTitle(rules)}  ${id}`,
     `  ${quantity}: ${asked.length > 0 ? asked.join('; ') : tableOf(limit)}`,
-    `  ${kind}; ${edition}, ${clause}; ${howSure}; ${sourceOf(limit).publisher}`,
+    `  ${kind}; ${edition}, ${clause}; ${howSure}; ${publisher}`,
+    ...(newer === undefined ? [] : [`  newer edition, not read: ${newer}`]),
     ...(note === undefined ? [] : [`  ${note}`]),
   ].join('\n');
 }

@@ -1,5 +1,6 @@
 import { formatBound } from '../../lib/limits/format-bound';
 import type { Limit } from '../../lib/limits/limit';
+import { sourceOf } from '../../lib/limits/limits';
 import styles from './limit-item.module.css';
 import { LimitTable } from './limit-tables';
 import { firstLengths, HOW_SURE_WORDS, KIND_WORDS, keepTogether } from './limit-words';
@@ -14,6 +15,7 @@ export function LimitItem({
 }) {
   const { id, quantity, bound, kind, edition, clause, howSure, note, rules } = limit;
   const first = firstLengths(rules);
+  const { newer } = sourceOf(limit);
   const practice = borrowed || kind === 'good practice';
   return (
     <li className={styles.item} id={id}>
@@ -35,6 +37,7 @@ export function LimitItem({
         </span>{' '}
         {edition}, {clause.replace(/\.$/, '')}.{' '}
         <span className={howSure === 'memory' ? styles.memory : undefined}>{HOW_SURE_WORDS[howSure]}.</span>
+        {newer !== undefined && ` A newer edition is out, and was not read: ${newer}.`}
       </p>
     </li>
   );

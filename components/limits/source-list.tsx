@@ -5,10 +5,13 @@ import styles from './source-list.module.css';
 export function SourceList({ sources }: { readonly sources: readonly Source[] }) {
   return (
     <ul className={styles.list}>
-      {sources.map(({ key, title, publisher, read }) => (
+      {sources.map(({ key, title, publisher, read, newer }) => (
         <li key={key}>
           <cite className={styles.title}>{title}</cite>. {publisher}.{' '}
-          <span className={styles.read}>{read}</span>
+          <span className={styles.read}>
+            {read}
+            {newer !== undefined && ` A newer edition is out, and was not read: ${newer}.`}
+          </span>
         </li>
       ))}
     </ul>

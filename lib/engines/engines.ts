@@ -3,6 +3,7 @@ import * as today from '../generate/engine';
 import type { CheckId } from '../inspect/finding';
 import type { Wall } from '../wall/model';
 import * as engine1 from './engine-1.mjs';
+import * as engine2 from './engine-2.mjs';
 import { type EarlierWall, inTodaysModel } from './in-todays-model';
 
 /** What a file made by tests/commands/freeze-engine.mjs holds: lib/generate/engine.ts as it was. */
@@ -13,7 +14,7 @@ export interface EarlierEngine {
 }
 
 /** By number less one. */
-const EARLIER: readonly EarlierEngine[] = [engine1];
+const EARLIER: readonly EarlierEngine[] = [engine1, engine2];
 
 export interface Laid {
   /** In today's model, to be drawn and measured. */

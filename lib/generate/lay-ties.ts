@@ -9,6 +9,8 @@ import { quoinCourses, quoinReach } from './tall-units';
 interface TieField {
   readonly studs: Mm;
   readonly rowCourses: number;
+  /** So many courses under the top lies the highest row, where the rules say how near; rows then count down from it. */
+  readonly topRow: number | null;
   /** The first row of edge columns, and courses between their rows. */
   readonly edgeFrom: number;
   readonly edgeCourses: number;
@@ -21,6 +23,7 @@ const SIXTEEN_INCHES = 406.375;
 const NORTH_AMERICA: TieField = {
   studs: SIXTEEN_INCHES,
   rowCourses: 6,
+  topRow: null,
   edgeFrom: 6,
   edgeCourses: 6,
   quoinCourses: 6,
@@ -32,8 +35,9 @@ const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
   'good-practice': NORTH_AMERICA,
   'united-states': { ...NORTH_AMERICA, rowCourses: 7, edgeFrom: 7, edgeCourses: 7 },
   'united-kingdom': {
-    studs: 600,
+    studs: 400,
     rowCourses: 5,
+    topRow: 2,
     edgeFrom: 2,
     edgeCourses: 3,
     quoinCourses: 3,
@@ -74,7 +78,7 @@ export function layTies(
   const length = lengthOf(draft, panel.modules);
   const ties: Tie[] = [];
   for (let course = 2; course < panel.courses; course++) {
-    const inField = course % field.rowCourses === 0;
+    const inField = isFieldRow(draft.plan.rules, panel, course);
     const atEdge = course >= field.edgeFrom && (course - field.edgeFrom) % field.edgeCourses === 0;
     const y = snap((topOf(draft, course) + levelOf(draft, course + 1)) / 2);
     const stepIn = steppedIn(draft, panel, course + 1);
@@ -114,9 +118,15 @@ function isAtQuoin(draft: Draft, panel: PanelDraft, course: number, x: Mm): bool
   return x <= reach || x >= lengthOf(draft, panel.modules) - reach;
 }
 
-/** Courses between the rows of ties in the field. */
-export function rowCoursesFor(rules: RuleSetId): number {
-  return FIELDS[rules].rowCourses;
+/** Whether a row of the field lies on a course. Under a rake the last ties follow the slope, so the rows count up from the foot. */
+export function isFieldRow(
+  rules: RuleSetId,
+  { courses, gableFrom }: Pick<PanelDraft, 'courses' | 'gableFrom'>,
+  course: number,
+): boolean {
+  const { rowCourses, topRow } = FIELDS[rules];
+  const from = topRow === null || gableFrom !== null ? 0 : courses - topRow;
+  return (course - from) % rowCourses === 0;
 }
 
 function insideHeight(opening: Opening, y: Mm): boolean {

@@ -6,7 +6,7 @@ import { settingOutFor } from './families';
 import { hasNeed } from './faults';
 import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
-import { layTies, rowCoursesFor, studsOf } from './lay-ties';
+import { isFieldRow, layTies, studsOf } from './lay-ties';
 import { layUnits, layWeeps } from './lay-units';
 import { applyLookAlikes } from './look-alikes/apply';
 import type { Plan } from './plan';
@@ -167,9 +167,9 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
 }
 
 /** The course under a head, as near as may be under the one wanted: ties cannot lie in a course that soldiers stand through. */
-function headCourseOf({ soldiers, rules }: Plan, wanted: number): number {
-  const row = rowCoursesFor(rules);
-  const tieCut = (head: number) => (head + 1) % row === 0 || (head + 2) % row === 0;
+function headCourseOf({ soldiers, rules, courses }: Plan, wanted: number): number {
+  const isRow = (course: number) => isFieldRow(rules, { courses, gableFrom: null }, course);
+  const tieCut = (head: number) => isRow(head + 1) || isRow(head + 2);
   let head = wanted;
   while (soldiers && tieCut(head)) head -= 1;
   return head;

@@ -2,8 +2,14 @@ import type { Source } from './limit';
 
 const TWO_COPIES = 'Read in two machine copies of the code, made by different people; they agree.';
 
-export function source(key: string, title: string, publisher: string, read: string): Source {
-  return { key, title, publisher, read };
+export function source(
+  key: string,
+  title: string,
+  publisher: string,
+  read: string,
+  more: Pick<Source, 'newer'> = {},
+): Source {
+  return { key, title, publisher, read, ...more };
 }
 
 /** Codes, standards and site rules; the rest of the bibliography follows them. */
@@ -13,6 +19,7 @@ export const CODES: readonly Source[] = [
     'National Building Code of Canada 2020, Division B, Section 9.20 (in the National Building Code, 2023 Alberta Edition)',
     'National Research Council of Canada',
     TWO_COPIES,
+    { newer: 'NBC 2025' },
   ),
   source(
     'obc-2024',
@@ -32,6 +39,7 @@ export const CODES: readonly Source[] = [
     'International Residential Code 2021, Sections R606 and R703',
     'International Code Council',
     'Read in copies that states adopted, four editions (2015 to 2024) side by side.',
+    { newer: 'IRC 2024' },
   ),
   source(
     'irc-2024',
@@ -47,9 +55,9 @@ export const CODES: readonly Source[] = [
   ),
   source(
     'astm-c270',
-    'ASTM C270, Mortar for unit masonry (property table)',
+    'ASTM C270, Mortar for unit masonry',
     'ASTM International',
-    'Not read itself: the table is printed in a trade magazine of October 2000. Its proportion table stands in the IRC.',
+    'Not read itself: the table of properties is printed in a trade magazine of October 2000, the working life in those of March 1978 and December 1988. Its proportion table stands in the IRC.',
   ),
   source(
     'tms-602',

@@ -6,6 +6,7 @@ import { atMost, under } from './rows';
 /** Level, plumb and line as a yardstick. */
 const TMS = {
   ...PRACTICE,
+  kind: 'standard tolerance',
   topic: 'line',
   source: 'tms-602',
   edition: 'TMS 602-13 and -16',

@@ -117,9 +117,13 @@ export const GOOD_PRACTICE_WALL: readonly Limit[] = [
       edition: 'Bands of BRE Digest 251',
       clause: 'bands 0 to 2',
       howSure: 'second-hand',
-      note: 'Up to here the bands call a crack a matter of looks. That an engineer sees what is wider is common practice. One that grows or steps out goes to an engineer however fine it is.',
+      note: 'No width is a pass. That an engineer sees what is wider is common practice. One that grows or steps out goes to an engineer however fine it is.',
     },
-    atMost('crack-width', 'Crack that does not grow and has no step: width', 5),
+    exactly(
+      'crack-width',
+      'Crack that does not grow and has no step: the bands speak of filling and pointing up to a width of',
+      5,
+    ),
   ),
   ...under(
     {

@@ -181,4 +181,6 @@ export interface Source {
   readonly publisher: string;
   /** How it was read: primary text, faithful copy, or second-hand. */
   readonly read: string;
+  /** A later edition that is known to be out, and was not read. */
+  readonly newer?: string;
 }

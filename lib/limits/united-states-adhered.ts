@@ -95,8 +95,7 @@ export const UNITED_STATES_ADHERED: readonly Limit[] = [
   ),
   ...under(
     { ...FROM_MEMORY, topic: 'mortar', clause: 'Article 2.6 A', source: 'tms-602', edition: 'TMS 602-16' },
-    atMost('us-mortar-life', 'Mortar, from first mixing to throwing it out', 150, 'minutes'),
-    atMost('us-mortar-life-hot', 'Mortar, the same in hot weather', 120, 'minutes'),
+    atMost('us-mortar-life-hot', 'Mortar in hot weather, from mixing to throwing it out', 120, 'minutes'),
   ),
   ...under(
     { ...FROM_MEMORY, topic: 'ties', clause: 'Chapter 12', source: 'tms-402', edition: 'TMS 402-16' },

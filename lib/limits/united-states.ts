@@ -117,7 +117,7 @@ const TIES: readonly Limit[] = [
     atLeast('tie-nail-length', 'Nail of a tie into wood studs, length', inches(2.5)),
     atLeast('tie-nail-diameter', 'Nail of a tie into wood studs, diameter', inches(0.131)),
     exactly('air-space-strap', 'Air space behind veneer on corrugated straps', inches(1), 'mm', {
-      note: 'A size to work to: not more and not less.',
+      note: 'A size to work to: the code says nominal.',
     }),
     atLeast('air-space', 'Air space behind veneer on wire ties', inches(1)),
     atMost('backing-to-veneer', 'Backing to the back of veneer on wire ties', inches(4 + 5 / 8), 'mm', {
@@ -127,12 +127,27 @@ const TIES: readonly Limit[] = [
   ),
 ];
 
+/** The IRC has mortar made to ASTM C270 (R606.2.8), whatever the temperature of the air. */
+const MORTAR: readonly Limit[] = under(
+  {
+    rules: 'united-states',
+    topic: 'mortar',
+    kind: 'standard tolerance',
+    source: 'astm-c270',
+    edition: 'ASTM C270, as told in 1978 and 1988',
+    clause: 'use of mortar',
+    howSure: 'second-hand',
+  },
+  atMost('mortar-life', 'Mortar, from mixing to its final place', 150, 'minutes'),
+);
+
 /** United States: the International Residential Code. Nothing is said there of level, plumb or line of veneer. */
 export const UNITED_STATES: readonly Limit[] = [
   ...JOINTS,
   ...SUPPORT,
   ...OPENINGS,
   ...TIES,
+  ...MORTAR,
   ...UNITED_STATES_TABLES,
   ...UNITED_STATES_WALL,
   ...UNITED_STATES_ADHERED,

@@ -38,11 +38,18 @@ export type Draft =
 export interface Family {
   readonly id: string;
   readonly topic: QuestionTopic;
+  /** Whether it is asked under a rule set at all: not where its code is silent and another's rule would mislead. */
+  readonly isAsked: (rules: RuleSetId) => boolean;
   readonly ask: (ask: Ask) => Question;
 }
 
 /** @param name unique within the topic. */
-export function familyOf(topic: QuestionTopic, name: string, draft: (ask: Ask) => Draft): Family {
+export function familyOf(
+  topic: QuestionTopic,
+  name: string,
+  draft: (ask: Ask) => Draft,
+  isAsked: Family['isAsked'] = () => true,
+): Family {
   const id = `${topic}/${name}`;
-  return { id, topic, ask: (ask) => ({ ...draft(ask), family: id, topic, rules: ask.rules }) };
+  return { id, topic, isAsked, ask: (ask) => ({ ...draft(ask), family: id, topic, rules: ask.rules }) };
 }

@@ -49,17 +49,35 @@ export function whichLimit(ask: Ask, id: string, at: At = {}, where = ''): Draft
   });
 }
 
-/** Which of some readings pass. Readings lie on both sides of the limit, and now and then just on it. */
+/** Which of some readings pass. */
 export function whichPass(ask: Ask, id: string, at: At = {}, where = ''): Draft {
   const limit = governingLimit(ask.rules, id);
   const value = boundAt(limit, at);
+  const quantity = `${limit.quantity}${where}`;
+  return passDraft(ask, { limit, value, quantity, others: otherBounds(ask.rules, id, at) });
+}
+
+/** Which of some readings pass by a figure of the limit. Readings lie on both sides of it, and now and then just on it. */
+export function passDraft(
+  ask: Ask,
+  {
+    limit,
+    value,
+    quantity,
+    others = [],
+  }: {
+    readonly limit: Limit;
+    readonly value: number;
+    readonly quantity: string;
+    readonly others?: ReturnType<typeof otherBounds>;
+  },
+): Draft {
   const shown = (each: number) => formatValue(each, limit.unit, ask.system);
   const within = limit.end === 'at most' ? 'not above' : 'not below';
   const choices = readings(ask, limit, value).filter(
     (each) => each === value || shown(each) !== shown(value),
   );
   const passes = (each: number) => (limit.end === 'at most' ? each <= value : each >= value);
-  const others = otherBounds(ask.rules, id, at);
   const whyFails = (each: number): string => {
     const elsewhere = others.find((other) =>
       limit.end === 'at most' ? each <= other.value : each >= other.value,
@@ -69,7 +87,7 @@ export function whichPass(ask: Ask, id: string, at: At = {}, where = ''): Draft 
     return `${shown(each)} is ${each > value ? 'above' : 'below'} ${shown(value)}: it fails.${told}`;
   };
   return pickDraft(ask, {
-    prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. ${limit.quantity}${where}: which of these readings pass?`,
+    prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. ${quantity}: which of these readings pass?`,
     right: choices.filter(passes).map((each) => ({
       text: shown(each),
       why:

@@ -43,6 +43,7 @@ export function questionSet(
   count: number,
   chanceFor: (stream: number) => Chance,
 ): readonly Question[] {
-  const families = shuffled(QUESTION_FAMILIES[topic], chanceFor(0)).slice(0, count);
+  const asked = QUESTION_FAMILIES[topic].filter((family) => family.isAsked(by.rules));
+  const families = shuffled(asked, chanceFor(0)).slice(0, count);
   return families.map((family, index) => family.ask({ ...by, chance: chanceFor(index + 1) }));
 }

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { type QuickPicture, quickPicture } from '../../app/practise/quick/quick-picture';
 import { seenIn } from '../../app/practise/quick/quick-sights';
+import { QUICK_LEVELS, QUICK_LOOKS } from '../../lib/drills/quick-look';
+import { askOf, WALLS_A_ROUND } from '../../lib/drills/quick-round';
 import { MAX_SEED } from '../../lib/generate/brief';
 import { inspect } from '../../lib/inspect/inspect';
 import { RULE_SETS } from '../../lib/limits/limit';
-import { QUICK_LEVELS, QUICK_LOOKS } from '../../lib/drills/quick-look';
-import { askOf, WALLS_A_ROUND } from '../../lib/drills/quick-round';
 import { drawingOf } from '../../lib/views/draw-view';
 import { croppedTo } from '../../lib/views/front/cropped';
 

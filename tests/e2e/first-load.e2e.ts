@@ -3,8 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { seedAfter } from '../../app/practise/faulty-brief';
 import { faultyWall } from '../../app/practise/faulty-wall';
 import { measuredPair } from '../../app/practise/pair/measured-pair';
-import { codeOf } from '../../lib/generate/wall-code';
 import { halfOf } from '../../lib/drills/guided-steps';
+import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, visit } from './browser';
 import { awake, lookAt } from './practice-steps';
 

@@ -3,10 +3,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { seedAfter } from '../../app/practise/faulty-brief';
 import { type FaultyWall, faultyWall } from '../../app/practise/faulty-wall';
 import { guidedWall } from '../../app/practise/guided/[code]/guided-walls';
+import { halfOf } from '../../lib/drills/guided-steps';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
-import { halfOf } from '../../lib/drills/guided-steps';
 import { LOOKS, openBrowser, visit } from './browser';
 import { awake, lookAt, touch } from './practice-steps';
 

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { MAX_SEED } from '../../lib/generate/brief';
 import { askOf, WALLS_A_ROUND } from '../../lib/drills/quick-round';
+import { MAX_SEED } from '../../lib/generate/brief';
 import { LOOKS, openBrowser, visit } from './browser';
 import { lookAt } from './practice-steps';
 

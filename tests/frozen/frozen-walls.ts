@@ -41,13 +41,14 @@ export function wallNow(code: string): MeasuredWall {
 }
 
 function keyHash(findings: readonly Finding[]): string {
-  const said = findings.map(({ check, parts, region, measured, unit, limit, hazard }) => [
+  const said = findings.map(({ check, parts, region, measured, unit, limit, kind, hazard }) => [
     check,
     parts,
     [region.panel, region.x, region.y, region.width, region.height],
     measured,
     unit,
     limit,
+    kind,
     hazard,
   ]);
   return createHash('sha256').update(JSON.stringify(said)).digest('hex').slice(0, 16);

@@ -42,7 +42,7 @@ const ASKED: Readonly<Record<LimitId, readonly string[]>> = {
   'tie-embedment': ['united-states', 'united-kingdom', 'good-practice'],
   'tie-thickness': ['canada', 'ontario', 'united-states', 'good-practice'],
   'tie-width': ['canada', 'ontario', 'united-states', 'good-practice'],
-  'mortar-life': ['canada', 'ontario', 'good-practice'],
+  'mortar-life': ['canada', 'ontario', 'united-states', 'good-practice'],
   'sand-ratio': ['canada', 'ontario', 'united-states', 'good-practice'],
 };
 const ASKED_IDS = Object.keys(ASKED) as LimitId[];
@@ -104,6 +104,30 @@ describe('all limits', () => {
       [],
     );
     expect(SOURCES.filter(({ title, publisher, read }) => !title || !publisher || !read)).toEqual([]);
+  });
+
+  test('what was read in an edition that is no longer the newest says which one is', () => {
+    const newer = SOURCES.filter((source) => source.newer !== undefined).map(
+      ({ key, newer }) => `${key}: ${newer}`,
+    );
+    expect(newer).toEqual([
+      'nbc-2020: NBC 2025',
+      'irc-2021: IRC 2024',
+      'nhbc-2011: NHBC Standards 2025',
+      'nhbc-2019: NHBC Standards 2025',
+      'nhbc-2020: NHBC Standards 2025',
+      'nhbc-2020-frame: NHBC Standards 2025',
+      'nhbc-2022: NHBC Standards 2025',
+    ]);
+  });
+
+  test('a yardstick taken from a standard is called a tolerance of that standard, in no rule set good practice', () => {
+    const wrong = ALL_LIMITS.filter(
+      ({ source, kind, howSure }) =>
+        source === 'tms-602' && kind !== 'standard tolerance' && howSure !== 'memory',
+    );
+    expect(wrong.map(({ id }) => id)).toEqual([]);
+    expect(limitOf('canada', 'plumb')?.kind).toBe('standard tolerance');
   });
 
   test('a figure from memory says so', () => {

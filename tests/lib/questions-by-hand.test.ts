@@ -174,7 +174,7 @@ test('the source says where the figure is from, and when the rules in use are si
   expect(ask('openings/lintel-length', fixed(3), 'ontario').source).toBe(
     'Ontario Building Code 2024, Division B, Section 9.20: 9.20.5.2. Kind: code minimum.',
   );
-  expect(ask('ties/up-a-jamb', fixed(2, 1), 'canada').source).toContain(
+  expect(ask('ties/embedment-limit', fixed(2, 1), 'canada').source).toContain(
     'Canada (NBC 2020) is silent here, so good practice is used.',
   );
 });

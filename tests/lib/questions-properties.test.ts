@@ -86,6 +86,7 @@ function faultsOf(question: Question, system: 'mm' | 'inches'): readonly string[
 }
 
 function faultsOver(family: (typeof FAMILIES)[number], rules: RuleSetId, seeds: number): readonly string[] {
+  if (!family.isAsked(rules)) return [];
   for (let seed = 0; seed < seeds; seed++) {
     const system = seed % 2 === 0 ? 'mm' : 'inches';
     const question = family.ask({ chance: chanceOf(seed, 7), rules, system });
@@ -113,7 +114,7 @@ test.each(RULE_SETS)('100 seeds of every family under %s', (rules) => {
 });
 
 describe('no answer is given away by its form', () => {
-  const asked = FAMILIES.map((family) =>
+  const asked = FAMILIES.filter((family) => family.isAsked('canada')).map((family) =>
     Array.from({ length: 200 }, (_, seed) =>
       family.ask({ chance: chanceOf(seed, 3), rules: 'canada', system: 'mm' }),
     ),
@@ -155,7 +156,7 @@ describe('no answer is given away by its form', () => {
 
   test('no wrong figure is the right one rounded in another unit: 4 in beside 100 mm', () => {
     const near = [...RULE_SETS].flatMap((rules) =>
-      FAMILIES.flatMap((family) =>
+      FAMILIES.filter((family) => family.isAsked(rules)).flatMap((family) =>
         Array.from({ length: 30 }, (_, seed) =>
           family.ask({ chance: chanceOf(seed, 5), rules, system: 'mm' }),
         ).flatMap((question) => {

@@ -32,6 +32,14 @@ export const MORTAR_WALLS: readonly HandWall[] = [
     laidWith({ minutes: 91, air: 25 }),
     wrong('stale-mortar', 91, 90, PARTS),
   ),
+  // ASTM C270 has one life, 2 1/2 h, for any air.
+  hand('mortar at its age in hot air, United States', 'united-states', laidWith({ minutes: 150, air: 35 })),
+  hand(
+    'mortar a minute too old in hot air, United States',
+    'united-states',
+    laidWith({ minutes: 151, air: 35 }),
+    wrong('stale-mortar', 151, 150, PARTS),
+  ),
   // 6 of sand to 1 and 1: 3.
   hand('sand at the most', 'united-states', laidWith({})),
   // 6.125 / 2.

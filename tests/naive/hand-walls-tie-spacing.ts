@@ -66,9 +66,10 @@ export const TIE_SPACING_WALLS: readonly HandWall[] = [
   // 32 in = 812.8; 305.125 high is inside the area (305.17).
   hand('width of a tie, just inside', 'united-states', grid(812.75, 305.125)),
   far('width of a tie, just outside', 'united-states', grid(812.875, 300), 812.875, 812.8),
-  hand('ties 900 × 450, United Kingdom', 'united-kingdom', grid(900, 450)),
-  far('ties 900 × a step above 450', 'united-kingdom', grid(900, 450.125), 450.125, 450),
-  far('ties a step above 900', 'united-kingdom', grid(900.125, 400), 900.125, 900),
+  // NHBC 6.2.14: 600 wide with 450 high, and no wider for ties that lie closer up.
+  hand('ties 600 × 450, United Kingdom', 'united-kingdom', grid(600, 450)),
+  far('ties 600 × a step above 450', 'united-kingdom', grid(600, 450.125), 450.125, 450),
+  far('ties a step above 600', 'united-kingdom', grid(600.125, 300), 600.125, 600),
 
   // The column at 1,200 stands in the opening: 105 to 905 overlaps 200..800 and is left out.
   hand(

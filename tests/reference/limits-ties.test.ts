@@ -89,24 +89,33 @@ describe('grids of ties, NBC', () => {
   });
 });
 
-// NHBC 2020 6.1.18 Table 10: 900 across, 450 up, 225 mm from an edge, 300 mm up it. LABC: 2.5 to the square metre.
+// NHBC 2020 6.2.14, brick on a timber frame: 600 mm along, 450 up, within 225 of a jamb and 300 up it, within 225 of the top.
 describe('grids of ties, United Kingdom', () => {
-  test('the drawn spacing makes 2.4691 ties to the square metre', () => {
-    const bound = spacing('united-kingdom');
-    if (bound.form !== 'tie-area') throw new Error('not by area');
-    expect(1e6 / bound.area).toBeCloseTo(2.4691, 4);
-    expect(value('united-kingdom', 'tie-density')).toBe(2.5);
-  });
-
   test.each([
-    [450, 900, true],
-    [450, 901, false],
-    [451, 900, false],
+    [450, 600, true],
+    [450, 601, false],
     [451, 600, false],
-    [300, 900, true],
-    [375, 600, true],
+    [451, 400, false],
+    [300, 600, true],
+    [375, 400, true],
+    // What two leaves of masonry may have, a frame may not.
+    [450, 900, false],
+    [300, 900, false],
   ])('%d mm up, %d mm across: passes %s', (vertical, horizontal, passes) => {
     expect(spacingVerdict(spacing('united-kingdom'), vertical, horizontal).passes).toBe(passes);
+  });
+
+  test('the highest ties lie within 225 mm of the top', () => {
+    expect(value('united-kingdom', 'tie-top')).toBe(225);
+  });
+
+  // NHBC 2020 6.1.18 Table 10, two leaves of masonry: 900 across, 450 up. LABC: 2.5 to the square metre.
+  test('between two leaves the drawn spacing makes 2.4691 ties to the square metre', () => {
+    const bound = namedLimitOf('united-kingdom', 'leaf-tie-spacing')?.bound;
+    if (bound?.form !== 'tie-rows') throw new Error('not by rows');
+    const [row] = bound.rows;
+    expect(1e6 / ((row?.vertical ?? 0) * (row?.horizontal ?? 0))).toBeCloseTo(2.4691, 4);
+    expect(value('united-kingdom', 'tie-density')).toBe(2.5);
   });
 
   test('a wall of 14.4 m² takes 36 ties at 2.5 to the square metre', () => {

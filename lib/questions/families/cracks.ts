@@ -4,7 +4,7 @@ import { COMMON_PRACTICE, citeLimit } from '../cite';
 import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
 import { FALLS } from '../falls';
 import { type Family, familyOf } from '../family';
-import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { limitKind, whichLimit } from '../limit-drafts';
 import { pickLength } from '../measure';
 
 const TOPIC = 'cracks';
@@ -130,7 +130,6 @@ export const CRACKS: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'crack-widths', (ask) => whichPass(ask, 'crack-width')),
   familyOf(TOPIC, 'distance-limit', (ask) => whichLimit(ask, 'viewing-distance')),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

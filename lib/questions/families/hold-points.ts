@@ -1,8 +1,9 @@
 import { boundAt } from '../../limits/bound';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { isOwn, mostUpEdge } from '../edge-ties';
 import { type Family, familyOf } from '../family';
-import { limitKind, whichLimit, whichPass } from '../limit-drafts';
+import { limitKind, passDraft, whichLimit } from '../limit-drafts';
 
 const TOPIC = 'hold-points';
 
@@ -164,7 +165,20 @@ export const HOLD_POINTS: readonly Family[] = [
       source: citeFormula('share = rows on record ÷ all rows'),
     });
   }),
-  familyOf(TOPIC, 'tie-before-cover', (ask) => whichPass(ask, 'tie-edge-spacing')),
-  familyOf(TOPIC, 'edge-limit', (ask) => whichLimit(ask, 'tie-edge-distance')),
+  familyOf(
+    TOPIC,
+    'tie-before-cover',
+    (ask) => {
+      const { limit, most } = mostUpEdge(ask.rules);
+      return passDraft(ask, { limit, value: most, quantity: 'Ties beside an opening, spacing up the jamb' });
+    },
+    (rules) => isOwn(rules, 'tie-edge-spacing'),
+  ),
+  familyOf(
+    TOPIC,
+    'edge-limit',
+    (ask) => whichLimit(ask, 'tie-edge-distance'),
+    (rules) => isOwn(rules, 'tie-edge-distance'),
+  ),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

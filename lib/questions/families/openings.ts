@@ -159,10 +159,13 @@ export const OPENINGS: readonly Family[] = [
         { text: 'A row of open joints just above the head', why: 'Those are weep holes.' },
         { text: 'A thin edge of metal past the face', why: 'That is flashing with its drip.' },
         { text: 'A magnet holds behind the lip of brick', why: 'Then there is steel, out of sight.' },
-        { text: 'Bricks on end in a straight row above', why: 'They may stand on steel. Look from below.' },
+        {
+          text: 'Bricks on end in a straight row above',
+          why: 'They may stand on steel. A mirror on a pole shows it.',
+        },
       ],
       explanation:
-        'Look from below for steel and its ends, and above for sag and stepping cracks. If in doubt keep clear and ask an engineer.',
+        'Steel and its ends show in a mirror on a pole. Do not stand under it to look up. Sag and stepping cracks show from far off. If in doubt keep clear and ask an engineer.',
       source: COMMON_PRACTICE,
     }),
   ),

@@ -1,9 +1,10 @@
-import { boundAt, spacingVerdict } from '../../limits/bound';
+import { spacingVerdict } from '../../limits/bound';
 import { ruleSetTitle } from '../../limits/limits';
 import { areaEach, fewestTies, tiesUpJamb } from '../../trade/tie-field';
 import { formatLength, inches, type Mm, squareFeet } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
 import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { isOwn, mostUpEdge } from '../edge-ties';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, roundLength, usualLengths } from '../measure';
@@ -95,25 +96,32 @@ export const TIES: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'up-a-jamb', (ask) => {
-    const limit = governingLimit(ask.rules, 'tie-edge-spacing');
-    const gap = boundAt(limit, {});
-    const height = roundLength(gap * (ask.chance.whole(1, 5) + ask.chance.pick([0.3, 0.5, 0.7])), ask.system);
-    const answer = tiesUpJamb(height, gap);
-    return numberDraft({
-      prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Ties beside an opening may be ${formatLength(gap, ask.system)} apart at most. The jamb is ${formatLength(height, ask.system)} high, with a tie at its foot and one at its top. How many ties does it need at least?`,
-      unit: 'ties',
-      answer,
-      tolerance: 0.4,
-      mistakes: [
-        { value: answer - 1, why: 'You counted gaps. There is one tie more than gaps.' },
-        { value: answer - 2, why: 'You rounded the gaps down and forgot the tie at the end.' },
-        { value: answer + 1, why: 'That is one more than needed.' },
-      ],
-      explanation: `${formatLength(height, ask.system)} ÷ ${formatLength(gap, ask.system)}, rounded up, is ${answer - 1} gaps. So ${answer} ties.`,
-      source: citeLimit(limit, ask.rules),
-    });
-  }),
+  familyOf(
+    TOPIC,
+    'up-a-jamb',
+    (ask) => {
+      const { limit, most } = mostUpEdge(ask.rules);
+      const height = roundLength(
+        most * (ask.chance.whole(1, 5) + ask.chance.pick([0.3, 0.5, 0.7])),
+        ask.system,
+      );
+      const answer = tiesUpJamb(height, most);
+      return numberDraft({
+        prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Ties beside an opening may be ${formatLength(most, ask.system)} apart at most. The jamb is ${formatLength(height, ask.system)} high, with a tie at its foot and one at its top. How many ties does it need at least?`,
+        unit: 'ties',
+        answer,
+        tolerance: 0.4,
+        mistakes: [
+          { value: answer - 1, why: 'You counted gaps. There is one tie more than gaps.' },
+          { value: answer - 2, why: 'You rounded the gaps down and forgot the tie at the end.' },
+          { value: answer + 1, why: 'That is one more than needed.' },
+        ],
+        explanation: `${formatLength(height, ask.system)} ÷ ${formatLength(most, ask.system)}, rounded up, is ${answer - 1} gaps. So ${answer} ties.`,
+        source: citeLimit(limit, ask.rules),
+      });
+    },
+    (rules) => isOwn(rules, 'tie-edge-spacing'),
+  ),
 
   familyOf(TOPIC, 'area-each', (ask) => {
     const across = ask.chance.pick(usualLengths(ask, [400, 600, 800], ACROSS));
@@ -163,7 +171,12 @@ export const TIES: readonly Family[] = [
 
   familyOf(TOPIC, 'embedment-limit', (ask) => whichLimit(ask, 'tie-embedment')),
   familyOf(TOPIC, 'embedment-passes', (ask) => whichPass(ask, 'tie-embedment')),
-  familyOf(TOPIC, 'edge-passes', (ask) => whichPass(ask, 'tie-edge-distance')),
+  familyOf(
+    TOPIC,
+    'edge-passes',
+    (ask) => whichPass(ask, 'tie-edge-distance'),
+    (rules) => isOwn(rules, 'tie-edge-distance'),
+  ),
   familyOf(TOPIC, 'steps', (ask) =>
     orderDraft(ask, {
       prompt: 'Put these steps of building in a tie in order.',
