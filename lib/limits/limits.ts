@@ -1,10 +1,10 @@
 import { SOURCES } from './bibliography';
-import { CANADA } from './canada';
-import { GOOD_PRACTICE } from './good-practice';
+import { CANADA } from './canada/canada';
+import { GOOD_PRACTICE } from './good-practice/good-practice';
 import type { Limit, LimitId, Limits, RuleSetId, Source } from './limit';
-import { ONTARIO } from './ontario';
-import { UNITED_KINGDOM } from './united-kingdom';
-import { UNITED_STATES } from './united-states';
+import { ONTARIO } from './ontario/ontario';
+import { UNITED_KINGDOM } from './united-kingdom/united-kingdom';
+import { UNITED_STATES } from './united-states/united-states';
 
 const BY_RULES: Readonly<Record<RuleSetId, readonly Limit[]>> = {
   canada: CANADA,

@@ -1,7 +1,7 @@
-import { inches } from '../units';
-import type { Limit } from './limit';
+import { inches } from '../../units';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, under } from '../rows';
 import { PRACTICE } from './practice';
-import { atLeast, atMost, exactly, under } from './rows';
 
 const BIA_28B = {
   ...PRACTICE,

@@ -1,9 +1,7 @@
-import type { Limit } from './limit';
-import { atLeast, atMost, exactly, under } from './rows';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, under } from '../rows';
+import { NHBC_2019, NHBC_2020, UK } from './standards';
 
-const UK = { rules: 'united-kingdom', kind: 'standard tolerance', howSure: 'read' } as const;
-const NHBC_2019 = { ...UK, source: 'nhbc-2019', edition: 'NHBC Standards 2019' } as const;
-const NHBC_2020 = { ...UK, source: 'nhbc-2020', edition: 'NHBC Standards 2020' } as const;
 const NHBC_2022 = { ...UK, source: 'nhbc-2022', edition: 'NHBC Standards 2022' } as const;
 const GUIDE = {
   ...UK,

@@ -1,7 +1,7 @@
-import { inches } from '../units';
-import type { Limit } from './limit';
+import { inches } from '../../units';
+import type { Limit } from '../limit';
+import { atLeast, atMost, stepped, under } from '../rows';
 import { PRACTICE } from './practice';
-import { atLeast, atMost, stepped, under } from './rows';
 
 const BIA_28B = {
   ...PRACTICE,
@@ -22,12 +22,11 @@ const FROM_NBC = {
   edition: 'NBC 2020',
   note: 'Borrowed from Canada.',
 } as const;
-
 /** 0.25 m² */
 const TIE_AREA = 250_000;
 
-/** Ties and mortar. */
-export const GOOD_PRACTICE_TIES: readonly Limit[] = [
+/** Ties and mortar: what the checks ask for. */
+export const TIES_DECIDING: readonly Limit[] = [
   ...under(
     BIA_28B,
     atMost(
@@ -56,31 +55,6 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
     atLeast('tie-width', 'Corrugated strap tie, width', 22),
   ),
   ...under(
-    {
-      ...PRACTICE,
-      topic: 'ties',
-      source: 'bia-28-1980',
-      edition: 'BIA Technical Note 28, 1980',
-      clause: 'ties',
-      howSure: 'second-hand',
-    },
-    atLeast('tie-embedment-1980', 'Tie, length in the veneer, as taught in 1980', inches(2)),
-    atMost('tie-nail-to-bend', 'Strap tie, from its nail to the bend', inches(5 / 8)),
-  ),
-  ...under(
-    {
-      ...PRACTICE,
-      topic: 'ties',
-      source: 'csa-a370',
-      edition: 'CSA A370-14',
-      clause: 'tie spacing',
-      howSure: 'memory',
-      note: 'From memory: nobody has looked it up for this site. It decides nothing. Engineered work in Canada.',
-    },
-    atMost('engineered-tie-vertical', 'Ties of engineered work, vertical spacing', 600),
-    atMost('engineered-tie-horizontal', 'Ties of engineered work, horizontal spacing', 800),
-  ),
-  ...under(
     { ...FROM_NBC, topic: 'mortar', clause: '9.20.3.2.(5)' },
     atMost(
       'mortar-life',
@@ -100,28 +74,5 @@ export const GOOD_PRACTICE_TIES: readonly Limit[] = [
     atMost('sand-ratio', 'Sand, in volumes to one of cement and lime together', 3, 'volumes', {
       note: 'Borrowed from the IRC, which prints the table of ASTM C270.',
     }),
-  ),
-  ...under(
-    {
-      ...PRACTICE,
-      topic: 'mortar',
-      source: 'bia-8',
-      edition: 'BIA Technical Note 8, March 2020',
-      clause: 'summary',
-    },
-    atMost('pigment', 'Pigment of metal oxide, of the weight of the cement', 10, '%', {
-      note: 'Carbon black: 2 %.',
-    }),
-  ),
-  ...under(
-    {
-      ...PRACTICE,
-      topic: 'mortar',
-      source: 'nzs-4210',
-      edition: 'NZS 4210:2001',
-      clause: '2.2',
-      howSure: 'second-hand',
-    },
-    atLeast('veneer-mortar-strength', 'Mortar of veneer in New Zealand, strength', 12.5, 'MPa'),
   ),
 ];

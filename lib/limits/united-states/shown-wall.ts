@@ -1,7 +1,7 @@
-import { inches } from '../units';
+import { inches } from '../../units';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, PRESENT, shareOfDepth, under } from '../rows';
 import { IBC, IRC } from './irc';
-import type { Limit } from './limit';
-import { atLeast, atMost, exactly, PRESENT, shareOfDepth, under } from './rows';
 
 const METRE = 1000;
 const metres = (feet: number, inch = 0) => inches(inch, feet) / METRE;

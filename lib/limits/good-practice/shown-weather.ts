@@ -1,6 +1,6 @@
-import type { Limit } from './limit';
+import type { Limit } from '../limit';
+import { atLeast, atMost, under } from '../rows';
 import { PRACTICE } from './practice';
-import { atLeast, atMost, under } from './rows';
 
 const WEATHER = { ...PRACTICE, topic: 'weather', howSure: 'second-hand' } as const;
 const COLD = {

@@ -1,6 +1,4 @@
-import type { AngleRow, Limit, MortarRow, TieRow } from './limit';
-import { NBC } from './nbc';
-import { atLeast, atMost, exactly, under } from './rows';
+import type { AngleRow, MortarRow, TieRow } from '../limit';
 
 /** Legs and thickness in mm, then the longest clear span in mm; 0 where that veneer may not stand on it. */
 export type AngleLine = readonly [
@@ -34,14 +32,15 @@ export const VENEER_ANGLES: readonly AngleLine[] = [
   [127, 89, 11, 3640, 3480, 3240],
 ];
 
-const TIE_ROWS: readonly TieRow[] = [
+export const TIE_ROWS: readonly TieRow[] = [
   { vertical: 400, horizontal: 800 },
   { vertical: 500, horizontal: 600 },
   { vertical: 600, horizontal: 400 },
 ];
 
-const NO_LIME = [0, 0] as const;
-const MORTARS: readonly MortarRow[] = [
+export const NO_LIME = [0, 0] as const;
+
+export const MORTARS: readonly MortarRow[] = [
   { type: 'S', portland: 1, lime: [0.5, 0.5], masonryCement: null, masonryCementVolume: 0, sand: [3.5, 4.5] },
   {
     type: 'S',
@@ -68,43 +67,4 @@ const MORTARS: readonly MortarRow[] = [
     masonryCementVolume: 1,
     sand: [2.25, 3],
   },
-];
-
-export const CANADA_TABLES: readonly Limit[] = [
-  ...under(
-    { ...NBC, topic: 'openings', clause: 'Table 9.20.5.2.' },
-    atLeast(
-      'angle-size',
-      'Steel angle over an opening in veneer, by clear span and thickness of the veneer',
-      { form: 'angle-table', caseBy: 'unit depth', rows: angleRows(['75', '90', '100'], VENEER_ANGLES) },
-      'table',
-      { note: 'The longer leg stands up. The third column is for stone of 100 mm.' },
-    ),
-  ),
-  ...under(
-    { ...NBC, topic: 'ties', clause: 'Table 9.20.9.5.' },
-    atMost(
-      'tie-spacing',
-      'Ties of veneer, spacing up the wall and across it',
-      { form: 'tie-rows', rows: TIE_ROWS },
-      'table',
-      {
-        note: 'A pair passes when one row allows both. Read strictly, studs 16 in apart (406 mm) fall into the second row.',
-      },
-    ),
-  ),
-  ...under(
-    { ...NBC, topic: 'mortar', clause: 'Table 9.20.3.2.-B' },
-    exactly(
-      'mortar-proportions',
-      'Mortar types by volume, sand damp and loose',
-      { form: 'mortar-table', rows: MORTARS },
-      'table',
-      { note: 'Table 9.20.3.2.-A asks for type N or S in veneer above ground.' },
-    ),
-    atMost('sand-ratio', 'Sand, in volumes to one of cement and lime together', 3, 'volumes', {
-      howSure: 'worked out',
-      note: 'From the most sand the table allows: type S 4 1/2 to 1 1/2, type N 6 to 2. Each is 3.',
-    }),
-  ),
 ];

@@ -1,6 +1,6 @@
-import type { Limit } from './limit';
+import type { Limit } from '../limit';
+import { atLeast, atMost, shareOfDepth, under } from '../rows';
 import { NBC } from './nbc';
-import { atLeast, atMost, shareOfDepth, under } from './rows';
 
 /** Sizes of the wall and its bond: shown on the limits page, asked for by no check yet. */
 export const CANADA_WALL: readonly Limit[] = [

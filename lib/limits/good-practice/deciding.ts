@@ -1,11 +1,7 @@
-import { inches } from '../units';
-import { GOOD_PRACTICE_LINE } from './good-practice-line';
-import { GOOD_PRACTICE_TIES } from './good-practice-ties';
-import { GOOD_PRACTICE_WALL } from './good-practice-wall';
-import { GOOD_PRACTICE_WEATHER } from './good-practice-weather';
-import type { Limit } from './limit';
+import { inches } from '../../units';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, PRESENT, shareOfDepth, under } from '../rows';
 import { OURS, PRACTICE } from './practice';
-import { atLeast, atMost, exactly, PRESENT, shareOfDepth, under } from './rows';
 
 const THREE_ABOUT_TEN =
   'Given for veneer in Canada (CSA A371) and in New Zealand (NZS 4210), each by a trade body: 10 mm, and 3 mm either way.';
@@ -76,19 +72,6 @@ const BACKS: readonly Limit[] = [
       note: 'A rule for ceramic tile out of doors and in wet rooms, used for thin brick only because it is alike.',
     },
     atLeast('back-contact', 'Back of an adhered unit, in contact with mortar', 95, '%'),
-    atLeast('back-contact-dry', 'Back of a tile in a dry room, in contact with mortar', 80, '%'),
-    atLeast('back-contact-sample', 'Units lifted to judge contact', 3, 'units'),
-  ),
-  ...under(
-    {
-      ...PRACTICE,
-      topic: 'back mortar',
-      source: 'thin-brick-articles',
-      edition: 'The Construction Specifier',
-      clause: 'parts 2 and 5',
-      note: 'If one of the three fails, three more are lifted. If one of those fails, all are laid again.',
-    },
-    atMost('back-contact-lot', 'Thin units set for every sample of three that is lifted', 150, 'units'),
   ),
   ...under(
     {
@@ -101,22 +84,6 @@ const BACKS: readonly Limit[] = [
       note: 'Advice of one author for tile, not part of the standard: no bare place over 2 square inches.',
     },
     atMost('back-void', 'Largest bare place on the back of an adhered unit', 1290, 'mm²'),
-    atLeast('void-from-edge', 'Bare place on the back, distance from edges and corners', inches(2)),
-  ),
-  ...under(
-    {
-      ...PRACTICE,
-      topic: 'back mortar',
-      source: 'ansi-a108-5',
-      edition: 'ANSI A108.5',
-      clause: '2.2.2',
-      howSure: 'second-hand',
-    },
-    atLeast(
-      'back-mortar-thickness',
-      'Mortar behind a tile after it is pressed in, thickness',
-      inches(3 / 32),
-    ),
   ),
 ];
 
@@ -189,21 +156,14 @@ const OPENINGS: readonly Limit[] = [
     atLeast('angle-leg', 'Steel angle under a 4 in wythe, leg it stands on', inches(3), 'mm', {
       note: 'Others ask for 3 1/2 in.',
     }),
-    atLeast('lintel-stiffness', 'Lintel under masonry: span over its deflection', 600, 'times', {
-      note: 'And no more than 0.3 in (7.6 mm).',
-    }),
   ),
 ];
 
-/** Used wherever a rule set is silent, and always shown as such: trade bodies, rules borrowed from one place for all, and our own training defaults. */
-export const GOOD_PRACTICE: readonly Limit[] = [
+/** Joints, backs, bond, support and openings: what the checks ask for. */
+export const GOOD_PRACTICE_DECIDING: readonly Limit[] = [
   ...JOINTS,
   ...BACKS,
-  ...GOOD_PRACTICE_LINE,
   ...BOND,
   ...SUPPORT,
   ...OPENINGS,
-  ...GOOD_PRACTICE_TIES,
-  ...GOOD_PRACTICE_WALL,
-  ...GOOD_PRACTICE_WEATHER,
 ];

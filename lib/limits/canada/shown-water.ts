@@ -1,6 +1,6 @@
-import type { Limit } from './limit';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, PRESENT, under } from '../rows';
 import { NBC } from './nbc';
-import { atLeast, atMost, exactly, PRESENT, under } from './rows';
 
 const FLASHING = 'Flashing, thickness of';
 

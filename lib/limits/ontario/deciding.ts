@@ -1,15 +1,7 @@
-import { NATIONAL_AND_ONTARIO } from './canada';
-import { type AngleLine, angleRows, VENEER_ANGLES } from './canada-tables';
-import type { Limit } from './limit';
-import { atLeast, atMost, under } from './rows';
-
-const OBC = {
-  rules: 'ontario',
-  kind: 'code minimum',
-  source: 'obc-2024',
-  edition: 'Ontario Building Code 2024',
-  howSure: 'read',
-} as const;
+import { type AngleLine, angleRows, VENEER_ANGLES } from '../canada/tables';
+import type { Limit } from '../limit';
+import { atLeast, atMost, under } from '../rows';
+import { OBC } from './obc';
 
 /** The Ontario table goes on where the national one ends. */
 const LONGER_ANGLES: readonly AngleLine[] = [
@@ -21,20 +13,8 @@ const LONGER_ANGLES: readonly AngleLine[] = [
   [178, 102, 13, 4870, 4590, 4250],
 ];
 
-/** The printed table gives an angle for each span; turned round here to the longest span of each angle. */
-const LOOSE_ANGLES: readonly AngleLine[] = [
-  [89, 89, 6.4, 1200, 0],
-  [89, 89, 7.9, 1500, 0],
-  [102, 89, 7.9, 2100, 0],
-  [127, 89, 7.9, 2400, 1500],
-  [127, 89, 11, 2700, 0],
-  [127, 127, 7.9, 0, 2400],
-  [127, 127, 11, 0, 2700],
-  [127, 127, 13, 0, 3000],
-  [152, 102, 11, 3000, 0],
-];
-
-const DIFFERENT: readonly Limit[] = [
+/** What the checks ask Ontario for, where its figure is not the national one. */
+export const ONTARIO_DECIDING: readonly Limit[] = [
   ...under(
     {
       ...OBC,
@@ -72,35 +52,4 @@ const DIFFERENT: readonly Limit[] = [
       },
     ),
   ),
-  ...under(
-    { ...OBC, topic: 'openings', clause: 'Table 9.20.5.2.-A' },
-    atLeast(
-      'loose-angle-size',
-      'Outer steel angle of a masonry wall, without floor load, by clear span',
-      {
-        form: 'angle-table',
-        caseBy: 'unit depth',
-        rows: angleRows(['100 mm brick', '100 mm stone and 50 mm facing'], LOOSE_ANGLES),
-      },
-      'table',
-      { note: 'For walls of masonry, not veneer on a wood frame. The table is worked to 1/700 of the span.' },
-    ),
-  ),
-  ...under(
-    { ...OBC, topic: 'height and thickness', clause: '9.20.6.4.(1)' },
-    atLeast('veneer-thickness', 'Veneer on a bearing support, thickness of solid units', 70),
-  ),
-];
-
-const CHANGED = new Set(DIFFERENT.map(({ id }) => id));
-
-/** Ontario: the national rules in its own code, but for the rows that differ. */
-export const ONTARIO: readonly Limit[] = [
-  ...DIFFERENT,
-  ...NATIONAL_AND_ONTARIO.filter(({ id }) => !CHANGED.has(id)).map((limit) => ({
-    ...limit,
-    rules: OBC.rules,
-    source: OBC.source,
-    edition: OBC.edition,
-  })),
 ];

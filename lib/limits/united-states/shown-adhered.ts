@@ -1,7 +1,7 @@
-import { inches, squareFeet } from '../units';
+import { inches, squareFeet } from '../../units';
+import type { Limit } from '../limit';
+import { atLeast, atMost, exactly, under } from '../rows';
 import { IBC, IRC } from './irc';
-import type { Limit } from './limit';
-import { atLeast, atMost, exactly, under } from './rows';
 
 const SECOND_HAND = { ...IRC, howSure: 'second-hand' } as const;
 const FROM_MEMORY = {
