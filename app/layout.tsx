@@ -3,6 +3,7 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { headingFont, textFont } from './frame/fonts';
 import './globals.css';
+import '../components/ui/elements.css';
 import { AccountLink } from './frame/account-link';
 import { FooterSignOut } from './frame/footer-sign-out';
 import { SiteNav } from './frame/site-nav';

@@ -1,6 +1,6 @@
 import Link from 'next/link';
-import { Caution } from '../components/forms/caution';
 import { CodeBox } from '../components/forms/code-box';
+import { Caution } from '../components/ui/caution';
 import { TOPIC_TITLES, TOPICS } from '../lib/generate/topics';
 import { codeOf } from '../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../lib/inspect/make-safe';

@@ -1,4 +1,4 @@
-import { Caution } from '../../components/forms/caution';
+import { Caution } from '../../components/ui/caution';
 import type { Finding } from '../../lib/inspect/finding';
 import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
 

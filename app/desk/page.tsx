@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { TextField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
 import { When } from '../../components/time/when';
+import { TextField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 import { groupsFor } from '../../lib/store/groups';
 import { worksOf } from '../../lib/store/set-work';
 import { requirePage } from '../access/guard';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { Caution } from '../../components/forms/caution';
 import { DRAWINGS } from '../../components/trade/drawings';
+import { Caution } from '../../components/ui/caution';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
 import styles from './drawings.module.css';
 

@@ -22,7 +22,7 @@ export function SiteNav() {
   const here = usePathname();
   return (
     <nav className="site-nav" aria-label="Main">
-      <ul>
+      <ul className="plain">
         {PLACES.map(({ href, label, holds }) => (
           <li key={href}>
             <Link prefetch={false} href={href} aria-current={currentOf(here, href, holds)}>

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { Caution } from '../../components/forms/caution';
 import { InstrumentArticle } from '../../components/instruments/instrument-article';
 import { InstrumentUnits } from '../../components/instruments/instrument-units';
+import { Caution } from '../../components/ui/caution';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { INSTRUMENTS, type Instrument, type InstrumentId } from '../../lib/instruments/instrument';

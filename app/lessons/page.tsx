@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { Caution } from '../../components/forms/caution';
+import { Caution } from '../../components/ui/caution';
 import { DRAWING_CAUTIONS } from '../../lib/inspect/make-safe';
 import styles from './lessons.module.css';
 import { readLessons } from './read-lessons';

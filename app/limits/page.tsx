@@ -24,7 +24,7 @@ export default function LimitsPage() {
       <h2>Choose your rules</h2>
       <RuleSetLinks />
       <h2>How sure each figure is</h2>
-      <ul className={styles.text}>
+      <ul>
         {Object.values(HOW_SURE_WORDS).map((words) => (
           <li key={words}>{words}.</li>
         ))}

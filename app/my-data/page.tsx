@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
-import { TickField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
+import { TickField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 import { learnerData } from '../../lib/store/learner-data';
 import { requirePage } from '../access/guard';
 

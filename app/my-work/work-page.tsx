@@ -1,6 +1,6 @@
 import { notFound } from 'next/navigation';
-import { PostForm } from '../../components/desk/post-form';
 import { When } from '../../components/time/when';
+import { PostForm } from '../../components/ui/post-form';
 import type { Store } from '../../lib/store/database';
 import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';

@@ -1,7 +1,7 @@
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
-import { Caution } from '../../components/forms/caution';
 import { WallForm } from '../../components/forms/wall-form';
+import { Caution } from '../../components/ui/caution';
 import { MAX_SEED } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';

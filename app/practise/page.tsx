@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { Caution } from '../../components/forms/caution';
 import { CodeBox } from '../../components/forms/code-box';
+import { Caution } from '../../components/ui/caution';
 import { DRAWING_CAUTIONS } from '../../lib/inspect/make-safe';
 import styles from './practise.module.css';
 

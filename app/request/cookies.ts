@@ -1,3 +1,4 @@
+import { parseCookie, stringifySetCookie } from 'cookie';
 import { settings } from '../server/settings';
 
 /** Over https a cookie's name begins so: then no other host and no plain http page can set it. */
@@ -25,22 +26,18 @@ export function cookieLine(
   value: string,
   { maxAgeMs, readable = false }: { readonly maxAgeMs: number; readonly readable?: boolean },
 ): string {
-  return [
-    `${cookieName(name)}=${value}`,
-    'Path=/',
-    `Max-Age=${value === '' ? 0 : Math.floor(maxAgeMs / 1000)}`,
-    'SameSite=Lax',
-    ...(readable ? [] : ['HttpOnly']),
-    ...(isHttps() ? ['Secure'] : []),
-  ].join('; ');
+  return stringifySetCookie({
+    name: cookieName(name),
+    value,
+    path: '/',
+    maxAge: value === '' ? 0 : Math.floor(maxAgeMs / 1000),
+    sameSite: 'lax',
+    httpOnly: !readable,
+    secure: isHttps(),
+  });
 }
 
 /** The value of one of our cookies; undefined when it was not sent. */
 export function cookieOf(headers: Headers, name: string): string | undefined {
-  const begin = `${cookieName(name)}=`;
-  for (const pair of (headers.get('cookie') ?? '').split(';')) {
-    const trimmed = pair.trim();
-    if (trimmed.startsWith(begin)) return trimmed.slice(begin.length);
-  }
-  return undefined;
+  return parseCookie(headers.get('cookie') ?? '')[cookieName(name)];
 }

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { connection } from 'next/server';
-import { TextField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
+import { TextField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 import { hasOwner } from '../../lib/store/staff';
 import { FEWEST_PASSWORD_SIGNS } from '../accounts/accounts';
 import { store } from '../server/store';

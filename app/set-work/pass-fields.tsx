@@ -1,5 +1,5 @@
-import { Disclosure } from '../../components/desk/disclosure';
-import { AreaField, TextField, TickField } from '../../components/desk/fields';
+import { Disclosure } from '../../components/ui/disclosure';
+import { AreaField, TextField, TickField } from '../../components/ui/fields';
 import type { PassMark } from '../../lib/classes/set-work';
 
 /** A pass mark: off unless somebody can say how it was found. */

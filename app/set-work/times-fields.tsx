@@ -1,7 +1,7 @@
 'use client';
 
 import { useSyncExternalStore } from 'react';
-import { TextField } from '../../components/desk/fields';
+import { TextField } from '../../components/ui/fields';
 import { readingOf } from './zone-time';
 
 const DAY_MS = 86_400_000;

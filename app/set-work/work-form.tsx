@@ -1,6 +1,6 @@
-import { Disclosure } from '../../components/desk/disclosure';
-import { ChoiceField, SelectField, TextField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
+import { Disclosure } from '../../components/ui/disclosure';
+import { ChoiceField, SelectField, TextField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 import { MOST_ATTEMPTS, MOST_WALLS, type Release, type SetWorkSpec } from '../../lib/classes/set-work';
 import { DIFFICULTIES } from '../../lib/generate/brief';
 import { TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import Link from 'next/link';
-import { TextField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
+import { TextField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 import { whoIs } from '../accounts/people';
 
 export const metadata: Metadata = { title: 'Sign in' };

@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { SOURCES } from '../../lib/limits/bibliography';
 import { ALL_LIMITS } from '../../lib/limits/limits';
-import styles from '../lessons/lessons.module.css';
+import styles from '../glossary/glossary.module.css';
 import { readLessons } from '../lessons/read-lessons';
 
 export const dynamic = 'error';

@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
-import { Caution } from '../../components/forms/caution';
 import { CodeBox } from '../../components/forms/code-box';
 import { WallForm } from '../../components/forms/wall-form';
+import { Caution } from '../../components/ui/caution';
 import { MAX_SEED } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';

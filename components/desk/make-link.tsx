@@ -1,8 +1,8 @@
 'use client';
 
 import { type ReactNode, useRef, useState } from 'react';
+import { PostForm } from '../ui/post-form';
 import styles from './make-link.module.css';
-import { PostForm } from './post-form';
 import { QrCode, type QrPath } from './qr-code';
 
 interface Made {

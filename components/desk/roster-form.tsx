@@ -2,10 +2,10 @@
 
 import { useRouter } from 'next/navigation';
 import { useId, useRef, useState } from 'react';
+import styles from '../ui/form.module.css';
+import { type Answer, sendJson } from '../ui/send-fields';
 import { decodeText } from './decode-text';
-import styles from './post-form.module.css';
 import roster from './roster-form.module.css';
-import { type Answer, sendJson } from './send-fields';
 
 interface Row {
   readonly line: number;

@@ -1,4 +1,4 @@
-import { PostForm } from './post-form';
+import { PostForm } from '../ui/post-form';
 
 export function SignOut() {
   return <PostForm action="/api/people/sign-out" then="/" send="Sign out" plain />;

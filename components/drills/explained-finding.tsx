@@ -48,12 +48,7 @@ export function ExplainedItem(props: {
       </h3>
       <p className={styles.place}>{row.place}</p>
       {onShow && (
-        <button
-          type="button"
-          className={styles.small}
-          aria-label={`Show it on the wall: ${row.number}, ${row.name}`}
-          onClick={onShow}
-        >
+        <button type="button" aria-label={`Show it on the wall: ${row.number}, ${row.name}`} onClick={onShow}>
           Show it on the wall
         </button>
       )}

@@ -1,5 +1,5 @@
 import type { Layer } from '../../lib/views/pointing/targets';
-import type { Choice } from '../forms/choice-bar';
+import type { Choice } from '../ui/choice-bar';
 
 /** What a tap takes hold of. */
 export const LAYER_CHOICES: readonly Choice<Layer>[] = [

@@ -30,7 +30,7 @@ export function NameFault(props: {
 
   return (
     <form onSubmit={submit} className={styles.form} aria-label={`What is wrong: ${picked.name}`}>
-      <p className={styles.picked}>
+      <p>
         Picked: <strong>{picked.name}</strong>
       </p>
       <p>
@@ -74,7 +74,7 @@ export function NameFault(props: {
           This goes on <strong>{at.name}</strong>.
         </p>
       )}
-      <p className={styles.problem} role="alert">
+      <p className="problem" role="alert">
         {problem}
       </p>
       <p>

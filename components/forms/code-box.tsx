@@ -29,7 +29,7 @@ export function CodeBox({
         </button>
       </div>
       {problem !== null && (
-        <p id="wall-code-problem" className={styles.problem} role="alert">
+        <p id="wall-code-problem" className="problem" role="alert">
           <span aria-hidden="true">✕ </span>
           {problem}
         </p>

@@ -1,8 +1,8 @@
 'use client';
 
 import type { LengthSystem } from '../../lib/units';
-import { ChoiceBar } from './choice-bar';
-import { keptChoice } from './kept-choice';
+import { ChoiceBar } from '../ui/choice-bar';
+import { keptChoice } from '../ui/kept-choice';
 
 const OPTIONS = [
   { value: 'mm', label: 'mm' },

@@ -1,5 +1,5 @@
 import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
-import { keptChoice } from './kept-choice';
+import { keptChoice } from '../ui/kept-choice';
 
 /** What a reader can choose to see: one rule set, or all side by side. */
 export type RulesInUse = RuleSetId | 'all';

@@ -74,7 +74,7 @@ function described(name: string, problem: string | null) {
 function Problem({ name, text }: { readonly name: string; readonly text: string | null }) {
   if (text === null) return null;
   return (
-    <span id={`${name}-problem`} className={styles.problem} role="alert">
+    <span id={`${name}-problem`} className="problem" role="alert">
       <span aria-hidden="true">✕ </span>
       {text}
     </span>

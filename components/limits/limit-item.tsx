@@ -19,7 +19,7 @@ export function LimitItem({
   const practice = borrowed || kind === 'good practice';
   return (
     <li className={styles.item} id={id}>
-      <div className={styles.what}>
+      <div>
         <h3 className={styles.quantity}>{quantity}</h3>
         {note !== undefined && <p className={styles.note}>{keepTogether(note)}</p>}
       </div>

@@ -1,4 +1,4 @@
-import { Caution } from '../forms/caution';
+import { Caution } from '../ui/caution';
 
 const LINES = [
   'Your local code and the authority having jurisdiction decide. Codes are changed from place to place and from year to year.',

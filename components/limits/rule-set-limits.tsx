@@ -1,7 +1,7 @@
 import type { Limit, LimitTopic, RuleSetId } from '../../lib/limits/limit';
 import { CHECK_LIMITS } from '../../lib/limits/limit';
 import { isAsked, limitOf, limitsOf } from '../../lib/limits/limits';
-import { Caution } from '../forms/caution';
+import { Caution } from '../ui/caution';
 import { LimitItem } from './limit-item';
 import { TOPIC_ORDER, TOPIC_WORDS, topicAnchor } from './limit-words';
 import styles from './rule-set-limits.module.css';
@@ -31,7 +31,7 @@ export function RuleSetLimits({ rules }: { readonly rules: RuleSetId }) {
         <section key={topic} aria-labelledby={topicAnchor(topic)}>
           <h2 id={topicAnchor(topic)}>{TOPIC_WORDS[topic]}</h2>
           {topic === 'openings' && <Caution lines={OVER_HEADS} toSafety />}
-          <ul className={styles.list}>
+          <ul className="plain">
             {own.map((limit) => (
               <LimitItem key={limit.id} limit={limit} />
             ))}
@@ -44,7 +44,7 @@ export function RuleSetLimits({ rules }: { readonly rules: RuleSetId }) {
                   : 'On what follows this rule set is silent.'}{' '}
                 Good practice is used for the drawn walls instead:
               </p>
-              <ul className={`${styles.list} ${styles.borrowed}`}>
+              <ul className={styles.borrowed}>
                 {borrowed.map((limit) => (
                   <LimitItem key={limit.id} limit={limit} borrowed />
                 ))}

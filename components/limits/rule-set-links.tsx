@@ -17,7 +17,11 @@ export function RuleSetLinks({
       <ul className={brief ? styles.brief : styles.links}>
         {RULE_SETS.map((rules) => (
           <li key={rules}>
-            <Link href={`/limits/${rules}`} aria-current={rules === here ? 'page' : undefined}>
+            <Link
+              href={`/limits/${rules}`}
+              className={brief ? 'chip' : undefined}
+              aria-current={rules === here ? 'page' : undefined}
+            >
               {ruleSetTitle(rules)}
             </Link>
             {!brief && <p>{RULE_SET_WORDS[rules]}</p>}

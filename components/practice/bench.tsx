@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { Caution } from '../forms/caution';
+import { Caution } from '../ui/caution';
 import styles from './bench.module.css';
 import { MarkList, type NamedMark } from './mark-list';
 

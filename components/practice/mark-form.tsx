@@ -4,7 +4,7 @@ import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Sure } from '../../lib/marking/mark';
 import type { LengthSystem } from '../../lib/units';
-import { ChoiceBar } from '../forms/choice-bar';
+import { ChoiceBar } from '../ui/choice-bar';
 import { FaultChooser } from './fault-chooser';
 import { halfFrom, inLengths, markFrom } from './half-mark';
 import styles from './mark-form.module.css';
@@ -152,7 +152,7 @@ export function MarkForm(props: {
             onChoose={(value) => fill({ sure: SURE_OF[value] })}
           />
         )}
-        <p className={styles.problem} role="alert">
+        <p className="problem" role="alert">
           {problem}
         </p>
         <button type="submit" className={`button ${styles.mark}`}>

@@ -1,7 +1,7 @@
 'use client';
 
-import { Caution } from '../forms/caution';
 import { COULD_FALL_RULE } from '../result/score-words';
+import { Caution } from '../ui/caution';
 import { MarkList, type NamedMark } from './mark-list';
 import styles from './review.module.css';
 

@@ -6,7 +6,7 @@ import type { FindingDimension } from '../../lib/views/pointing/finding-dimensio
 import type { Aim } from '../../lib/views/pointing/pick';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { type Choice, ChoiceBar } from '../forms/choice-bar';
+import { type Choice, ChoiceBar } from '../ui/choice-bar';
 import { CourseControl, CutControl, DistanceControl, SunControl } from '../wall/look-controls';
 import { type Looks, useLooks } from '../wall/use-looks';
 import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';

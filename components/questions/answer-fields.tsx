@@ -16,7 +16,7 @@ export function NumberField(props: {
   const { question, text, problem, locked, onType } = props;
   const id = useId();
   return (
-    <div className={styles.number}>
+    <div>
       <label htmlFor={id} className={styles.prompt}>
         {question.prompt}
       </label>
@@ -35,7 +35,7 @@ export function NumberField(props: {
         <span id={`${id}-unit`}>{unitWords(question)}</span>
       </div>
       {problem !== null && (
-        <p id={`${id}-problem`} className={styles.problem} role="alert">
+        <p id={`${id}-problem`} className="problem" role="alert">
           {problem}
         </p>
       )}

@@ -60,7 +60,7 @@ export function QuestionCard(props: {
         <ChoiceField question={question} chosen={chosen} locked={locked} onChoose={setChosen} />
       )}
       {question.kind !== 'number' && problem !== null && (
-        <p className={styles.problem} role="alert">
+        <p className="problem" role="alert">
           {problem}
         </p>
       )}

@@ -4,7 +4,7 @@ import Link from 'next/link';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
-import { Caution } from '../forms/caution';
+import { Caution } from '../ui/caution';
 import { FalseMarkItem } from './false-mark-item';
 import { FindingItem } from './finding-item';
 import { FiveMarksTable } from './five-marks';

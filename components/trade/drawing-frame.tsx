@@ -2,8 +2,8 @@
 
 import type { ReactNode } from 'react';
 import type { LengthSystem } from '../../lib/units';
-import { Caution } from '../forms/caution';
 import { LengthChoice } from '../forms/length-choice';
+import { Caution } from '../ui/caution';
 import styles from './trade.module.css';
 
 /** A formula in words and signs, and where it is from. */

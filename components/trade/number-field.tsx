@@ -78,7 +78,7 @@ export function NumberField(props: NumberFieldProps) {
         <span className={styles.unit}>{unit}</span>
       </span>
       {isWrong && (
-        <p id={`${id}-range`} className={styles.problem}>
+        <p id={`${id}-range`} className="problem">
           Type a number from {written(least)} to {written(most)} {unit}. Until then it is {written(value)}.
         </p>
       )}

@@ -1,7 +1,7 @@
 import { formatLength, type LengthSystem } from '../../lib/units';
 import { finestSeen, SUN_REACH } from '../../lib/views/viewing-conditions';
 import type { Panel } from '../../lib/wall/model';
-import { type Choice, ChoiceBar } from '../forms/choice-bar';
+import { type Choice, ChoiceBar } from '../ui/choice-bar';
 import styles from './look-controls.module.css';
 import { Stepper } from './stepper';
 

@@ -2,8 +2,8 @@ import { render, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { AppRouterContext } from 'next/dist/shared/lib/app-router-context.shared-runtime';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { AreaField, ChoiceField, SelectField, TextField, TickField } from '../../components/desk/fields';
-import { PostForm } from '../../components/desk/post-form';
+import { AreaField, ChoiceField, SelectField, TextField, TickField } from '../../components/ui/fields';
+import { PostForm } from '../../components/ui/post-form';
 
 const refresh = vi.fn();
 const router = {

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { TextField } from '../../../components/desk/fields';
 import { MakeLink } from '../../../components/desk/make-link';
-import { PostForm } from '../../../components/desk/post-form';
+import { TextField } from '../../../components/ui/fields';
+import { PostForm } from '../../../components/ui/post-form';
 import { type StaffRow, staffList } from '../../../lib/store/staff';
 import { requirePage } from '../../access/guard';
 import styles from './people.module.css';

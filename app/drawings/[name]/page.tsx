@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { Caution } from '../../../components/forms/caution';
 import { DrawingByName } from '../../../components/trade/drawing-by-name';
 import { DRAWINGS } from '../../../components/trade/drawings';
+import { Caution } from '../../../components/ui/caution';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import styles from '../drawings.module.css';
 

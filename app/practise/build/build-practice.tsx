@@ -6,9 +6,9 @@ import { BuildFound } from '../../../components/drills/build/build-found';
 import { BuildSlider } from '../../../components/drills/build/build-slider';
 import { FaceMarksChoice } from '../../../components/drills/build/face-marks-choice';
 import { LiftSteps } from '../../../components/drills/build/lift-steps';
-import { Caution } from '../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Controls, Places } from '../../../components/practice/wall-stage';
+import { Caution } from '../../../components/ui/caution';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { useLooks } from '../../../components/wall/use-looks';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
@@ -61,7 +61,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
     ) || findings.some(({ finding }) => finding.hazard === 'could fall');
   return (
     <div className={styles.room}>
-      <section aria-labelledby="built-heading" className={styles.wall}>
+      <section aria-labelledby="built-heading">
         <h2 id="built-heading" className="visually-hidden">
           The wall
         </h2>

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import styles from '../../../components/drills/build/build.module.css';
-import { Caution } from '../../../components/forms/caution';
+import { Caution } from '../../../components/ui/caution';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';

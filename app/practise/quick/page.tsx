@@ -3,7 +3,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import styles from '../../../components/drills/quick/quick.module.css';
-import { Caution } from '../../../components/forms/caution';
+import { Caution } from '../../../components/ui/caution';
 import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/drills/quick-look';
 import { MOST_ROUND } from '../../../lib/drills/quick-round';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
@@ -108,10 +108,10 @@ function Choices(props: {
   return (
     <nav aria-label={props.legend} className={styles.choices}>
       <span aria-hidden="true">{props.legend}</span>
-      <ul>
+      <ul className="plain">
         {props.choices.map(({ label, to, here }) => (
           <li key={label}>
-            <a href={addressOf(to)} aria-current={here ? 'true' : undefined}>
+            <a className="chip" href={addressOf(to)} aria-current={here ? 'true' : undefined}>
               {label}
             </a>
           </li>

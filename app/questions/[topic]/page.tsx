@@ -1,9 +1,9 @@
 import { randomInt } from 'node:crypto';
 import type { Metadata } from 'next';
 import { notFound, redirect } from 'next/navigation';
-import { Caution } from '../../../components/forms/caution';
 import { QuestionSet } from '../../../components/questions/question-set';
 import { QuestionSheet } from '../../../components/questions/question-sheet';
+import { Caution } from '../../../components/ui/caution';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
-import { TextField } from '../../../components/desk/fields';
-import { PostForm } from '../../../components/desk/post-form';
+import { TextField } from '../../../components/ui/fields';
+import { PostForm } from '../../../components/ui/post-form';
 import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
 import { holderOf } from '../../accounts/password-links';
 

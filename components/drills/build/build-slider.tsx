@@ -53,7 +53,7 @@ export function BuildSlider(props: {
         </p>
       )}
       <div className={styles.more}>
-        <button type="button" className={styles.look} aria-label={`Look at it: ${name}`} onClick={onLook}>
+        <button type="button" aria-label={`Look at it: ${name}`} onClick={onLook}>
           Look at it
         </button>
         <details onToggle={(event) => setAsked(event.currentTarget.open)}>

@@ -38,12 +38,7 @@ export function GuidedFind(props: {
           </p>
           <p role="status">{picked === null ? 'Nothing picked yet.' : `Picked: ${picked}.`}</p>
           {rows.length > 1 && (
-            <button
-              type="button"
-              className={styles.small}
-              aria-pressed={number === active}
-              onClick={() => onActive(number)}
-            >
+            <button type="button" aria-pressed={number === active} onClick={() => onActive(number)}>
               {number === active ? 'Looking for this one' : 'Look for this one'}
             </button>
           )}

@@ -1,7 +1,7 @@
 'use client';
 
 import { type FormEvent, useState } from 'react';
-import { ChoiceBar } from '../../forms/choice-bar';
+import { ChoiceBar } from '../../ui/choice-bar';
 import styles from '../drills.module.css';
 
 export interface ToName {
@@ -37,7 +37,6 @@ export function GuidedName(props: {
             <span className={styles.number}>{number}</span> {place}{' '}
             <button
               type="button"
-              className={styles.small}
               aria-label={`Show it on the wall: ${number}`}
               onClick={() => onShow(number)}
             >
@@ -52,7 +51,7 @@ export function GuidedName(props: {
           />
         </div>
       ))}
-      <p role="alert" className={styles.problem}>
+      <p role="alert" className="problem">
         {asked && open > 0 ? 'Choose a name for each ring first.' : ''}
       </p>
       <p>

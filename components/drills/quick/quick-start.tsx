@@ -1,5 +1,5 @@
 import { LOOKING_TIMES, type LookingTime, WALLS_A_ROUND } from '../../../lib/drills/quick-round';
-import { ChoiceBar } from '../../forms/choice-bar';
+import { ChoiceBar } from '../../ui/choice-bar';
 
 const OPTIONS = LOOKING_TIMES.map((time) => ({
   value: String(time),

@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
-import { PostForm } from '../../../../components/desk/post-form';
 import { QrCode } from '../../../../components/desk/qr-code';
 import { RosterForm } from '../../../../components/desk/roster-form';
 import { When } from '../../../../components/time/when';
+import { PostForm } from '../../../../components/ui/post-form';
 import { groupOf, rosterWithPins } from '../../../../lib/store/groups';
 import { partIn } from '../../../../lib/store/record-owner';
 import { type WorkInGroup, worksOf } from '../../../../lib/store/set-work';
@@ -106,7 +106,7 @@ export default async function GroupPage({ params }: Props) {
       {isOpen && leads && (
         <>
           <h2>At the end</h2>
-          <details className={styles.key}>
+          <details className="disclosure">
             <summary>Close the group</summary>
             <p className={styles.text}>
               Do this at the end of a year. Nobody joins any more and nothing new is begun. The mark book

@@ -1,5 +1,5 @@
-import { TextField } from '../../../../components/desk/fields';
-import { PostForm } from '../../../../components/desk/post-form';
+import { TextField } from '../../../../components/ui/fields';
+import { PostForm } from '../../../../components/ui/post-form';
 import type { RosterLearner } from '../../../../lib/store/groups';
 import styles from '../../desk.module.css';
 
@@ -10,7 +10,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
     <ul className={styles.people}>
       {learners.map(({ id, name, hasPin, timeFactor }) => (
         <li key={id}>
-          <details>
+          <details className="disclosure">
             <summary>
               <strong>{name}</strong>
               <span className={styles.soft}>

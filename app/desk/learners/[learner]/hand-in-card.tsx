@@ -1,6 +1,6 @@
-import { AreaField, TextField } from '../../../../components/desk/fields';
-import { PostForm } from '../../../../components/desk/post-form';
 import { When } from '../../../../components/time/when';
+import { AreaField, TextField } from '../../../../components/ui/fields';
+import { PostForm } from '../../../../components/ui/post-form';
 import type { HandInRecord } from '../../../../lib/store/hand-in-record';
 import { percentText } from '../../book-numbers';
 import styles from '../../mark-book.module.css';

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
-import { PostForm } from '../../../../components/desk/post-form';
 import { When } from '../../../../components/time/when';
+import { PostForm } from '../../../../components/ui/post-form';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
@@ -196,7 +196,7 @@ function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
         done="It is closed."
         plain
       />
-      <details className={styles.key}>
+      <details className="disclosure">
         <summary>Move the due date</summary>
         <PostForm
           action="/api/work/due"

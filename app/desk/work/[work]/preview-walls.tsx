@@ -28,7 +28,7 @@ export function PreviewWalls(props: {
               Try wall {place} as a learner
             </a>
           </p>
-          <details className={styles.key}>
+          <details className="disclosure">
             <summary>Key of wall {place}</summary>
             <KeyList lines={key} />
           </details>
@@ -49,7 +49,7 @@ export function FormChoice(props: {
     <form method="get" action={`/desk/work/${work}`} className={styles.more}>
       <p>
         <label htmlFor="learner">Walls of</label>{' '}
-        <select id="learner" name="learner" defaultValue={chosen} className={styles.select}>
+        <select id="learner" name="learner" defaultValue={chosen}>
           {learners.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}

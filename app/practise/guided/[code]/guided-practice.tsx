@@ -3,9 +3,9 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { LiftSteps } from '../../../../components/drills/build/lift-steps';
 import styles from '../../../../components/drills/drills.module.css';
-import { Caution } from '../../../../components/forms/caution';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { WallStage } from '../../../../components/practice/wall-stage';
+import { Caution } from '../../../../components/ui/caution';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';

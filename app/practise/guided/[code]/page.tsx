@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import styles from '../../../../components/drills/drills.module.css';
-import { Caution } from '../../../../components/forms/caution';
+import { Caution } from '../../../../components/ui/caution';
 import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/drills/guided-steps';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';

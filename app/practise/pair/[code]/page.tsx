@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
-import { Caution } from '../../../../components/forms/caution';
+import { Caution } from '../../../../components/ui/caution';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';

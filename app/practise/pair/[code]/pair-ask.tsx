@@ -2,7 +2,7 @@
 
 import { NameFault } from '../../../../components/drills/name-fault';
 import styles from '../../../../components/drills/pair/pair.module.css';
-import { ChoiceBar } from '../../../../components/forms/choice-bar';
+import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { Awaited } from '../../../walls/awaited';
 import type { usePair } from './use-pair';
 

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import { PostForm } from '../../../../../components/desk/post-form';
+import { PostForm } from '../../../../../components/ui/post-form';
 
 /** Makes the secret address of the group's due dates, and shows it the one time it can be seen. */
 export function CalendarLink({ group }: { readonly group: string }) {

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { TextField } from '../../../../../components/desk/fields';
-import { PostForm } from '../../../../../components/desk/post-form';
+import { TextField } from '../../../../../components/ui/fields';
+import { PostForm } from '../../../../../components/ui/post-form';
 import { instructorsOf } from '../../../../../lib/store/staff';
 import { requirePage } from '../../../../access/guard';
 

@@ -1,8 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { type Choice, SelectField, TextField } from '../../../../../components/desk/fields';
-import { PostForm } from '../../../../../components/desk/post-form';
+import { type Choice, SelectField, TextField } from '../../../../../components/ui/fields';
+import { PostForm } from '../../../../../components/ui/post-form';
 import styles from '../../../mark-book.module.css';
 
 /** Lets learners see their results before, or instead of, the time that was set for it. */

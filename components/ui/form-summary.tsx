@@ -1,8 +1,8 @@
 'use client';
 
 import { type RefObject, useContext, useEffect, useRef } from 'react';
+import styles from './form.module.css';
 import { FormContext } from './form-problems';
-import styles from './post-form.module.css';
 
 /**
  * Says at the top of a form what is wrong with it, with a link to each field. Takes the focus, so that a screen reader reads it, and

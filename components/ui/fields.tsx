@@ -1,8 +1,8 @@
 'use client';
 
 import type { ReactNode } from 'react';
+import styles from './form.module.css';
 import { useField } from './form-problems';
-import styles from './post-form.module.css';
 
 interface FieldProps {
   readonly name: string;
@@ -147,7 +147,7 @@ function Frame({ name, label, help, children }: FieldProps & { readonly children
 function Problem({ id, text }: { readonly id: string; readonly text: string | undefined }) {
   if (!text) return null;
   return (
-    <p id={id} className={styles.problem}>
+    <p id={id} className="problem">
       <span aria-hidden="true">✕ </span>
       <span className="visually-hidden">Error: </span>
       {text}

@@ -2,9 +2,9 @@
 
 import { useRouter } from 'next/navigation';
 import { type ReactNode, type SyntheticEvent, useId, useState } from 'react';
+import styles from './form.module.css';
 import { FormContext } from './form-problems';
 import { FormSummary } from './form-summary';
-import styles from './post-form.module.css';
 import { type Answer, fieldsOf, sendJson } from './send-fields';
 
 const NO_PROBLEMS: Readonly<Record<string, string>> = {};

@@ -1,9 +1,9 @@
 'use client';
 
 import { type ReactNode, useId } from 'react';
+import styles from './form.module.css';
 import { FormContext } from './form-problems';
 import { FormSummary } from './form-summary';
-import styles from './post-form.module.css';
 
 /** A form that asks for a page and changes nothing: works without script. The page says in `problems` what was wrong with it. */
 export function GetForm(props: {

@@ -18,7 +18,7 @@ export function Disclosure(props: {
   const isWrong = names.some((name) => problems[name] !== undefined);
   return (
     <details
-      className={styles.disclosure}
+      className={`disclosure ${styles.disclosure}`}
       open={isOpen || isWrong}
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
