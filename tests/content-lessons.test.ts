@@ -101,7 +101,8 @@ describe.each(SLUGS)('%s', (slug) => {
 
   test('each of its drawings can be drawn and found by its address', () => {
     for (const picture of lessonOf(slug).pictures) {
-      expect(pictureOfFile(fileOf(picture))).toEqual(picture);
+      expect(pictureOfFile(fileOf(picture))).toEqual({ picture, system: 'mm' });
+      expect(pictureOfFile(fileOf(picture, 'inches'))).toEqual({ picture, system: 'inches' });
       expect(drawPicture(picture).startsWith('<svg')).toBe(true);
     }
   });

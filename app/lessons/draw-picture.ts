@@ -1,10 +1,13 @@
 import { BY_DAY } from '../../lib/drawing/colours';
 import type { Drawing } from '../../lib/drawing/shape';
+import { svgFile } from '../../lib/drawing/svg-file';
 import { svgBox, tenth } from '../../lib/drawing/svg-nodes';
 import type { Box } from '../../lib/geometry/box';
+import type { LengthSystem } from '../../lib/units';
+import { spacingDimensions } from '../../lib/views/behind/tie-spacing';
 import { drawingOf } from '../../lib/views/draw-view';
-import { markOnSheet } from '../../lib/views/pointing/mark-shapes';
-import { svgOf } from '../../lib/views/print-svg';
+import { markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
+import { wallColours } from '../../lib/views/wall-colours';
 import {
   type LessonPicture,
   lessonFindings,
@@ -18,48 +21,54 @@ import {
 const CLOSE = { width: 1100, height: 640 };
 const ROOM = 160;
 const WIDTH = 1200;
+/** Lengths and notes are lettered for a phone, px; a little smaller than the words beside, or they would fill the drawing. */
+const PHONE = 430;
+const TEXT = 13;
 
-/** Numbers of rings, and the lettering of sections, have to be read on a phone: px where the drawing is 1200 px wide. */
+/** Numbers of rings have to be read on a phone: px where the drawing is 1200 px wide. */
 const NUMBER_SIZE = 34;
-const LETTERING = 2.8;
 
-/** The drawing of a lesson picture, as an SVG file. */
-export function drawPicture(picture: LessonPicture): string {
+/** The drawing of a lesson picture, as an SVG file, with its lengths in `system`. */
+export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm'): string {
   const wall = lessonWall(picture);
-  const view = viewOf(picture);
-  const rings = picture.ringed ? ringsOf(picture) : [];
-  const svg = svgOf(
-    wall,
-    view,
-    rings.map((ring) => ({ ...ring, state: 'mark' as const })),
-  );
-  if (picture.view === 'section' || picture.view === 'behind') return largerLettering(svg);
-  const drawing = drawingOf(wall, view, 'mm');
+  const drawing = drawingOf(wall, viewOf(picture), system);
+  const rings = picture.ringed ? ringsOf(picture).map((ring) => ({ ...ring, state: 'mark' as const })) : [];
   const first = lessonFindings(picture.family)[0]?.region ?? ringsOf(picture)[0];
   const place =
     picture.close && first !== undefined
       ? markOnSheet(drawing, { ...first, number: 1, state: 'mark' }, 1)
       : null;
-  const shown = place === null ? drawing.box : around(place, drawing.box);
-  const numbers = rings.map((ring) => numberOf(ring, drawing, shown)).join('');
-  // A row of ties has a label each: they would lie over one another.
-  const lettered = picture.view === 'front' ? largerLettering(svg) : svg;
-  return framed(lettered, shown).replace('</svg>', `${numbers}</svg>`);
-}
-
-/** The lengths lettered on a picture, in inches, each once. A close picture shows a part of the sheet, without them. */
-export function inchesOn(picture: LessonPicture): readonly string[] {
-  if (picture.close) return [];
-  const { labels } = drawingOf(lessonWall(picture), viewOf(picture), 'inches');
-  return [...new Set(labels.map(({ text }) => text).filter((text) => /\d (in|ft)\b/.test(text)))];
-}
-
-function framed(svg: string, shown: Box): string {
-  const [x, y, width, height] = svgBox(shown);
-  return svg.replace(
-    /viewBox="[^"]+" width="\d+" height="\d+"/,
-    `viewBox="${x} ${y} ${width} ${height}" width="${WIDTH}" height="${Math.round((WIDTH * height) / width)}"`,
+  const box = place === null ? drawing.box : around(place, drawing.box);
+  const spacing =
+    picture.view === 'before-cover'
+      ? spacingDimensions(wall, drawing.frames, (box.width * TEXT) / PHONE, system)
+      : { shapes: [], labels: [] };
+  const shown = {
+    ...drawing,
+    box,
+    shapes: [...drawing.shapes, ...spacing.shapes],
+    // Nobody comes nearer to a still picture: what is only lettered up close stays away, and so does the word that says so.
+    labels: picture.close
+      ? []
+      : [
+          ...drawing.labels.filter(({ standsFor, plate, room }) => !(standsFor || (plate && room))),
+          ...spacing.labels,
+        ],
+  };
+  const svg = svgFile(
+    shown,
+    wallColours(wall),
+    WIDTH,
+    (mmPerPx) => markShapes(drawing, rings, mmPerPx),
+    PHONE,
   );
+  const numbers = rings.map((ring) => numberOf(ring, drawing, box)).join('');
+  return svg.replace('</svg>', `${numbers}</svg>`);
+}
+
+/** True where lengths are lettered on a picture, so that it is drawn in inches, too. */
+export function hasLengths(picture: LessonPicture): boolean {
+  return drawPicture(picture, 'mm') !== drawPicture(picture, 'inches');
 }
 
 /** The ring's number on a plate at its upper left corner, kept inside the picture. */
@@ -71,10 +80,6 @@ function numberOf(ring: Ring, drawing: Drawing, shown: Box): string {
   const y = Math.min(Math.max(box.y + box.height, shown.y + size), shown.y + shown.height - size);
   const [left, top] = svgBox({ x, y, width: 0, height: 0 });
   return `<circle cx="${left}" cy="${top}" r="${tenth(size * 0.7)}" fill="${BY_DAY['--chalk']}" stroke="#ffffff" stroke-width="${tenth(size * 0.08)}"/><text x="${left}" y="${tenth(top + size * 0.35)}" font-size="${tenth(size)}" font-weight="650" text-anchor="middle" fill="#ffffff">${ring.number}</text>`;
-}
-
-function largerLettering(svg: string): string {
-  return svg.replace(/font-size="([\d.]+)"/g, (_, size) => `font-size="${tenth(Number(size) * LETTERING)}"`);
 }
 
 /** A part of the sheet round a place, not past the sheet's edge. */

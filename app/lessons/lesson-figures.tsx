@@ -5,7 +5,7 @@ import { sizeOfSvg } from '../../lib/drawing/svg-nodes';
 import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { pairOf } from './check-lesson';
-import { drawPicture, inchesOn } from './draw-picture';
+import { drawPicture, hasLengths } from './draw-picture';
 import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture } from './lesson-pictures';
 import { altOf, findingLine, keyOf } from './picture-words';
 
@@ -67,7 +67,7 @@ function Figure(props: {
       alt={altOf(picture, telling)}
       {...sizeOfSvg(drawPicture(picture))}
       keyed={keyed}
-      inInches={inchesOn(picture)}
+      srcInInches={hasLengths(picture) ? `/lessons/pictures/${fileOf(picture, 'inches')}` : undefined}
     >
       {children}
     </PictureFigure>

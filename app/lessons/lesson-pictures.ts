@@ -1,7 +1,9 @@
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
+import type { FaceBox } from '../../lib/geometry/box';
 import type { Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
+import type { LengthSystem } from '../../lib/units';
 import { cutsOf, type View, viewsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Part, partsOf } from '../../lib/wall/parts';
@@ -42,15 +44,22 @@ export function parsePicture(asked: Readonly<Record<string, string>>): LessonPic
 }
 
 /** The last part of the drawing's address; `pictureOfFile` reads it back. */
-export function fileOf({ family, state, view, ringed, close }: LessonPicture): string {
-  return `${[family, state, view, ringed ? 'ringed' : 'plain', close ? 'close' : 'whole'].join('.')}.svg`;
+export function fileOf(
+  { family, state, view, ringed, close }: LessonPicture,
+  system: LengthSystem = 'mm',
+): string {
+  const parts = [family, state, view, ringed ? 'ringed' : 'plain', close ? 'close' : 'whole'];
+  return `${[...parts, ...(system === 'inches' ? ['in'] : [])].join('.')}.svg`;
 }
 
-export function pictureOfFile(file: string): LessonPicture | undefined {
-  const [family = '', state = '', view = '', ringed, close] = file.split('.');
+export function pictureOfFile(
+  file: string,
+): { readonly picture: LessonPicture; readonly system: LengthSystem } | undefined {
+  const [family = '', state = '', view = '', ringed, close, system] = file.split('.');
   const asked = { of: family, state, view, ...(ringed === 'ringed' && { ringed: '' }) };
   const picture = parsePicture({ ...asked, ...(close === 'close' && { close: '' }) });
-  return typeof picture === 'string' ? undefined : picture;
+  if (typeof picture === 'string') return undefined;
+  return { picture, system: system === 'in' ? 'inches' : 'mm' };
 }
 
 /** A lesson shows the same few walls many times, and laying one takes a while. */
@@ -91,22 +100,22 @@ export function lessonFindings(family: FamilyName): readonly Finding[] {
 }
 
 /** A ring with a number, and what the key says of it. */
-export interface Ring {
+export interface Ring extends FaceBox {
   readonly number: number;
-  readonly panel: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
 }
 
 /** The places that are ringed, numbered as in the key. */
 export function ringsOf({ family, state }: LessonPicture): readonly Ring[] {
-  if (state === 'spoiled') {
-    return lessonFindings(family).map(({ region }, index) => ({ ...region, number: index + 1 }));
-  }
   const wall = lessonWall({ family, state });
   const parts = partsOf(wall);
+  if (state === 'spoiled') {
+    return lessonFindings(family).map(({ parts: [told = ''], region }, index) => {
+      // Of many units that are alike the one is ringed that is looked at.
+      const part = parts.get(told);
+      const { panel, x, y, width, height } = part?.kind === 'unit' ? part : region;
+      return { panel, x, y, width, height, number: index + 1 };
+    });
+  }
   const marked = (what: string) =>
     parts.get(wall.units.find(({ condition }) => condition === what)?.id ?? '');
   const { good }: LessonFamily = LESSON_FAMILIES[family];

@@ -1,28 +1,32 @@
+'use client';
+
 import type { ReactNode } from 'react';
+import { useLengthsHere } from '../trade/rules-here';
 import styles from './lesson.module.css';
 
-/** A drawing with what is said below it, and the key to its numbered rings. */
+/** A drawing with what is said below it, and the key to its numbered rings. Its lengths are the reader's. */
 export function PictureFigure(props: {
   readonly src: string;
+  /** The same drawing with its lengths in inches, where it has any. */
+  readonly srcInInches: string | undefined;
   readonly alt: string;
   readonly width: number;
   readonly height: number;
   readonly keyed: readonly string[];
-  /** What the lengths in the drawing are in inches: it is drawn once, in mm. */
-  readonly inInches: readonly string[];
   readonly children?: ReactNode;
 }) {
-  const { src, alt, width, height, keyed, inInches, children } = props;
+  const { src, srcInInches, alt, width, height, keyed, children } = props;
+  const system = useLengthsHere();
+  const shown = system === 'inches' ? (srcInInches ?? src) : src;
   return (
     <figure className={styles.figure}>
-      <a href={src} className={styles.large}>
+      <a href={shown} className={styles.large}>
         {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
-        <img src={src} alt={alt} width={width} height={height} />
+        <img src={shown} alt={alt} width={width} height={height} loading="lazy" />
         <span className={styles.open}>Open the drawing alone</span>
       </a>
       <figcaption>
         {children}
-        {inInches.length > 0 && <p className={styles.inches}>In inches: {inInches.join('; ')}.</p>}
         {keyed.length > 0 && (
           <ol className={styles.key}>
             {keyed.map((line) => (

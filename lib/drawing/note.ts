@@ -1,3 +1,4 @@
+import { spacedOut } from '../geometry/interval';
 import type { Point } from '../geometry/polygon';
 import type { Mm } from '../units';
 import { type Label, lines, type Shape } from './shape';
@@ -31,14 +32,12 @@ export function noteTo(target: Point, x: Mm, y: Mm, text: string): Note {
 
 /** Notes one above another at x, each at its height or as far above it as the one below needs: none lies on another. */
 export function notesApart(wishes: readonly NoteWish[], x: Mm): readonly Note[] {
-  let least = Number.NEGATIVE_INFINITY;
-  return [...wishes]
-    .sort((a, b) => a.y - b.y)
-    .map(({ target, y, text }) => {
-      const level = Math.max(y, least);
-      least = level + LINE;
-      return noteTo(target, x, level, text);
-    });
+  const sorted = [...wishes].sort((a, b) => a.y - b.y);
+  const levels = spacedOut(
+    sorted.map(({ y }) => y),
+    LINE,
+  );
+  return sorted.map(({ target, y, text }, index) => noteTo(target, x, levels[index] ?? y, text));
 }
 
 /** A word on a sheet whose texts are `size` mm high, with a line to what it names: the line starts beside the word, where the thing lies. */

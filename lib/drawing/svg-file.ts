@@ -7,12 +7,16 @@ import { nodeOf, type SvgNode, svgBox } from './svg-nodes';
 
 const FONT = "'Atkinson Hyperlegible Next', Verdana, sans-serif";
 
-/** A drawing that stands alone, by day, with every colour in it, for a page that shows it `width` px wide. `over` lies on it: marks as large as the screen wants them. */
+/**
+ * A drawing that stands alone, by day, with every colour in it, `width` px wide; its texts can still be read where it is shown as narrow
+ * as `readAt` px. `over` lies on it: marks as large as the screen wants them.
+ */
 export function svgFile(
   drawing: Drawing,
   colours: FillColours,
   width: number,
   over: (mmPerPx: number) => readonly Shape[] = () => [],
+  readAt = width,
 ): string {
   const [x, y, wide, high] = svgBox(drawing.box);
   const mmPerPx = wide / width;
@@ -25,7 +29,7 @@ export function svgFile(
     { tag: 'rect', attributes: { x, y, width: wide, height: high, fill: printedPaint('--paper') } },
     ...pictureNodes(drawing, '', printedPaint),
     ...over(mmPerPx).map((shape) => nodeOf(shape, printedPaint)),
-    ...labelNodes(drawing.labels, mmPerPx, printedPaint),
+    ...labelNodes(drawing.labels, wide / readAt, printedPaint),
   ];
   const attributes = {
     xmlns: 'http://www.w3.org/2000/svg',

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { boxRound, clipped, distanceTo, overlaps } from '../../lib/geometry/box';
+import { spacedOut } from '../../lib/geometry/interval';
 
 // A box from (100, 50) to (300, 110). Every expected value is worked out by hand.
 const BOX = { x: 100, y: 50, width: 200, height: 60 };
@@ -31,4 +32,12 @@ test('the distance to a box is zero inside and runs to the nearest corner past i
   expect(distanceTo(BOX, 300, 50)).toBe(0);
   expect(distanceTo(BOX, 90, 80)).toBe(10);
   expect(distanceTo(BOX, 303, 114)).toBe(5);
+});
+
+test('places on a line keep their order and their distance, below the top', () => {
+  // 10 and 12 are pushed to 10 and 54; 60 to 98, past the top at 90: all three end 8 lower.
+  expect(spacedOut([10, 12, 60], 44)).toEqual([10, 54, 98]);
+  expect(spacedOut([10, 12, 60], 44, 90)).toEqual([2, 46, 90]);
+  expect(spacedOut([60, 10], 20)).toEqual([60, 10]);
+  expect(spacedOut([], 20)).toEqual([]);
 });

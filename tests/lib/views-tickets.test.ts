@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { labelNodes } from '../../lib/drawing/label-nodes';
 import type { Label } from '../../lib/drawing/shape';
+import { layPlan } from '../../lib/generate/generate';
+import { planWith } from '../../lib/generate/planner';
 import type { Box } from '../../lib/geometry/box';
 import { drawingOf } from '../../lib/views/draw-view';
 import { findingDimensions } from '../../lib/views/pointing/finding-dimensions';
@@ -171,4 +173,28 @@ test('what is written on paper grows with it, is never smaller than other texts,
   expect(drawn(1)).toMatchObject({ fontSize: 33, fill: '#22272b' });
   // 13 px of 4 mm.
   expect(drawn(4)).toMatchObject({ fontSize: 52 });
+});
+
+test('the numbers of courses stand clear of each other in their order, however few a mixing laid', () => {
+  const laid = layPlan(planWith('plain-panel', 'anchored', 'canada', [], 4));
+  const [batch] = HAND_BATCHES;
+  if (batch === undefined) throw new RangeError('there is no batch');
+  const batches = [
+    [1, 9],
+    [10, 10],
+    [11, 11],
+    [12, laid.panels[0]?.courses ?? 0],
+  ].map(([fromCourse = 0, toCourse = 0], index) => ({
+    ...batch,
+    id: `batch-${index + 1}` as const,
+    fromCourse,
+    toCourse,
+  }));
+  const tags = drawingOf({ ...laid, batches }, TICKETS, 'mm')
+    .labels.filter(({ at }) => at[0] > 660)
+    .sort((a, b) => a.at[1] - b.at[1]);
+  expect(tags.map(({ text }) => text)).toEqual(['1', '9', '10', '11', '12', `${laid.panels[0]?.courses}`]);
+  const gaps = tags.slice(1).map(({ at }, index) => at[1] - (tags[index]?.at[1] ?? 0));
+  // A tag is 44 mm high.
+  expect(gaps.filter((gap) => gap < 44)).toEqual([]);
 });

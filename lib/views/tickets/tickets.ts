@@ -1,6 +1,7 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
 import { type Drawing, type Label, lines, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
+import { spacedOut } from '../../geometry/interval';
 import type { Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Batch, Wall } from '../../wall/model';
@@ -38,11 +39,23 @@ export function ticketsView(wall: Wall): Drawing {
   const high = batches.length * PITCH;
   const strip = laidStrip(wall, { ...STRIP, y: 0, height: high - MARGIN });
   const tickets = batches.map((batch, index) => ticketAt(batch, index * PITCH));
-  const ties = batches.map((batch, index) => tieTo(batch, strip.reachOf(batch), strip.left, index * PITCH));
+  const reaches = batches.map((batch) => strip.reachOf(batch));
+  const ties = reaches.map((reach, index) => tieTo(reach, strip.left, index * PITCH));
+  const tags = tagsOf(
+    batches.map((batch, index) => ({ ...batch, ...(reaches[index] ?? { low: 0, high: 0 }) })),
+    high - MARGIN,
+  );
   return {
     box: { x: 0, y: -MARGIN, width: WIDE, height: high + MARGIN },
-    shapes: [...strip.shapes, ...[...ties, ...tickets].flatMap(({ shapes }) => shapes)],
-    labels: [...ties, ...tickets].flatMap(({ labels }) => labels),
+    shapes: [
+      ...strip.shapes,
+      ...ties.flatMap((tie, at) => [
+        tie,
+        ...tags.flatMap(({ batch, shape }) => (batch === at ? [shape] : [])),
+      ]),
+      ...tickets.flatMap(({ shapes }) => shapes),
+    ],
+    labels: [...tags.map(({ label }) => label), ...tickets.flatMap(({ labels }) => labels)],
     // A mark lies on the ticket, not on the courses in the strip.
     frames: [],
     spots: batches.map(({ id }, index) => ({ part: id, ...PAPER, y: index * PITCH })),
@@ -94,13 +107,8 @@ function ticketAt(batch: Batch, low: Mm): Piece {
   };
 }
 
-/** A bracket along the courses laid with a mixing, with the numbers of the lowest and the highest, and a string from it to the ticket. */
-function tieTo(
-  { fromCourse, toCourse }: Batch,
-  { low, high }: { readonly low: Mm; readonly high: Mm },
-  left: Mm,
-  ticket: Mm,
-): Piece {
+/** A bracket along the courses laid with a mixing, and a string from it to the ticket. */
+function tieTo({ low, high }: { readonly low: Mm; readonly high: Mm }, left: Mm, ticket: Mm): Shape {
   const x = left - BRACKET;
   const gap = Math.min(4, (high - low) / 4);
   const bracket: Ring = [
@@ -113,29 +121,37 @@ function tieTo(
     [x, (low + high) / 2],
     [PAPER.x + PAPER.width, ticket + PAPER.height / 2],
   ];
-  // Where a few courses have no room for two tags, one tells both.
-  const both = fromCourse === toCourse ? `${fromCourse}` : `${fromCourse}–${toCourse}`;
-  const tags: readonly (readonly [text: string, y: Mm])[] =
-    high - low < 2 * TAG.height
-      ? [[both, (low + high) / 2]]
-      : [
-          [`${fromCourse}`, low + TAG.height / 2],
-          [`${toCourse}`, high - TAG.height / 2],
-        ];
+  return lines([bracket, string], { paint: '--ink', width: 1.6, thin: true });
+}
+
+/** The numbers of the lowest and the highest course of each mixing, on the strip where those courses lie; none on another. */
+function tagsOf(
+  batches: readonly (Batch & { readonly low: Mm; readonly high: Mm })[],
+  top: Mm,
+): readonly { readonly batch: number; readonly shape: Shape; readonly label: Label }[] {
+  const tags = batches.flatMap(({ fromCourse, toCourse, low, high }, batch) => {
+    // Where a few courses have no room for two tags, one tells both.
+    if (high - low < 2 * TAG.height) {
+      const both = fromCourse === toCourse ? `${fromCourse}` : `${fromCourse}–${toCourse}`;
+      return [{ batch, text: both, y: (low + high) / 2 }];
+    }
+    return [
+      { batch, text: `${fromCourse}`, y: low + TAG.height / 2 },
+      { batch, text: `${toCourse}`, y: high - TAG.height / 2 },
+    ];
+  });
+  const levels = spacedOut(
+    tags.map(({ y }) => y),
+    TAG.height,
+    top - TAG.height / 2,
+  );
   const middle = STRIP.x + STRIP.width / 2;
-  return {
-    shapes: [
-      lines([bracket, string], { paint: '--ink', width: 1.6, thin: true }),
-      ...tags.map(
-        ([, y]): Shape => rect({ ...TAG, x: middle - TAG.width / 2, y: y - TAG.height / 2 }, '#f5efdd'),
-      ),
-    ],
-    labels: tags.map(([text, y]) => ({
-      at: [middle, y],
-      text,
-      anchor: 'middle',
-      written: TEXT,
-      strong: true,
-    })),
-  };
+  return tags.map(({ batch, text, y }, index) => {
+    const level = levels[index] ?? y;
+    return {
+      batch,
+      shape: rect({ ...TAG, x: middle - TAG.width / 2, y: level - TAG.height / 2 }, '#f5efdd'),
+      label: { at: [middle, level], text, anchor: 'middle', written: TEXT, strong: true },
+    };
+  });
 }

@@ -1,6 +1,6 @@
 import { GLOSSARY } from '../../../glossary/glossary';
 import { drawTerm, termFile, termOfFile } from '../../../glossary/term-pictures';
-import { drawPicture } from '../../draw-picture';
+import { drawPicture, hasLengths } from '../../draw-picture';
 import { fileOf, pictureOfFile } from '../../lesson-pictures';
 import { readLessons } from '../../read-lessons';
 
@@ -11,7 +11,12 @@ export const dynamicParams = false;
 export async function generateStaticParams() {
   const lessons = await readLessons();
   const files = [
-    ...lessons.flatMap(({ pictures }) => pictures.map(fileOf)),
+    ...lessons.flatMap(({ pictures }) =>
+      pictures.flatMap((picture) => [
+        fileOf(picture),
+        ...(hasLengths(picture) ? [fileOf(picture, 'inches')] : []),
+      ]),
+    ),
     ...GLOSSARY.map(({ id }) => termFile(id)),
   ];
   return [...new Set(files)].map((picture) => ({ picture }));
@@ -22,8 +27,8 @@ export async function GET(
   { params }: { readonly params: Promise<{ readonly picture: string }> },
 ) {
   const file = (await params).picture;
-  const picture = pictureOfFile(file);
-  const svg = picture === undefined ? drawTerm(termOfFile(file)) : drawPicture(picture);
+  const asked = pictureOfFile(file);
+  const svg = asked === undefined ? drawTerm(termOfFile(file)) : drawPicture(asked.picture, asked.system);
   return svg === undefined
     ? new Response('There is no such drawing.', { status: 404 })
     : new Response(svg, { headers: { 'content-type': 'image/svg+xml; charset=utf-8' } });
