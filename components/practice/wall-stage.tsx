@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Aim } from '../../lib/views/pointing/pick';
+import type { Layer } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../ui/choice-bar';
@@ -13,9 +14,8 @@ import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
 import { WallList } from '../wall/wall-list';
 import styles from './wall-stage.module.css';
 
-type Layer = 'units' | 'joints' | 'fixings';
-
-const LAYERS: readonly Choice<Layer>[] = [
+/** What the arrow keys move over. */
+export const LAYER_CHOICES: readonly Choice<Layer>[] = [
   { value: 'units', label: 'Units' },
   { value: 'joints', label: 'Joints' },
   { value: 'fixings', label: 'Ties and supports' },
@@ -32,7 +32,7 @@ interface Place {
   readonly label: string;
 }
 
-/** The wall with the looks and places to choose from, and what a tap takes hold of; as a drawing or as a list. */
+/** The wall with the looks and places to choose from, as a drawing or as a list. */
 export function WallStage(props: {
   readonly wall: Wall;
   readonly label: string;
@@ -87,18 +87,21 @@ export function WallStage(props: {
         )}
       </div>
       {below}
-      <div className={styles.bars}>
-        {(onPick || form === 'list') && looks.view.kind !== 'tickets' && (
-          <ChoiceBar legend="Take hold of" options={LAYERS} value={layer} onChoose={setLayer} />
-        )}
-        <details className={styles.more}>
-          <summary>Lengths and list</summary>
-          <div className={styles.bars}>
-            {lengths}
-            <ChoiceBar legend="Show the wall as" options={FORMS} value={form} onChoose={setForm} />
-          </div>
-        </details>
-      </div>
+      <details className={styles.more}>
+        <summary>Units of length, arrow keys and list</summary>
+        <div className={styles.bars}>
+          {lengths}
+          {looks.view.kind !== 'tickets' && (
+            <ChoiceBar
+              legend="Arrow keys and list go by"
+              options={LAYER_CHOICES}
+              value={layer}
+              onChoose={setLayer}
+            />
+          )}
+          <ChoiceBar legend="Show the wall as" options={FORMS} value={form} onChoose={setForm} />
+        </div>
+      </details>
     </section>
   );
 }

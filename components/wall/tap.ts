@@ -36,7 +36,10 @@ export function tapAt(
   if (by !== 'mouse') {
     const { least, working } = COURSES[by];
     const high = courseHigh / mmPerPx;
-    const isLarge = picked !== null && Math.min(picked.spot.width, picked.spot.height) / mmPerPx >= least;
+    const isLarge =
+      picked !== null &&
+      parts.get(picked.part)?.kind !== 'panel' &&
+      Math.min(picked.spot.width, picked.spot.height) / mmPerPx >= least;
     if (high < least && !isLarge) return { kind: 'nearer', by: working / high };
   }
   return picked && { kind: 'part', picked };

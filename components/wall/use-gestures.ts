@@ -23,7 +23,7 @@ interface Going {
   type: string;
 }
 
-/** Drag to pan, pinch and Ctrl + wheel to zoom. The click itself is left to the drawing. */
+/** Drag to pan, pinch or turn the wheel to zoom. The click itself is left to the drawing. */
 export function useGestures(svg: RefObject<SVGSVGElement | null>, seen: Seen): Gestures {
   const going = useRef<Going>({ fingers: new Map(), start: { x: 0, y: 0 }, dragged: false, type: '' });
   const latest = useRef(seen);
@@ -38,7 +38,9 @@ export function useGestures(svg: RefObject<SVGSVGElement | null>, seen: Seen): G
     if (!frame) return;
     // React listens passively to the wheel, and the page would zoom too.
     const turn = (event: WheelEvent) => {
-      if (!event.ctrlKey && !event.metaKey) return;
+      const isPinch = event.ctrlKey || event.metaKey;
+      // Further out than the whole wall the wheel moves the page on.
+      if (!isPinch && event.deltaY > 0 && latest.current.isWhole) return;
       event.preventDefault();
       const screen = svg.current?.getBoundingClientRect();
       if (screen === undefined) return;

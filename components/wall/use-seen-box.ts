@@ -3,7 +3,7 @@
 import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
 import type { Box } from '../../lib/geometry/box';
 import type { Point } from '../../lib/geometry/polygon';
-import { brought, closeUp, panned, zoomed } from './seen-box';
+import { brought, closeUp, isWhole, panned, zoomed } from './seen-box';
 import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';
 import { glideOf, useDrawnBox, useGliding } from './use-gliding';
@@ -17,6 +17,8 @@ export interface Seen {
   /** Brings what is drawn to where it is seen; undefined at rest. */
   readonly shift: string | undefined;
   readonly mmPerPx: number;
+  /** The whole sheet is seen. */
+  readonly isWhole: boolean;
   /** False until the size on the screen is known: on the server, and before the page's script runs. */
   readonly measured: boolean;
   readonly zoom: (factor: number, about: Point) => void;
@@ -72,6 +74,7 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
     drawn,
     shift: gliding ? glideOf(drawn, box, screen) : undefined,
     mmPerPx: mmPerPixel(drawn, screen),
+    isWhole: isWhole(whole, box),
     measured: screen.width > 0,
     zoom: useCallback((factor, about) => change((old) => zoomed(whole, old, factor, about)), [change, whole]),
     pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),

@@ -23,7 +23,7 @@ import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-condit
 import type { Wall } from '../../lib/wall/model';
 import { courseOf } from '../../lib/wall/part-id';
 import { DrawContext } from './draw-context';
-import { isWhole, middleOf, sheetOf } from './seen-box';
+import { middleOf, sheetOf } from './seen-box';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
 import { useSeenBox } from './use-seen-box';
@@ -157,7 +157,7 @@ export function WallDrawing(props: WallDrawingProps) {
     return true;
   }
 
-  const whole = isWhole(drawing.box, seen.box);
+  const whole = seen.isWhole;
   const { width, height } = drawing.box;
   const classes = [styles.window, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
   return (

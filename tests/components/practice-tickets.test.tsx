@@ -87,11 +87,11 @@ describe('the mixing tickets, as a look of the wall', () => {
     expect(onPick.mock.calls).toEqual([['batch-2']]);
   });
 
-  test('offer nothing else to take hold of', async () => {
+  test('offer nothing else to go by', async () => {
     const user = await atTheTickets({ onPick: vi.fn() });
-    expect(screen.queryByRole('group', { name: 'Take hold of' })).not.toBeInTheDocument();
+    expect(screen.queryByRole('group', { name: 'Arrow keys and list go by' })).not.toBeInTheDocument();
     await user.click(screen.getByRole('radio', { name: 'Up close' }));
-    expect(screen.getByRole('group', { name: 'Take hold of' })).toBeInTheDocument();
+    expect(screen.getByRole('group', { name: 'Arrow keys and list go by' })).toBeInTheDocument();
   });
 });
 

@@ -19,7 +19,7 @@ const seenIn = new Set<string>();
 const CELLS = '[role="grid"]';
 const SEEDS = 200;
 /** After this long a second tap is no double tap. */
-const NO_DOUBLE_TAP_MS = 400;
+export const NO_DOUBLE_TAP_MS = 400;
 
 export interface FoundWall {
   readonly code: string;

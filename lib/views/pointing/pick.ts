@@ -42,8 +42,9 @@ export interface Picked {
 }
 
 /**
- * What a pointer means at a point of the sheet, of every kind of part that the drawing shows; null where nothing lies within `reach`
- * (mm of the sheet). Of two equally near ones the first drawn.
+ * What a pointer means at a point of the sheet, of every kind of part that the drawing shows. Where nothing lies within `reach` (mm of the
+ * sheet) it is the panel that the point lies on, for a place where something is wanting can be pointed at too; off the wall it is null.
+ * Of two equally near parts the first drawn.
  */
 export function pickAt(
   { spots, frames }: Pick<Drawing, 'spots' | 'frames'>,
@@ -62,9 +63,28 @@ export function pickAt(
     best = spot;
     least = away;
   }
-  const part = best && parts.get(best.part);
-  if (!best || !part) return null;
-  return { part: part.id, spot: best, aim: aimAt(frames, part, x, y, reach) };
+  const spot = best ?? panelAt(frames, parts, x, y);
+  const part = spot && parts.get(spot.part);
+  return spot && part ? { part: part.id, spot, aim: aimAt(frames, part, x, y, reach) } : null;
+}
+
+function panelAt(frames: readonly Frame[], parts: ReadonlyMap<string, Part>, x: Mm, y: Mm): Spot | undefined {
+  return frames
+    .flatMap(({ panel, scale, x: left, y: foot }): readonly Spot[] => {
+      const face = parts.get(panel);
+      if (face === undefined) return [];
+      const { width, height } = face;
+      return [
+        {
+          part: panel,
+          x: left + scale * face.x,
+          y: foot + scale * face.y,
+          width: scale * width,
+          height: scale * height,
+        },
+      ];
+    })
+    .find((spot) => distanceTo(spot, x, y) === 0);
 }
 
 /** A point of the sheet as a place on the face of a part's panel. A section shows its part twice: cut, and along a strip of the face. */

@@ -2,11 +2,10 @@
 
 import { useEffect, useRef, useState } from 'react';
 import { LiftSteps } from '../../../../components/drills/build/lift-steps';
-import { LAYER_CHOICES } from '../../../../components/drills/layer-choices';
 import styles from '../../../../components/drills/pair/pair.module.css';
 import { type PairWall, PairWalls } from '../../../../components/drills/pair/pair-walls';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
-import { Controls, Places } from '../../../../components/practice/wall-stage';
+import { Controls, LAYER_CHOICES, Places } from '../../../../components/practice/wall-stage';
 import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { DrawContext } from '../../../../components/wall/draw-context';
@@ -102,7 +101,7 @@ export function PairPractice(props: {
       </DrawContext>
       <div className={styles.bars}>
         {side !== null && !isTold && looks.view.kind !== 'tickets' && (
-          <ChoiceBar legend="Take hold of" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
+          <ChoiceBar legend="Arrow keys go by" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}
         <LengthChoice system={system} />
       </div>
