@@ -8,12 +8,12 @@ export type Touch = 'bare' | 'gloved';
 
 /** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. A glove needs more. */
 const COURSES: Readonly<Record<Touch, { readonly least: number; readonly working: number }>> = {
-  bare: { least: 44, working: 64 },
-  gloved: { least: 64, working: 96 },
+  bare: { least: 44, working: 72 },
+  gloved: { least: 64, working: 100 },
 };
 
 /** How far a pointer strays from what it is meant to touch, px: a finger by a finger's breadth, a mouse by hardly anything. */
-const STRAYS = { touch: 24, other: 6 };
+const STRAYS = { touch: 20, other: 6 };
 
 /** What a tap comes to: the drawing comes nearer by this factor first, or it means a part. */
 export type Tap =

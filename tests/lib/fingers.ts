@@ -128,8 +128,9 @@ function targetOf(
   chance: Chance,
 ): Point {
   const { markedOn } = CATALOGUE[check];
+  const concerned: readonly string[] = ids;
   const aimed = spots.filter(
-    ({ part }) => ids.includes(part) && markedOn.some((kind) => kind === parts.get(part)?.kind),
+    ({ part }) => concerned.includes(part) && markedOn.some((kind) => kind === parts.get(part)?.kind),
   );
   const isStrip = check === 'no-tie-at-edge' || check === 'no-lintel';
   if (aimed.length > 0 && !isStrip) {
