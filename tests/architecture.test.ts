@@ -12,14 +12,7 @@ const STILL_FULL: readonly string[] = [
   'components/practice',
   'components/trade',
   'components/wall',
-  'lib/limits',
   'lib/store',
-  'tests/components',
-  'tests/e2e',
-  'tests/lib',
-  'tests/naive',
-  'tests/reference',
-  'tests/store',
 ];
 const STILL_LONG: readonly string[] = ['components/wall/wall-drawing.tsx'];
 const STILL_IN_A_CIRCLE =

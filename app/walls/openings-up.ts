@@ -2,7 +2,7 @@ import type { Wall } from '../../lib/wall/model';
 
 /**
  * One unit in so many may be lifted off a wall whose units are stuck on. Sparing, and yet fair: with so many spread evenly over every
- * fourth course at least 95 % of the patches without mortar are met (tests/lib/openings-up.test.ts).
+ * fourth course at least 95 % of the patches without mortar are met (tests/lib/classes/openings-up.test.ts).
  */
 const UNITS_AN_OPENING = 14;
 /** Walls on ties show their ties before cover: a unit is lifted to look at a strap, not to search. */

@@ -3,7 +3,7 @@ import { drawTerm } from '../../app/glossary/term-pictures';
 import { nearbyParts } from '../../app/walls/nearby-parts';
 import { partName } from '../../app/walls/part-names';
 import { partsOf } from '../../lib/wall/parts';
-import { handTall } from '../lib/views-hand-wall';
+import { handTall } from '../lib/views/hand-wall';
 
 const wall = handTall();
 const parts = partsOf(wall);

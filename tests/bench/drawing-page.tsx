@@ -4,7 +4,7 @@ import { WallDrawing } from '../../components/wall/wall-drawing';
 import { drawingOf } from '../../lib/views/draw-view';
 import { svgOf } from '../../lib/views/print-svg';
 import type { Unit, Wall } from '../../lib/wall/model';
-import { handWall } from '../lib/views-hand-wall';
+import { handWall } from '../lib/views/hand-wall';
 
 /** What is measured in the browser, ms. */
 export interface Timing {

@@ -1,4 +1,4 @@
-import { fingerTaps } from '../lib/fingers';
+import { fingerTaps } from '../lib/views/fingers';
 
 /** 2,000 taps of a finger (or as many as asked), each marked by the default path: how many end as a hit, by fault, and every miss. */
 export function run(args: readonly string[] = []): void {

@@ -6,8 +6,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import { openDatabase, type Store } from '../../lib/store/database';
-import { realWalls } from '../store/real-walls';
-import { openAttempt, sampleAnswers, sampleAttempt } from '../store/sample-attempt';
+import { realWalls } from '../store/samples/real-walls';
+import { openAttempt, sampleAnswers, sampleAttempt } from '../store/samples/sample-attempt';
 import { load, type Outcome } from './load/send-steadily';
 
 /** A class after the other at the end of an exam, and a burst on fresh connections. */

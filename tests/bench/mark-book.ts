@@ -7,8 +7,8 @@ import { gradeWalls } from '../../app/grade-walls';
 import { openDatabase, type Store } from '../../lib/store/database';
 import { bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { migrate } from '../../lib/store/migrate';
-import { realWalls } from '../store/real-walls';
-import { sampleAnswers } from '../store/sample-attempt';
+import { realWalls } from '../store/samples/real-walls';
+import { sampleAnswers } from '../store/samples/sample-attempt';
 
 const LEARNERS = 10_000;
 const WORKS = 40;

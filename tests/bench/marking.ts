@@ -2,7 +2,7 @@ import type { Finding } from '../../lib/inspect/finding';
 import type { PlacedMark } from '../../lib/marking/mark';
 import { matchMarks } from '../../lib/marking/match';
 import { scoreWall } from '../../lib/marking/wall-score';
-import { sampleFinding, sampleMark } from '../lib/marking-samples';
+import { sampleFinding, sampleMark } from '../lib/marking/samples';
 
 const HAND_INS = 10_000;
 const FINDINGS = 5;

@@ -6,7 +6,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
 import { openDatabase, type StoreSettings } from '../../lib/store/database';
 import { startPostgres } from '../commands/postgres.mjs';
-import { sampleAnswers } from '../store/sample-attempt';
+import { sampleAnswers } from '../store/samples/sample-attempt';
 import { learnerIn, makeCast } from './cast';
 import { openOwnSite } from './own-site';
 

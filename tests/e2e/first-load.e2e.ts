@@ -6,7 +6,7 @@ import { measuredPair } from '../../app/practise/pair/measured-pair';
 import { halfOf } from '../../lib/drills/guided-steps';
 import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, visit } from './browser';
-import { awake, lookAt } from './practice-steps';
+import { awake, lookAt } from './practice/practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

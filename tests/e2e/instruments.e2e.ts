@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { codeOf } from '../../lib/generate/wall-code';
 import { LOOKS, openBrowser, visit } from './browser';
-import { lookAt, pick, touch } from './practice-steps';
+import { lookAt, pick, touch } from './practice/practice-steps';
 
 const CODE = codeOf({ topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 });
 

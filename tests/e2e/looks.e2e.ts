@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { LOOKS, openBrowser, visit } from './browser';
-import { firstWall, lookAt } from './practice-steps';
+import { firstWall, lookAt } from './practice/practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {

@@ -7,8 +7,8 @@ import { layWall } from '../../lib/generate/generate';
 import { parseCode } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
 import { openDatabase, type Store } from '../../lib/store/database';
-import { INVENTED_LEARNERS, inventGroup } from '../store/invented-group';
-import { handInAgain, type InventedGroup } from '../store/invented-hand-ins';
+import { INVENTED_LEARNERS, inventGroup } from '../store/samples/invented-group';
+import { handInAgain, type InventedGroup } from '../store/samples/invented-hand-ins';
 import {
   accessibilityProblems,
   LOOKS,

@@ -4,7 +4,7 @@ import { CHECKS } from '../../lib/inspect/finding';
 import { newContext, openBrowser } from './browser';
 import { type Caller, newCaller } from './cast';
 import { type OwnSite, openOwnSite } from './own-site';
-import { lookAt } from './practice-steps';
+import { lookAt } from './practice/practice-steps';
 
 const PASSWORD = 'four words in a row';
 const PHONE = { width: 390, colours: 'light' } as const;

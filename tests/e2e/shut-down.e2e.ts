@@ -6,8 +6,8 @@ import { expect, onTestFinished, test } from 'vitest';
 import { openDatabase } from '../../lib/store/database';
 import { freePort } from '../commands/address.mjs';
 import { startServer } from '../commands/server.mjs';
-import { realWalls } from '../store/real-walls';
-import { openAttempt, sampleAnswers, sampleAttempt } from '../store/sample-attempt';
+import { realWalls } from '../store/samples/real-walls';
+import { openAttempt, sampleAnswers, sampleAttempt } from '../store/samples/sample-attempt';
 
 const HAND_INS = 120;
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { sampleFinding } from '../lib/marking-samples';
+import { sampleFinding } from '../lib/marking/samples';
 import { guessShare, isHardToGuess } from './guess-share';
 
 type Box = readonly [number, number, number, number];

@@ -4,7 +4,7 @@ import { brierScore } from '../../lib/marking/confidence';
 import { naturalLog } from '../../lib/marking/log-and-exp';
 import { normalDensity, normalQuantile } from '../../lib/marking/normal';
 import { correctedRate, soundOrFaulty } from '../../lib/marking/sound-or-faulty';
-import { sampleTable } from '../lib/marking-samples';
+import { sampleTable } from '../lib/marking/samples';
 
 describe('signal detection', () => {
   // Source: manual of the open package statpsych (GitHub dgbonett/statpsych, commit 615c283, man/signal.Rd), read there.

@@ -5,7 +5,7 @@ import { appendAudit, verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON } from './sample-attempt';
+import { NOON } from './samples/sample-attempt';
 
 const ENTRY = { at: NOON, actor: 'user 1', action: 'released', subject: 'attempt 1', detail: { score: 0.5 } };
 

@@ -4,7 +4,7 @@ import type { Person } from '../../app/accounts/people';
 import type { NamedRecords } from '../../lib/store/record-owner';
 import { expectedOutcome, NAMED, type NamedName, ROLES, type RoleName, RULES } from '../access-matrix';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, type SampleAttempt, sampleAttempt } from './sample-attempt';
+import { NOON, type SampleAttempt, sampleAttempt } from './samples/sample-attempt';
 
 describe.each(KINDS)('who passes which rule, on %s', (kind) => {
   test('the whole matrix', async () => {

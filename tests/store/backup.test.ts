@@ -7,7 +7,7 @@ import { sqliteFileIn } from '../../lib/store/database';
 import { recordHandIn } from '../../lib/store/hand-in';
 import { startChild } from './children';
 import { emptyDatabase, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleHandIn } from './sample-attempt';
+import { NOON, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 async function ready() {
   const settings = await emptyDatabase('sqlite');

@@ -4,7 +4,7 @@ import { appendAudit } from '../../lib/store/audit';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { recordHandIn } from '../../lib/store/hand-in';
 import { migrate } from '../../lib/store/migrate';
-import { openAttempt, sampleHandIn } from './sample-attempt';
+import { openAttempt, sampleHandIn } from './samples/sample-attempt';
 
 // Another server process as the storage tests start it: a task, the settings, what the task needs.
 const LOST_ITS_SERVER = 3;

@@ -8,7 +8,7 @@ import { migrate } from '../../lib/store/migrate';
 import { startPostgres } from '../commands/postgres.mjs';
 import { startChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleHandIn } from './sample-attempt';
+import { NOON, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 const ROUNDS = 16;
 const CHILDREN = 4;

@@ -6,7 +6,7 @@ import pg from 'pg';
 import { inject, onTestFinished } from 'vitest';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { migrate } from '../../lib/store/migrate';
-import { NOON } from './sample-attempt';
+import { NOON } from './samples/sample-attempt';
 
 export const KINDS = ['sqlite', 'postgres'] as const;
 export type Kind = (typeof KINDS)[number];

@@ -4,8 +4,8 @@ import { sql } from 'kysely';
 import { describe, expect, inject, test } from 'vitest';
 import type { Store } from '../../lib/store/database';
 import { ask, emptyDatabase, KINDS, type Kind } from './databases';
-import { realWalls } from './real-walls';
-import { NOON, sampleAnswers, sampleAttempt } from './sample-attempt';
+import { realWalls } from './samples/real-walls';
+import { NOON, sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite, type Site } from './site';
 
 async function ready(kind: Kind) {

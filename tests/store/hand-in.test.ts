@@ -6,7 +6,15 @@ import { HandInError, type HandInRefusal, recordHandIn } from '../../lib/store/h
 import type { Receipt } from '../../lib/store/receipt';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { DUE, GRACE_MS, HALF, NOON, sampleAnswers, sampleAttempt, sampleHandIn } from './sample-attempt';
+import {
+  DUE,
+  GRACE_MS,
+  HALF,
+  NOON,
+  sampleAnswers,
+  sampleAttempt,
+  sampleHandIn,
+} from './samples/sample-attempt';
 
 describe.each(KINDS)('%s: handing in', (kind) => {
   const ready = async () => {

@@ -4,8 +4,8 @@ import { calendarBehind } from '../../lib/store/calendar';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { sha256Of } from '../../lib/store/receipt';
 import { KINDS, type Kind } from './databases';
-import { INVENTED_LEARNERS, inventGroup } from './invented-group';
-import { openAttempt } from './sample-attempt';
+import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
+import { openAttempt } from './samples/sample-attempt';
 import { openPeople } from './visitor';
 
 const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };

@@ -9,9 +9,9 @@ import { givenMarks } from '../../lib/store/given-marks';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { INVENTED_LEARNERS, inventGroup } from './invented-group';
-import { type InventedWork, inventedId, MONDAY } from './invented-hand-ins';
-import { openAttempt, sampleAttempt } from './sample-attempt';
+import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
+import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';
+import { openAttempt, sampleAttempt } from './samples/sample-attempt';
 
 const BY = { actor: 'user u1', at: MONDAY + 1000 };
 const JOINTS: InventedWork = {

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS } from './databases';
-import { realWalls } from './real-walls';
-import { sampleAnswers, sampleAttempt } from './sample-attempt';
+import { realWalls } from './samples/real-walls';
+import { sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite } from './site';
 
 const LEARNERS = 40;

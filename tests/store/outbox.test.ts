@@ -5,8 +5,8 @@ import { openOutbox } from '../../components/hand-in/outbox';
 import type { Store } from '../../lib/store/database';
 import { badNetwork } from './bad-network';
 import { emptyDatabase, KINDS, type Kind } from './databases';
-import { realWalls } from './real-walls';
-import { type SampleAttempt, sampleAnswers, sampleAttempt } from './sample-attempt';
+import { realWalls } from './samples/real-walls';
+import { type SampleAttempt, sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite } from './site';
 
 afterEach(() => vi.unstubAllGlobals());

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { hashOf } from '../../app/accounts/codes';
 import { KINDS } from './databases';
-import { NOON, sampleAttempt, sampleGroup } from './sample-attempt';
+import { NOON, sampleAttempt, sampleGroup } from './samples/sample-attempt';
 import { openPeople, type PeopleSite, type Visitor } from './visitor';
 
 const CODE = '7KQ2-M9TX';

@@ -24,7 +24,7 @@ import {
   worksOf,
 } from '../../lib/store/set-work';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON } from './sample-attempt';
+import { NOON } from './samples/sample-attempt';
 
 const BY = { actor: 'user teacher', at: NOON };
 const HOUR = 3_600_000;

@@ -5,7 +5,7 @@ import { recordHandIn } from '../../lib/store/hand-in';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleGroup, sampleHandIn } from './sample-attempt';
+import { NOON, sampleAttempt, sampleGroup, sampleHandIn } from './samples/sample-attempt';
 
 describe.each(KINDS)('%s: tables', (kind) => {
   test('the first start makes them, the second finds nothing to do', async () => {

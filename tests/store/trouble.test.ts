@@ -7,7 +7,7 @@ import type { Tables } from '../../lib/store/schema';
 import { openSqlite } from '../../lib/store/sqlite';
 import { StoreProblem } from '../../lib/store/store-problem';
 import { ask, emptyDatabase, readyStore } from './databases';
-import { sampleAttempt, sampleHandIn } from './sample-attempt';
+import { sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 /** Results this long do not fit into the pages that are left. */
 const LONG = [{ text: 'x'.repeat(400_000) }];

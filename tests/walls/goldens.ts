@@ -11,7 +11,7 @@ import {
   handUnits,
   handWall,
   handWindow,
-} from '../lib/views-hand-wall';
+} from '../lib/views/hand-wall';
 
 /** One drawing kept as a file: named for what it shows. */
 export interface Golden {

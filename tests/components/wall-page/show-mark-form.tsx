@@ -1,0 +1,36 @@
+import { render } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { MarkForm } from '../../../components/practice/mark-form';
+import type { NotedReading } from '../../../components/practice/notebook';
+import type { HalfMark, Mark } from '../../../components/practice/practice-state';
+import type { LengthSystem } from '../../../lib/units';
+import { FAULTS, findByName, UNIT } from './samples';
+
+/** The form on a unit; `attach` hands it a reading as the notebook does. */
+export function showForm(
+  onMark: (mark: Mark) => string | null,
+  before?: Mark,
+  {
+    system = 'mm',
+    notebook = [],
+    kept = null,
+    onFill = () => undefined,
+  }: {
+    system?: LengthSystem;
+    notebook?: readonly NotedReading[];
+    kept?: HalfMark | null;
+    onFill?: (half: HalfMark) => void;
+  } = {},
+) {
+  const shared = {
+    picked: UNIT,
+    faults: FAULTS,
+    find: findByName,
+    rules: 'Canada',
+    ...{ system, notebook, kept, onFill },
+  };
+  const view = render(<MarkForm {...shared} attached={null} before={before} onMark={onMark} />);
+  const attach = (reading: NotedReading) =>
+    view.rerender(<MarkForm {...shared} attached={{ reading }} before={before} onMark={onMark} />);
+  return Object.assign(userEvent.setup(), { attach });
+}

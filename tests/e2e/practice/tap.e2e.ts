@@ -1,0 +1,87 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { partName } from '../../../app/walls/part-names';
+import { tapAt } from '../../../components/wall/tap';
+import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
+import { layWall } from '../../../lib/generate/generate';
+import { parseCode } from '../../../lib/generate/wall-code';
+import { CATALOGUE } from '../../../lib/inspect/catalogue';
+import { inspect } from '../../../lib/inspect/inspect';
+import { drawingOf } from '../../../lib/views/draw-view';
+import { partsOf } from '../../../lib/wall/parts';
+import { LOOKS, openBrowser, visit } from '../browser';
+import { NO_DOUBLE_TAP_MS } from './practice-steps';
+
+/** A wall that the front page's first button led to: one open head joint, and readers who tapped dead on it scored nothing. */
+const FIRST = '6NK-PWAG-FAH';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+test.each(LOOKS)(
+  'the first wall at $width px: seen, tapped beside, named, and every default taken',
+  async (look) => {
+    const { page, problems, close } = await visit(browser, `/walls/${FIRST}`, look);
+    await page.locator('[data-ready="true"] [data-measured="true"]').waitFor();
+    const brief = parseCode(FIRST);
+    const wall = layWall(brief);
+    const parts = partsOf(wall);
+    const drawing = drawingOf(wall, { kind: 'front' }, brief.rules === 'united-states' ? 'inches' : 'mm');
+    const [finding, ...others] = inspect(wall, brief.rules);
+    if (finding === undefined || others.length > 0) throw new RangeError('the first wall has not one fault');
+    const { region } = finding;
+    const frame = drawing.frames.find(({ panel }) => panel === region.panel);
+    if (frame === undefined) throw new RangeError('the fault is not seen from in front');
+    const x = frame.x + frame.scale * (region.x + region.width / 2);
+    const y = frame.y + frame.scale * (region.y + region.height / 2);
+    const isTouch = look.width < 600;
+
+    // A finger lands some way beside what it means; a pointer does not.
+    for (let tap = 0; tap < 2 && !(await page.locator('#picked-name').isVisible()); tap++) {
+      const { screen, seen } = await onScreen(page);
+      const mmPerPx = mmPerPixel(seen, screen);
+      const clientX =
+        screen.left + screen.width / 2 + (x - seen.x - seen.width / 2) / mmPerPx + (isTouch ? 9 : 0);
+      const clientY =
+        screen.top + screen.height / 2 - (y - seen.y - seen.height / 2) / mmPerPx - (isTouch ? 7 : 0);
+      if (isTouch) await page.touchscreen.tap(clientX, clientY);
+      else await page.mouse.click(clientX, clientY);
+      await page.waitForTimeout(NO_DOUBLE_TAP_MS);
+      const [atX, atY] = sheetPoint(seen, screen, clientX, clientY);
+      const at = { x: atX, y: atY, mmPerPx, courseHigh: wall.gauge };
+      const meant = tapAt(drawing, parts, at, isTouch ? 'bare' : 'mouse');
+      if (meant?.kind !== 'part') continue;
+      const part = parts.get(meant.picked.part);
+      expect(await page.locator('#picked-name').textContent()).toBe(part && partName(part, wall));
+    }
+    await page.getByRole('radio', { name: CATALOGUE[finding.check].name, exact: true }).click();
+    await page.getByRole('button', { name: 'Mark it' }).click();
+    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Hand in 1 mark' }).click();
+    await page.getByText('100 of 100').waitFor();
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
+
+/** Where the drawing lies on the screen, brought into sight, and what part of the sheet it shows. */
+async function onScreen(page: Page) {
+  const svg = page.locator('[data-stage] svg[data-measured]');
+  await svg.scrollIntoViewIfNeeded();
+  return svg.evaluate((element) => {
+    const { left, top, width, height } = element.getBoundingClientRect();
+    const [x = 0, minusTop = 0, wide = 0, high = 0] = (element.getAttribute('viewBox') ?? '')
+      .split(' ')
+      .map(Number);
+    // SVG counts down from the top, the sheet up from the foot.
+    return {
+      screen: { left, top, width, height },
+      seen: { x, y: -minusTop - high, width: wide, height: high },
+    };
+  });
+}
