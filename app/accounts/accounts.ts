@@ -10,6 +10,8 @@ import { hashSecret, isSecretOf } from './passwords';
 /** How long an instructor stays signed in without coming back, seconds: a fortnight. */
 const SESSION_SECONDS = 14 * 24 * 60 * 60;
 const DAY_SECONDS = 24 * 60 * 60;
+/** However often they come back: then they sign in anew. */
+export const LONGEST_SESSION_MS = 60 * DAY_SECONDS * 1000;
 
 /** The published fewest; length is asked for, kinds of sign are not. */
 export const FEWEST_PASSWORD_SIGNS = 12;

@@ -12,8 +12,10 @@ import {
   setFirstPin,
 } from '../../lib/store/learners';
 import { countTry, mayTry } from '../../lib/store/throttle';
-import { addressOf } from '../request/address';
+import { networkOf } from '../request/address';
 import { Refusal, tooManyTries, wrongField } from '../request/refusal';
+import { log } from '../server/log';
+import { knownDevice } from './known-device';
 import { hashSecret, isSecretOf } from './passwords';
 import { rateLimited } from './rate-limit';
 
@@ -31,8 +33,10 @@ interface Entry {
   readonly isFirst: boolean;
 }
 
-/** The id of the learner whose name and PIN these are; a new name, or a name without a PIN, takes this one. @throws Refusal. */
-export async function enterGroup(entry: Entry): Promise<string> {
+/** The learner whose name and PIN these are; a new name, or a name without a PIN, takes this one. @throws Refusal. */
+export async function enterGroup(
+  entry: Entry,
+): Promise<{ readonly learnerId: string; readonly groupId: string }> {
   const { store, headers, at, code, who, pin } = entry;
   const group = await openGroup(store, headers, code, at);
   if (!group)
@@ -41,11 +45,12 @@ export async function enterGroup(entry: Entry): Promise<string> {
     'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
   if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
   if (learner.pinHash === null && (await setFirstPin(store.db, learner.id, await hashSecret(pin)))) {
-    return learner.id;
+    return { learnerId: learner.id, groupId: group.id };
   }
   // Another try was faster. It may have been the same person, who tapped twice or got no answer.
   const pinHash = learner.pinHash ?? (await learnerIn(store.db, group.id, learner.id))?.pinHash ?? null;
-  if (pinHash !== null && (await isPin(entry, learner.id, pinHash))) return learner.id;
+  if (pinHash !== null && (await isPin(entry, learner.id, pinHash)))
+    return { learnerId: learner.id, groupId: group.id };
   if (entry.isFirst || pinHash === null) {
     throw new Refusal(409, 'Somebody has just taken this name. If it was not you, tell your instructor.');
   }
@@ -55,17 +60,24 @@ export async function enterGroup(entry: Entry): Promise<string> {
   );
 }
 
-/** The open group with this code. Wrong codes are counted by address, so that codes cannot be tried through. */
+/**
+ * The open group with this code. Wrong codes are counted by network, so that codes cannot be tried through; a browser that was in
+ * the group before is let in whatever its neighbours try.
+ */
 export async function openGroup(
   store: Store,
   headers: Headers,
   code: string,
   at: number,
 ): Promise<JoinGroup | undefined> {
-  const address = addressOf(headers);
-  if (!(await mayTry(store.db, 'address', address, at))) throw tooManyTries();
   const group = await groupByCode(store.db, code);
-  if (!group) await countTry(store.db, 'address', address, at);
+  if (group && knownDevice(headers, group.id) !== undefined) return group;
+  const network = networkOf(headers);
+  if (!(await mayTry(store.db, 'network', network, at))) {
+    log.warn('too many wrong group codes: refused unread');
+    throw tooManyTries('Too many wrong codes came from your network. Wait 5 minutes, then try again.', 5);
+  }
+  if (!group) await countTry(store.db, 'network', network, at);
   return group;
 }
 
@@ -101,6 +113,7 @@ async function isPin(
       headers,
       kinds: ['pin', 'pinDay'],
       of: learnerId,
+      subject: `learner ${learnerId}`,
       at,
       problem: 'Too many wrong tries for this name. Wait, or ask your instructor to reset the PIN.',
     },

@@ -1,8 +1,8 @@
-import { appendAudit } from '../../lib/store/audit';
 import { staffByEmail } from '../../lib/store/staff';
 import { wrongField } from '../request/refusal';
 import { store } from '../server/store';
 import { accounts } from './accounts';
+import { noteInTrail } from './note-in-trail';
 
 interface NewStaff {
   readonly name: string;
@@ -15,7 +15,8 @@ interface NewStaff {
 
 /** Makes an account without a password and gives its id. @throws Refusal when the e-mail has one already. */
 export async function makeStaff({ name, email, role, by, at }: NewStaff): Promise<string> {
-  const { db, kind } = await store();
+  const opened = await store();
+  const { db } = opened;
   const taken = () =>
     wrongField('email', 'This e-mail has an account already. Make a new link for it in the list below.');
   if (await staffByEmail(db, email)) throw taken();
@@ -26,14 +27,11 @@ export async function makeStaff({ name, email, role, by, at }: NewStaff): Promis
       // Somebody else was a moment quicker: the table allows each e-mail once.
       throw (await staffByEmail(db, email)) ? taken() : error;
     });
-  await db.transaction().execute((trx) =>
-    appendAudit(trx, kind, {
-      at,
-      actor: `user ${by ?? user.id}`,
-      action: role === 'owner' ? 'became owner' : 'invited',
-      subject: `user ${user.id}`,
-      detail: {},
-    }),
-  );
+  await noteInTrail(opened, {
+    at,
+    actor: `user ${by ?? user.id}`,
+    action: role === 'owner' ? 'became owner' : 'invited',
+    subject: `user ${user.id}`,
+  });
   return user.id;
 }

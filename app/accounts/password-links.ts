@@ -41,7 +41,7 @@ export async function holderOf(token: string): Promise<LinkHolder | undefined> {
   return value && value.expiresAt.getTime() > Date.now() ? personOf(value.value) : undefined;
 }
 
-/** Uses the link up: the password is set and every other sign-in of this person is over. Undefined as with holderOf. */
+/** Uses the link up: the password is set; every other link and sign-in of this person is over. Undefined as with holderOf. */
 export async function usePasswordLink(token: string, password: string): Promise<LinkHolder | undefined> {
   const { internalAdapter } = await (await accounts()).$context;
   const value = await internalAdapter.consumeVerificationValue(identifierOf(token));
@@ -51,6 +51,7 @@ export async function usePasswordLink(token: string, password: string): Promise<
   return holder;
 }
 
+/** Gives somebody a password. Their links and sign-ins are over with the old one. */
 export async function setPassword(userId: string, password: string): Promise<void> {
   const { internalAdapter } = await (await accounts()).$context;
   const hashed = await hashSecret(password);
@@ -64,6 +65,7 @@ export async function setPassword(userId: string, password: string): Promise<voi
       password: hashed,
     });
   }
+  await forgetLinks((await store()).db, userId);
   await internalAdapter.deleteUserSessions(userId);
 }
 

@@ -1,13 +1,7 @@
 import * as z from 'zod';
+import { wrongField } from '../request/refusal';
 import { FEWEST_PASSWORD_SIGNS, MOST_PASSWORD_SIGNS } from './accounts';
-
-/** Words that lists of guesses begin with, of two that begin alike the longer first. A password of them and numbers is as good as none. */
-const GUESSED_FIRST =
-  'password passw0rd passwort motdepasse contrasena welcome letmein iloveyou administrator admin instructor teacher master dragon monkey sunshine princess football baseball bricklayer brickwork bricks brick masonry mason readthewall changeme secret'.split(
-    ' ',
-  );
-const KEYS_IN_A_ROW = /^(qwerty|asdf|zxcv|abc)/;
-const FEWEST_DIFFERENT_SIGNS = 6;
+import { isEasilyGuessed, isOwnWords } from './guessed-password';
 
 /** At least twelve signs of any kind; nothing that is tried first. */
 export const newPassword = z
@@ -22,15 +16,14 @@ export const newPassword = z
     'This password is one of the first that people try. Choose another.',
   );
 
-function isEasilyGuessed(password: string): boolean {
-  const letters = password.toLowerCase().replaceAll(/[^a-z]/g, '');
-  const rest = afterGuessedWords(letters);
-  return new Set(password).size < FEWEST_DIFFERENT_SIGNS || rest === '' || KEYS_IN_A_ROW.test(rest);
-}
-
-function afterGuessedWords(letters: string): string {
-  const word = GUESSED_FIRST.find((each) => letters.startsWith(each));
-  return word === undefined ? letters : afterGuessedWords(letters.slice(word.length));
+/** @throws Refusal where somebody's new password is their own name or e-mail. */
+export function refuseOwnWords(
+  password: string,
+  person: { readonly name: string; readonly email: string },
+): void {
+  if (isOwnWords(password, person)) {
+    throw wrongField('password', 'This password is mostly your own name or e-mail. Choose another.');
+  }
 }
 
 /** The name of a person as they write it: no control signs, single spaces. */

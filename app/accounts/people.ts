@@ -1,7 +1,7 @@
 import { learnerOf } from '../../lib/store/learner-sessions';
 import { cookieOf, DESK_COOKIE, LEARNER_COOKIE } from '../request/cookies';
 import { store } from '../server/store';
-import { accounts } from './accounts';
+import { accounts, LONGEST_SESSION_MS } from './accounts';
 import { hashOf } from './codes';
 
 export interface Nobody {
@@ -41,7 +41,7 @@ export async function whoIs(headers: Headers): Promise<Person> {
 
 async function staffOf(headers: Headers): Promise<Staff | undefined> {
   const session = await (await accounts()).api.getSession({ headers });
-  if (!session) return undefined;
+  if (!session || Date.now() - session.session.createdAt.getTime() > LONGEST_SESSION_MS) return undefined;
   const { id, name, email, role } = session.user;
   return { kind: role === 'owner' ? 'owner' : 'instructor', userId: id, name, email };
 }

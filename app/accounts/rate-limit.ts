@@ -1,11 +1,13 @@
 import type { Store } from '../../lib/store/database';
-import { countTry, forgetTries, mayTry, sweepTries, type TryKind } from '../../lib/store/throttle';
-import { addressOf } from '../request/address';
+import { countTry, forgetTries, sweepTries, type TryKind } from '../../lib/store/throttle';
 import { tooManyTries } from '../request/refusal';
+import { log } from '../server/log';
+import { knownDevice } from './known-device';
 
 /**
  * Evaluates one guess at a secret. Counted first, by what is guessed at (all `kinds`), so that of a thousand guesses at once only
- * so many are looked at; by address only when it was wrong. A right one ends its counts. @throws Refusal beyond the counts.
+ * so many are looked at. A browser that `of` has signed in from before has a count of its own there, so that the wrong tries of
+ * others shut nobody out. A right one ends its counts. @throws Refusal beyond the counts.
  */
 export async function rateLimited<T>(
   guess: {
@@ -14,23 +16,28 @@ export async function rateLimited<T>(
     readonly kinds: readonly TryKind[];
     readonly of: string;
     readonly at: number;
+    /** Whom the log names: 'user ID', 'learner ID'. */
+    readonly subject: string;
     /** What to say beyond the counts. */
     readonly problem?: string;
   },
   evaluate: () => Promise<T | undefined>,
 ): Promise<T | undefined> {
-  const { store, headers, kinds, of, at, problem } = guess;
-  const address = addressOf(headers);
-  if (!(await mayTry(store.db, 'address', address, at))) throw tooManyTries();
+  const { store, headers, kinds, of, at, subject, problem } = guess;
+  const device = knownDevice(headers, of);
+  const counted = device === undefined ? of : `${of} ${device}`;
   for (const kind of kinds) {
-    if (!(await countTry(store.db, kind, of, at))) throw tooManyTries(problem);
+    if (await countTry(store.db, kind, counted, at)) continue;
+    log.warn({ subject, kind }, 'too many tries: refused unread');
+    throw tooManyTries(problem);
   }
   const right = await evaluate();
   if (right === undefined) {
-    await countTry(store.db, 'address', address, at);
+    log.warn({ subject, kind: kinds[0] }, 'a wrong try');
+    if (device === undefined) await countTry(store.db, 'strange', of, at);
     return undefined;
   }
-  await forgetTries(store.db, kinds, of);
+  await forgetTries(store.db, kinds, counted);
   await sweepTries(store.db, at);
   return right;
 }

@@ -4,11 +4,17 @@ import { cookieLine, cookieOf, DESK_COOKIE, LEARNER_COOKIE, WHO_COOKIE } from '.
 import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf, makeToken } from './codes';
+import { rememberDevice } from './known-device';
 
 /** Lines for Set-Cookie. */
 type Cookies = readonly string[];
 
-/** Signs an instructor in; undefined when e-mail and password do not fit. Tries are counted by the caller. */
+/** How an account is named in counts of tries: nobody reads an e-mail address there. */
+export function accountKey(email: string): string {
+  return hashOf(email.toLowerCase());
+}
+
+/** Signs an instructor in, in the place of whoever was signed in here; undefined when e-mail and password do not fit. Tries are counted by the caller. */
 export async function startDeskSession(
   headers: Headers,
   { email, password }: { readonly email: string; readonly password: string },
@@ -19,8 +25,10 @@ export async function startDeskSession(
       returnHeaders: true,
     });
     await endLearner(headers);
+    await endDesk(headers);
     return [
       ...answer.getSetCookie(),
+      rememberDevice(headers, [accountKey(email)]),
       cookieLine(LEARNER_COOKIE, '', { maxAgeMs: 0 }),
       cookieLine(WHO_COOKIE, 'desk', { maxAgeMs: LEARNER_SESSION_MS, readable: true }),
     ];
@@ -31,13 +39,18 @@ export async function startDeskSession(
   }
 }
 
-export async function startLearner(headers: Headers, learnerId: string, at: number): Promise<Cookies> {
+export async function startLearner(
+  headers: Headers,
+  { learnerId, groupId }: { readonly learnerId: string; readonly groupId: string },
+  at: number,
+): Promise<Cookies> {
   const token = makeToken();
   const { db } = await store();
   await endLearner(headers);
   await startLearnerSession(db, { tokenHash: hashOf(token), learnerId, at });
   return [
     ...(await endDesk(headers)),
+    rememberDevice(headers, [learnerId, groupId]),
     cookieLine(LEARNER_COOKIE, token, { maxAgeMs: LEARNER_SESSION_MS }),
     cookieLine(WHO_COOKIE, 'learner', { maxAgeMs: LEARNER_SESSION_MS, readable: true }),
   ];

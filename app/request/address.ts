@@ -1,3 +1,4 @@
+import { isIPv6 } from 'node:net';
 import { settings } from '../server/settings';
 import { isHttps } from './cookies';
 
@@ -11,6 +12,22 @@ export const PEER_HEADER = 'x-peer-address';
 export function addressOf(headers: Headers): string {
   const forwarded = isHttps() ? headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() : undefined;
   return forwarded || headers.get(PEER_HEADER) || 'unknown';
+}
+
+/**
+ * The network a request comes from. With IPv6 one connection has 2^64 addresses to take turns with, and RFC 4291 gives them one
+ * prefix: the first four groups. An IPv4 address written as one of IPv6 is itself.
+ */
+export function networkOf(headers: Headers): string {
+  const address = addressOf(headers);
+  const [, plain] = /^::ffff:(\d+\.\d+\.\d+\.\d+)$/i.exec(address) ?? [];
+  if (plain !== undefined || !isIPv6(address)) return plain ?? address;
+  const [before = '', after = ''] = (address.split('%')[0] ?? '').split('::');
+  const first = before === '' ? [] : before.split(':');
+  const last = after === '' ? [] : after.split(':');
+  const zeros = Array.from({ length: Math.max(0, 8 - first.length - last.length) }, () => '0');
+  const prefix = [...first, ...zeros, ...last].slice(0, 4).map((group) => Number.parseInt(group, 16));
+  return `${prefix.map((group) => group.toString(16)).join(':')}::/64`;
 }
 
 /** Where people reach the site: the public address when it is set, else as this request came. */

@@ -21,8 +21,8 @@ export function wrongField(field: string, problem: string): Refusal {
 
 export const TOO_MANY_TRIES = 'Too many wrong tries. Wait 15 minutes, then try again.';
 
-export function tooManyTries(problem = TOO_MANY_TRIES): Refusal {
-  return new Refusal(429, problem, {}, 15 * 60);
+export function tooManyTries(problem = TOO_MANY_TRIES, minutes = 15): Refusal {
+  return new Refusal(429, problem, {}, minutes * 60);
 }
 
 /** The body as the schema reads it. @throws Refusal with one message a field: the schema's own words are shown to people. */

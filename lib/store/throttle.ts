@@ -9,10 +9,7 @@ export interface TryLimit {
 
 const MINUTE = 60_000;
 
-/**
- * Tries evaluated, not tries sent: what comes beyond is refused unread, and does not make the wait longer. An address is counted
- * only when a try was wrong, so that a classroom behind one address signs in freely.
- */
+/** Tries evaluated, not tries sent: what comes beyond is refused unread, and does not make the wait longer. */
 export const TRY_LIMITS = {
   /** A password, by account. */
   account: { most: 10, windowMs: 15 * MINUTE },
@@ -21,8 +18,10 @@ export const TRY_LIMITS = {
   pinDay: { most: 20, windowMs: 24 * 60 * MINUTE },
   /** The start code, for the whole site: nobody types it often. */
   startCode: { most: 20, windowMs: 15 * MINUTE },
-  /** Wrong passwords, PINs, group codes and links, by address. */
-  address: { most: 300, windowMs: 5 * MINUTE },
+  /** Wrong group codes, by network: of browsers that have been in the group before nobody is refused. */
+  network: { most: 300, windowMs: 5 * MINUTE },
+  /** Wrong tries from browsers that the account or learner never signed in from: counted to be told, never to refuse. */
+  strange: { most: Number.MAX_SAFE_INTEGER, windowMs: 30 * 24 * 60 * MINUTE },
 } as const satisfies Readonly<Record<string, TryLimit>>;
 
 export type TryKind = keyof typeof TRY_LIMITS;
@@ -45,16 +44,24 @@ export async function countTry(db: Store['db'], kind: TryKind, of: string, at: n
   return count <= most;
 }
 
+/** How many tries were counted, and since when; undefined when none. */
+export async function triesAt(
+  db: Store['db'],
+  kind: TryKind,
+  of: string,
+  at: number,
+): Promise<{ readonly count: number; readonly since: number } | undefined> {
+  return db
+    .selectFrom('throttle')
+    .select(['count', 'since'])
+    .where('key', '=', `${kind}:${of}`)
+    .where('since', '>', at - TRY_LIMITS[kind].windowMs)
+    .executeTakeFirst();
+}
+
 /** Whether the tries counted so far leave room for another; counts nothing. */
 export async function mayTry(db: Store['db'], kind: TryKind, of: string, at: number): Promise<boolean> {
-  const { most, windowMs } = TRY_LIMITS[kind];
-  const row = await db
-    .selectFrom('throttle')
-    .select('count')
-    .where('key', '=', `${kind}:${of}`)
-    .where('since', '>', at - windowMs)
-    .executeTakeFirst();
-  return (row?.count ?? 0) < most;
+  return ((await triesAt(db, kind, of, at))?.count ?? 0) < TRY_LIMITS[kind].most;
 }
 
 /** A right try ends the count. */
@@ -73,6 +80,11 @@ export async function forgetTries(db: Store['db'], kinds: readonly TryKind[], of
 export async function sweepTries(db: Store['db'], at: number): Promise<void> {
   await db
     .deleteFrom('throttle')
-    .where('since', '<=', at - TRY_LIMITS.pinDay.windowMs)
+    .where((e) =>
+      e.or([
+        e('since', '<=', at - TRY_LIMITS.strange.windowMs),
+        e.and([e('since', '<=', at - TRY_LIMITS.pinDay.windowMs), e('key', 'not like', 'strange:%')]),
+      ]),
+    )
     .execute();
 }

@@ -19,6 +19,17 @@ async function invite(ada: Visitor): Promise<string> {
   return String(body.link).replace('http://walls.test/reset/', '');
 }
 
+/** A second link for Ben, asked for while the first is not used. */
+async function freshLink(ada: Visitor, site: PeopleSite): Promise<string> {
+  const { id: user } = await site.store.db
+    .selectFrom('user')
+    .select('id')
+    .where('email', '=', BEN.email)
+    .executeTakeFirstOrThrow();
+  const { body } = await ada.post('/api/people/reset-link', { user });
+  return String(body.link).split('/').at(-1) ?? '';
+}
+
 describe.each(KINDS)('people at the desk, on %s', (kind) => {
   test('whoever has the start code becomes the owner, once', async () => {
     const site = await openPeople(kind);
@@ -120,7 +131,7 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     const stolen = site.newVisitor();
     for (const [name, value] of ada.cookies) stolen.cookies.set(name, value);
     await ada.post('/api/people/sign-out', {});
-    expect([ada.cookies.size, await stolen.who()]).toEqual([0, { kind: 'nobody' }]);
+    expect([[...ada.cookies.keys()], await stolen.who()]).toEqual([['device'], { kind: 'nobody' }]);
   });
 
   test('somebody shut out is out at once, with every link they had; the owner is not shut out', async () => {
@@ -166,6 +177,77 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     const token = String(body.link).split('/').at(-1);
     const again = await site.newVisitor().post('/api/people/new-password', { token, password: ADA.password });
     expect(again.status).toBe(200);
+  });
+
+  test('choosing a password ends every older link of that person', async () => {
+    const site = await openPeople(kind);
+    const ada = await owner(site);
+    const invitation = await invite(ada);
+    const ben = site.newVisitor();
+    await ben.post('/api/people/new-password', { token: await freshLink(ada, site), password: BEN.password });
+    expect(await ben.who()).toMatchObject({ kind: 'instructor' });
+    const thief = site.newVisitor();
+    const late = await thief.post('/api/people/new-password', {
+      token: invitation,
+      password: 'not his own 7',
+    });
+    expect(late.status).toBe(410);
+    expect((await ben.post('/api/people/sign-in', { ...BEN, name: undefined })).status).toBe(200);
+  });
+
+  test('signing in ends the session it replaces', async () => {
+    const site = await openPeople(kind);
+    const ada = await owner(site);
+    const before = site.newVisitor();
+    for (const [name, value] of ada.cookies) before.cookies.set(name, value);
+    await ada.post('/api/people/sign-in', { email: ADA.email, password: ADA.password });
+    expect([await ada.who(), await before.who()]).toMatchObject([{ kind: 'owner' }, { kind: 'nobody' }]);
+  });
+
+  test('a session that is always used ends after sixty days all the same', async () => {
+    const site = await openPeople(kind);
+    const ada = await owner(site);
+    const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
+    await site.store.db
+      .updateTable('session')
+      .set({ createdAt: daysAgo(59) })
+      .execute();
+    expect(await ada.who()).toMatchObject({ kind: 'owner' });
+    await site.store.db
+      .updateTable('session')
+      .set({ createdAt: daysAgo(61) })
+      .execute();
+    expect(await ada.who()).toEqual({ kind: 'nobody' });
+  });
+
+  test('wrong tries of strangers shut nobody out where they have signed in before', async () => {
+    const site = await openPeople(kind);
+    const ada = await owner(site);
+    const tryOn = (visitor: Visitor, password: string) =>
+      visitor.post('/api/people/sign-in', { email: ADA.email, password });
+    const stranger = site.newVisitor();
+    for (let tries = 0; tries < 11; tries += 1) await tryOn(stranger, `guess number ${tries}`);
+    expect((await tryOn(stranger, ADA.password)).status).toBe(429);
+    await ada.post('/api/people/sign-out', {});
+    expect((await tryOn(ada, ADA.password)).status).toBe(200);
+    // A browser cannot say of itself that it is known: the mark of another account is none.
+    const forged = site.newVisitor();
+    forged.cookies.set('device', `${ada.cookies.get('device')?.split('.')[0]}.AAAAAAAAAAAAAAAAAAAAAA`);
+    expect((await tryOn(forged, ADA.password)).status).toBe(429);
+    // And the browser that is known has its own ten, not more.
+    for (let tries = 0; tries < 10; tries += 1) await tryOn(ada, `guess number ${tries}`);
+    expect((await tryOn(ada, ADA.password)).status).toBe(429);
+  });
+
+  test('nobody’s password is their own name or e-mail', async () => {
+    const site = await openPeople(kind);
+    const code = await site.startCode();
+    for (const password of ['ada@example.org', 'Ada Clay 2024', 'example.org.7']) {
+      const { status, body } = await site
+        .newVisitor()
+        .post('/api/people/set-up', { code, ...ADA, password });
+      expect([password, status, Object.keys(body.fields ?? {})]).toEqual([password, 422, ['password']]);
+    }
   });
 
   test('nobody can tell from the answer whether an e-mail is known', async () => {
@@ -224,6 +306,7 @@ test('behind https every cookie is __Host-, secure, and for this host alone', as
   const lines = headers.getSetCookie();
   expect(lines.map((line) => line.split('=')[0]).sort()).toEqual([
     '__Host-desk',
+    '__Host-device',
     '__Host-learner',
     '__Host-who',
   ]);

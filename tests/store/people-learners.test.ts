@@ -288,15 +288,24 @@ describe.each(KINDS)('learners, on %s', (kind) => {
   });
 });
 
-test('300 wrong codes from one address, and no more are looked at', async () => {
+test('300 wrong codes from one network, and no more are looked at; who was there before comes in', async () => {
   const site = await openPeople('sqlite');
-  await openGroup(site);
-  const visitor = site.newVisitor({ 'x-peer-address': '10.1.1.1' });
+  const ada = await lead(site, await openGroup(site));
+  const visitor = site.newVisitor({ 'x-peer-address': '2001:db8::1' });
+  const neighbour = site.newVisitor({ 'x-peer-address': '2001:db8:0:0:9::2' });
+  expect((await enter(neighbour, { name: 'Ann' }, '4711')).status).toBe(200);
   for (let tries = 0; tries < 300; tries += 1) {
     expect((await enter(visitor, { name: 'Joan' }, '4711', 'ZZZZ-ZZZZ')).status).toBe(422);
   }
   expect((await enter(visitor, { name: 'Joan' }, '4711', 'ZZZZ-ZZZZ')).status).toBe(429);
-  expect((await enter(site.newVisitor(), { name: 'Joan' }, '4711')).status).toBe(200);
+  const beside = site.newVisitor({ 'x-peer-address': '2001:db8::7:8' });
+  expect((await enter(beside, { name: 'Joan' }, '4711')).status).toBe(429);
+  expect((await enter(neighbour, { name: 'Ann' }, '4711')).status).toBe(200);
+  const signIn = { email: 'ada@example.org', password: 'four red bricks' };
+  expect((await beside.post('/api/people/sign-in', signIn)).status).toBe(200);
+  expect((await ada.post('/api/people/sign-in', signIn)).status).toBe(200);
+  const elsewhere = site.newVisitor({ 'x-peer-address': '2001:db8:0:1::1' });
+  expect((await enter(elsewhere, { name: 'Joan' }, '4711')).status).toBe(200);
 });
 
 test('a learner’s session is kept as a hash', async () => {

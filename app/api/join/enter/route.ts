@@ -25,6 +25,6 @@ export const POST = guarded('POST /api/join/enter', async ({ request: { headers 
   if (asked.again !== undefined && asked.again !== asked.pin) {
     throw wrongField('again', 'The two PINs are not the same. Type them again.');
   }
-  const learnerId = await enterGroup({ ...asked, isFirst: asked.again !== undefined, store, headers, at });
-  return answerWith({ ok: true, go: '/my-work' }, await startLearner(headers, learnerId, at));
+  const entered = await enterGroup({ ...asked, isFirst: asked.again !== undefined, store, headers, at });
+  return answerWith({ ok: true, go: '/my-work' }, await startLearner(headers, entered, at));
 });

@@ -1,5 +1,5 @@
-import { appendAudit } from '../../../../lib/store/audit';
 import { guarded } from '../../../access/guard';
+import { noteInTrail } from '../../../accounts/note-in-trail';
 import { shutOut } from '../../../accounts/password-links';
 import { Refusal } from '../../../request/refusal';
 import { staffMember } from '../staff-member';
@@ -11,14 +11,11 @@ export const POST = guarded('POST /api/people/close-account', async ({ person, b
     throw new Refusal(409, 'This is your own account. The owner cannot be shut out.');
   }
   await shutOut(userId);
-  await store.db.transaction().execute((trx) =>
-    appendAudit(trx, store.kind, {
-      at,
-      actor: `user ${person.userId}`,
-      action: 'shut out',
-      subject: `user ${userId}`,
-      detail: {},
-    }),
-  );
+  await noteInTrail(store, {
+    at,
+    actor: `user ${person.userId}`,
+    action: 'shut out',
+    subject: `user ${userId}`,
+  });
   return Response.json({ ok: true });
 });

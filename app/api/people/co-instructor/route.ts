@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { appendAudit } from '../../../../lib/store/audit';
 import { addCoInstructor, removeCoInstructor, staffByEmail } from '../../../../lib/store/staff';
 import { guarded } from '../../../access/guard';
+import { logChange } from '../../../accounts/note-in-trail';
 import { emailAddress } from '../../../accounts/password-rules';
 import { parseFields, wrongField } from '../../../request/refusal';
 
@@ -21,16 +22,18 @@ export const POST = guarded('POST /api/people/co-instructor', async ({ person, b
       'Nobody with this e-mail can sign in here yet. Ask the owner of this site to invite them.',
     );
   }
+  const entry = {
+    at,
+    actor: `user ${person.userId}`,
+    action: part === 'co' ? 'made co-instructor' : 'no longer co-instructor',
+    subject: `user ${member.userId}`,
+    detail: { group },
+  };
   await store.db.transaction().execute(async (trx) => {
     if (part === 'co') await addCoInstructor(trx, group, member.userId);
     else await removeCoInstructor(trx, group, member.userId);
-    await appendAudit(trx, store.kind, {
-      at,
-      actor: `user ${person.userId}`,
-      action: part === 'co' ? 'made co-instructor' : 'no longer co-instructor',
-      subject: `user ${member.userId}`,
-      detail: { group },
-    });
+    await appendAudit(trx, store.kind, entry);
   });
+  logChange(entry);
   return Response.json({ ok: true });
 });

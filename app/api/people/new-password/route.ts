@@ -1,11 +1,10 @@
 import * as z from 'zod';
-import { appendAudit } from '../../../../lib/store/audit';
 import { forgetTries } from '../../../../lib/store/throttle';
 import { guarded } from '../../../access/guard';
-import { hashOf } from '../../../accounts/codes';
-import { usePasswordLink } from '../../../accounts/password-links';
-import { newPassword } from '../../../accounts/password-rules';
-import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { noteInTrail } from '../../../accounts/note-in-trail';
+import { holderOf, usePasswordLink } from '../../../accounts/password-links';
+import { newPassword, refuseOwnWords } from '../../../accounts/password-rules';
+import { accountKey, answerWith, startDeskSession } from '../../../accounts/sessions';
 import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({ token: z.string().max(100), password: newPassword });
@@ -15,6 +14,8 @@ export const POST = guarded(
   'POST /api/people/new-password',
   async ({ request: { headers }, body, store, at }) => {
     const { token, password } = parseFields(fields, body);
+    const asked = await holderOf(token);
+    if (asked) refuseOwnWords(password, asked);
     const holder = await usePasswordLink(token, password);
     if (!holder) {
       throw new Refusal(
@@ -23,16 +24,13 @@ export const POST = guarded(
       );
     }
     // Whoever was shut out by wrong tries gets in by the link.
-    await forgetTries(store.db, ['account'], hashOf(holder.email));
-    await store.db.transaction().execute((trx) =>
-      appendAudit(trx, store.kind, {
-        at,
-        actor: `user ${holder.userId}`,
-        action: 'chose a password',
-        subject: `user ${holder.userId}`,
-        detail: {},
-      }),
-    );
+    await forgetTries(store.db, ['account', 'strange'], accountKey(holder.email));
+    await noteInTrail(store, {
+      at,
+      actor: `user ${holder.userId}`,
+      action: 'chose a password',
+      subject: `user ${holder.userId}`,
+    });
     const cookies = await startDeskSession(headers, { email: holder.email, password });
     return answerWith({ ok: true, go: '/desk' }, cookies ?? []);
   },

@@ -1,5 +1,5 @@
-import { appendAudit } from '../../../../lib/store/audit';
 import { guarded } from '../../../access/guard';
+import { noteInTrail } from '../../../accounts/note-in-trail';
 import { makePasswordLink } from '../../../accounts/password-links';
 import { staffMember } from '../staff-member';
 
@@ -8,15 +8,12 @@ export const POST = guarded(
   'POST /api/people/reset-link',
   async ({ request: { headers }, person, body, store, at }) => {
     const { userId, name } = await staffMember(store, body);
-    await store.db.transaction().execute((trx) =>
-      appendAudit(trx, store.kind, {
-        at,
-        actor: `user ${person.userId}`,
-        action: 'made a reset link',
-        subject: `user ${userId}`,
-        detail: {},
-      }),
-    );
+    await noteInTrail(store, {
+      at,
+      actor: `user ${person.userId}`,
+      action: 'made a reset link',
+      subject: `user ${userId}`,
+    });
     return Response.json({ ok: true, name, ...(await makePasswordLink(headers, userId, 'reset')) });
   },
 );

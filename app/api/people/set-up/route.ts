@@ -4,7 +4,7 @@ import { guarded } from '../../../access/guard';
 import { tidyCode } from '../../../accounts/codes';
 import { makeStaff } from '../../../accounts/new-staff';
 import { setPassword } from '../../../accounts/password-links';
-import { emailAddress, newPassword, personName } from '../../../accounts/password-rules';
+import { emailAddress, newPassword, personName, refuseOwnWords } from '../../../accounts/password-rules';
 import { rateLimited } from '../../../accounts/rate-limit';
 import { answerWith, startDeskSession } from '../../../accounts/sessions';
 import { useStartCode } from '../../../accounts/start-code';
@@ -25,9 +25,10 @@ const fields = z.strictObject({
 export const POST = guarded('POST /api/people/set-up', async ({ request: { headers }, body, store, at }) => {
   // All fields first: a code is used up only by a form that is complete.
   const { code, name, email, password } = parseFields(fields, body);
+  refuseOwnWords(password, { name, email });
   if (await hasOwner(store.db)) throw new Refusal(409, 'This site has its owner already. Sign in instead.');
   const right = await rateLimited(
-    { store, headers, kinds: ['startCode'], of: 'site', at },
+    { store, headers, kinds: ['startCode'], of: 'site', subject: 'start code', at },
     async () => (await useStartCode(code)) || undefined,
   );
   if (!right) {

@@ -1,10 +1,10 @@
 import * as z from 'zod';
+import { staffByEmail } from '../../../../lib/store/staff';
 import { guarded } from '../../../access/guard';
 import { MOST_PASSWORD_SIGNS } from '../../../accounts/accounts';
-import { hashOf } from '../../../accounts/codes';
 import { emailAddress } from '../../../accounts/password-rules';
 import { rateLimited } from '../../../accounts/rate-limit';
-import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { accountKey, answerWith, startDeskSession } from '../../../accounts/sessions';
 import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({
@@ -19,8 +19,9 @@ const fields = z.strictObject({
 
 export const POST = guarded('POST /api/people/sign-in', async ({ request: { headers }, body, store, at }) => {
   const { email, password, onward } = parseFields(fields, body);
-  const of = hashOf(email.toLowerCase());
-  const cookies = await rateLimited({ store, headers, kinds: ['account'], of, at }, () =>
+  const known = await staffByEmail(store.db, email);
+  const guess = { of: accountKey(email), subject: known ? `user ${known.userId}` : 'no account' };
+  const cookies = await rateLimited({ store, headers, kinds: ['account'], ...guess, at }, () =>
     startDeskSession(headers, { email, password }),
   );
   if (!cookies) {

@@ -1,0 +1,43 @@
+import { dictionary } from '@zxcvbn-ts/language-common';
+
+/** Passwords that people choose most often, in small letters: what lists of guesses begin with. */
+const COMMON: ReadonlySet<string> = new Set(dictionary['passwords-common']);
+const KEYS_IN_A_ROW = /^(qwerty|asdf|zxcv|abc)/;
+const FEWEST_DIFFERENT_SIGNS = 6;
+/** What has to be left of a password when its owner's name and e-mail are taken out. */
+const FEWEST_OTHER_SIGNS = 8;
+/** Shorter pieces of a name are in half of all words. */
+const SHORTEST_OWN_WORD = 4;
+
+/** One common password, also one with numbers about it or said several times; keys in a row; few signs. */
+export function isEasilyGuessed(password: string): boolean {
+  const whole = password.toLowerCase();
+  const letters = whole.replaceAll(/[^a-z]/g, '');
+  return (
+    new Set(password).size < FEWEST_DIFFERENT_SIGNS ||
+    letters === '' ||
+    KEYS_IN_A_ROW.test(letters) ||
+    [whole, letters, saidOnce(whole), saidOnce(letters)].some((text) => COMMON.has(text))
+  );
+}
+
+/** 'trowel' of 'troweltrowel'. */
+function saidOnce(text: string): string {
+  for (let length = 1; length <= text.length / 2; length += 1) {
+    const part = text.slice(0, length);
+    if (part.repeat(text.length / length) === text) return part;
+  }
+  return text;
+}
+
+/** Whether a password is little more than its owner's name or e-mail. */
+export function isOwnWords(
+  password: string,
+  { name, email }: { readonly name: string; readonly email: string },
+): boolean {
+  const own = [email, name, ...`${name} ${email}`.split(/[\s@.]/)]
+    .map((word) => word.toLowerCase())
+    .filter((word) => word.length >= SHORTEST_OWN_WORD);
+  const rest = own.reduce((left, word) => left.replaceAll(word, ''), password.toLowerCase());
+  return rest.length < Math.min(password.length, FEWEST_OTHER_SIGNS);
+}
