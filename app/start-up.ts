@@ -1,4 +1,6 @@
+import { sqliteFileIn } from '../lib/store/database';
 import { MigrationError } from '../lib/store/migrate';
+import { asStoreProblem, StoreProblem } from '../lib/store/store-problem';
 import { announceStartCode } from './accounts/start-code';
 import { tellPeerAddress } from './request/peer-address';
 import { log } from './server/log';
@@ -17,8 +19,18 @@ export async function startUp(): Promise<void> {
     await announceStartCode();
     log.info({ database: kind, from: databaseUrl === null ? 'the data directory' : 'DATABASE_URL' }, 'ready');
   } catch (error) {
-    const known = error instanceof SettingsError || error instanceof MigrationError;
-    process.stderr.write(`\n${known ? error.message : `The database cannot be opened: ${String(error)}`}\n`);
+    process.stderr.write(`\n${wordsOf(error)}\n`);
     process.exit(1);
   }
+}
+
+function wordsOf(error: unknown): string {
+  if (error instanceof SettingsError || error instanceof MigrationError) return error.message;
+  const problem = asStoreProblem(error);
+  const { databaseUrl, dataDir } = settings();
+  if (databaseUrl === null && problem instanceof StoreProblem && problem.trouble === 'damaged') {
+    return `The database ${sqliteFileIn(dataDir)} is damaged, or it is no database of this site. Nothing was changed. Put your newest backup in its place: npm run restore -- FILE`;
+  }
+  const where = databaseUrl === null ? sqliteFileIn(dataDir) : 'at DATABASE_URL';
+  return `The database ${where} cannot be opened: ${String(error)}`;
 }

@@ -74,6 +74,7 @@ export const ACCESS = {
   'POST /api/groups/roster': 'instructor',
   'POST /api/groups/time': 'instructor',
   'POST /api/groups/remove-learner': 'instructor',
+  'POST /api/groups/undo-joins': 'instructor',
   'POST /api/groups/close': 'lead',
   'POST /api/work': 'instructor',
   'POST /api/work/edit': 'instructor',

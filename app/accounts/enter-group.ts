@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { MOST_LEARNERS } from '../../lib/classes/roster';
 import { appendAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import {
@@ -18,9 +19,6 @@ import { log } from '../server/log';
 import { knownDevice } from './known-device';
 import { hashSecret, isSecretOf } from './passwords';
 import { rateLimited } from './rate-limit';
-
-/** More names than any class has: beyond it somebody plays with the code. */
-const MOST_LEARNERS = 500;
 
 interface Entry {
   readonly store: Store;

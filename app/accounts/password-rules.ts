@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { oneLine } from '../request/one-line';
 import { wrongField } from '../request/refusal';
 import { FEWEST_PASSWORD_SIGNS, MOST_PASSWORD_SIGNS } from './accounts';
 import { isEasilyGuessed, isOwnWords } from './guessed-password';
@@ -26,15 +27,10 @@ export function refuseOwnWords(
   }
 }
 
-/** The name of a person as they write it: no control signs, single spaces. */
+/** The name of a person as they write it. */
 export const personName = z
   .string({ error: 'Type a name.' })
-  .transform((text) =>
-    text
-      .normalize('NFC')
-      .replaceAll(/[\p{C}\s]+/gu, ' ')
-      .trim(),
-  )
+  .transform(oneLine)
   .pipe(z.string().min(1, 'Type a name.').max(60, 'Type a shorter name: 60 signs at most.'));
 
 export const emailAddress = z

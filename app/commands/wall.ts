@@ -9,6 +9,7 @@ import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
 import { grade } from '../grading';
 import { parseMarks } from '../marks-file';
+import { oneLine } from '../request/one-line';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
   --json            print {code, brief, fingerprint, wall, findings}
@@ -82,7 +83,14 @@ function readOptions() {
 }
 
 function briefOf(options: ReturnType<typeof readOptions>): Brief {
-  if (options.code !== undefined) return parseCode(options.code);
+  if (options.code !== undefined) {
+    const beside = (['topic', 'kind', 'difficulty', 'rules', 'seed'] as const).find(
+      (name) => options[name] !== undefined,
+    );
+    if (beside)
+      throw new CallError(`--code and --${beside}: a code holds the whole brief, give one of the two`);
+    return parseCode(options.code);
+  }
   const { topic = 'mixed', kind = 'plain-panel', difficulty = '2', rules = 'canada', seed = '1' } = options;
   return parseBrief({ topic, kind, difficulty, rules, seed });
 }
@@ -124,6 +132,6 @@ try {
   process.stdout.write(`${run().trimEnd()}\n`);
 } catch (error) {
   if (!(error instanceof Error) || !EXPECTED.includes(error.name)) throw error;
-  process.stderr.write(`${firstLine(error)}\n`);
+  process.stderr.write(`${oneLine(error.message)}\n`);
   process.exitCode = 2;
 }

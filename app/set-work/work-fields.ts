@@ -6,6 +6,7 @@ import { RULE_SETS } from '../../lib/limits/limit';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
 import type { WorkTimes } from '../../lib/store/set-work';
 import { WALL_KINDS } from '../../lib/wall/model';
+import { oneLine } from '../request/one-line';
 import { parseFields, wrongField } from '../request/refusal';
 import { isZone, timeOf } from './zone-time';
 
@@ -38,7 +39,10 @@ const wholeOrNone = (least: number, most: number, what: string) => {
     .transform((text) => (text === '' ? null : Number(text)));
 };
 const text = (most: number, error: string) =>
-  z.string({ error }).trim().min(1, error).max(most, `${error} At most ${most} letters.`);
+  z
+    .string({ error })
+    .transform(oneLine)
+    .pipe(z.string().min(1, error).max(most, `${error} At most ${most} letters.`));
 
 /** The zone of the browser in which a date was typed. */
 export const zone = z.string().refine(isZone, 'This device does not say in which time zone it is.');

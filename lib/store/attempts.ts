@@ -201,6 +201,7 @@ export async function resultOf(
     .select('score')
     .where('attempt_id', '=', attempt)
     .orderBy('made_at', 'desc')
+    .orderBy('id', 'desc')
     .limit(1)
     .executeTakeFirst();
   return { score: own?.score ?? row.score, results: JSON.parse(row.results) as readonly unknown[] };
@@ -213,6 +214,7 @@ export async function commentsOf({ db }: Store, attempt: string): Promise<readon
     .select('text')
     .where('attempt_id', '=', attempt)
     .orderBy('made_at')
+    .orderBy('id')
     .execute();
   return rows.map(({ text }) => text);
 }

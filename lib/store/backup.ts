@@ -5,7 +5,7 @@ import { lastEntry, verifyAudit } from './audit';
 import { type Store, sqliteFileIn } from './database';
 import { migrationsDone, SCHEMA_NUMBER } from './migrate';
 import type { Tables } from './schema';
-import { openSqlite, openSqliteToRead } from './sqlite';
+import { keepPrivate, openSqlite, openSqliteToRead } from './sqlite';
 import { asStoreProblem, StoreProblem } from './store-problem';
 
 /** What a copy holds, so that two can be compared. */
@@ -32,6 +32,7 @@ export async function backUp({ db, kind }: Store, file: string): Promise<Content
   const part = `${file}.part`;
   rmSync(part, { force: true });
   try {
+    keepPrivate(part);
     await sql`vacuum into ${part}`.execute(db);
     const contents = await contentsOf(part);
     settle(part);
@@ -94,6 +95,7 @@ export async function restore(
   const target = sqliteFileIn(dataDir);
   const part = `${target}.part`;
   copyFileSync(file, part);
+  keepPrivate(part);
   settle(part);
   const kept = existsSync(target) ? `${target}.before-${at}` : null;
   if (kept !== null) {

@@ -201,6 +201,40 @@ export async function setTimeFactor(
   });
 }
 
+/**
+ * Takes off the roster whoever joined by the group's code since then with a name that was not on it. Gives how many. Their work
+ * stays, as with one who is taken off alone.
+ */
+export async function removeJoined(
+  { db, kind }: Store,
+  group: string,
+  since: number,
+  by: By,
+): Promise<number> {
+  return db.transaction().execute(async (trx) => {
+    const joined = await trx
+      .selectFrom('audit')
+      .innerJoin('learner', (on) => on.on(sql<boolean>`audit.actor = 'learner ' || learner.id`))
+      .select('learner.id')
+      .where('audit.subject', '=', `group ${group}`)
+      .where('audit.action', '=', 'joined')
+      .where('audit.at', '>=', since)
+      .where('learner.removed_at', 'is', null)
+      .execute();
+    if (joined.length === 0) return 0;
+    const ids = joined.map(({ id }) => id);
+    await trx.updateTable('learner').set({ removed_at: by.at }).where('id', 'in', ids).execute();
+    await trx.deleteFrom('learner_session').where('learner_id', 'in', ids).execute();
+    await appendAudit(trx, kind, {
+      ...by,
+      action: 'took off who had joined',
+      subject: `group ${group}`,
+      detail: { learners: ids.length },
+    });
+    return ids.length;
+  });
+}
+
 /** Takes a learner off the roster and signs them out. Their work stays, and so does their name. */
 export async function removeFromRoster({ db, kind }: Store, learner: string, by: By): Promise<void> {
   await db.transaction().execute(async (trx) => {

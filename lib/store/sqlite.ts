@@ -1,3 +1,4 @@
+import { chmodSync, closeSync, existsSync, openSync } from 'node:fs';
 import type { SqliteDatabase } from 'kysely';
 
 /** How long a write waits for another program's write before it is refused, ms. The site stands still that long. */
@@ -23,6 +24,7 @@ interface BuiltInStatement {
 
 /** Opens a SQLite file with Node's own SQLite where there is one, else with better-sqlite3. Safe against a power cut. */
 export async function openSqlite(file: string): Promise<SqliteDatabase> {
+  keepPrivate(file);
   const raw = await openFile(file, false);
   for (const pragma of [
     `busy_timeout = ${BUSY_MS}`,
@@ -35,6 +37,20 @@ export async function openSqlite(file: string): Promise<SqliteDatabase> {
     else statement.run([]);
   }
   return withHonestTransactions(raw);
+}
+
+/**
+ * Makes the file where there is none, and lets nobody but this user read it or what SQLite lays beside it. A file of another
+ * user is left to them.
+ */
+export function keepPrivate(file: string): void {
+  if (!existsSync(file)) closeSync(openSync(file, 'a', 0o600));
+  for (const each of [file, `${file}-wal`, `${file}-shm`]) {
+    if (!existsSync(each)) continue;
+    try {
+      chmodSync(each, 0o600);
+    } catch {}
+  }
 }
 
 /** Opens a file to look into it; nothing of it changes. */

@@ -115,4 +115,18 @@ describe('the wall command', () => {
     expect(stderr).toMatch(message);
     expect(stderr.trimEnd().split('\n')).toHaveLength(1);
   });
+
+  test('a code and a part of a brief are not given together', () => {
+    const { status, stdout, stderr } = wall('--code', '3K7-Q2WF-9TB', '--seed', '1');
+    expect({ status, stdout, stderr }).toEqual({
+      status: 2,
+      stdout: '',
+      stderr: '--code and --seed: a code holds the whole brief, give one of the two\n',
+    });
+  });
+
+  test('what cannot be read is told in one line, without signs that turn letters round', () => {
+    const { status, stderr } = wall('--code', 'AB\nC\u202eD');
+    expect([status, stderr]).toEqual([2, expect.stringMatching(/^wall code "AB C D": [^\n\u202e]+\n$/)]);
+  });
 });

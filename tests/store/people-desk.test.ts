@@ -243,9 +243,7 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     const site = await openPeople(kind);
     const code = await site.startCode();
     for (const password of ['ada@example.org', 'Ada Clay 2024', 'example.org.7']) {
-      const { status, body } = await site
-        .newVisitor()
-        .post('/api/people/set-up', { code, ...ADA, password });
+      const { status, body } = await site.newVisitor().post('/api/people/set-up', { code, ...ADA, password });
       expect([password, status, Object.keys(body.fields ?? {})]).toEqual([password, 422, ['password']]);
     }
   });

@@ -192,6 +192,30 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     expect(statuses.filter((status) => status === 200)).toHaveLength(500);
   });
 
+  test('made-up names that joined within the hour are taken off in one act, and no others', async () => {
+    const site = await openPeople(kind);
+    const group = await openGroup(site);
+    const ada = await lead(site, group);
+    await enrol(site, group, 'Joan', '4711');
+    const players = [site.newVisitor(), site.newVisitor()];
+    for (const [n, player] of players.entries()) await enter(player, { name: `Nobody ${n}` }, '1234');
+    const other = await openGroup(site, 'AAAA-AAAA');
+    await enter(site.newVisitor(), { name: 'Ann' }, '1234', 'AAAA-AAAA');
+    const answer = await ada.post('/api/groups/undo-joins', { group });
+    expect(answer.body).toEqual({ ok: true, learners: 2 });
+    const left = await site.store.db
+      .selectFrom('learner')
+      .select(['name', 'group_id'])
+      .where('removed_at', 'is', null)
+      .orderBy('name')
+      .execute();
+    expect(left).toEqual([
+      { name: 'Ann', group_id: other },
+      { name: 'Joan', group_id: group },
+    ]);
+    expect(await players[0]?.who()).toEqual({ kind: 'nobody' });
+  });
+
   test('a reset PIN ends the sign-ins that were made with the old one', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);

@@ -2,11 +2,15 @@ import * as z from 'zod';
 import { createGroup } from '../../../lib/store/groups';
 import { guarded } from '../../access/guard';
 import { makeJoinCode } from '../../accounts/codes';
+import { oneLine } from '../../request/one-line';
 import { parseFields } from '../../request/refusal';
 
 const NAME = 'Write a name for the group.';
 const fields = z.strictObject({
-  name: z.string({ error: NAME }).trim().min(1, NAME).max(60, 'Write at most 60 letters.'),
+  name: z
+    .string({ error: NAME })
+    .transform(oneLine)
+    .pipe(z.string().min(1, NAME).max(60, 'Write at most 60 letters.')),
 });
 
 /** Makes a group with a code to join by, and leads on to it. */

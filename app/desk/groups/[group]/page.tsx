@@ -101,6 +101,22 @@ export default async function GroupPage({ params }: Props) {
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
+          <details className={styles.key}>
+            <summary>Names that are nobody’s</summary>
+            <p className={styles.text}>
+              Has somebody joined under made-up names? This takes off everybody who typed their own name
+              within the last hour; names that were on the roster before stay. A real learner among them comes
+              back, with the work they had, when you add their name above.
+            </p>
+            <PostForm
+              action="/api/groups/undo-joins"
+              then="reload"
+              send="Take them off"
+              name="Take off who joined within the last hour"
+              also={{ group: id }}
+              plain
+            />
+          </details>
         </>
       )}
       {isOpen && leads && (
