@@ -76,6 +76,7 @@ export function viewKeyFor(
     case 'ties-too-far-apart':
     case 'no-tie-at-edge':
     case 'shallow-tie':
+    case 'tie-near-face':
     case 'thin-tie':
       return 'before-cover';
     case 'stale-mortar':

@@ -28,6 +28,7 @@ import { weakAngle } from './faults/support/weak-angle';
 import { noTieAtEdge } from './faults/ties/no-tie-at-edge';
 import { shallowTie } from './faults/ties/shallow-tie';
 import { thinTie } from './faults/ties/thin-tie';
+import { tieNearFace } from './faults/ties/tie-near-face';
 import { tiesTooFarApart } from './faults/ties/ties-too-far-apart';
 
 /** A name without its fault does not compile. */
@@ -56,6 +57,7 @@ export const FAULTS: Readonly<Record<CheckId, Fault>> = {
   'ties-too-far-apart': tiesTooFarApart,
   'no-tie-at-edge': noTieAtEdge,
   'shallow-tie': shallowTie,
+  'tie-near-face': tieNearFace,
   'thin-tie': thinTie,
   'stale-mortar': staleMortar,
   'lean-mortar': leanMortar,

@@ -49,7 +49,13 @@ const SUPPORT: readonly CheckId[] = [
   'no-lintel',
   'weak-angle',
 ];
-const TIES: readonly CheckId[] = ['ties-too-far-apart', 'no-tie-at-edge', 'shallow-tie', 'thin-tie'];
+const TIES: readonly CheckId[] = [
+  'ties-too-far-apart',
+  'no-tie-at-edge',
+  'shallow-tie',
+  'tie-near-face',
+  'thin-tie',
+];
 const MORTAR: readonly CheckId[] = ['stale-mortar', 'lean-mortar'];
 
 /** The faults a wall of a topic may hold. */

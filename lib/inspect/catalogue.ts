@@ -25,6 +25,7 @@ import { weakAngle } from './checks/support/weak-angle';
 import { noTieAtEdge } from './checks/ties/no-tie-at-edge';
 import { shallowTie } from './checks/ties/shallow-tie';
 import { thinTie } from './checks/ties/thin-tie';
+import { tieNearFace } from './checks/ties/tie-near-face';
 import { tiesTooFarApart } from './checks/ties/ties-too-far-apart';
 import { CHECKS, type CheckId } from './finding';
 
@@ -54,6 +55,7 @@ export const CATALOGUE: Readonly<Record<CheckId, Check>> = {
   'ties-too-far-apart': tiesTooFarApart,
   'no-tie-at-edge': noTieAtEdge,
   'shallow-tie': shallowTie,
+  'tie-near-face': tieNearFace,
   'thin-tie': thinTie,
   'stale-mortar': staleMortar,
   'lean-mortar': leanMortar,

@@ -28,6 +28,7 @@ export const CHECKS = [
   'ties-too-far-apart',
   'no-tie-at-edge',
   'shallow-tie',
+  'tie-near-face',
   'thin-tie',
   'stale-mortar',
   'lean-mortar',

@@ -10,8 +10,8 @@ const ANY_OPENING: Mm = 0;
 /** Ties on the edge's own stud are within this of the nearest one, mm. */
 const ONE_LINE: Mm = 60;
 
-/** Of a tie: its width and its length in the bed; the next tie up and down its stud, and the next stud with ties on either hand. */
-export function tieReadings(id: string, panel: PanelSurvey, mm: ReadMm): readonly Reading[] {
+/** Of a tie: its width, its length in the bed and what is left of the depth of the units; the next tie up and down its stud, and the next stud with ties on either hand. */
+export function tieReadings(id: string, panel: PanelSurvey, depth: Mm, mm: ReadMm): readonly Reading[] {
   const tie = panel.ties.find((each) => each.id === id);
   if (tie === undefined) return [];
   const stud = studOf(tie.x, panel);
@@ -19,6 +19,7 @@ export function tieReadings(id: string, panel: PanelSurvey, mm: ReadMm): readonl
   const studs = panel.ties.map(({ x }) => studOf(x, panel));
   return [
     mm('Length in the bed', tie.embedment),
+    mm('From its end to the face', depth - tie.embedment),
     mm('Width of the strap', tie.width),
     ...next(
       'Next tie up',

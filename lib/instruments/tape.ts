@@ -50,7 +50,7 @@ export function readTape(
     case 'edge':
       return ties ? edgeTieReadings(part.id, panel, mm) : [];
     case 'tie':
-      return tieReadings(part.id, panel, mm);
+      return tieReadings(part.id, panel, survey.wall.family.depth, mm);
     default:
       return [];
   }

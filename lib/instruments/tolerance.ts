@@ -39,6 +39,7 @@ const TOLERANCE: Readonly<Record<CheckId, Tolerance>> = {
   'ties-too-far-apart': { instrument: 'tape', within: 5 },
   'no-tie-at-edge': { instrument: 'tape', within: 5 },
   'shallow-tie': { instrument: 'tape', within: TAPE },
+  'tie-near-face': { instrument: 'tape', within: TAPE },
   'thin-tie': { instrument: 'straightedge', within: 0.1 },
   'stale-mortar': { instrument: 'thermometer', within: 2 },
   'lean-mortar': { instrument: 'thermometer', within: 0.1 },

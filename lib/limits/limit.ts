@@ -123,6 +123,7 @@ export const CHECK_LIMITS = [
   'tie-edge-spacing',
   'tie-opening',
   'tie-embedment',
+  'tie-cover',
   'tie-thickness',
   'tie-width',
   'mortar-life',

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { DIFFICULTIES, ENGINE } from '../../lib/generate/brief';
 import { TOPICS } from '../../lib/generate/topics';
 import { parseCode } from '../../lib/generate/wall-code';
-import { CHECKS } from '../../lib/inspect/finding';
+import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 import { RULE_SETS } from '../../lib/limits/limit';
 import { WALL_KINDS } from '../../lib/wall/model';
 import { type FrozenWall, frozenWalls, type MeasuredWall, wallNow } from './frozen-walls';
@@ -21,6 +21,9 @@ Put that back; stored work hangs on these walls. They are:`;
 
 const EARLIER_KEY = `Walls of an earlier engine are measured otherwise: a limit or a check has changed. Results that are stored stay as they are.
 If it is meant, ${PRINT} writes the new keys; say in the commit how many walls changed. They are:`;
+
+/** Faults that no engine before this one lays. */
+const CAME_WITH: Readonly<Partial<Record<CheckId, number>>> = { 'tie-near-face': 3 };
 
 const ENGINES = Array.from({ length: ENGINE }, (_, index) => index + 1);
 
@@ -47,9 +50,10 @@ describe.each(ENGINES)('the frozen walls of engine %i', (engine) => {
     expect(new Set(briefs.map(({ rules }) => rules)).size).toBe(RULE_SETS.length);
   });
 
-  test('show every fault there is, and some are sound', () => {
+  test('show every fault of their day, and some are sound', () => {
     const found = new Set(now.flatMap(({ findings }) => findings.map(({ check }) => check)));
-    expect(CHECKS.filter((check) => !found.has(check))).toEqual([]);
+    const known = CHECKS.filter((check) => (CAME_WITH[check] ?? 1) <= engine);
+    expect(known.filter((check) => !found.has(check))).toEqual([]);
     expect(now.filter(({ findings }) => findings.length === 0).length).toBeGreaterThan(frozen.length / 5);
   });
 });

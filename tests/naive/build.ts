@@ -56,7 +56,7 @@ export function ledge(from: number, to: number, change: Partial<Support> = {}): 
 
 /** A sound strap, wherever it is put: number `id` over course 1. */
 export function tie(id: number, x: number, y: number, change: Partial<Tie> = {}): Tie {
-  const size = { thickness: 1, width: 25, embedment: 60 };
+  const size = { thickness: 1, width: 25, embedment: 56 };
   return { id: `A-tie1.${id}`, panel: 'A', course: 1, x, y, kind: 'strap', ...size, ...change };
 }
 

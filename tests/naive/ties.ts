@@ -17,12 +17,17 @@ export function measureTies(wall: Wall, rules: RuleSetId): NaiveFinding[] {
 
 function singleTies(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const embedment = numberOf(rules, 'tie-embedment');
+  const cover = numberOf(rules, 'tie-cover');
   const thickness = numberOf(rules, 'tie-thickness');
   const width = numberOf(rules, 'tie-width');
   const findings: NaiveFinding[] = [];
   for (const tie of wall.ties) {
     if (embedment !== undefined && isUnder(tie.embedment, embedment)) {
       findings.push(found('shallow-tie', [tie.id], tie.embedment, embedment));
+    }
+    const left = wall.family.depth - tie.embedment;
+    if (cover !== undefined && isUnder(left, cover)) {
+      findings.push(found('tie-near-face', [tie.id], left, cover));
     }
     if (thickness !== undefined && isUnder(tie.thickness, thickness)) {
       findings.push(found('thin-tie', [tie.id], tie.thickness, thickness));

@@ -46,6 +46,7 @@ export const TIES_DECIDING: readonly Limit[] = [
   ...under(
     { ...FROM_IRC, topic: 'ties', clause: 'R703.8.4' },
     atLeast('tie-embedment', 'Tie, length in the mortar of the veneer', inches(1.5)),
+    atLeast('tie-cover', 'Tie, mortar between its end and the face', inches(5 / 8)),
   ),
   ...under(
     { ...FROM_NBC, topic: 'ties', clause: '9.20.9.5.(1)' },

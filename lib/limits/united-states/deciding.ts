@@ -87,6 +87,7 @@ const TIES: readonly Limit[] = [
   ...under(
     { ...IRC, topic: 'ties', clause: 'R703.8.4; R606.3.3' },
     atLeast('tie-embedment', 'Tie, length in the mortar of the veneer', inches(1.5)),
+    atLeast('tie-cover', 'Tie, mortar between its end and the face', inches(5 / 8)),
   ),
 ];
 

@@ -52,10 +52,6 @@ const TIES: readonly Limit[] = [
     atLeast('tie-wire', 'Wire tie, diameter (No. 9 gage), with a hook in the joint', inches(0.148)),
   ),
   ...under(
-    { ...IRC, topic: 'ties', clause: 'R703.8.4; R606.3.3' },
-    atLeast('tie-cover', 'Tie, mortar between its end and the face', inches(5 / 8)),
-  ),
-  ...under(
     { ...IRC, topic: 'ties', clause: 'Table R703.8.4(1)' },
     atLeast('tie-nail-length', 'Nail of a tie into wood studs, length', inches(2.5)),
     atLeast('tie-nail-diameter', 'Nail of a tie into wood studs, diameter', inches(0.131)),

@@ -190,7 +190,7 @@ describe('finding a fault by its words', () => {
     ['story pole', ['gauge-drift']],
     ['dot and dab', ['missing-back-mortar']],
     ['angle iron', ['weak-angle', 'short-lintel-bearing', 'no-lintel']],
-    ['ties', ['ties-too-far-apart', 'no-tie-at-edge', 'shallow-tie', 'thin-tie']],
+    ['ties', ['ties-too-far-apart', 'no-tie-at-edge', 'shallow-tie', 'tie-near-face', 'thin-tie']],
     ['jamb tie', ['no-tie-at-edge']],
     ['gone off', ['stale-mortar']],
     ['  OUT OF PLUMB ', ['out-of-plumb', 'perpend-drift']],

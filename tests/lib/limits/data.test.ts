@@ -47,6 +47,7 @@ const ASKED: Readonly<Record<LimitId, readonly string[]>> = {
   'tie-edge-spacing': ['united-states', 'united-kingdom', 'good-practice'],
   'tie-opening': ['united-states', 'good-practice'],
   'tie-embedment': ['united-states', 'united-kingdom', 'good-practice'],
+  'tie-cover': ['united-states', 'good-practice'],
   'tie-thickness': ['canada', 'ontario', 'united-states', 'good-practice'],
   'tie-width': ['canada', 'ontario', 'united-states', 'good-practice'],
   'mortar-life': ['canada', 'ontario', 'united-states', 'good-practice'],

@@ -115,6 +115,20 @@ export const TIE_WALLS: readonly HandWall[] = [
     single({ embedment: 49.875 }),
     wrong('shallow-tie', 49.875, 50, 'A-tie1.1'),
   ),
+  // 5/8 in = 15.875 of a brick 90 deep: 74.125 in the bed.
+  hand('strap as near the face as it may be', 'united-states', single({ embedment: 74.125 })),
+  hand(
+    'strap too near the face',
+    'united-states',
+    single({ embedment: 74.25 }),
+    wrong('tie-near-face', 15.75, 15.875, 'A-tie1.1'),
+  ),
+  hand(
+    'strap through to the face, where the rules borrow the cover',
+    'canada',
+    single({ embedment: 90 }),
+    wrong('tie-near-face', 0, 15.875, 'A-tie1.1'),
+  ),
   hand('strap as thin and narrow as it may be', 'canada', single({ thickness: 0.76, width: 22 })),
   hand('strap too thin', 'canada', single({ thickness: 0.75 }), wrong('thin-tie', 0.75, 0.76, 'A-tie1.1')),
   hand('strap too narrow', 'canada', single({ width: 21.875 }), wrong('thin-tie', 21.875, 22, 'A-tie1.1')),

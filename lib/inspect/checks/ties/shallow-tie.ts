@@ -22,7 +22,7 @@ export const shallowTie: Check = {
   putsRight:
     'While the bed is open, the mason fits a longer tie and never stretches a short one. In a finished wall, keep people away. A licensed engineer decides.',
   caughtAt: 'At every row of ties, before the next course',
-  mistakenFor: ['thin-tie'],
+  mistakenFor: ['thin-tie', 'tie-near-face'],
   markedOn: ['tie'],
   hazard: 'could fall',
   reach: 'out of sight',
