@@ -1,20 +1,21 @@
-import type { ReactNode } from 'react';
+import { brickFaces, brickwork } from '../../lib/drawing/brickwork';
+import { cut } from '../../lib/drawing/cut';
+import { lines, type Pen, rect, type Shape } from '../../lib/drawing/shape';
+import { type Point, type Ring, rectRing } from '../../lib/geometry/polygon';
 import type { QuestionDrawing } from '../../lib/questions/question';
+import { KitDrawing } from '../drawing/kit-drawing';
 import styles from './questions.module.css';
 
-const WIDTH = 160;
-const HEIGHT = 96;
+const SHEET = { x: 0, y: 0, width: 480, height: 288 };
+const THIN: Pen = { paint: '--slate', width: 1.2, thin: true };
+const METAL: Pen = { paint: '--chalk', width: 3, thin: true };
 
-/** A small drawing of an alternative. The words beside it say the same, so it is hidden from a screen reader. */
+/** A small drawing of an alternative. */
 export function SmallDrawing({ drawing }: { readonly drawing: QuestionDrawing }) {
-  return (
-    <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} className={styles.drawing} aria-hidden="true" focusable="false">
-      {shapesOf(drawing)}
-    </svg>
-  );
+  return <KitDrawing box={SHEET} shapes={shapesOf(drawing)} className={styles.drawing} />;
 }
 
-function shapesOf(drawing: QuestionDrawing): ReactNode {
+function shapesOf(drawing: QuestionDrawing): readonly Shape[] {
   switch (drawing.kind) {
     case 'back':
       return backOf(drawing.spread);
@@ -33,111 +34,118 @@ function shapesOf(drawing: QuestionDrawing): ReactNode {
   }
 }
 
-function backOf(spread: 'full' | 'ring' | 'dabs' | 'ridges') {
-  const dabs = [
-    [40, 30],
-    [120, 30],
-    [80, 48],
-    [40, 66],
-    [120, 66],
-  ] as const;
-  return (
-    <>
-      <rect x="15" y="10" width="130" height="76" className={styles.brick} />
-      {spread === 'full' && <rect x="17" y="12" width="126" height="72" className={styles.mortar} />}
-      {spread === 'ring' && (
-        <path d="M17 12h126v72H17zM41 32v32h78V32z" fillRule="evenodd" className={styles.mortar} />
-      )}
-      {spread === 'dabs' &&
-        dabs.map(([x, y]) => <circle key={`${x} ${y}`} cx={x} cy={y} r="11" className={styles.mortar} />)}
-      {spread === 'ridges' &&
-        [17, 35, 53, 71].map((y) => (
-          <rect key={y} x="17" y={y} width="126" height="7" className={styles.mortar} />
-        ))}
-    </>
-  );
+function line(pen: Pen, ...points: Ring): Shape {
+  return lines([points], pen);
 }
 
-function bedOf(left: number, right: number) {
-  const top = (mm: number) => 62 - mm * 1.6;
-  return (
-    <>
-      <rect x="10" y="62" width="140" height="24" className={styles.brick} />
-      <polygon points={`10,62 150,62 150,${top(right)} 10,${top(left)}`} className={styles.mortar} />
-      <polygon
-        points={`10,${top(left)} 150,${top(right)} 150,${top(right) - 24} 10,${top(left) - 24}`}
-        className={styles.brick}
-      />
-    </>
-  );
+function mortar(...rings: readonly Ring[]): Shape {
+  return { kind: 'area', rings, fill: 'url:mortar', pen: { paint: '#8a8474', width: 1, thin: true } };
 }
 
-function ledgeOf(share: number) {
-  const edge = 100;
-  return (
-    <>
-      <rect x="10" y="56" width={edge - 10} height="32" className={styles.concrete} />
-      <rect x={edge - 80 * (1 - share)} y="24" width="80" height="32" className={styles.brick} />
-      <path d={`M${edge} 14V92`} className={styles.thin} />
-    </>
-  );
+function backOf(spread: 'full' | 'ring' | 'dabs' | 'ridges'): readonly Shape[] {
+  const unit = brickFaces([{ x: 45, y: 30, width: 390, height: 228 }]);
+  switch (spread) {
+    case 'full':
+      return [...unit, mortar(rectRing(51, 36, 378, 216))];
+    case 'ring':
+      // The bare middle runs the other way round, so that it stays open.
+      return [...unit, mortar(rectRing(51, 36, 378, 216), [...rectRing(123, 96, 234, 96)].reverse())];
+    case 'dabs':
+      return [
+        ...unit,
+        ...[
+          [120, 198],
+          [360, 198],
+          [240, 144],
+          [120, 90],
+          [360, 90],
+        ].map(([x = 0, y = 0]): Shape => ({ kind: 'dot', at: [x, y], radius: 33, fill: 'url:mortar' })),
+      ];
+    case 'ridges':
+      return [...unit, ...[51, 105, 159, 213].map((y) => mortar(rectRing(51, y, 378, 21)))];
+  }
 }
 
-function lintelOf(opening: number, left: number, right: number) {
-  const scale = 84 / opening;
-  return (
-    <>
-      <rect x="4" y="40" width="34" height="50" className={styles.brick} />
-      <rect x="122" y="40" width="34" height="50" className={styles.brick} />
-      <rect
-        x={38 - Math.min(34, left * scale * 2)}
-        y="32"
-        width={84 + Math.min(34, left * scale * 2) + Math.min(34, right * scale * 2)}
-        height="8"
-        className={styles.steel}
-      />
-      <path d="M38 28V90M122 28V90" className={styles.thin} />
-    </>
-  );
+function bedOf(left: number, right: number): readonly Shape[] {
+  const [foot, head] = [102 + left * 4.8, 102 + right * 4.8];
+  return [
+    cut(rectRing(30, 30, 420, 72), 'url:cut-brick'),
+    mortar([
+      [30, 102],
+      [450, 102],
+      [450, head],
+      [30, foot],
+    ]),
+    cut(
+      [
+        [30, foot],
+        [450, head],
+        [450, head + 72],
+        [30, foot + 72],
+      ],
+      'url:cut-brick',
+    ),
+  ];
 }
 
-function tieOf(fall: number) {
-  const drop = fall * 1.6;
-  return (
-    <>
-      <rect x="8" y="6" width="30" height="84" className={styles.wood} />
-      <rect x="100" y="6" width="50" height="38" className={styles.brick} />
-      <rect x="100" y="56" width="50" height="34" className={styles.brick} />
-      <rect x="100" y="44" width="50" height="12" className={styles.mortar} />
-      <path d={`M38 ${50 - drop}L100 50H136`} className={styles.line} />
-    </>
-  );
+function ledgeOf(share: number): readonly Shape[] {
+  const edge = 300;
+  return [
+    cut(rectRing(30, 24, edge - 30, 96), 'url:concrete'),
+    cut(rectRing(edge - 240 * (1 - share), 120, 240, 96), 'url:cut-brick'),
+    line(THIN, [edge, 12], [edge, 246]),
+  ];
 }
 
-function lapOf(share: number) {
-  const first = 70;
-  const shift = 100 * share;
-  return (
-    <>
-      <rect x="10" y="10" width="140" height="76" className={styles.brick} />
-      <path d={`M10 48H150M${first} 48V86M${first + shift} 10V48`} className={styles.joint} />
-      <path d={`M${first} 30V48`} className={styles.thin} strokeDasharray="3 3" />
-    </>
-  );
+function lintelOf(opening: number, left: number, right: number): readonly Shape[] {
+  const scale = 252 / opening;
+  const [from, to] = [left, right].map((bearing) => Math.min(102, bearing * scale * 2));
+  const courses = (x: number) =>
+    [0, 1, 2].map((course) => ({ x, y: 12 + course * 52, width: 102, height: 42 }));
+  return [
+    ...brickwork(courses(12)),
+    ...brickwork(courses(366)),
+    cut(rectRing(114 - (from ?? 0), 168, 252 + (from ?? 0) + (to ?? 0), 24), 'url:cut-steel'),
+    line(THIN, [114, 12], [114, 204]),
+    line(THIN, [366, 12], [366, 204]),
+  ];
 }
 
-function flashingOf(behind: boolean, past: boolean) {
-  return (
-    <>
-      <rect x="8" y="6" width="26" height="84" className={styles.wood} />
-      <rect x="92" y="6" width="42" height="58" className={styles.brick} />
-      <rect x="34" y="70" width="92" height="20" className={styles.concrete} />
-      <path
-        d={`M38 4V${behind ? 50 : 62}`}
-        className={styles.barrier}
-        transform={behind ? 'translate(4 0)' : ''}
-      />
-      <path d={`M${behind ? 38 : 44} 24V66H${past ? 142 : 104}`} className={styles.line} />
-    </>
-  );
+function tieOf(fall: number): readonly Shape[] {
+  return [
+    cut(rectRing(24, 18, 90, 252), 'url:cut-wood'),
+    mortar(rectRing(300, 120, 150, 36)),
+    cut(rectRing(300, 156, 150, 114), 'url:cut-brick'),
+    cut(rectRing(300, 18, 150, 102), 'url:cut-brick'),
+    line(METAL, [114, 138 + fall * 4.8], [300, 138], [408, 138]),
+  ];
+}
+
+function lapOf(share: number): readonly Shape[] {
+  const [first, second] = [210, 210 + 300 * share];
+  const course = (y: number, head: number) => [
+    { x: 30, y, width: head - 30, height: 104 },
+    { x: head + 10, y, width: 440 - head, height: 104 },
+  ];
+  return [
+    ...brickwork([...course(40, first), ...course(154, second)]),
+    line({ ...METAL, dash: [6, 5] }, [first + 5, 144], [first + 5, 258]),
+  ];
+}
+
+function flashingOf(behind: boolean, past: boolean): readonly Shape[] {
+  const lap: readonly Point[] = [
+    [behind ? 114 : 132, 216],
+    [behind ? 114 : 132, 90],
+    [past ? 426 : 312, 90],
+  ];
+  const barrier = behind ? 126 : 114;
+  return [
+    cut(rectRing(24, 18, 78, 252), 'url:cut-wood'),
+    rect({ x: 102, y: 78, width: 174, height: 192 }, '--air'),
+    cut(rectRing(102, 18, 276, 60), 'url:concrete'),
+    cut(rectRing(276, 96, 126, 174), 'url:cut-brick'),
+    line({ ...THIN, width: 3, dash: [6, 3] }, [barrier, 276], [barrier, behind ? 138 : 102]),
+    line(METAL, ...lap),
+  ];
 }

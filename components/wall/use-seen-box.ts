@@ -1,6 +1,6 @@
 'use client';
 
-import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useState } from 'react';
 import type { Box } from '../../lib/geometry/box';
 import type { Point } from '../../lib/geometry/polygon';
 import { brought, closeUp, isWhole, panned, zoomed } from './seen-box';
@@ -8,6 +8,7 @@ import { useSeenTogether } from './seen-together';
 import { mmPerPixel } from './to-screen';
 import { glideOf, useDrawnBox, useGliding } from './use-gliding';
 import { usePrinting } from './use-printing';
+import { useSame } from './use-same';
 
 export interface Seen {
   /** What part of the sheet is seen. */
@@ -39,8 +40,7 @@ type Places = Readonly<Record<string, { readonly whole: Box; readonly box: Box }
  */
 export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGElement | null>): Seen {
   // Another light is another drawing on the same sheet.
-  const wholeKey = JSON.stringify(sheetBox);
-  const whole = useMemo(() => JSON.parse(wholeKey) as Box, [wholeKey]);
+  const whole = useSame(sheetBox);
   const [places, setPlaces] = useState<Places>({});
   const own = keptIn(places, sheet, whole);
   const together = useSeenTogether(whole);

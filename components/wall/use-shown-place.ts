@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'react';
 import type { Box } from '../../lib/geometry/box';
+import { useSame } from './use-same';
 import type { Seen } from './use-seen-box';
 
 /** Where nothing can be picked the drawing shows by itself what there is to see. */
@@ -14,9 +15,8 @@ export function useShownPlace(canPick: boolean, selected: Box | null, { showWhol
   }, [canPick, showWhole]);
 
   // What is selected then is what the reader asked to be shown.
-  const showing = JSON.stringify(canPick ? null : selected);
+  const showing = useSame(canPick ? null : selected);
   useEffect(() => {
-    const box = JSON.parse(showing) as Box | null;
-    if (box !== null) closeTo(box);
+    if (showing !== null) closeTo(showing);
   }, [showing, closeTo]);
 }

@@ -6,7 +6,7 @@ import type { LengthSystem } from '../../lib/units';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import { findingDimensions } from '../../lib/views/pointing/finding-dimensions';
 import type { Wall } from '../../lib/wall/model';
-import { pagePaint, svgElement } from './svg-element';
+import { pagePaint, svgElement } from '../drawing/svg-element';
 import styles from './wall-drawing.module.css';
 
 /** What was measured, as dimension lines over the drawing. The result list says the same in words. */

@@ -26,6 +26,7 @@ import { DrawContext } from './draw-context';
 import { middleOf, sheetOf } from './seen-box';
 import { useGestures } from './use-gestures';
 import { usePlace } from './use-place';
+import { useSame } from './use-same';
 import { useSeenBox } from './use-seen-box';
 import { useShownPlace } from './use-shown-place';
 import { useTaps } from './use-taps';
@@ -72,9 +73,7 @@ export function WallDrawing(props: WallDrawingProps) {
   const draw = useContext(DrawContext);
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
-  const viewKey = JSON.stringify(view);
-  // The key stands for the view: a caller may make a new object each time it draws.
-  const shown = useMemo(() => JSON.parse(viewKey) as View, [viewKey]);
+  const shown = useSame(view);
   const { distance, sun } = viewing;
   const drawing = useMemo(
     () => draw(wall, shown, system, { distance, sun }),

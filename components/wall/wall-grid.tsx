@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { Drawing } from '../../lib/drawing/shape';
 import { nodeOf, type SvgNode, turned } from '../../lib/drawing/svg-nodes';
 import type { TargetRow } from '../../lib/views/pointing/targets';
-import { pagePaint } from './svg-element';
+import { pagePaint } from '../drawing/svg-element';
 import styles from './wall-drawing.module.css';
 
 /** Paths of faces by part, where the cell of a part is its face itself: one element a unit, not two. */

@@ -8,6 +8,7 @@ import type { View } from '../../lib/views/view';
 import type { Distance } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { DrawContext } from './draw-context';
+import { useSame } from './use-same';
 import type { DrawnMark } from './wall-drawing';
 import styles from './wall-list.module.css';
 
@@ -26,11 +27,11 @@ export function WallList(props: {
 }) {
   const { wall, view, marks, selected, layer, system, label, distance, onPick } = props;
   const draw = useContext(DrawContext);
-  const viewKey = JSON.stringify(view);
-  const rows = useMemo(() => {
-    const shown = JSON.parse(viewKey) as View;
-    return targetRows(wall, shown, draw(wall, shown, system), layer, system, distance);
-  }, [draw, wall, viewKey, layer, system, distance]);
+  const shown = useSame(view);
+  const rows = useMemo(
+    () => targetRows(wall, shown, draw(wall, shown, system), layer, system, distance),
+    [draw, wall, shown, layer, system, distance],
+  );
   // Nobody lays a rule on a unit from six metres.
   const measures = useMemo(
     () => (distance === 'near' ? unitMeasures(wall, system) : new Map<string, string>()),

@@ -4,7 +4,7 @@ import type { Drawing } from '../../lib/drawing/shape';
 import { nodeOf, tenth, turned } from '../../lib/drawing/svg-nodes';
 import type { Box } from '../../lib/geometry/box';
 import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
-import { pagePaint, svgElement } from './svg-element';
+import { pagePaint, svgElement } from '../drawing/svg-element';
 import styles from './wall-drawing.module.css';
 
 /** Texts of the drawing, at reading size at every zoom. */

@@ -4,7 +4,7 @@ import type { Drawing } from '../../lib/drawing/shape';
 import { sharedFills } from '../../lib/drawing/shared-fills';
 import { wallColours } from '../../lib/views/wall-colours';
 import type { Wall } from '../../lib/wall/model';
-import { pagePaint, svgElement } from './svg-element';
+import { pagePaint, svgElement } from '../drawing/svg-element';
 import styles from './wall-drawing.module.css';
 
 /** Fills that the drawing shares. */

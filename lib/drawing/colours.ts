@@ -52,3 +52,5 @@ export const RED_BRICK = [
   '#81392f',
   '#ab573f',
 ] as const;
+/** Mortar beside it, where no wall says how dark. */
+export const MORTAR: Paint = '#d3ccbd';

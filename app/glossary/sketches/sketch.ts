@@ -1,4 +1,4 @@
-import { RED_BRICK } from '../../../lib/drawing/colours';
+import { MORTAR, RED_BRICK } from '../../../lib/drawing/colours';
 import { callout } from '../../../lib/drawing/note';
 import { lines, type Shape } from '../../../lib/drawing/shape';
 import { svgFile } from '../../../lib/drawing/svg-file';
@@ -19,7 +19,7 @@ export interface Sketch {
 /** Texts are as large as on any drawing of ours where the sheet is this wide: on a phone, px. */
 const WIDTH = 360;
 const TEXT = 13;
-const COLOURS = { units: RED_BRICK, quoins: RED_BRICK, mortar: '#d3ccbd' };
+const COLOURS = { units: RED_BRICK, quoins: RED_BRICK, mortar: MORTAR };
 
 export function sketch(wide: Mm, shapes: readonly Shape[], ...words: readonly Word[]): Sketch {
   return { wide, shapes, words };
