@@ -27,12 +27,16 @@ export function laidWall(brief: Brief, rules: RuleSetId): LaidWall {
   const { wall, asLaid } = layByCode(brief);
   const laid = {
     wall,
-    // The same hash as fingerprintOf, by the machine's own code: ten times faster.
-    fingerprint: createHash('sha256').update(printWall(asLaid)).digest('hex').slice(0, 16),
+    fingerprint: fingerprintHere(asLaid),
     findings: inspect(wall, rules),
   };
   const [oldest] = kept.keys();
   if (kept.size >= MOST_KEPT && oldest !== undefined) kept.delete(oldest);
   kept.set(key, laid);
   return laid;
+}
+
+/** The same as fingerprintOf by this machine's own code: many times faster. */
+export function fingerprintHere(wall: Parameters<typeof printWall>[0]): string {
+  return createHash('sha256').update(printWall(wall)).digest('hex').slice(0, 16);
 }

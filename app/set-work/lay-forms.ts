@@ -7,7 +7,7 @@ import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
-import { fingerprintOf } from '../../lib/wall/print';
+import { fingerprintHere } from '../laid-walls';
 import { wrongField } from '../request/refusal';
 import { LOOK } from './look';
 
@@ -45,7 +45,7 @@ export function givenWalls(briefs: readonly Brief[]): readonly GivenWall[] {
   return briefs.map((brief, index) => ({
     place: index + 1,
     code: codeOf(brief),
-    fingerprint: fingerprintOf(layWall(brief)),
+    fingerprint: fingerprintHere(layWall(brief)),
   }));
 }
 

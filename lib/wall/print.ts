@@ -6,7 +6,7 @@ type AnyWall = { readonly version: number };
 
 /** Canonical JSON of a wall: keys in alphabetical order at every level, no white space. The same wall gives the same text everywhere. */
 export function printWall(wall: AnyWall): string {
-  return JSON.stringify(sorted(wall));
+  return JSON.stringify(sorted(wall, new Map()));
 }
 
 /** First 16 hex digits of the SHA-256 of the canonical JSON: it travels with every attempt. */
@@ -14,9 +14,15 @@ export function fingerprintOf(wall: AnyWall): string {
   return bytesToHex(sha256(utf8ToBytes(printWall(wall)))).slice(0, 16);
 }
 
-function sorted(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(sorted);
+/** `orders`: alphabetical orders by the keys as they stand. Hundreds of units have the same ones, and sorting is slow. */
+function sorted(value: unknown, orders: Map<string, readonly string[]>): unknown {
+  if (Array.isArray(value)) return value.map((each) => sorted(each, orders));
   if (value === null || typeof value !== 'object') return value;
-  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
-  return Object.fromEntries(entries.map(([key, each]) => [key, sorted(each)]));
+  const keys = Object.keys(value);
+  const asTheyStand = keys.join();
+  const order = orders.get(asTheyStand) ?? keys.sort();
+  orders.set(asTheyStand, order);
+  const copy: Record<string, unknown> = {};
+  for (const key of order) copy[key] = sorted((value as Record<string, unknown>)[key], orders);
+  return copy;
 }
