@@ -29,7 +29,9 @@ export async function WorkPage(props: {
   const place = result ? props.place : null;
   const walls = open?.walls.flatMap(({ place, code }) => {
     const brief = briefOfCode(code);
-    return brief ? [{ place, laid: layForSetWork(brief), kind: KIND_TITLES[brief.kind] }] : [];
+    return brief
+      ? [{ place, laid: JSON.stringify(layForSetWork(brief)), kind: KIND_TITLES[brief.kind] }]
+      : [];
   });
   const gone = open !== null && walls?.length !== open.walls.length;
   return (

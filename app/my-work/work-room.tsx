@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
 import { useOutbox } from '../../components/hand-in/use-outbox';
@@ -17,7 +17,8 @@ import { addressOf, LIST, usePlace } from './use-place';
 
 export interface RoomWall {
   readonly place: number;
-  readonly laid: LaidPractice;
+  /** A LaidPractice as JSON: as text, ten walls are written into the page, and read from it, in a fraction of the time. */
+  readonly laid: string;
   /** What kind of wall it is, in words. */
   readonly kind: string;
 }
@@ -46,6 +47,7 @@ export function WorkRoom(props: {
   const { handIn } = outbox;
   const isOpen = handIn === null || handIn?.state === 'refused';
   const wall = (isOpen && walls.find((each) => each.place === place)) || null;
+  const laid = useMemo(() => wall && laidOf(wall), [wall]);
 
   // So that a wall opened later without a network has all it needs.
   useEffect(() => {
@@ -64,8 +66,9 @@ export function WorkRoom(props: {
     top.current?.focus();
   }, [place]);
 
-  const finish = ({ place: at, laid }: RoomWall, done: HandedWork) => {
-    keepAnswer(attempt, { ...done, place: at, fingerprint: fingerprintOf(laid.wall) });
+  const finish = (of: RoomWall, work: HandedWork) => {
+    const { place: at } = of;
+    keepAnswer(attempt, { ...work, place: at, fingerprint: fingerprintFor(of) });
     setSaid(`Wall ${at} is done, and saved on this device.`);
     window.location.hash = LIST;
   };
@@ -75,7 +78,7 @@ export function WorkRoom(props: {
   };
   const handAllIn = () => {
     window.location.hash = LIST;
-    void outbox.put(walls.map(({ place: at, laid }) => answerNow(attempt, at, fingerprintOf(laid.wall))));
+    void outbox.put(walls.map((each) => answerNow(attempt, each.place, fingerprintFor(each))));
   };
 
   return (
@@ -101,7 +104,7 @@ export function WorkRoom(props: {
           onHandIn={handAllIn}
         />
       )}
-      {wall && (
+      {wall && laid && (
         <>
           <p>
             <a className={styles.back} href={LIST}>
@@ -110,12 +113,12 @@ export function WorkRoom(props: {
           </p>
           <PracticeRoom
             key={wall.place}
-            laid={wall.laid}
+            laid={laid}
             label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}
             setWork={{
               keptAs: nameOfWall(attempt, wall.place),
               openingsUp,
-              onHandIn: (done) => finish(wall, done),
+              onHandIn: (work) => finish(wall, work),
               rows: null,
             }}
           />
@@ -126,4 +129,12 @@ export function WorkRoom(props: {
       </p>
     </div>
   );
+}
+
+function laidOf({ laid }: RoomWall): LaidPractice {
+  return JSON.parse(laid) as LaidPractice;
+}
+
+function fingerprintFor(wall: RoomWall): string {
+  return fingerprintOf(laidOf(wall).wall);
 }
