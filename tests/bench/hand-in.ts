@@ -10,10 +10,11 @@ import { realWalls } from '../store/samples/real-walls';
 import { openAttempt, sampleAnswers, sampleAttempt } from '../store/samples/sample-attempt';
 import { load, type Outcome } from './load/send-steadily';
 
-/** A class after the other at the end of an exam, and a burst on fresh connections. */
+/** A class after the other at the end of an exam, a burst on fresh connections, and a class of which each has walls of their own. */
 const RUNS = [
-  { name: 'steady', perSecond: 100, seconds: 60 },
-  { name: 'burst', perSecond: 100, seconds: 5 },
+  { name: 'steady, the same wall', perSecond: 100, seconds: 60, sameWall: true },
+  { name: 'burst, the same wall', perSecond: 100, seconds: 5, sameWall: true },
+  { name: 'steady, another wall each time', perSecond: 50, seconds: 30, sameWall: false },
 ] as const;
 const MOST_P99_MS = 250;
 const HOST = '127.0.0.1';
@@ -33,15 +34,12 @@ export async function run(): Promise<void> {
     const site = await startServer(
       children,
       { DATA_DIR: folder, DATABASE_URL: '', PUBLIC_ADDRESS: '', NODE_ENV: 'production' },
-      'node_modules/next/dist/bin/next',
-      'start',
-      '--hostname',
+      '.next/serve/serve.mjs',
       HOST,
-      '--port',
     );
     const store = await openDatabase({ dataDir: folder, databaseUrl: null });
-    for (const { name, perSecond, seconds } of RUNS) {
-      const cases = await makeCases(store, perSecond * seconds);
+    for (const { name, perSecond, seconds, sameWall } of RUNS) {
+      const cases = await makeCases(store, perSecond * seconds, sameWall);
       const before = await handInsIn(store);
       const url = `${site}/api/hand-in`;
       const cookie = `learner=${TOKEN}`;
@@ -88,9 +86,9 @@ async function handInsIn({ db }: Store): Promise<number> {
 const TOKEN = 'a token of the bench';
 
 /** Bodies of as many hand-ins, each of an open attempt of its own. */
-async function makeCases(store: Store, count: number): Promise<readonly string[]> {
-  const walls = realWalls().slice(0, 1);
-  const { work, learner, attempt } = await sampleAttempt(store, undefined, walls);
+async function makeCases(store: Store, count: number, sameWall: boolean): Promise<readonly string[]> {
+  const wallsOf = (number: number) => realWalls([sameWall ? 1 : number]);
+  const { work, learner, attempt } = await sampleAttempt(store, undefined, wallsOf(1));
   await store.db.deleteFrom('learner_session').execute();
   await store.db
     .insertInto('learner_session')
@@ -101,12 +99,15 @@ async function makeCases(store: Store, count: number): Promise<readonly string[]
       expires_at: Number.MAX_SAFE_INTEGER,
     })
     .execute();
-  const attempts = [attempt];
-  while (attempts.length < count)
-    attempts.push(await openAttempt(store, work, learner, attempts.length + 1, walls));
-  return attempts.map((id) =>
-    JSON.stringify({ attempt: id, key: randomUUID(), walls: sampleAnswers(walls) }),
-  );
+  const bodyOf = (id: string, walls: ReturnType<typeof realWalls>) =>
+    JSON.stringify({ attempt: id, key: randomUUID(), walls: sampleAnswers(walls) });
+  const bodies = [bodyOf(attempt, wallsOf(1))];
+  while (bodies.length < count) {
+    const number = bodies.length + 1;
+    const walls = wallsOf(number);
+    bodies.push(bodyOf(await openAttempt(store, work, learner, number, walls), walls));
+  }
+  return bodies;
 }
 
 /** Starts a program that takes its port as its last argument; gives its address when it listens. */

@@ -6,7 +6,7 @@ import { PlainError, ROOT, runCommand, say } from './steps.mjs';
 
 const FOLDER = join(ROOT, 'tests', 'bench');
 /** Take minutes, or a browser: run only when asked for by name. */
-const ONLY_BY_NAME = ['drawing', 'laws'];
+const ONLY_BY_NAME = ['drawing', 'kills', 'laws'];
 
 await runCommand(async () => {
   await ensureInstalled();
@@ -28,6 +28,8 @@ await runCommand(async () => {
       format: 'esm',
       // Native code and what asks for its parts by name cannot be bundled; they are found beside the cache.
       external: ['better-sqlite3', 'pg', 'kysely'],
+      // The commands find the top folder from where they stand.
+      define: { 'import.meta.url': JSON.stringify(import.meta.url) },
       logLevel: 'error',
     });
     const bench = await import(pathToFileURL(outfile).href);

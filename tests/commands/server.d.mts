@@ -10,6 +10,10 @@ export interface RunningServer {
   /** Kept when the server has ended. */
   readonly ended: Promise<unknown>;
   readonly stop: () => Promise<void>;
+  readonly kill: () => void;
 }
+
+/** The program of the built site. Takes a host and a port. */
+export const SERVER: string;
 
 export function startServer(where: Where): Promise<RunningServer>;

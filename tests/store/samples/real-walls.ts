@@ -4,16 +4,16 @@ import { codeOf } from '../../../lib/generate/wall-code';
 import { fingerprintOf } from '../../../lib/wall/print';
 import type { SampleWall } from './sample-attempt';
 
-/** Two walls as the site lays them. */
-export function realWalls(): readonly SampleWall[] {
-  return [1, 2].map((place) => {
+/** Two walls as the site lays them, or one from each number. */
+export function realWalls(seeds: readonly number[] = [1, 2]): readonly SampleWall[] {
+  return seeds.map((seed, index) => {
     const brief = parseBrief({
       topic: 'mixed',
       kind: 'plain-panel',
       difficulty: 2,
       rules: 'canada',
-      seed: place,
+      seed,
     });
-    return { place, code: codeOf(brief), fingerprint: fingerprintOf(layWall(brief)) };
+    return { place: index + 1, code: codeOf(brief), fingerprint: fingerprintOf(layWall(brief)) };
   });
 }
