@@ -7,6 +7,8 @@ const config: NextConfig = {
   poweredByHeader: false,
   // One copy for all pages, from its own folder; the drivers are on Next's own list of such packages.
   serverExternalPackages: ['kysely', '@zxcvbn-ts/language-common'],
+  // app/serve does.
+  compress: false,
   // Asked for by browsers that did not read the head of a page, such as of a page left halfway.
   redirects: async () => [{ source: '/favicon.ico', destination: '/icon.svg', permanent: true }],
   // The address of an earlier release: a page that was open through the change still posts there.

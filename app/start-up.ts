@@ -9,13 +9,15 @@ import { store } from './server/store';
 
 /**
  * Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot.
- * Asked to end, Next takes no more requests and answers those under way; what was acknowledged is on disk already.
+ * A page maker (app/serve) comes after the first process, which has told the rest.
  */
 export async function startUp(): Promise<void> {
-  tellPeerAddress();
+  const isPageMaker = process.env.PAGE_MAKER !== undefined;
+  if (!isPageMaker) tellPeerAddress();
   try {
     const { databaseUrl } = settings();
     const { kind } = await store();
+    if (isPageMaker) return;
     await announceStartCode();
     log.info({ database: kind, from: databaseUrl === null ? 'the data directory' : 'DATABASE_URL' }, 'ready');
   } catch (error) {

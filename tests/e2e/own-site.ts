@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { SERVER } from '../commands/server.mjs';
 
 export interface OwnSite {
   readonly address: string;
@@ -11,7 +12,6 @@ export interface OwnSite {
   readonly close: () => Promise<void>;
 }
 
-const NEXT = join('node_modules', 'next', 'dist', 'bin', 'next');
 const PRINTED_CODE = /type this code:\s+([0-9A-Z]{4}(?:-[0-9A-Z]{4}){3})/;
 const READY_WITHIN_MS = 300_000;
 
@@ -19,7 +19,7 @@ const READY_WITHIN_MS = 300_000;
 export async function openOwnSite(env: Readonly<Record<string, string>> = {}): Promise<OwnSite> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wall-site-'));
   const port = String(await freePort());
-  const child = spawn(process.execPath, [NEXT, 'start', '--port', port, '--hostname', '127.0.0.1'], {
+  const child = spawn(process.execPath, [SERVER, '127.0.0.1', port], {
     env: {
       ...process.env,
       NODE_ENV: 'production',

@@ -8,8 +8,8 @@ import { openDatabase, type Store, type StoreSettings } from '../../lib/store/da
 import { freePort } from '../commands/address.mjs';
 import { type PostgresServer, startPostgres } from '../commands/postgres.mjs';
 import { startServer } from '../commands/server.mjs';
-import { realWalls } from '../store/real-walls';
-import { openAttempt, sampleAnswers, sampleAttempt } from '../store/sample-attempt';
+import { realWalls } from '../store/samples/real-walls';
+import { openAttempt, sampleAnswers, sampleAttempt } from '../store/samples/sample-attempt';
 
 export interface Kills {
   /** Of the site's process, by SIGKILL. */

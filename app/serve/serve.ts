@@ -1,0 +1,66 @@
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import compression from 'compression';
+import next from 'next';
+import sirv from 'sirv';
+import { endWhenAsked } from './end-when-asked';
+import { makeHeavyAnswers } from './heavy-answers';
+import { startPageMakers } from './page-makers';
+import { weightOf } from './weight';
+
+/**
+ * The built site at an address: HOST PORT. This process takes hand-ins, signs people in and answers what is quick. What lays
+ * and draws walls goes through a line to page makers, so that nobody who hands in waits for it.
+ */
+const [, , hostname = '127.0.0.1', port = '3000'] = process.argv;
+
+/** Longer than a proxy in front keeps its connections, or it would write on one that has just been closed. */
+const KEEP_ALIVE_MS = 75_000;
+/** Each is a whole process: more would take memory and not help. */
+const MOST_PAGE_MAKERS = 4;
+const A_YEAR_SECONDS = 31_536_000;
+
+const site = next({ dev: false, hostname, port: Number(port) });
+await site.prepare();
+const answerLight = site.getRequestHandler();
+const pageMakers = startPageMakers(fileURLToPath(new URL('./page-maker.mjs', import.meta.url)));
+const answerHeavy = makeHeavyAnswers(pageMakers, Math.min(availableParallelism(), MOST_PAGE_MAKERS));
+const compressed = compression();
+
+const STATIC = '/_next/static/';
+/** Written by the build under names that change with their contents, each also in brotli and gzip. */
+const assets = sirv(join('.next', 'static'), {
+  brotli: true,
+  gzip: true,
+  immutable: true,
+  maxAge: A_YEAR_SECONDS,
+  setHeaders: (response) => response.setHeader('x-content-type-options', 'nosniff'),
+});
+
+function answer(request: IncomingMessage, response: ServerResponse): void {
+  const { url = '/' } = request;
+  if (url.startsWith(STATIC)) {
+    request.url = url.slice(STATIC.length - 1);
+    assets(request, response, () => {
+      request.url = url;
+      void answerLight(request, response);
+    });
+    return;
+  }
+  const weight = weightOf(url.replace(/\?.*/, ''));
+  if (weight === 'kept') void answerHeavy.kept(request, response, compressed);
+  else
+    compressed(request, response, () => {
+      void (weight === 'heavy' ? answerHeavy.passedOn(request, response) : answerLight(request, response));
+    });
+}
+
+const server = createServer(answer);
+server.keepAliveTimeout = KEEP_ALIVE_MS;
+endWhenAsked(server, () => {
+  pageMakers.close();
+  process.exit(0);
+});
+server.listen(Number(port), hostname);
