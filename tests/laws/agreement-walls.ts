@@ -1,6 +1,6 @@
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
-import type { Finding } from '../../lib/inspect/finding';
+import type { Finding, Region } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { Wall } from '../../lib/wall/model';
 import { measureNaively } from '../naive/measure';
@@ -16,7 +16,7 @@ export function disagreement(n: number): string | null {
   return apart(wall, law);
 }
 
-/** Numbers agree to one part in a million; checks and parts agree exactly. */
+/** Numbers agree to one part in a million, places to a thousandth of a millimetre; checks and parts agree exactly. */
 export function apart(
   wall: Wall,
   { rules, fault, kind, seed }: Pick<LawWall, 'rules' | 'fault' | 'kind' | 'seed'>,
@@ -32,8 +32,14 @@ function lineOf({
   parts,
   measured,
   limit,
-}: Pick<Finding, 'check' | 'measured' | 'limit'> & { readonly parts: readonly string[] }): string {
-  return `${check} ${[...parts].sort().join(',')} ${measured.toPrecision(6)} ${limit.toPrecision(6)}`;
+  region,
+}: Pick<Finding, 'check' | 'measured' | 'limit' | 'region'> & { readonly parts: readonly string[] }): string {
+  return `${check} ${[...parts].sort().join(',')} ${measured.toPrecision(6)} ${limit.toPrecision(6)} ${placeOf(region)}`;
+}
+
+export function placeOf({ panel, x, y, width, height }: Region): string {
+  // Adding 0 makes one zero of both.
+  return `${panel} ${[x, y, width, height].map((mm) => (Math.round(mm * 1000) + 0) / 1000).join(' ')}`;
 }
 
 function laySmall({ kind, masonry, rules, fault, severity, seed }: LawWall): Wall {

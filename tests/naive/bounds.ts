@@ -1,5 +1,5 @@
-import type { Bound, Limit, LimitId, RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import type { Bound, LimitId, RuleSetId } from '../../lib/limits/limit';
+import { TYPED_LIMITS } from '../reference/deciding-limits';
 
 /** Sizes that stepped bounds go by; only the one the bound asks for is read. */
 export interface Sizes {
@@ -9,14 +9,15 @@ export interface Sizes {
   readonly storeys?: number;
 }
 
-/** The limit that governs, typed by the names the checks use. */
-export function ruleOf(rules: RuleSetId, id: LimitId): Limit | undefined {
-  return limitOf(rules, id);
+/** The bound that governs, by the names the checks use: the rule set's own, else that of good practice. */
+export function ruleOf(rules: RuleSetId, id: LimitId): Bound | undefined {
+  const [bound] = TYPED_LIMITS[rules][id] ?? TYPED_LIMITS['good-practice'][id] ?? [];
+  return bound;
 }
 
 /** The bound as one number, mm (or the limit's own unit); undefined when the rules are silent or the form is another. */
 export function numberOf(rules: RuleSetId, id: LimitId, sizes: Sizes = {}): number | undefined {
-  const bound = ruleOf(rules, id)?.bound;
+  const bound = ruleOf(rules, id);
   if (bound === undefined) return undefined;
   if (bound.form === 'number') return bound.value;
   if (bound.form === 'share-of-depth') {

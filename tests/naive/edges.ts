@@ -9,6 +9,9 @@ export interface Edge {
   readonly part: string;
   readonly from: number;
   readonly to: number;
+  readonly x: number;
+  /** The masonry lies to the right of it, or to the left. */
+  readonly isLeft: boolean;
   readonly away: (x: number) => number;
 }
 
@@ -20,13 +23,22 @@ export function edgesOf(wall: Wall, rules: RuleSetId, panel: Panel): Edge[] {
     if (opening.panel !== panel.id) continue;
     if (!isOver(opening.width, small) && !isOver(opening.height, small)) continue;
     const span = { part: opening.id, from: opening.y, to: opening.y + opening.height };
-    edges.push({ ...span, away: (x) => opening.x - x });
-    edges.push({ ...span, away: (x) => x - (opening.x + opening.width) });
+    edges.push({ ...span, x: opening.x, isLeft: false, away: (x) => opening.x - x });
+    const right = opening.x + opening.width;
+    edges.push({ ...span, x: right, isLeft: true, away: (x) => x - right });
   }
   const to = topOfUpright(wall, panel);
-  if (panel.leftEnd === 'free') edges.push({ part: `${panel.id}-left-end`, from: 0, to, away: (x) => x });
+  if (panel.leftEnd === 'free')
+    edges.push({ part: `${panel.id}-left-end`, from: 0, to, x: 0, isLeft: true, away: (x) => x });
   if (panel.rightEnd === 'free') {
-    edges.push({ part: `${panel.id}-right-end`, from: 0, to, away: (x) => panel.length - x });
+    edges.push({
+      part: `${panel.id}-right-end`,
+      from: 0,
+      to,
+      x: panel.length,
+      isLeft: false,
+      away: (x) => panel.length - x,
+    });
   }
   return edges;
 }

@@ -3,6 +3,7 @@ import type { Panel, Unit, Wall } from '../../lib/wall/model';
 import { departureWithin, numberOf, ruleOf, slopeOver } from './bounds';
 import { across, courseOf, headsOfCourse, rightOf, unitsOf, wantedSet } from './geometry';
 import { found, isOver, type NaiveFinding } from './naive-finding';
+import { faces } from './regions';
 
 const LEAST_UNITS = 24;
 const PAD_REACH = 300;
@@ -72,21 +73,22 @@ function planeOf(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
   const slopes = slopesOf(spots, middle);
   if (slopes === undefined) return [];
   const off = ({ x, y, z }: Spot) => z - middle.z - slopes.b * (x - middle.x) - slopes.c * (y - middle.y);
-  let bulge = 0;
-  for (const here of spots) {
+  const depths = spots.map((here) => {
     const pad = spots.filter(
       ({ x, y }) => Math.abs(x - here.x) <= PAD_REACH && Math.abs(y - here.y) <= PAD_REACH,
     );
-    if (pad.length >= PAD_LEAST) bulge = Math.max(bulge, Math.abs(mean(pad.map(off))));
-  }
+    return pad.length >= PAD_LEAST ? Math.abs(mean(pad.map(off))) : 0;
+  });
+  const bulge = Math.max(...depths);
+  const bellied = units.filter((_, at) => (depths[at] ?? 0) > bulge / 2);
   const findings: NaiveFinding[] = [];
-  const faceBound = ruleOf(rules, 'face-line')?.bound;
+  const faceBound = ruleOf(rules, 'face-line');
   const run = Math.max(...units.map(rightOf)) - Math.min(...units.map(({ x }) => x));
   const most = faceBound && departureWithin(faceBound, run);
   if (most !== undefined && isOver(bulge, most)) {
-    findings.push(found('bulge-or-hollow', [panel.id], bulge, most));
+    findings.push(found('bulge-or-hollow', [panel.id], bulge, most, faces(bellied)));
   }
-  const plumb = ruleOf(rules, 'plumb')?.bound;
+  const plumb = ruleOf(rules, 'plumb');
   const verdict = plumb && slopeOver(plumb, Math.abs(slopes.c), heightOf(wall, panel));
   if (verdict && isOver(verdict.measured, verdict.limit)) {
     findings.push(found('out-of-plumb', [panel.id], verdict.measured, verdict.limit));

@@ -11,6 +11,7 @@ import {
   standsThrough,
 } from './geometry';
 import { found, isOver, type NaiveFinding } from './naive-finding';
+import { boxOfHead, round } from './regions';
 
 const SHORTEST_RUN = 1000;
 const LEAST_COURSES = 8;
@@ -27,7 +28,7 @@ export function measureLines(wall: Wall, rules: RuleSetId): NaiveFinding[] {
 }
 
 function courseBlocks(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
-  const bound = ruleOf(rules, 'course-level')?.bound;
+  const bound = ruleOf(rules, 'course-level');
   if (bound === undefined) return [];
   const beyond: { readonly course: number; readonly verdict: Verdict }[] = [];
   for (const course of coursesOf(wall, panel)) {
@@ -90,6 +91,7 @@ function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
   const step = wall.bond === 'running' ? 2 : 3;
   const continued = new Set<string>();
   const parts = new Set<string>();
+  let worst: Head[] = [];
   let greatest = 0;
   for (const course of coursesOf(wall, panel)) {
     for (const start of lowHeads(wall, panel.id, course)) {
@@ -107,11 +109,15 @@ function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
       const xs = chain.map(centreOf);
       const drift = Math.max(...xs) - Math.min(...xs);
       if (chain.length < LEAST_HEADS || !isOver(drift, most)) continue;
+      if (drift > greatest) worst = [];
       greatest = Math.max(greatest, drift);
+      if (drift === greatest) worst.push(...chain);
       for (const head of chain) parts.add(head.id);
     }
   }
-  return parts.size === 0 ? [] : [found('perpend-drift', [...parts], greatest, most)];
+  return parts.size === 0
+    ? []
+    : [found('perpend-drift', [...parts], greatest, most, round(worst.map(boxOfHead)))];
 }
 
 /** Heads between units of one course each: beside a soldier or a quoin there is no perpend. */

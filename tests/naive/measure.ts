@@ -7,15 +7,16 @@ import { measureJoints } from './joints';
 import { measureLines } from './line';
 import { measureMortar } from './mortar';
 import type { NaiveFinding } from './naive-finding';
+import { regionOfParts } from './regions';
 import { measureSupports } from './support';
 import { measureTies } from './ties';
 
 /**
- * A second opinion on every wall, worked out from the definitions and the limits alone with plain loops. It shares nothing
- * with the inspection but the model and the limits, so that a slip in either shows. In no particular order.
+ * A second opinion on every wall, worked out from the definitions alone with plain loops. It shares nothing
+ * with the inspection but the model; its figures are typed from the sources, so that a slip in either shows. In no particular order.
  */
-export function measureNaively(wall: Wall, rules: RuleSetId): readonly NaiveFinding[] {
-  return [
+export function measureNaively(wall: Wall, rules: RuleSetId): readonly Required<NaiveFinding>[] {
+  const findings = [
     ...measureBacks(wall, rules),
     ...measureJoints(wall, rules),
     ...measureLines(wall, rules),
@@ -25,4 +26,8 @@ export function measureNaively(wall: Wall, rules: RuleSetId): readonly NaiveFind
     ...measureTies(wall, rules),
     ...measureMortar(wall, rules),
   ];
+  return findings.map((finding) => ({
+    ...finding,
+    region: finding.region ?? regionOfParts(wall, finding.parts, finding.check),
+  }));
 }

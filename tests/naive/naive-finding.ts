@@ -1,4 +1,4 @@
-import type { CheckId } from '../../lib/inspect/finding';
+import type { CheckId, Region } from '../../lib/inspect/finding';
 
 /** What the second measurer says: enough to be held against a Finding, and no more. */
 export interface NaiveFinding {
@@ -7,6 +7,8 @@ export interface NaiveFinding {
   readonly parts: readonly string[];
   readonly measured: number;
   readonly limit: number;
+  /** Left out where the parts say it: see regions.ts. */
+  readonly region?: Region;
 }
 
 export function found(
@@ -14,8 +16,9 @@ export function found(
   parts: readonly string[],
   measured: number,
   limit: number,
+  region?: Region,
 ): NaiveFinding {
-  return { check, parts: [...parts].sort(), measured, limit };
+  return { check, parts: [...parts].sort(), measured, limit, ...(region && { region }) };
 }
 
 // Shares and slopes come out a last bit off: a value that is on its bound on paper must pass here too.

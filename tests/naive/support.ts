@@ -1,4 +1,4 @@
-import type { AngleRow, Limit, RuleSetId } from '../../lib/limits/limit';
+import type { AngleRow, Bound, RuleSetId } from '../../lib/limits/limit';
 import type { Angle, Opening, Support, Wall } from '../../lib/wall/model';
 import { numberOf, ruleOf, type Verdict } from './bounds';
 import { courseOf, overlap, restsOn, rightOf, unitsOf } from './geometry';
@@ -146,9 +146,9 @@ function columnOf(wall: Wall, rows: readonly AngleRow[], by: string): string | u
   return column;
 }
 
-function fromTable(wall: Wall, limit: Limit, angle: Angle, span: number): Verdict | undefined {
-  if (limit.bound.form !== 'angle-table') return undefined;
-  const { rows, caseBy } = limit.bound;
+function fromTable(wall: Wall, table: Bound, angle: Angle, span: number): Verdict | undefined {
+  if (table.form !== 'angle-table') return undefined;
+  const { rows, caseBy } = table;
   const column = columnOf(wall, rows, caseBy);
   if (column === undefined) return { measured: span, limit: 0 };
   const serving = rows.filter((row) => (row.spans[column] ?? -1) >= span);

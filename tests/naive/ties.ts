@@ -1,9 +1,11 @@
+import type { Region } from '../../lib/inspect/finding';
 import type { Bound, RuleSetId } from '../../lib/limits/limit';
 import type { Panel, Wall } from '../../lib/wall/model';
 import { numberOf, ruleOf, type Verdict } from './bounds';
 import { type Edge, edgesOf } from './edges';
 import { overlap } from './geometry';
 import { found, isOver, isUnder, type NaiveFinding } from './naive-finding';
+import { round } from './regions';
 
 export function measureTies(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const findings = singleTies(wall, rules);
@@ -64,27 +66,32 @@ function columnsOf(wall: Wall, panel: Panel): Column[] {
 }
 
 function spacing(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
-  const bound = ruleOf(rules, 'tie-spacing')?.bound;
+  const bound = ruleOf(rules, 'tie-spacing');
   if (bound === undefined) return [];
   const columns = columnsOf(wall, panel);
   let worst: Verdict | undefined;
+  let boxes: Region[] = [];
   columns.forEach((column, at) => {
     column.ys.forEach((to, index) => {
       const from = column.ys[index - 1];
       if (from === undefined || isLeftOut(wall, rules, panel, column.x, from, to)) return;
-      const across = Math.max(
-        sideOf(wall, panel, columns[at - 1], column, from, to),
-        sideOf(wall, panel, column, columns[at + 1], from, to),
-      );
-      const verdict = spacingVerdict(bound, to - from, across);
+      const toLeft = sideOf(wall, panel, columns[at - 1], column, from, to);
+      const toRight = sideOf(wall, panel, column, columns[at + 1], from, to);
+      const verdict = spacingVerdict(bound, to - from, Math.max(toLeft, toRight));
       if (verdict === undefined) return;
-      if (worst === undefined || verdict.measured / verdict.limit > worst.measured / worst.limit) {
+      const ratio = verdict.measured / verdict.limit;
+      const most = worst === undefined ? 0 : worst.measured / worst.limit;
+      if (ratio < most) return;
+      if (ratio > most) {
         worst = verdict;
+        boxes = [];
       }
+      const width = toLeft + toRight;
+      boxes.push({ panel: panel.id, x: column.x - toLeft, y: from, width, height: to - from });
     });
   });
   const { measured, limit } = worst ?? { measured: 0, limit: 0 };
-  return worst === undefined ? [] : [found('ties-too-far-apart', [panel.id], measured, limit)];
+  return worst === undefined ? [] : [found('ties-too-far-apart', [panel.id], measured, limit, round(boxes))];
 }
 
 function isLeftOut(wall: Wall, rules: RuleSetId, panel: Panel, x: number, from: number, to: number): boolean {
@@ -158,9 +165,11 @@ function atEdge(wall: Wall, rules: RuleSetId, panel: Panel, edge: Edge): NaiveFi
     nearest = Math.min(nearest, away);
     if (!isOver(away, reach)) serving.push(tie);
   }
+  const x = edge.isLeft ? edge.x : edge.x - reach;
+  const strip = { panel: panel.id, x, y: edge.from, width: reach, height: edge.to - edge.from };
   if (serving.length === 0) {
     const measured = nearest === Infinity ? panel.length : nearest;
-    return isOver(measured, reach) ? [found('no-tie-at-edge', [edge.part], measured, reach)] : [];
+    return isOver(measured, reach) ? [found('no-tie-at-edge', [edge.part], measured, reach, strip)] : [];
   }
   if (apart === undefined) return [];
   const stops = [edge.from, ...serving.map(({ y }) => y).sort((a, b) => a - b), edge.to];
@@ -169,5 +178,6 @@ function atEdge(wall: Wall, rules: RuleSetId, panel: Panel, edge: Edge): NaiveFi
     greatest = Math.max(greatest, y - (stops[index - 1] ?? y));
   });
   if (!isOver(greatest, apart)) return [];
-  return [found('no-tie-at-edge', [edge.part, ...serving.map(({ id }) => id)], greatest, apart)];
+  const parts = [edge.part, ...serving.map(({ id }) => id)];
+  return [found('no-tie-at-edge', parts, greatest, apart, strip)];
 }
