@@ -246,11 +246,25 @@ describe.each(KINDS)('learners, on %s', (kind) => {
         made_at: NOON,
       })
       .execute();
-    await site.store.db.updateTable('attempt').set({ state: 'marked', handed_in_at: NOON }).execute();
+    await site.store.db
+      .updateTable('attempt')
+      .set({ state: 'marked', handed_in_at: NOON, late: 1 })
+      .execute();
     const before = await joan.get('/api/join/my-data');
     expect(before.headers.get('content-disposition')).toBe('attachment; filename="my-data.json"');
     expect(before.body).toMatchObject({ name: 'Joan', group: 'Tuesday', joined: '2026-11-25T12:00:00.000Z' });
     expect(JSON.stringify(before.body)).not.toMatch(/gauge-drift|argon2id|score/);
+    expect(before.body.attempts).toEqual([
+      {
+        work: expect.any(String),
+        number: 1,
+        state: 'marked',
+        started: '2026-11-25T12:00:00.000Z',
+        handedIn: '2026-11-25T12:00:00.000Z',
+        late: true,
+        walls: expect.any(Array),
+      },
+    ]);
     await site.store.db.updateTable('attempt').set({ state: 'released' }).execute();
     await site.store.db.updateTable('set_work').set({ released_at: NOON }).execute();
     const after = await joan.get('/api/join/my-data');

@@ -7,18 +7,19 @@ import { type Answer, countFiveMarks, judgeAnswer, MISSED } from '../../../lib/m
 /** A lintel with 50 mm of bearing where a code asks for more: invented for these tables. */
 const FINDING = { measured: 50, kind: 'code minimum' } as const;
 const judge = (answer: Answer, named = true) =>
-  judgeAnswer(FINDING, named, answer, 1.8, 'make safe and call');
+  judgeAnswer(FINDING, named, answer, 1.75, 'make safe and call');
 
 describe('one answer, by hand', () => {
   test.each([
-    // 50 − 1.8 = 48.2 and 50 + 1.8 = 51.8 are the ends, and belong.
-    [48.2, 'right'],
+    // 50 − 1.75 = 48.25 and 50 + 1.75 = 51.75 are the ends, whole in binary, and belong.
+    [48.25, 'right'],
     [51.75, 'right'],
+    [51.875, 'wrong'],
     [48.125, 'wrong'],
     [52, 'wrong'],
     [-50, 'wrong'],
     [undefined, 'not given'],
-  ])('a reading of %s against 50 within 1.8 is %s', (reading, verdict) => {
+  ])('a reading of %s against 50 within 1.75 is %s', (reading, verdict) => {
     expect(judge(reading === undefined ? {} : { reading }).measured).toBe(verdict);
   });
 
