@@ -1,14 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { type Laid, layByCode } from '../../lib/engines/engines';
+import { grade } from '../../lib/exercise/grade';
+import { keyOf, surveyed } from '../../lib/exercise/key';
+import { parseMarks } from '../../lib/exercise/read-marks';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
 import { printSvg } from '../../lib/views/print-svg';
 import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
-import { grade } from '../grading';
-import { parseMarks } from '../marks-file';
 import { oneLine } from '../request/one-line';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
@@ -57,7 +58,7 @@ function run(): string {
   const { wall } = laid;
   if (options.svg !== undefined) return printSvg(wall, options.svg);
   if (options.marks !== undefined) {
-    return JSON.stringify(grade(wall, brief.rules, parseMarks(readText(options.marks))), null, 2);
+    return JSON.stringify(grade(keyOf(surveyed(wall), brief.rules), parseMarks(readText(options.marks))), null, 2);
   }
   const findings = inspect(wall, brief.rules);
   const fingerprint = fingerprintOf(laid.asLaid);

@@ -1,14 +1,13 @@
 import { type GroupMark, type Heat, heatOf } from '../../lib/classes/statistics/heat-map';
-import { layByCode } from '../../lib/engines/engines';
+import { briefOfCode } from '../../lib/exercise/brief-of-code';
+import { SLACK } from '../../lib/exercise/grade';
+import { GradingError, placeMarks } from '../../lib/exercise/place-marks';
 import type { Finding } from '../../lib/inspect/finding';
-import { inspect } from '../../lib/inspect/inspect';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
-import { partsOf } from '../../lib/wall/parts';
-import { GradingError, placeMarks, SLACK } from '../grading';
-import { briefOfCode } from '../walls/brief-of-code';
+import { laidWall } from '../server/laid-walls';
 import { partName } from '../walls/part-names';
 
 /** One wall of a set work and what the group made of it. */
@@ -45,14 +44,12 @@ export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace
 function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
   const brief = briefOfCode(code);
   if (brief === null) return null;
-  const { wall } = layByCode(brief);
-  const parts = partsOf(wall);
+  const { wall, parts, findings } = laidWall(brief, brief.rules);
   const handIns = all.filter((handIn) => handIn.code === code);
   const placed = handIns.flatMap(({ learner, marks: own }) =>
-    placeMarks(wall, own).map((mark) => ({ learner, mark })),
+    placeMarks(parts, own).map((mark) => ({ learner, mark })),
   );
   const marks = placed.map(({ learner, mark: { part, fault } }): GroupMark => ({ learner, part, fault }));
-  const findings = inspect(wall, brief.rules);
   return {
     code,
     wall,

@@ -1,6 +1,7 @@
 import { beginProblem } from '../../lib/classes/may-begin';
 import { isShown } from '../../lib/classes/release';
 import { minutesFor } from '../../lib/classes/set-work';
+import type { Result } from '../../lib/exercise/result';
 import {
   type AttemptRow,
   type AttemptWall,
@@ -35,8 +36,8 @@ export interface ShownResult {
   readonly attempt: AttemptRow;
   readonly walls: readonly AttemptWall[];
   readonly score: number;
-  /** As the server stored them, one a place. */
-  readonly results: readonly unknown[];
+  /** One a place. */
+  readonly results: readonly Result[];
   readonly comments: readonly string[];
   /** Every mark it was given, the one that counts last. */
   readonly marks: readonly GivenMark[];

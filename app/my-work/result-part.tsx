@@ -1,9 +1,8 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
+import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { WorkRow } from '../../lib/store/set-work';
 import { partsOf } from '../../lib/wall/parts';
-import type { Result } from '../grading';
-import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
 import { layForSetWork } from '../walls/lay-practice';
 import { rowsOf } from '../walls/result-rows';
@@ -34,10 +33,9 @@ export function ResultPart(props: {
       </>
     );
   }
-  if (wall && brief) {
+  const graded = wall ? result.results[wall.place - 1] : undefined;
+  if (wall && brief && graded) {
     const laid = layForSetWork(brief);
-    // Stored by the server from its own marking.
-    const stored = result.results[wall.place - 1] as Result;
     return (
       <>
         <p>
@@ -49,7 +47,7 @@ export function ResultPart(props: {
           laid={laid}
           label={`Wall ${wall.place} of ${result.walls.length}: ${KIND_TITLES[brief.kind]}`}
           openingsUp={work.spec.openingsUp}
-          rows={rowsOf(stored, laid.wall, brief.rules, partsOf(laid.wall))}
+          rows={rowsOf(graded, laid.wall, brief.rules, partsOf(laid.wall))}
         />
       </>
     );
@@ -68,7 +66,7 @@ export function ResultPart(props: {
         {result.walls.map((each) => (
           <li key={each.place}>
             <a href={`/my-work/${work.id}/${each.place}`}>{wallTitle(each)}</a>:{' '}
-            {scoreOf100((result.results[each.place - 1] as Result | undefined)?.score ?? 0)} of 100
+            {scoreOf100(result.results[each.place - 1]?.score ?? 0)} of 100
           </li>
         ))}
       </ol>

@@ -2,8 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
-import type { NotedReading } from '../../components/practice/notebook';
-import type { Mark } from '../../components/practice/practice-state';
+import { parseReading } from '../../components/practice/kept-work';
 import type { ResultRows } from '../../components/result/result-rows';
 import type { AttemptWall } from '../../lib/store/attempts';
 import { PracticeRoom } from '../walls/[code]/practice-room';
@@ -22,9 +21,8 @@ export function ResultRoom(props: {
   const [ready, setReady] = useState(false);
   useEffect(() => {
     keepWork(attempt, handedIn.place, {
-      // The site read them when it took them in.
-      marks: handedIn.marks as readonly Mark[],
-      readings: handedIn.readings as readonly NotedReading[],
+      marks: handedIn.marks.map((mark) => ({ ...mark, sure: mark.sure ?? 2 })),
+      readings: handedIn.readings.flatMap((reading) => parseReading(reading, () => true) ?? []),
       saysSound: handedIn.saysSound,
       opened: handedIn.opened,
       phase: 'handed in',

@@ -1,10 +1,10 @@
 import { notFound } from 'next/navigation';
 import { When } from '../../components/time/when';
 import { PostForm } from '../../components/ui/post-form';
+import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { Store } from '../../lib/store/database';
 import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';
-import { briefOfCode } from '../walls/brief-of-code';
 import { KIND_TITLES } from '../walls/brief-words';
 import { layForSetWork } from '../walls/lay-practice';
 import { type WorkToSee, workToSee } from './learner-work';

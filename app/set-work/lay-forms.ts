@@ -7,8 +7,8 @@ import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
-import { fingerprintHere } from '../laid-walls';
 import { wrongField } from '../request/refusal';
+import { fingerprintHere } from '../server/laid-walls';
 import { LOOK } from './look';
 
 /** The spec with its slots drawn. @throws Refusal when no such walls can be laid. */

@@ -1,13 +1,12 @@
 import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
+import { type Key, keyOf, surveyed } from '../../lib/exercise/key';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
-import { inspect } from '../../lib/inspect/inspect';
 import type { Wall } from '../../lib/wall/model';
-import { partsOf } from '../../lib/wall/parts';
 import { KIND_TITLES } from '../walls/brief-words';
 import { partName } from '../walls/part-names';
 
@@ -33,21 +32,21 @@ export interface PreviewWall {
 /** The walls of a form with their key, for the instructor alone. */
 export function previewOf(briefs: readonly Brief[]): readonly PreviewWall[] {
   return briefs.map((brief, index) => {
-    const wall = layWall(brief);
+    const key = keyOf(surveyed(layWall(brief)), brief.rules);
     return {
       place: index + 1,
       code: codeOf(brief),
       kind: KIND_TITLES[brief.kind],
-      wall,
-      key: inspect(wall, brief.rules).map((finding) => keyLine(finding, wall)),
+      wall: key.wall,
+      key: key.findings.map((finding) => keyLine(finding, key)),
     };
   });
 }
 
-function keyLine(finding: Finding, wall: Wall): KeyLine {
+function keyLine(finding: Finding, { wall, parts: all }: Key): KeyLine {
   const { check, parts, measured, limit, unit, hazard } = finding;
   const fine = isFine(limit, unit);
-  const part = partsOf(wall).get(parts[0] ?? '');
+  const part = all.get(parts[0] ?? '');
   const end = measured > limit ? 'at most' : 'at least';
   return {
     fault: CATALOGUE[check].name,

@@ -1,13 +1,9 @@
+import { type SurveyedWall, surveyed } from '../../lib/exercise/key';
 import type { Wall } from '../../lib/wall/model';
-import { type Part, partsOf } from '../../lib/wall/parts';
-import { type Survey, surveyOf } from '../../lib/wall/survey';
 import { partName } from './part-names';
 
 /** A wall with what the pages ask of it worked out once. */
-export interface OpenWall {
-  readonly wall: Wall;
-  readonly survey: Survey;
-  readonly parts: ReadonlyMap<string, Part>;
+export interface OpenWall extends SurveyedWall {
   /** A unit near the middle: the one lifted until another is picked. */
   readonly firstUnit: string;
   readonly nameOf: (part: string) => string;
@@ -18,13 +14,11 @@ export interface OpenWall {
 }
 
 export function openWallOf(wall: Wall): OpenWall {
-  const parts = partsOf(wall);
+  const all = surveyed(wall);
+  const { parts } = all;
   const { units } = wall;
-  const survey = surveyOf(wall);
   return {
-    wall,
-    survey,
-    parts,
+    ...all,
     firstUnit: middleUnit(wall),
     nameOf: (id) => {
       const part = parts.get(id);

@@ -5,6 +5,7 @@ import type {
   LeftRow,
   ResultRows,
 } from '../../components/result/result-rows';
+import type { GradedFinding, GradedMark, Result } from '../../lib/exercise/result';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { CheckId } from '../../lib/inspect/finding';
 import { LOOK_ALIKE_TEXTS } from '../../lib/inspect/look-alikes';
@@ -13,7 +14,6 @@ import { ruleSetTitle } from '../../lib/limits/limits';
 import type { Wall } from '../../lib/wall/model';
 import { isOfKind, parsePartId } from '../../lib/wall/part-id';
 import type { Part } from '../../lib/wall/parts';
-import type { FindingResult, MarkResult, Result } from '../grading';
 import { faultName, passageOf, topicOf } from './fault-choices';
 import { partName } from './part-names';
 
@@ -37,7 +37,7 @@ export function rowsOf(
     .sort((a, b) => Number(isCertain(b)) - Number(isCertain(a)));
   return {
     score: result.score,
-    answered: result.answered ?? true,
+    answered: result.answered,
     capped: result.capped,
     parts: result.parts,
     findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
@@ -48,7 +48,7 @@ export function rowsOf(
   };
 }
 
-function urgencyOf(each: FindingResult, result: Result): number {
+function urgencyOf(each: GradedFinding, result: Result): number {
   const { outcome, finding } = each;
   if (outcome === 'missed' && finding.hazard === 'could fall') return 0;
   if (isCertainlyWrong(each, result)) return 1;
@@ -56,17 +56,17 @@ function urgencyOf(each: FindingResult, result: Result): number {
   return outcome === 'wrong name' ? 3 : 4;
 }
 
-function isCertainlyWrong({ outcome, mark }: FindingResult, { marks }: Result): boolean {
+function isCertainlyWrong({ outcome, mark }: GradedFinding, { marks }: Result): boolean {
   const named = mark === null ? undefined : marks[mark];
   return outcome === 'wrong name' && named !== undefined && isCertain(named);
 }
 
-function isCertain({ mark }: MarkResult): boolean {
+function isCertain({ mark }: GradedMark): boolean {
   return mark.sure === CERTAIN;
 }
 
 function findingRow(
-  each: FindingResult,
+  each: GradedFinding,
   number: number,
   result: Result,
   {
@@ -121,7 +121,7 @@ function placeOf(parts: readonly string[], nameOf: (id: string) => string): stri
   return others.length > 0 ? `${nameOf(first)}, and what touches it` : nameOf(first);
 }
 
-function falseRow(each: MarkResult, number: number, nameOf: (id: string) => string): FalseRow {
+function falseRow(each: GradedMark, number: number, nameOf: (id: string) => string): FalseRow {
   const { mark, explanation } = each;
   const measured = explanation?.measured ?? null;
   return {
@@ -145,12 +145,12 @@ function falseRow(each: MarkResult, number: number, nameOf: (id: string) => stri
   };
 }
 
-function leftRow(each: MarkResult, nameOf: (id: string) => string): LeftRow {
+function leftRow(each: GradedMark, nameOf: (id: string) => string): LeftRow {
   const { fault, part } = each.mark;
   return { faultName: faultName(fault), place: nameOf(part), part, lookAlike: lookAlikeWords(each) ?? '' };
 }
 
-function lookAlikeWords({ explanation }: MarkResult): string | null {
+function lookAlikeWords({ explanation }: GradedMark): string | null {
   if (!explanation?.lookAlike) return null;
   const { name, looksWrong, isRight } = LOOK_ALIKE_TEXTS[explanation.lookAlike];
   return `${name}. ${looksWrong} ${isRight}`;

@@ -67,7 +67,8 @@ function parseMark(loose: unknown, isPart: (id: string) => boolean): Mark | null
   };
 }
 
-function parseReading(loose: unknown, isPart: (id: string) => boolean): NotedReading | null {
+/** Reads one entry of the notebook; null for anything that is none, or of other parts. */
+export function parseReading(loose: unknown, isPart: (id: string) => boolean): NotedReading | null {
   if (!isRecord(loose)) return null;
   const { part, what, value, words, error } = loose;
   const instrument = INSTRUMENTS.find((each) => each === loose.instrument);

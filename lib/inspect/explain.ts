@@ -1,9 +1,8 @@
 import type { RuleSetId } from '../limits/limit';
 import { limitsUnder, sourceOf } from '../limits/limits';
-import type { Wall } from '../wall/model';
 import type { PartId } from '../wall/part-id';
-import { partsOf } from '../wall/parts';
-import { surveyOf } from '../wall/survey';
+import type { Part } from '../wall/parts';
+import type { Survey } from '../wall/survey';
 import { CATALOGUE } from './catalogue';
 import { type Measurement, passes, severityOf } from './check';
 import type { CheckId } from './finding';
@@ -27,24 +26,56 @@ export interface Explanation {
   readonly lookAlike: LookAlikeId | null;
 }
 
-/** Explains a false mark: the measurement nearest its limit at that part, and the look-alike it may have been. */
-export function explainMark(wall: Wall, rules: RuleSetId, partId: PartId, fault: CheckId): Explanation {
-  const survey = surveyOf(wall);
-  const part = partsOf(wall).get(partId);
-  let nearest: Measurement | null = null;
-  CATALOGUE[fault].measure(survey, limitsUnder(rules), (measurement) => {
-    if (!passes(measurement) || !touches(measurement, partId)) return;
-    if (nearest === null || severityOf(measurement) > severityOf(nearest)) nearest = measurement;
-  });
-  return {
-    measured: nearest === null ? null : shown(nearest),
-    lookAlike: part === undefined ? null : lookAlikeAt(survey, part, fault),
-  };
+/** A mark to be explained. */
+export interface Marked {
+  readonly part: PartId;
+  readonly fault: CheckId;
 }
 
-/** Taken at the part, at a joint of the unit marked, or at the panel the part belongs to. */
-function touches({ at, place }: Measurement, part: PartId): boolean {
-  return at === part || place().parts.includes(part);
+/**
+ * Explains false marks, one for one: the measurement nearest its limit at that part, and the look-alike it may have been. A measurement is at
+ * a part when it was taken there, at a joint of the unit marked, or at the panel the part belongs to. Each check named is run once,
+ * however many marks name it.
+ */
+export function explainMarks(
+  survey: Survey,
+  parts: ReadonlyMap<string, Part>,
+  rules: RuleSetId,
+  marks: readonly Marked[],
+): readonly Explanation[] {
+  const nearest = new Map(
+    [...new Set(marks.map(({ fault }) => fault))].map((fault) => {
+      const marked = new Set(marks.filter((mark) => mark.fault === fault).map(({ part }) => part));
+      return [fault, nearestAt(survey, rules, fault, marked)] as const;
+    }),
+  );
+  return marks.map(({ part: id, fault }) => {
+    const measurement = nearest.get(fault)?.get(id);
+    const part = parts.get(id);
+    return {
+      measured: measurement === undefined ? null : shown(measurement),
+      lookAlike: part === undefined ? null : lookAlikeAt(survey, part, fault),
+    };
+  });
+}
+
+/** Of the measurements of one check that pass, for each part the one nearest its limit; the first taken of equal ones. */
+function nearestAt(
+  survey: Survey,
+  rules: RuleSetId,
+  fault: CheckId,
+  marked: ReadonlySet<PartId>,
+): ReadonlyMap<PartId, Measurement> {
+  const nearest = new Map<PartId, Measurement>();
+  CATALOGUE[fault].measure(survey, limitsUnder(rules), (measurement) => {
+    if (!passes(measurement)) return;
+    for (const part of new Set([measurement.at, ...measurement.place().parts])) {
+      if (!marked.has(part)) continue;
+      const known = nearest.get(part);
+      if (known === undefined || severityOf(measurement) > severityOf(known)) nearest.set(part, measurement);
+    }
+  });
+  return nearest;
 }
 
 function shown(measurement: Measurement): NonNullable<Explanation['measured']> {

@@ -35,7 +35,8 @@ export const CHECKS = [
 ] as const;
 export type CheckId = (typeof CHECKS)[number];
 
-export type Hazard = 'could fall' | 'lets water in' | 'looks';
+export const HAZARDS = ['could fall', 'lets water in', 'looks'] as const;
+export type Hazard = (typeof HAZARDS)[number];
 
 /** Whether a fault of this kind shows whole where it is found, or there is likely more of it where nobody sees it. */
 export type Reach = 'in sight' | 'out of sight';

@@ -8,8 +8,13 @@ import type { CheckId, Finding } from './finding';
 
 /** The answer key: everything wrong with a wall under a rule set, measured from its geometry. Ordered by panel, then upward, then to the right. */
 export function inspect(wall: Wall, rules: RuleSetId): readonly Finding[] {
+  return findingsOf(surveyOf(wall), rules);
+}
+
+/** The same of a wall that is surveyed already. */
+export function findingsOf(survey: Survey, rules: RuleSetId): readonly Finding[] {
   const findings: Finding[] = [];
-  measureAll(surveyOf(wall), rules, (check, measurement) => {
+  measureAll(survey, rules, (check, measurement) => {
     if (!passes(measurement)) findings.push(findingOf(check, measurement));
   });
   return findings.sort(byPlace);

@@ -1,19 +1,21 @@
 /** Things that look wrong and are right. The ids are those of lib/generate, written again because lib/inspect must not know it; a test compares. */
-export type LookAlikeId =
-  | 'textured-units'
-  | 'projecting-pattern'
-  | 'weep-openings'
-  | 'closers-at-reveal'
-  | 'thick-first-bed'
-  | 'overhang-within-a-third'
-  | 'hairline-cracks'
-  | 'efflorescence'
-  | 'chipped-corners'
-  | 'mortar-smears'
-  | 'handmade-size-range'
-  | 'hidden-angle'
-  | 'raked-on-thick-veneer'
-  | 'hot-day-mortar';
+export const LOOK_ALIKE_IDS = [
+  'textured-units',
+  'projecting-pattern',
+  'weep-openings',
+  'closers-at-reveal',
+  'thick-first-bed',
+  'overhang-within-a-third',
+  'hairline-cracks',
+  'efflorescence',
+  'chipped-corners',
+  'mortar-smears',
+  'handmade-size-range',
+  'hidden-angle',
+  'raked-on-thick-veneer',
+  'hot-day-mortar',
+] as const;
+export type LookAlikeId = (typeof LOOK_ALIKE_IDS)[number];
 
 /** Plain words, no figures. Source: common practice of the trade, in our own words. */
 export interface LookAlikeText {

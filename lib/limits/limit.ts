@@ -7,7 +7,8 @@ export type RuleSetId = (typeof RULE_SETS)[number];
 export type LimitKind = 'code minimum' | 'standard tolerance' | 'good practice' | 'looks';
 
 /** How the figure is known. Nothing marked `memory` may decide a pass or fail. */
-export type HowSure = 'read' | 'second-hand' | 'worked out' | 'common practice' | 'memory';
+export const HOW_SURE = ['read', 'second-hand', 'worked out', 'common practice', 'memory'] as const;
+export type HowSure = (typeof HOW_SURE)[number];
 
 export type LimitTopic =
   | 'back mortar'

@@ -28,7 +28,8 @@ export interface Answer {
   readonly act?: Act;
 }
 
-export type Verdict = 'right' | 'wrong' | 'not given';
+export const VERDICTS = ['right', 'wrong', 'not given'] as const;
+export type Verdict = (typeof VERDICTS)[number];
 
 /** How the answer to one finding stands. */
 export interface AnswerVerdicts {

@@ -1,7 +1,18 @@
+import type { CheckId } from '../inspect/finding';
 import type { PartId } from '../wall/part-id';
+import type { Answer } from './five-marks';
 
 /** How sure the learner says to be: 1 unsure, 2 fairly sure, 3 certain. */
 export type Sure = 1 | 2 | 3;
+
+/** A mark as a learner hands it in: what it says beyond place, name and certainty is optional. */
+export interface RawMark extends Answer {
+  /** As the learner's device named it: the wall may have no such part. */
+  readonly part: string;
+  readonly fault: CheckId;
+  /** 2 where it is not said. */
+  readonly sure?: Sure;
+}
 
 /** One mark of a learner after its part has been looked up on the wall. */
 export interface PlacedMark {
@@ -11,8 +22,8 @@ export interface PlacedMark {
   /** The place marked, in mm in the panel's frame: x to the right, y up. */
   readonly x: number;
   readonly y: number;
-  /** Id of the check the learner names. */
-  readonly fault: string;
+  /** The check the learner names. */
+  readonly fault: CheckId;
   readonly sure: Sure;
 }
 

@@ -7,7 +7,7 @@ import { MarkingError, requireFinite, requireNotNegative } from './marking-error
 import { canMean, distanceInSteps } from './place';
 
 /** What became of one finding. Indices point into the marks as handed in. */
-export interface FindingResult {
+export interface MatchedFinding {
   /** 'one joint off': missed, but a mark names it on a joint that meets it (`withOneJointOff`). */
   readonly outcome: 'found' | 'one joint off' | 'missed';
   /** The mark paired with it, or one joint off it; null when missed. */
@@ -21,7 +21,7 @@ export interface FindingResult {
 }
 
 /** What became of one mark. */
-export interface MarkResult {
+export interface MatchedMark {
   readonly outcome: 'found' | 'wrong name' | 'one joint off' | 'repeat' | 'false';
   /** Index of the finding it went to; null when it points at nothing. */
   readonly finding: number | null;
@@ -29,9 +29,9 @@ export interface MarkResult {
 
 export interface MatchResult {
   /** In the order of the findings given. */
-  readonly findings: readonly FindingResult[];
+  readonly findings: readonly MatchedFinding[];
   /** In the order of the marks given. */
-  readonly marks: readonly MarkResult[];
+  readonly marks: readonly MatchedMark[];
   /** How many marks are 'false'. */
   readonly falseMarks: number;
 }
@@ -64,7 +64,7 @@ export function matchMarks(
   }));
   const groupOf = assign(groups.length, stakes, options);
 
-  const results = new Array<MarkResult>(marks.length).fill({ outcome: 'repeat', finding: null });
+  const results = new Array<MatchedMark>(marks.length).fill({ outcome: 'repeat', finding: null });
   groups.forEach((group, g) => {
     const mine = options.filter((option) => option.group === g);
     const own = groupOf.indexOf(g);
@@ -138,8 +138,8 @@ function findingResult(
   finding: number,
   named: boolean,
   marks: readonly PlacedMark[],
-  results: readonly MarkResult[],
-): FindingResult {
+  results: readonly MatchedMark[],
+): MatchedFinding {
   const mine = [...results.keys()].filter((index) => results[index]?.finding === finding);
   const mark = mine.find((index) => results[index]?.outcome !== 'repeat');
   if (mark === undefined) return { outcome: 'missed', mark: null, repeats: [], rightName: false, sure: null };

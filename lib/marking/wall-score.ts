@@ -1,7 +1,7 @@
 import type { Finding } from '../inspect/finding';
 import { HAZARD_WEIGHT } from './hazard-weight';
 import { MarkingError, requireCount } from './marking-error';
-import type { FindingResult, MatchResult } from './match';
+import type { MatchedFinding, MatchResult } from './match';
 
 /** The most that a wall scores when something that could fall was not found: at most half. Ours. */
 export const CAP = 0.5;
@@ -75,7 +75,7 @@ export function scoreWall(findings: readonly Finding[], match: MatchResult): Wal
   };
 }
 
-function halvesOf(result: FindingResult | undefined): Halves {
+function halvesOf(result: MatchedFinding | undefined): Halves {
   if (result?.outcome === 'found') return result.rightName ? 2 : 1;
   return result?.outcome === 'one joint off' ? 1 : 0;
 }

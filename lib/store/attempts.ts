@@ -1,6 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import type { AttemptState } from '../classes/attempt-state';
 import { beginProblem } from '../classes/may-begin';
+import type { Result } from '../exercise/result';
+import { parseResults } from '../exercise/stored-results';
+import type { RawMark } from '../marking/mark';
 import { appendAudit } from './audit';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
@@ -147,7 +150,7 @@ export async function attemptsOf(
 }
 
 export interface AttemptWall extends GivenWall {
-  readonly marks: readonly unknown[];
+  readonly marks: readonly RawMark[];
   readonly saysSound: boolean;
   readonly opened: readonly string[];
   readonly readings: readonly unknown[];
@@ -183,11 +186,11 @@ export async function workForLearner(
   );
 }
 
-/** The newest result of an attempt: as it was stored, one entry a place. Null before it is marked. */
+/** The newest result of an attempt, one entry a place. Null before it is graded. */
 export async function resultOf(
   { db }: Store,
   attempt: string,
-): Promise<{ readonly score: number; readonly results: readonly unknown[] } | null> {
+): Promise<{ readonly score: number; readonly results: readonly Result[] } | null> {
   const row = await db
     .selectFrom('result_version')
     .select(['score', 'results'])
@@ -204,7 +207,7 @@ export async function resultOf(
     .orderBy('id', 'desc')
     .limit(1)
     .executeTakeFirst();
-  return { score: own?.score ?? row.score, results: JSON.parse(row.results) as readonly unknown[] };
+  return { score: own?.score ?? row.score, results: parseResults(row.results) };
 }
 
 /** What the instructor wrote about an attempt, the oldest first. */

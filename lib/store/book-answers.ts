@@ -1,6 +1,8 @@
-import type { WallAnswer } from '../classes/statistics/wall-answer';
+import type { Step, Tally, WallAnswer } from '../classes/statistics/wall-answer';
+import type { GradedFinding, Result } from '../exercise/result';
+import { parseResults } from '../exercise/stored-results';
+import type { FiveMarks } from '../marking/five-marks';
 import type { Store } from './database';
-import { parseStoredResults, wallAnswerOf } from './stored-results';
 
 /** Whose answers. `latest` keeps to the hand-ins made last: a big group has more than a page can read. */
 export type Whose = { readonly latest?: number } & (
@@ -82,7 +84,7 @@ async function wallsOf(db: Store['db'], attempts: readonly string[]) {
   return new Map(
     versions.map(({ attempt_id, results }) => {
       const own = walls.filter((wall) => wall.attempt_id === attempt_id);
-      const paired = parseStoredResults(results).flatMap((result, index) => {
+      const paired = parseResults(results).flatMap((result, index) => {
         const wall = own[index];
         if (wall === undefined) return [];
         return { at: { place: wall.place, code: wall.code, saysSound: wall.says_sound === 1 }, result };
@@ -90,4 +92,41 @@ async function wallsOf(db: Store['db'], attempts: readonly string[]) {
       return [attempt_id, paired] as const;
     }),
   );
+}
+
+/** Whose answer it is, and on which wall. */
+export type AnsweredAt = Pick<WallAnswer, 'learner' | 'work' | 'place' | 'code' | 'saysSound'>;
+
+export function wallAnswerOf(
+  at: AnsweredAt,
+  { score, findings, marks, parts, answered }: Result,
+): WallAnswer {
+  return {
+    ...at,
+    score,
+    answered,
+    faults: findings.map(({ finding, outcome, mark: index }) => {
+      const own = index === null || !isFound(outcome) ? undefined : marks[index]?.mark;
+      const named = outcome === 'found' ? finding.check : (own?.fault ?? null);
+      return {
+        fault: finding.check,
+        hazard: finding.hazard,
+        found: isFound(outcome),
+        named: isFound(outcome) ? named : null,
+        sure: own?.sure ?? null,
+      };
+    }),
+    falseMarks: marks.flatMap(({ mark, outcome }) => (outcome === 'false' ? mark : [])),
+    steps: asked(parts),
+  };
+}
+
+/** One joint off is the right place, but not the fault's own joint: it is not found. */
+function isFound(outcome: GradedFinding['outcome']): boolean {
+  return outcome === 'found' || outcome === 'wrong name';
+}
+
+/** Without the steps that nobody was asked for. */
+function asked(steps: FiveMarks): Partial<Record<Step, Tally>> {
+  return Object.fromEntries(Object.entries(steps).filter(([, { of }]) => of > 0));
 }

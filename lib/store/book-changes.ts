@@ -1,7 +1,8 @@
 import { mayMove } from '../classes/attempt-state';
+import type { Graded } from '../exercise/result';
+import { formatResults, parseResults } from '../exercise/stored-results';
 import { appendAudit } from './audit';
 import type { Store } from './database';
-import type { Graded } from './hand-in';
 
 /** Who changes the mark book, and when. */
 export interface By {
@@ -87,7 +88,7 @@ export async function releaseWork({ db, kind }: Store, work: string, { actor, at
 }
 
 /**
- * Puts a new marking beside the old ones, as the next version. Nothing is added when it comes to the same, letter for letter.
+ * Puts a new marking beside the old ones, as the next version. Nothing is added when it reads the same.
  * Gives whether it was added.
  */
 export async function addMarking(
@@ -104,8 +105,10 @@ export async function addMarking(
       .orderBy('version', 'desc')
       .limit(1)
       .executeTakeFirst();
-    const results = JSON.stringify(graded.results);
-    if (last?.results === results && last.score === graded.score) return false;
+    const results = formatResults(graded.results);
+    // As they read, whatever form the earlier one was stored in.
+    const isSame = last && formatResults(parseResults(last.results)) === formatResults(parseResults(results));
+    if (isSame && last.score === graded.score) return false;
     const version = (last?.version ?? 0) + 1;
     await trx
       .insertInto('result_version')

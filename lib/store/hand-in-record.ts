@@ -1,3 +1,5 @@
+import { marksSchema } from '../exercise/read-marks';
+import type { RawMark } from '../marking/mark';
 import type { Store } from './database';
 import type { WallToGrade } from './hand-in';
 import type { AttemptTable } from './schema';
@@ -115,7 +117,7 @@ export async function handedWalls(db: Store['db'], attempt: string): Promise<rea
     place: row.place,
     code: row.code,
     fingerprint: row.fingerprint,
-    marks: JSON.parse(row.marks),
+    marks: storedMarks(row.marks),
     readings: JSON.parse(row.readings),
     saysSound: row.says_sound === 1,
     opened: JSON.parse(row.opened),
@@ -141,7 +143,7 @@ export interface PlacedHandIn {
   readonly name: string;
   readonly code: string;
   /** As they were handed in. */
-  readonly marks: readonly { readonly part: string; readonly fault: string }[];
+  readonly marks: readonly RawMark[];
   readonly saysSound: boolean;
 }
 
@@ -168,7 +170,7 @@ export async function handInsOnWall(
     learner: row.learner_id,
     name: row.name,
     code: row.code,
-    marks: JSON.parse(row.marks),
+    marks: storedMarks(row.marks),
     saysSound: row.says_sound === 1,
   }));
 }
@@ -184,4 +186,9 @@ export async function codeAtPlace(db: Store['db'], work: string, place: number):
     .limit(1)
     .executeTakeFirst();
   return row?.code;
+}
+
+/** Marks as a hand-in brought them. @throws where the store holds anything else. */
+function storedMarks(json: string): readonly RawMark[] {
+  return marksSchema.parse(JSON.parse(json));
 }

@@ -1,4 +1,7 @@
 import { minutesFor, type SetWorkSpec } from '../classes/set-work';
+import type { Graded } from '../exercise/result';
+import { formatResults } from '../exercise/stored-results';
+import type { RawMark } from '../marking/mark';
 import { appendAudit } from './audit';
 import type { Store } from './database';
 import { type Receipt, receiptOf, sha256Of } from './receipt';
@@ -8,23 +11,16 @@ import { asStoreProblem, isTaken, StoreProblem } from './store-problem';
 export interface HandedWall {
   readonly place: number;
   readonly fingerprint: string;
-  readonly marks: readonly unknown[];
+  readonly marks: readonly RawMark[];
   readonly readings: readonly unknown[];
   readonly saysSound: boolean;
   readonly opened: readonly string[];
   readonly spentMs: number;
 }
 
+/** With the code that the server gave out. */
 export interface WallToGrade extends HandedWall {
   readonly code: string;
-}
-
-export interface Graded {
-  readonly engine: string;
-  /** One a wall, in order of place. */
-  readonly results: readonly unknown[];
-  /** 0 to 1. */
-  readonly score: number;
 }
 
 export interface HandIn {
@@ -36,8 +32,6 @@ export interface HandIn {
   readonly walls: readonly HandedWall[];
   /** When it reached the server. */
   readonly at: number;
-  /** Marks the walls, or null when they cannot be laid again as they were: then the hand-in is kept unmarked. */
-  readonly grade: (walls: readonly WallToGrade[]) => Graded | null;
 }
 
 export type HandInRefusal = 'not found' | 'other walls' | 'key used' | 'already handed in';
@@ -57,34 +51,48 @@ export class HandInError extends Error {
 /** A hand-in that waited longer for its turn is sent away to come again, ms. */
 const LONGEST_WAIT_MS = 10_000;
 
+/** What is there to be done with a hand-in: nothing, when it came before, or its walls are to be graded and written. */
+export type Taken =
+  | { readonly kind: 'earlier'; readonly receipt: Receipt }
+  | {
+      readonly kind: 'new';
+      readonly walls: readonly WallToGrade[];
+      readonly hash: string;
+      /** When it came, by performance.now(): it waits for its turn from here on. */
+      readonly since: number;
+    };
+
 /**
- * Takes a hand-in: answers, result, audit entry in one transaction, on disk before this returns. The same key again gives the
- * same receipt. Late ones are taken and flagged.
- * @throws HandInError when it cannot be taken, StoreProblem when the database cannot be used; nothing is written then.
+ * Takes a hand-in and puts the server's own wall codes to it. Nothing is written yet: grading takes long, and what it works from never
+ * changes once an attempt is open.
+ * @throws HandInError when it cannot be taken, StoreProblem when the database cannot be used.
  */
-export async function recordHandIn(store: Store, handIn: HandIn): Promise<Receipt> {
+export async function takeHandIn(store: Store, handIn: HandIn): Promise<Taken> {
+  const since = performance.now();
   try {
     const hash = hashOf(handIn);
     const earlier = await earlierReceipt(store.db, handIn, hash);
-    if (earlier !== null) return earlier;
-    const walls = await wallsToGrade(store.db, handIn);
-    // Before the transaction: it takes long, and what it works from never changes once an attempt is open.
-    return await write(store, handIn, walls, handIn.grade(walls), hash);
+    if (earlier !== null) return { kind: 'earlier', receipt: earlier };
+    return { kind: 'new', since, hash, walls: await wallsToGrade(store.db, handIn) };
   } catch (error) {
     throw asStoreProblem(error);
   }
 }
 
-async function write(
+/**
+ * Writes what was taken: answers, result, audit entry in one transaction, on disk before this returns. `graded` is null where the walls
+ * cannot be laid again as they were: then the hand-in is kept without a result. The same key again gives the same receipt. Late ones
+ * are taken and flagged.
+ * @throws HandInError when it cannot be taken, StoreProblem when the database cannot be used; nothing is written then.
+ */
+export async function writeHandIn(
   store: Store,
   handIn: HandIn,
-  walls: readonly WallToGrade[],
+  { walls, hash, since }: Extract<Taken, { readonly kind: 'new' }>,
   graded: Graded | null,
-  hash: string,
 ): Promise<Receipt> {
-  const asked = performance.now();
-  return store.db.transaction().execute(async (trx) => {
-    if (performance.now() - asked > LONGEST_WAIT_MS) throw new StoreProblem('busy');
+  const written = store.db.transaction().execute(async (trx) => {
+    if (performance.now() - since > LONGEST_WAIT_MS) throw new StoreProblem('busy');
     const { attempt, key, at } = handIn;
     const late = await isLate(trx, attempt, at);
     const taken = await trx
@@ -120,6 +128,9 @@ async function write(
     });
     return { receipt, attempt, handedInAt: at, late, replay: false };
   });
+  return written.catch((error: unknown) => {
+    throw asStoreProblem(error);
+  });
 }
 
 async function keepWall(db: Store['db'], attempt: string, wall: WallToGrade): Promise<void> {
@@ -144,7 +155,7 @@ async function keepResult(db: Store['db'], { attempt, at }: HandIn, graded: Grad
       attempt_id: attempt,
       version: 1,
       engine: graded.engine,
-      results: JSON.stringify(graded.results),
+      results: formatResults(graded.results),
       score: graded.score,
       reason: 'handed in',
       made_by: 'server',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { openPlace } from '../../app/desk/open-place';
-import { gradeWalls } from '../../app/grade-walls';
 import { measuredPair } from '../../app/practise/pair/measured-pair';
+import { gradeWalls } from '../../app/server/grade-walls';
 import { layPractice } from '../../app/walls/lay-practice';
 import { layByCode } from '../../lib/engines/engines';
 import { ENGINE } from '../../lib/generate/brief';

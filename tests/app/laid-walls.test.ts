@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { laidWall } from '../../app/laid-walls';
+import { laidWall } from '../../app/server/laid-walls';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { inspect } from '../../lib/inspect/inspect';

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { codesOf, openPlace } from '../../app/desk/open-place';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
+import type { CheckId } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 
@@ -13,7 +14,7 @@ const DRIFTS = [...Array(200).keys()]
 function handIn(
   learner: string,
   code: string,
-  ...marks: readonly (readonly [part: string, fault: string])[]
+  ...marks: readonly (readonly [part: string, fault: CheckId])[]
 ): PlacedHandIn {
   return {
     attempt: `try of ${learner}`,

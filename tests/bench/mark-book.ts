@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { sql } from 'kysely';
 import { wideCsv } from '../../app/api/export/book-csv';
-import { gradeWalls } from '../../app/grade-walls';
+import { gradeWalls } from '../../app/server/grade-walls';
+import { formatResults } from '../../lib/exercise/stored-results';
 import { openDatabase, type Store } from '../../lib/store/database';
 import { bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { migrate } from '../../lib/store/migrate';
@@ -75,7 +76,7 @@ async function wholeCsv({ db }: Store): Promise<void> {
 async function fill({ db }: Store): Promise<void> {
   const walls = realWalls().slice(0, 1);
   const answers = sampleAnswers(walls).map((wall) => ({ ...wall, code: walls[0]?.code ?? '' }));
-  const results = JSON.stringify(gradeWalls(answers)?.results);
+  const results = formatResults(gradeWalls(answers)?.results ?? []);
   const upTo = (most: number) =>
     sql`with recursive n(i) as (select 1 union all select i + 1 from n where i < ${most})`;
   await db.transaction().execute(async (trx) => {

@@ -4,10 +4,9 @@ import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { backUp, contentsOf, restore } from '../../lib/store/backup';
 import { sqliteFileIn } from '../../lib/store/database';
-import { recordHandIn } from '../../lib/store/hand-in';
 import { startChild } from './children';
 import { emptyDatabase, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
+import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 async function ready() {
   const settings = await emptyDatabase('sqlite');

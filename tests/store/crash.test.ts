@@ -3,12 +3,11 @@ import { sql } from 'kysely';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
-import { recordHandIn } from '../../lib/store/hand-in';
 import { migrate } from '../../lib/store/migrate';
 import { startPostgres } from '../commands/postgres.mjs';
 import { startChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
+import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 const ROUNDS = 16;
 const CHILDREN = 4;

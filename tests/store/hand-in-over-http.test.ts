@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import fc from 'fast-check';
 import { sql } from 'kysely';
 import { describe, expect, inject, test } from 'vitest';
+import { parseResults } from '../../lib/exercise/stored-results';
 import type { Store } from '../../lib/store/database';
 import { ask, emptyDatabase, KINDS, type Kind } from './databases';
 import { realWalls } from './samples/real-walls';
@@ -39,7 +40,7 @@ describe.each(KINDS)('%s: handing in over HTTP', (kind) => {
     const again = await send(body);
     expect(again).toMatchObject({ status: 200, answer: { ...first.answer, replay: true } });
     const { results, score } = await resultOf(site.store);
-    const each = (JSON.parse(results) as { score: number; findings: unknown[] }[]).map((one) => one.score);
+    const each = parseResults(results).map((one) => one.score);
     expect(each).toHaveLength(2);
     expect(score).toBe(((each[0] ?? NaN) + (each[1] ?? NaN)) / 2);
   });

@@ -1,8 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
+import { formatResults } from '../../lib/exercise/stored-results';
 import { verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
-import { HandInError, type HandInRefusal, recordHandIn } from '../../lib/store/hand-in';
+import { HandInError, type HandInRefusal } from '../../lib/store/hand-in';
 import type { Receipt } from '../../lib/store/receipt';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
@@ -11,6 +12,7 @@ import {
   GRACE_MS,
   HALF,
   NOON,
+  recordHandIn,
   sampleAnswers,
   sampleAttempt,
   sampleHandIn,
@@ -49,7 +51,7 @@ describe.each(KINDS)('%s: handing in', (kind) => {
       version: 1,
       engine: '1',
       score: 0.5,
-      results: '[{"score":0},{"score":1}]',
+      results: formatResults(HALF.results),
     });
     const entry = await store.db.selectFrom('audit').selectAll().executeTakeFirstOrThrow();
     expect(entry).toMatchObject({

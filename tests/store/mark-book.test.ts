@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { parseResults } from '../../lib/exercise/stored-results';
 import { ENGINE } from '../../lib/generate/brief';
 import { verifyAudit } from '../../lib/store/audit';
 import { attemptAnswers } from '../../lib/store/book-answers';
@@ -153,7 +154,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
       .selectAll()
       .where('attempt_id', '=', attempt)
       .executeTakeFirstOrThrow();
-    const same = { engine: 'the next', results: JSON.parse(old.results), score: old.score };
+    const same = { engine: 'the next', results: parseResults(old.results), score: old.score };
     expect(await addMarking(store, { attempt, graded: same, reason: 'New limit' }, BY)).toBe(false);
     const changed = { ...same, score: old.score === 0.125 ? 0.25 : 0.125 };
     expect(await addMarking(store, { attempt, graded: changed, reason: 'New limit' }, BY)).toBe(true);

@@ -1,11 +1,10 @@
 import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { openDatabase } from '../../lib/store/database';
-import { recordHandIn } from '../../lib/store/hand-in';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleAttempt, sampleGroup, sampleHandIn } from './samples/sample-attempt';
+import { NOON, recordHandIn, sampleAttempt, sampleGroup, sampleHandIn } from './samples/sample-attempt';
 
 describe.each(KINDS)('%s: tables', (kind) => {
   test('the first start makes them, the second finds nothing to do', async () => {

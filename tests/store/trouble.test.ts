@@ -2,15 +2,14 @@ import { Kysely, type SqliteDatabase, SqliteDialect, sql } from 'kysely';
 import { describe, expect, inject, onTestFinished, test } from 'vitest';
 import type { Store } from '../../lib/store/database';
 import { openDatabase, sqliteFileIn } from '../../lib/store/database';
-import { recordHandIn } from '../../lib/store/hand-in';
 import type { Tables } from '../../lib/store/schema';
 import { openSqlite } from '../../lib/store/sqlite';
 import { StoreProblem } from '../../lib/store/store-problem';
 import { ask, emptyDatabase, readyStore } from './databases';
-import { sampleAttempt, sampleHandIn } from './samples/sample-attempt';
+import { HALF, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 /** Results this long do not fit into the pages that are left. */
-const LONG = [{ text: 'x'.repeat(400_000) }];
+const LONG = HALF.results.map((result) => ({ ...result, capped: 'x'.repeat(400_000) }));
 
 async function troubleOf(work: Promise<unknown>): Promise<unknown> {
   const error = await work.then(

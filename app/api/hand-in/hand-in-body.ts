@@ -1,6 +1,6 @@
 import * as z from 'zod';
+import { marksSchema } from '../../../lib/exercise/read-marks';
 import type { HandedWall } from '../../../lib/store/hand-in';
-import { MarksError, parseMarks } from '../../marks-file';
 import { Refusal } from '../../request/refusal';
 
 /** Room for the most walls with the most marks each. */
@@ -20,7 +20,7 @@ const handInBody = z.strictObject({
       z.strictObject({
         place,
         fingerprint: z.string().regex(/^[0-9a-f]{16}$/),
-        marks: z.array(z.unknown()),
+        marks: marksSchema,
         readings: z.array(z.unknown()).max(MOST_READINGS),
         saysSound: z.boolean(),
         opened: z.array(z.string().min(1).max(40)).max(MOST_READINGS),
@@ -47,20 +47,5 @@ export function parseHandIn(body: unknown): HandInBody {
     const [first] = read.error.issues;
     throw new Refusal(422, `${first?.path.join('.') || 'hand-in'}: ${first?.message ?? 'cannot be read'}`);
   }
-  const { attempt, key, walls } = read.data;
-  return {
-    attempt,
-    key,
-    walls: walls.map((wall, index) => ({ ...wall, marks: readMarks(wall.marks, index) })),
-  };
-}
-
-/** Through the same reader as a file of marks, so that a mark is spelt in one place only. */
-function readMarks(marks: readonly unknown[], index: number) {
-  try {
-    return parseMarks(JSON.stringify({ marks }));
-  } catch (error) {
-    if (!(error instanceof MarksError)) throw error;
-    throw new Refusal(422, `walls.${index}.${error.message}`);
-  }
+  return read.data;
 }

@@ -1,8 +1,8 @@
-import { HandInError, type HandInRefusal, recordHandIn } from '../../../lib/store/hand-in';
+import { GradingError } from '../../../lib/exercise/place-marks';
+import { HandInError, type HandInRefusal, takeHandIn, writeHandIn } from '../../../lib/store/hand-in';
 import { guarded } from '../../access/guard';
-import { gradeWalls } from '../../grade-walls';
-import { GradingError } from '../../grading';
 import { Refusal } from '../../request/refusal';
+import { gradeWalls } from '../../server/grade-walls';
 import { MOST_HAND_IN_BYTES, parseHandIn } from './hand-in-body';
 
 const STATUS: Readonly<Record<HandInRefusal, 404 | 409 | 422>> = {
@@ -18,8 +18,12 @@ export const POST = guarded(
   async ({ person, body, store, at }) => {
     const { attempt, key, walls } = parseHandIn(body);
     try {
-      const handIn = { attempt, key, walls, at, learner: person.learnerId, grade: gradeWalls };
-      const receipt = await recordHandIn(store, handIn);
+      const handIn = { attempt, key, walls, at, learner: person.learnerId };
+      const taken = await takeHandIn(store, handIn);
+      const receipt =
+        taken.kind === 'earlier'
+          ? taken.receipt
+          : await writeHandIn(store, handIn, taken, gradeWalls(taken.walls));
       return Response.json({ ok: true, ...receipt }, { status: receipt.replay ? 200 : 201 });
     } catch (error) {
       if (error instanceof HandInError) return refused(error);

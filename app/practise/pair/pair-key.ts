@@ -1,10 +1,10 @@
 import { PairResult } from '../../../components/drills/pair/pair-result';
 import type { PairRow, PairRows } from '../../../components/drills/pair/pair-rows';
+import { grade } from '../../../lib/exercise/grade';
+import { keyOf, surveyed } from '../../../lib/exercise/key';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
-import { explainMark } from '../../../lib/inspect/explain';
+import { explainMarks } from '../../../lib/inspect/explain';
 import type { CheckId } from '../../../lib/inspect/finding';
-import { inspect } from '../../../lib/inspect/inspect';
-import { grade } from '../../grading';
 import { explainedFinding } from '../explained';
 import { partNames } from '../part-names-of';
 import type { Pair } from './measured-pair';
@@ -24,20 +24,22 @@ function pairRows(
   rightSide: boolean,
 ): PairRows {
   const nameOf = partNames(spoiled);
-  const result = rightSide ? grade(spoiled, rules, marks) : null;
-  const findings = inspect(spoiled, rules).map((finding, index): PairRow => {
-    const [part] = finding.parts;
-    const onSound = part === undefined ? null : explainMark(sound, rules, part, finding.check).measured;
+  const key = keyOf(surveyed(spoiled), rules);
+  const result = rightSide ? grade(key, marks) : null;
+  const { survey, parts } = surveyed(sound);
+  const findings = key.findings.map((finding, index): PairRow => {
+    const places = finding.parts.slice(0, 1).map((part) => ({ part, fault: finding.check }));
+    const [onSound] = explainMarks(survey, parts, rules, places);
     return {
       ...explainedFinding(finding, index + 1, rules, nameOf),
       outcome: result?.findings[index]?.outcome ?? 'missed',
-      onSound: onSound?.value ?? null,
+      onSound: onSound?.measured?.value ?? null,
     };
   });
   const falseMarks = (result?.marks ?? [])
     .filter(({ outcome }) => outcome === 'false')
     .map(({ mark, explanation }) => ({
-      name: CATALOGUE[mark.fault as CheckId].name,
+      name: CATALOGUE[mark.fault].name,
       place: nameOf(mark.part),
       within: explanation?.measured ?? null,
     }));

@@ -36,6 +36,9 @@ export interface QuickPicture {
 
 type Seen = Pick<QuickPicture, 'view' | 'window'>;
 
+/** Seeds looked at before it is given up: far more than any sort has needed. */
+const MOST_TRIES = 20_000;
+
 /** The picture at a place of a round: of the first wall from the seed asked for that measures as sound or as faulty as asked. */
 export function quickPicture(name: QuickRoundName, place: number): QuickPicture {
   const ask = askOf(name, place, MAX_SEED);
@@ -45,7 +48,8 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
     wanted.some((fault) => TOPIC_FAULTS[topic].includes(fault) && FAULTS[fault].kinds.includes(kind)),
   );
   const [topic, kind] = sorts[ask.draw % sorts.length] ?? ['line', 'plain-panel'];
-  for (let seed = ask.seed; ; seed = seed === MAX_SEED ? 0 : seed + 1) {
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const seed = (ask.seed + tries) % (MAX_SEED + 1);
     const brief: Brief = { topic, kind, difficulty: name.level, rules: name.rules, seed };
     const planned = planOf(brief).spoils;
     const fits = ask.faulty ? planned.length > 0 : planned.length === 0;
@@ -57,6 +61,9 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
     const seen = seenOf(name.look, wall, findings, seed);
     if (seen !== null) return { brief, wall, findings, ...seen };
   }
+  throw new RangeError(
+    `quick look: no ${ask.faulty ? 'faulty' : 'sound'} ${kind} about ${topic} in ${MOST_TRIES} seeds`,
+  );
 }
 
 /** What is seen: of a faulty wall a place where a finding shows; of a sound one a place drawn alike. Null where there is none such. */

@@ -10,17 +10,18 @@ import type { MarkerPart } from './marker-part';
 /** The result once the work is handed in and what marks it is here, or the sentence that says why it cannot be marked; null before. */
 export function useResult(
   { phase, marks }: Work,
-  { wall, parts }: OpenWall,
+  { wall, survey, parts }: OpenWall,
   rules: RuleSetId,
   marker: MarkerPart | null,
 ): { readonly rows: ResultRows | null; readonly problem: string | null } | null {
   return useMemo(() => {
     if (phase !== 'handed in' || marker === null) return null;
     try {
-      return { rows: marker.rowsOf(marker.grade(wall, rules, marks), wall, rules, parts), problem: null };
+      const result = marker.grade(marker.keyOf({ wall, survey, parts }, rules), marks);
+      return { rows: marker.rowsOf(result, wall, rules, parts), problem: null };
     } catch (error) {
       if (!(error instanceof marker.GradingError)) throw error;
       return { rows: null, problem: `This cannot be marked: ${error.message}.` };
     }
-  }, [phase, marks, wall, parts, rules, marker]);
+  }, [phase, marks, wall, survey, parts, rules, marker]);
 }

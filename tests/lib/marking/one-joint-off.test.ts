@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { grade, type RawMark } from '../../../app/grading';
+import { grade } from '../../../lib/exercise/grade';
+import { keyOf, surveyed } from '../../../lib/exercise/key';
+import type { RawMark } from '../../../lib/marking/mark';
 import { withOneJointOff } from '../../../lib/marking/one-joint-off';
-import { handWall } from '../views/hand-wall';
 import { sampleFinding, sampleMark } from './samples';
+import { handWall } from '../views/hand-wall';
 
 /**
  * The hand wall: units 200 × 60, joints 10. The open head is A3.1/2, at x 200 to 210 and y 150 to 210. It meets the beds under units 1
@@ -11,8 +13,10 @@ import { sampleFinding, sampleMark } from './samples';
  */
 const OPEN = sampleFinding('open-head', ['A3.1/2', 'A3.1', 'A3.2'], [200, 150, 10, 60]);
 
+const KEY = { ...keyOf(surveyed(handWall()), 'canada'), findings: [OPEN] };
+
 function marked(...marks: readonly RawMark[]) {
-  const { score, findings, marks: told } = grade(handWall(), 'canada', marks, [OPEN]);
+  const { score, findings, marks: told } = grade(KEY, marks);
   return {
     score,
     finding: findings[0]?.outcome,
@@ -70,7 +74,7 @@ describe('a mark one joint off an open head', () => {
   });
 
   test('it is not counted as found', () => {
-    const { parts } = grade(handWall(), 'canada', [openAt('A3.1-bed')], [OPEN]);
+    const { parts } = grade(KEY, [openAt('A3.1-bed')]);
     expect(parts.found).toEqual({ got: 0, of: 1 });
     expect(parts.named).toEqual({ got: 0, of: 0 });
   });

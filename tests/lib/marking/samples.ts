@@ -34,7 +34,7 @@ export function sampleFinding(
 export function sampleMark(
   part: PartId,
   [x, y]: readonly [number, number],
-  fault: string,
+  fault: CheckId,
   more: Partial<PlacedMark> = {},
 ): PlacedMark {
   return { part, panel: 'A', x, y, fault, sure: 2, ...more };

@@ -71,7 +71,7 @@ describe('hazards', () => {
   });
 
   test('a wrong name on it is found, so it does not cap', () => {
-    const misnamed = { ...onTie, fault: 'thin-tie' };
+    const misnamed = { ...onTie, fault: 'thin-tie' as const };
     expect(score([tie, head, proud], [misnamed, onHead, onProud])).toEqual({
       score: 0.75,
       uncapped: 0.75,

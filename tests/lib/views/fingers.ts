@@ -1,4 +1,3 @@
-import { grade } from '../../../app/grading';
 import { FAULT_CHOICES } from '../../../app/walls/fault-choices';
 import { type OpenWall, openWallOf } from '../../../app/walls/open-wall';
 import { pickedPart } from '../../../app/walls/picked-part';
@@ -8,6 +7,8 @@ import { brought, zoomed } from '../../../components/wall/seen-box';
 import { tapAt } from '../../../components/wall/tap';
 import { mmPerPixel } from '../../../components/wall/to-screen';
 import type { Drawing } from '../../../lib/drawing/shape';
+import { grade } from '../../../lib/exercise/grade';
+import { keyOf, surveyed } from '../../../lib/exercise/key';
 import { DIFFICULTIES } from '../../../lib/generate/brief';
 import { type Chance, chanceOf } from '../../../lib/generate/chance';
 import { layWall } from '../../../lib/generate/generate';
@@ -15,7 +16,6 @@ import { TOPICS } from '../../../lib/generate/topics';
 import type { Point } from '../../../lib/geometry/polygon';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import type { Finding } from '../../../lib/inspect/finding';
-import { inspect } from '../../../lib/inspect/inspect';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
@@ -57,14 +57,14 @@ export function fingerTaps(count: number, seed: number): readonly FingerTap[] {
       seed: chance.whole(0, 100_000),
     };
     const wall = layWall(brief);
-    const findings = inspect(wall, brief.rules);
+    const key = keyOf(surveyed(wall), brief.rules);
+    const { findings } = key;
     const shown = shownWall(wall);
     const where = `${brief.topic} ${brief.kind} ${brief.difficulty} ${brief.rules} ${brief.seed}`;
     for (let each = 0; each < TAPS_A_WALL && findings.length > 0 && taps.length < count; each++) {
       const finding = chance.pick(findings);
       const marked = markByFinger(shown, finding, chance);
-      const result =
-        marked === null ? null : grade(wall, brief.rules, [{ part: marked, fault: finding.check }], findings);
+      const result = marked === null ? null : grade(key, [{ part: marked, fault: finding.check }]);
       const hit = result?.findings[findings.indexOf(finding)]?.outcome === 'found';
       taps.push({ finding, where, marked, hit });
     }

@@ -1,8 +1,8 @@
-import type { RawMark } from '../../../app/grading';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { CHECKS, type CheckId, type Finding } from '../../../lib/inspect/finding';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
+import type { RawMark } from '../../../lib/marking/mark';
 import type { Wall } from '../../../lib/wall/model';
 
 /** A learner who does not exist. */

@@ -1,11 +1,12 @@
-import { gradeWalls } from '../../../app/grade-walls';
+import { gradeWalls } from '../../../app/server/grade-walls';
 import type { Brief } from '../../../lib/generate/brief';
 import { layWall } from '../../../lib/generate/generate';
 import { codeOf } from '../../../lib/generate/wall-code';
 import type { Store } from '../../../lib/store/database';
-import { type HandedWall, recordHandIn } from '../../../lib/store/hand-in';
+import type { HandedWall } from '../../../lib/store/hand-in';
 import { fingerprintOf } from '../../../lib/wall/print';
 import { type InventedLearner, invented, inventedMarks } from './invented-answers';
+import { recordHandIn } from './sample-attempt';
 
 /** A set work that never was. */
 export interface InventedWork {

@@ -1,6 +1,14 @@
 import { randomUUID } from 'node:crypto';
+import type { Graded, Result } from '../../../lib/exercise/result';
 import type { Store } from '../../../lib/store/database';
-import type { Graded, HandedWall, HandIn } from '../../../lib/store/hand-in';
+import {
+  type HandedWall,
+  type HandIn,
+  takeHandIn,
+  type WallToGrade,
+  writeHandIn,
+} from '../../../lib/store/hand-in';
+import type { Receipt } from '../../../lib/store/receipt';
 
 /** When the tests play: 25 November 2026, 12:00 UTC. */
 export const NOON = 1_795_608_000_000;
@@ -28,7 +36,16 @@ export const SAMPLE_WALLS: readonly SampleWall[] = [1, 2].map((place) => ({
   fingerprint: `00000000000000a${place}`,
 }));
 
-export const HALF: Graded = { engine: '1', results: [{ score: 0 }, { score: 1 }], score: 0.5 };
+const NOTHING = { got: 0, of: 0 };
+const sampleResult = (score: number): Result => ({
+  score,
+  capped: null,
+  findings: [],
+  marks: [],
+  parts: { found: NOTHING, named: NOTHING, measured: NOTHING, judged: NOTHING, acted: NOTHING },
+  answered: true,
+});
+export const HALF: Graded = { engine: '1', results: [sampleResult(0), sampleResult(1)], score: 0.5 };
 
 /** A group with one set work, due an hour after noon with a minute's grace. */
 export async function sampleGroup({ db }: Store): Promise<Pick<SampleAttempt, 'group' | 'work'>> {
@@ -137,10 +154,20 @@ export function sampleAnswers(walls = SAMPLE_WALLS): readonly HandedWall[] {
   }));
 }
 
+export interface SampleHandIn extends HandIn {
+  readonly grade: (walls: readonly WallToGrade[]) => Graded | null;
+}
+
+/** A hand-in on the way that the handler goes: taken, graded, written. */
+export async function recordHandIn(store: Store, { grade, ...handIn }: SampleHandIn): Promise<Receipt> {
+  const taken = await takeHandIn(store, handIn);
+  return taken.kind === 'earlier' ? taken.receipt : writeHandIn(store, handIn, taken, grade(taken.walls));
+}
+
 export function sampleHandIn(
   { attempt, learner }: Pick<SampleAttempt, 'attempt' | 'learner'>,
-  changes: Partial<HandIn> = {},
-): HandIn {
+  changes: Partial<SampleHandIn> = {},
+): SampleHandIn {
   return {
     attempt,
     learner,

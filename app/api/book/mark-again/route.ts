@@ -1,11 +1,11 @@
+import { GradingError } from '../../../../lib/exercise/place-marks';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import { addMarking } from '../../../../lib/store/book-changes';
 import type { WallToGrade } from '../../../../lib/store/hand-in';
 import { handedInTo, handedWalls } from '../../../../lib/store/hand-in-record';
 import { guarded } from '../../../access/guard';
-import { gradeWalls } from '../../../grade-walls';
-import { GradingError } from '../../../grading';
 import { parseFields } from '../../../request/refusal';
+import { gradeWalls } from '../../../server/grade-walls';
 import { byStaff, markAgainFields } from '../book-fields';
 import { refusingBookErrors } from '../refuse';
 

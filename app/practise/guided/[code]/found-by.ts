@@ -1,6 +1,7 @@
+import { grade } from '../../../../lib/exercise/grade';
+import { keyOf, surveyed } from '../../../../lib/exercise/key';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Wall } from '../../../../lib/wall/model';
-import { grade } from '../../../grading';
 import type { GuidedRow } from './guided-rows';
 
 /** Which findings were found by the parts pointed to, one for each finding in order; null where none was. */
@@ -14,5 +15,5 @@ export function foundBy(
     const part = places[index];
     return part ? [{ part, fault: finding.check }] : [];
   });
-  return grade(wall, rules, marks).findings.map(({ outcome }) => outcome === 'found');
+  return grade(keyOf(surveyed(wall), rules), marks).findings.map(({ outcome }) => outcome === 'found');
 }

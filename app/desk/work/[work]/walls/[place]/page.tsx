@@ -3,7 +3,6 @@ import { resultOf } from '../../../../../../lib/store/attempts';
 import { workHead } from '../../../../../../lib/store/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../../access/guard';
-import type { Result } from '../../../../../grading';
 import { times } from '../../../../book-numbers';
 import { KeyList } from '../../../../key-list';
 import { LearnerWall } from '../../../../learner-wall';
@@ -30,7 +29,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
   const one = handIns.find(({ attempt }) => attempt === asked.attempt);
   const code = one?.code ?? codes.find((each) => each === asked.code) ?? codes[0];
   const open = code === undefined ? null : openPlace(code, handIns);
-  const stored = one ? await resultOf(store, one.attempt) : null;
+  const result = one ? (await resultOf(store, one.attempt))?.results[place - 1] : undefined;
   const here = `/desk/work/${work}/walls/${place}`;
   const same = one ? `?attempt=${one.attempt}` : '';
   return (
@@ -78,13 +77,12 @@ export default async function PlacePage({ params, searchParams }: Props) {
           it.
         </p>
       )}
-      {open !== null && one && stored?.results[place - 1] !== undefined && (
+      {open !== null && one && result !== undefined && (
         <LearnerWall
           name={one.name}
           wall={open.wall}
           rules={open.rules}
-          // Stored by the server from its own marking.
-          result={stored.results[place - 1] as Result}
+          result={result}
         />
       )}
       {open !== null && !one && (

@@ -1,5 +1,5 @@
-import { type Brief, BriefError } from '../../lib/generate/brief';
-import { parseCode } from '../../lib/generate/wall-code';
+import { type Brief, BriefError } from '../generate/brief';
+import { parseCode } from '../generate/wall-code';
 
 /** The brief of a stored code; null for one that a newer version of the site gave out. */
 export function briefOfCode(code: string): Brief | null {

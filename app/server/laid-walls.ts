@@ -1,18 +1,14 @@
 import { createHash } from 'node:crypto';
-import { layByCode } from '../lib/engines/engines';
-import type { Brief } from '../lib/generate/brief';
-import { codeOf } from '../lib/generate/wall-code';
-import type { Finding } from '../lib/inspect/finding';
-import { inspect } from '../lib/inspect/inspect';
-import type { RuleSetId } from '../lib/limits/limit';
-import type { Wall } from '../lib/wall/model';
-import { printWall } from '../lib/wall/print';
+import { layByCode } from '../../lib/engines/engines';
+import { type Key, keyOf, surveyed } from '../../lib/exercise/key';
+import type { Brief } from '../../lib/generate/brief';
+import { codeOf } from '../../lib/generate/wall-code';
+import type { RuleSetId } from '../../lib/limits/limit';
+import { printWall } from '../../lib/wall/print';
 
 /** A wall as the site lays it again, with its hash and its key. */
-export interface LaidWall {
-  readonly wall: Wall;
+export interface LaidWall extends Key {
   readonly fingerprint: string;
-  readonly findings: readonly Finding[];
 }
 
 /** A class hands in the same few walls within a minute: laying, hashing and inspecting are most of the work of a hand-in. */
@@ -26,9 +22,8 @@ export function laidWall(brief: Brief, rules: RuleSetId): LaidWall {
   if (known !== undefined) return known;
   const { wall, asLaid } = layByCode(brief);
   const laid = {
-    wall,
+    ...keyOf(surveyed(wall), rules),
     fingerprint: fingerprintHere(asLaid),
-    findings: inspect(wall, rules),
   };
   const [oldest] = kept.keys();
   if (kept.size >= MOST_KEPT && oldest !== undefined) kept.delete(oldest);

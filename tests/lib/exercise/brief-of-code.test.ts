@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { briefOfCode } from '../../app/walls/brief-of-code';
-import { ENGINE } from '../../lib/generate/brief';
-import { codeOf } from '../../lib/generate/wall-code';
+import { briefOfCode } from '../../../lib/exercise/brief-of-code';
+import { ENGINE } from '../../../lib/generate/brief';
+import { codeOf } from '../../../lib/generate/wall-code';
 
 const BRIEF = { topic: 'ties', kind: 'gable-end', difficulty: 3, rules: 'canada', seed: 42 } as const;
 
