@@ -8,7 +8,7 @@ import { NumberField } from './number-field';
 const DIGITS = 2;
 const written = (value: number) => formatNumber(value, DIGITS);
 
-/** What is no length, in metric units, shown and typed in the units that go with the reader's lengths. */
+/** A quantity other than a length, in metric units, shown and typed in the units that go with the reader's lengths. */
 export function QuantityField(props: {
   readonly label: string;
   readonly unit: MetricUnit;

@@ -44,7 +44,7 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   const [places, setPlaces] = useState<Places>({});
   const own = keptIn(places, sheet, whole);
   const together = useSeenTogether(whole);
-  // On paper there is no zooming out again.
+  // Nobody can zoom out on paper.
   const printing = usePrinting();
   const box = printing ? whole : (together?.box ?? own);
   const changeAll = together?.change;

@@ -12,7 +12,7 @@ import { ticketsView } from './tickets/tickets';
 import type { View } from './view';
 import { UP_CLOSE, type ViewingConditions } from './viewing-conditions';
 
-/** The drawing of one view of a wall; light and distance tell only from in front. @throws ViewError for a place that the wall has not. */
+/** The drawing of one view of a wall; light and distance only matter from in front. @throws ViewError for a place that is not on the wall. */
 export function drawingOf(
   wall: Wall,
   view: View,

@@ -5,7 +5,7 @@ import { cutsOf, undersidesOf, type View, ViewError, viewsOf } from './view';
  * Reads `front`, `side-section` (the first wall, cut at its middle) or `side-section:A,1200` (mm from the left), `section` (the first
  * there is) or `section:A-lintel1`, `above` or `above:A,5` (course), `below` or `below:A-lintel1`, `behind` (the first unit) or
  * `behind:A12.5`, `before-cover`, `tickets`.
- * @throws ViewError for any other text, and for what this wall has not.
+ * @throws ViewError for any other text, and for a place that is not on this wall.
  */
 export function parseView(wall: Wall, text: string): View {
   const [kind = '', named] = text.split(':');
@@ -60,7 +60,8 @@ function parsePlace(
   }
   if (typed === undefined) return { panel, number: null };
   const number = Number(typed);
-  if (typed.trim() === '' || !Number.isFinite(number)) throw new ViewError(`view: "${typed}" is no number`);
+  if (typed.trim() === '' || !Number.isFinite(number))
+    throw new ViewError(`view: "${typed}" is not a number`);
   return { panel, number };
 }
 

@@ -88,7 +88,7 @@ export function undersidesOf(wall: Wall): readonly Underside[] {
   return [...edges, ...heads];
 }
 
-/** The cut a section view asks for; null when the wall has none such. */
+/** The cut a section view asks for; null if the wall has no such cut. */
 export function cutOf(
   wall: Wall,
   view: { readonly at: 'base' | 'lintel'; readonly support?: string },
@@ -103,7 +103,7 @@ export function cutOf(
   );
 }
 
-/** A view that a wall has not, or a name that is no view: the message says what there is. */
+/** The wall does not have this view, or no view has this name. The message says which views there are. */
 export class ViewError extends Error {
   override name = 'ViewError';
 }

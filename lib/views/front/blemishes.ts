@@ -18,7 +18,7 @@ const MORTAR = '#d3ccbd';
  * What has gone from the faces of units, or come onto them: chips, flakes, crumbling edges, smears and stains. Looks only. `body`:
  * the colour of a fresh break.
  */
-export function faceMarks(units: readonly Unit[], body: Paint): readonly Area[] {
+export function blemishes(units: readonly Unit[], body: Paint): readonly Area[] {
   const showing = (condition: Condition) => units.filter((unit) => unit.condition === condition);
   const chips = showing('chip').map(chipOf);
   const gone = [...showing('flake').map(flakeOf), ...showing('crumbling').map(crumblingOf)];

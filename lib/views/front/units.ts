@@ -7,7 +7,7 @@ import type { Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { faceOf, outlineOf } from '../unit-outline';
 import { quoinColours, unitColours } from '../wall-colours';
-import { faceMarks } from './blemishes';
+import { blemishes } from './blemishes';
 import { plainFace } from './joints';
 import { isStone, stoneFaces } from './stone-faces';
 
@@ -46,11 +46,11 @@ export function onFaces(wall: Wall, { placed }: PanelSurvey): readonly Shape[] {
     ...arrises(units.map(faceOf)),
     ...bloom(units),
     ...cracks(units),
-    ...faceMarks(
+    ...blemishes(
       units.filter(({ kind }) => kind !== 'quoin'),
       freshBreak(unitColours(wall)),
     ),
-    ...faceMarks(
+    ...blemishes(
       units.filter(({ kind }) => kind === 'quoin'),
       freshBreak(quoinColours(wall)),
     ),

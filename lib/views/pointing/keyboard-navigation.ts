@@ -56,7 +56,7 @@ export function placeAfterKey(
   }
 }
 
-/** The place of a part; null when the layer has it not. */
+/** The place of a part; null if it is not in this layer. */
 export function gridPlaceOf(rows: readonly TargetRow[], part: string): GridPlace | null {
   for (const [row, { targets }] of rows.entries()) {
     const index = targets.findIndex((target) => target.part === part);

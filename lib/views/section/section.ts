@@ -6,7 +6,7 @@ import { cutOf, type View, ViewError } from '../view';
 import { baseSection } from './base';
 import { headSection } from './lintel';
 
-/** The cut a section view asks for. @throws ViewError where the wall has none such. */
+/** The cut a section view asks for. @throws ViewError where the wall has no such cut. */
 export function sectionView(
   wall: Wall,
   view: Extract<View, { kind: 'section' }>,

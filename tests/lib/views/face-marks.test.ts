@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Point } from '../../../lib/geometry/polygon';
 import { boundAt } from '../../../lib/limits/bound';
 import { namedLimitOf } from '../../../lib/limits/limits';
-import { faceMarks } from '../../../lib/views/front/blemishes';
+import { blemishes } from '../../../lib/views/front/blemishes';
 import { frontView } from '../../../lib/views/front/front';
 import { partNames } from '../../../lib/views/pointing/part-names';
 import { CONDITIONS, type Unit } from '../../../lib/wall/model';
@@ -12,7 +12,7 @@ const MARKS = ['chip', 'flake', 'crumbling', 'smear', 'stain'] as const;
 const BODY = '#123456';
 
 function pointsOf(unit: Unit): readonly Point[] {
-  return faceMarks([unit], BODY).flatMap(({ rings }) => rings.flat());
+  return blemishes([unit], BODY).flatMap(({ rings }) => rings.flat());
 }
 
 /** All thirteen units of the hand wall, so that chance has its say: 200 × 60 and 95 × 60. */
@@ -47,7 +47,7 @@ describe.each(MARKS)('%s', (condition) => {
 
 test('walls without them are drawn as before', () => {
   for (const condition of ['sound', 'hairline', 'bloom'] as const) {
-    expect(faceMarks(units({ condition }), BODY)).toEqual([]);
+    expect(blemishes(units({ condition }), BODY)).toEqual([]);
   }
 });
 
@@ -68,7 +68,7 @@ test('a chip takes a corner of the upper arris, and is no larger than the Britis
 
 test('a crumbling edge runs from end to end along the underside, up to a quarter of the height', () => {
   for (const unit of units({ condition: 'crumbling' })) {
-    const [gone] = faceMarks([unit], BODY);
+    const [gone] = blemishes([unit], BODY);
     const ring = gone?.rings[0] ?? [];
     const ups = ring.map(([, y]) => y - unit.y);
     expect([Math.min(...ring.map(([x]) => x)), Math.max(...ring.map(([x]) => x))]).toEqual([
