@@ -1,5 +1,6 @@
 import type { LimitKind } from '../../lib/limits/limit';
 import type { Act } from '../../lib/marking/act';
+import type { Sure } from '../../lib/marking/mark';
 
 /** A choice, and what it says in full once it is chosen. */
 interface Words {
@@ -33,3 +34,5 @@ export const ACT_WORDS: Readonly<Record<Act, Words>> = {
     means: 'It could fall. Keep people away, and call a competent person.',
   },
 };
+
+export const SURE_WORDS: Readonly<Record<Sure, string>> = { 1: 'Unsure', 2: 'Fairly sure', 3: 'Certain' };

@@ -1,8 +1,8 @@
 import type { LengthSystem } from '../../lib/units';
+import { type MarkDetails, NO_DETAILS } from './mark-details';
 import type { FaultChoice } from './part-facts';
 import type { HalfMark, Mark } from './practice-state';
 import { parseReading, readingText } from './reading-text';
-import { NOTHING_SAID, type Said } from './said';
 
 /** 100 m in mm; a day has 1,440 minutes, and a share stops at 100 %. */
 const MOST_READING = 100_000;
@@ -46,9 +46,13 @@ export function markFrom({ sure, said, system }: HalfMark, fault: FaultChoice, p
   };
 }
 
-function saidBefore(before: Mark | undefined, faults: readonly FaultChoice[], system: LengthSystem): Said {
+function saidBefore(
+  before: Mark | undefined,
+  faults: readonly FaultChoice[],
+  system: LengthSystem,
+): MarkDetails {
   const unit = faults.find(({ id }) => id === before?.fault)?.asks.unit;
-  if (!before || unit === undefined) return NOTHING_SAID;
+  if (!before || unit === undefined) return NO_DETAILS;
   const { reading, kind = null, act = null } = before;
   const text = unit === 'there or not' ? String(reading ?? '') : undefined;
   return { reading: text ?? (reading === undefined ? '' : readingText(reading, unit, system)), kind, act };

@@ -5,16 +5,16 @@ import type { CheckId } from '../../lib/inspect/finding';
 import type { Sure } from '../../lib/marking/mark';
 import type { LengthSystem } from '../../lib/units';
 import { ChoiceBar } from '../ui/choice-bar';
+import { SURE_WORDS } from './answer-words';
 import { FaultChooser } from './fault-chooser';
 import { halfFrom, inLengths, markFrom } from './half-mark';
+import { hasDetails } from './mark-details';
 import styles from './mark-form.module.css';
 import type { NotedReading } from './notebook';
 import { type FaultChoice, faultsAt, type PickedPart, placesFor } from './part-facts';
 import type { HalfMark, Mark } from './practice-state';
 import { readingText, readingUnit } from './reading-text';
-import { isSaid } from './said';
 import { SayMore } from './say-more';
-import { SURE_WORDS } from './sure-words';
 
 const SURE_OPTIONS = [
   { value: '1', label: SURE_WORDS[1] },
@@ -46,7 +46,7 @@ export function MarkForm(props: {
   const [half, setHalf] = useState(() => kept ?? halfFrom(before, faults, system));
   const [choosing, setChoosing] = useState(half.fault === null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [more, setMore] = useState(isSaid(half.said));
+  const [more, setMore] = useState(hasDetails(half.said));
   const [taken, setTaken] = useState<typeof attached>(null);
   const told = useRef(half);
   const id = useId();

@@ -1,8 +1,8 @@
 'use client';
 
+import { SURE_WORDS } from './answer-words';
 import styles from './mark-list.module.css';
 import type { Mark } from './practice-state';
-import { SURE_WORDS } from './sure-words';
 
 export interface NamedMark {
   readonly mark: Mark;

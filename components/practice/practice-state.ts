@@ -2,8 +2,8 @@ import type { CheckId } from '../../lib/inspect/finding';
 import type { Answer } from '../../lib/marking/five-marks';
 import type { Sure } from '../../lib/marking/mark';
 import type { LengthSystem } from '../../lib/units';
+import type { MarkDetails } from './mark-details';
 import type { NotedReading } from './notebook';
-import type { Said } from './said';
 
 /** One mark of the learner. Its number on the wall is its place in the list. */
 export interface Mark extends Answer {
@@ -20,7 +20,7 @@ export interface HalfMark {
   /** The part it goes on, where the reader chose one of several. */
   readonly place: string | null;
   readonly sure: Sure;
-  readonly said: Said;
+  readonly said: MarkDetails;
   /** The lengths in which the reading was typed. */
   readonly system: LengthSystem;
 }

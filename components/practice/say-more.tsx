@@ -7,10 +7,10 @@ import type { LengthSystem } from '../../lib/units';
 import { formatMeasure } from '../result/format-measure';
 import { ChoiceBar } from '../ui/choice-bar';
 import { ACT_WORDS, KIND_WORDS } from './answer-words';
+import { hasDetails, type MarkDetails, NO_DETAILS } from './mark-details';
 import type { NotedReading } from './notebook';
 import type { FaultChoice } from './part-facts';
 import { parseReading, readingText, readingUnit } from './reading-text';
-import { isSaid, NOTHING_SAID, type Said } from './said';
 import styles from './say-more.module.css';
 
 const KIND_OPTIONS = LIMIT_KINDS.map((value) => ({ value, label: KIND_WORDS[value].label }));
@@ -25,13 +25,13 @@ const MOST_OFFERED = 3;
 /** Folded until it is wanted: how much, which requirement, what to do. */
 export function SayMore(props: {
   readonly fault: FaultChoice;
-  readonly said: Said;
+  readonly said: MarkDetails;
   readonly open: boolean;
   readonly system: LengthSystem;
   /** Name of the rule set in use. */
   readonly rules: string;
   readonly notebook: readonly NotedReading[];
-  readonly onSay: (said: Said) => void;
+  readonly onSay: (said: MarkDetails) => void;
   readonly onToggle: (open: boolean) => void;
 }) {
   const { fault, said, open, system, rules, notebook, onSay, onToggle } = props;
@@ -96,8 +96,8 @@ export function SayMore(props: {
           onChoose={(act) => onSay({ ...said, act })}
         />
         {said.act && <p className={styles.means}>{ACT_WORDS[said.act].means}</p>}
-        {isSaid(said) && (
-          <button type="button" className={styles.clear} onClick={() => onSay(NOTHING_SAID)}>
+        {hasDetails(said) && (
+          <button type="button" className={styles.clear} onClick={() => onSay(NO_DETAILS)}>
             Clear these three
           </button>
         )}
@@ -107,7 +107,7 @@ export function SayMore(props: {
 }
 
 /** Behind the folded line: what has been said, or what can be. */
-function givenWords({ reading, kind, act }: Said, unit: string, system: LengthSystem): string {
+function givenWords({ reading, kind, act }: MarkDetails, unit: string, system: LengthSystem): string {
   const present = PRESENT_OPTIONS.find(({ value }) => value === reading)?.label.toLowerCase();
   const value = parseReading(reading, unit, system);
   const read = value === undefined ? reading : formatMeasure(value, unit, system);

@@ -3,8 +3,8 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { Values } from '../../../lib/generate/adjustable/sliders';
 import type { RuleSetId } from '../../../lib/limits/limit';
+import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { usePart } from '../../walls/use-part';
-import { useStirred } from '../../walls/use-stirred';
 import type { LaidBuild } from './lay-build';
 
 const ALL_SOUND: Values = {};
@@ -16,7 +16,7 @@ export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetI
   const [values, setValues] = useState(ALL_SOUND);
   /** The last values with which the wall stood. */
   const [standing, setStanding] = useState(values);
-  const fetched = usePart(loadHand, useStirred());
+  const fetched = usePart(loadHand, useFirstInteraction());
   const hand = useMemo(() => fetched.part?.(base, rules) ?? null, [fetched.part, base, rules]);
   const problem = useMemo(() => hand?.problemOf(values) ?? null, [hand, values]);
   if (hand && problem === null && standing !== values) setStanding(values);

@@ -15,8 +15,8 @@ import { detectionFiguresOf } from '../../../lib/drills/detection-figures';
 import { isSort, sortNumber } from '../../../lib/drills/quick-look';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { Awaited } from '../../walls/awaited';
+import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { usePart } from '../../walls/use-part';
-import { useStirred } from '../../walls/use-stirred';
 import type { QuickRoundName } from './quick-picture';
 import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
@@ -48,7 +48,7 @@ export function QuickLooks({
   const { phase, paused, answers } = state;
   const place = answers.length;
   const isSeen = phase === 'looking';
-  const quick = usePart(loadQuick, useStirred() || phase !== 'ready');
+  const quick = usePart(loadQuick, useFirstInteraction() || phase !== 'ready');
   const part = quick.part;
   const picture = useMemo(
     () => (isSeen && part ? part.quickPicture(name, place) : null),

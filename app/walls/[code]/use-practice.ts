@@ -12,8 +12,8 @@ import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
+import { useFirstInteraction } from '../use-first-interaction';
 import { usePart } from '../use-part';
-import { useStirred } from '../use-stirred';
 import { viewKeyFor } from '../view-choices';
 import { loadMarker, loadResult, loadSecond } from './later-parts';
 import type { SetWork } from './set-work';
@@ -41,7 +41,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
   const focus = useFocusMoves();
   const isBegun = !isLooking || work.marks.length > 0 || work.readings.length > 0 || picked !== null;
-  const second = usePart(loadSecond, useStirred() || isBegun);
+  const second = usePart(loadSecond, useFirstInteraction() || isBegun);
   const marker = usePart(loadMarker, !setWork && !isLooking);
   const resultPart = usePart(loadResult, !isLooking);
   // Until the catalogue is here its own short names will do.
