@@ -72,10 +72,14 @@ async function killAndLook(
       receipts.push({ body, receipt });
     }
   });
+  // A refusal ends the run at once: it would be final on a device.
+  const handingIn = Promise.all(clients);
+  handingIn.catch(() => undefined);
   const all = kills.site + kills.database;
   for (let kill = 0; kill < all; kill++) {
     const enough = receipts.length + handInsBefore(kill);
-    while (receipts.length < Math.min(enough, bodies.length - CLIENTS)) await wait(2);
+    while (receipts.length < Math.min(enough, bodies.length - CLIENTS))
+      await Promise.race([wait(2), handingIn]);
     // Taken in turn, as far as there are any of each.
     if (postgres && kill % 2 === 0 && kill / 2 < kills.database) {
       postgres.crash();
@@ -87,7 +91,7 @@ async function killAndLook(
     }
   }
   isOver = true;
-  await Promise.all(clients);
+  await handingIn;
   const lost: string[] = [];
   for (const { body, receipt } of receipts) {
     if ((await sendUntilTaken(server.address, body, () => false)) !== receipt) lost.push(receipt);
