@@ -1,5 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
-import type { RosterLine, RosterProblem } from '../../lib/classes/roster';
+import { MOST_LEARNERS, type RosterLine, type RosterProblem } from '../../lib/classes/roster';
 
 export interface ReadRoster {
   readonly lines: readonly RosterLine[];
@@ -55,6 +55,8 @@ function readTable(text: string, delimiter: string, columns: Columns): ReadRoste
       skip_empty_lines: true,
       relax_column_count: true,
       trim: true,
+      // The first line and one more than a group holds: what is beyond is refused unread.
+      to: MOST_LEARNERS + 2,
     }) as unknown as readonly {
       readonly record: readonly string[];
       readonly info: { readonly lines: number };

@@ -1,6 +1,8 @@
+import { statSync, writeFileSync } from 'node:fs';
 import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
-import { openDatabase } from '../../lib/store/database';
+import { resultOf } from '../../lib/store/attempts';
+import { openDatabase, sqliteFileIn } from '../../lib/store/database';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
 import { runChild } from './children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
@@ -125,4 +127,38 @@ test.each([
   const store = await readyStore(await emptyDatabase('sqlite'));
   const { rows } = await sql.raw<Record<string, unknown>>(`pragma ${name}`).execute(store.db);
   expect(rows).toEqual([{ [name]: value }]);
+});
+
+test('nobody but this user may read the file, nor what SQLite lays beside it', async () => {
+  const settings = await emptyDatabase('sqlite');
+  const file = sqliteFileIn(settings.dataDir);
+  // As an older version of the site left it.
+  writeFileSync(file, '', { mode: 0o644 });
+  const { db } = await readyStore(settings);
+  await sql`create table tried (n integer)`.execute(db);
+  const modes = [file, `${file}-wal`, `${file}-shm`].map((each) => statSync(each).mode & 0o777);
+  expect(modes).toEqual([0o600, 0o600, 0o600]);
+});
+
+test('of two own marks of one moment the one that the mark book shows counts', async () => {
+  const store = await readyStore(await emptyDatabase('sqlite'));
+  const mine = await sampleAttempt(store);
+  await recordHandIn(store, sampleHandIn(mine));
+  for (const [id, score] of [
+    ['b', 0.9],
+    ['a', 0.1],
+  ] as const) {
+    await store.db
+      .insertInto('override_mark')
+      .values({
+        id,
+        attempt_id: mine.attempt,
+        score,
+        reason: 'seen on site',
+        made_by: 'user 1',
+        made_at: NOON,
+      })
+      .execute();
+  }
+  expect((await resultOf(store, mine.attempt))?.score).toBe(0.9);
 });
