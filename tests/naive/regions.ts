@@ -29,6 +29,7 @@ export function regionOfParts(wall: Wall, parts: readonly string[], check: strin
       return lintelStrip(wall, parts);
     case 'shallow-tie':
     case 'thin-tie':
+    case 'tie-near-face':
       return round(
         wall.ties
           .filter(({ id }) => parts.includes(id))
