@@ -58,7 +58,11 @@ function run(): string {
   const { wall } = laid;
   if (options.svg !== undefined) return printSvg(wall, options.svg);
   if (options.marks !== undefined) {
-    return JSON.stringify(grade(keyOf(surveyed(wall), brief.rules), parseMarks(readText(options.marks))), null, 2);
+    return JSON.stringify(
+      grade(keyOf(surveyed(wall), brief.rules), parseMarks(readText(options.marks))),
+      null,
+      2,
+    );
   }
   const findings = inspect(wall, brief.rules);
   const fingerprint = fingerprintOf(laid.asLaid);

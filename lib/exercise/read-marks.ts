@@ -18,7 +18,9 @@ export const marksSchema: z.ZodType<readonly RawMark[]> = z
   .array(
     z.strictObject({
       part: z.string().min(1).max(40),
-      fault: z.enum(CHECKS, { error: ({ input }) => `there is no fault "${shortened(input)}" in the catalogue` }),
+      fault: z.enum(CHECKS, {
+        error: ({ input }) => `there is no fault "${shortened(input)}" in the catalogue`,
+      }),
       sure: z.union([z.literal(1), z.literal(2), z.literal(3)]).exactOptional(),
       reading: z.number().min(-MOST_READ).max(MOST_READ).exactOptional(),
       kind: z.enum(LIMIT_KINDS).exactOptional(),

@@ -50,7 +50,13 @@ const verdict = z.enum(VERDICTS);
 const finding: z.ZodType<Finding> = z.object({
   check: z.enum(CHECKS),
   parts: z.array(partId),
-  region: z.object({ panel: z.string(), x: z.number(), y: z.number(), width: z.number(), height: z.number() }),
+  region: z.object({
+    panel: z.string(),
+    x: z.number(),
+    y: z.number(),
+    width: z.number(),
+    height: z.number(),
+  }),
   measured: z.number(),
   unit: z.string(),
   limit: z.number(),
@@ -142,9 +148,7 @@ const version2 = z.strictObject({ version: z.literal(VERSION), results: z.array(
 // What the first markings did not say yet: an answer, how it stands, how near a reading had to come, the five marks; then, whether the wall
 // was answered.
 const earlier = result.partial({ capped: true, parts: true, answered: true }).extend({
-  findings: z.array(
-    gradedFinding.partial({ answer: true, verdicts: true, within: true, rightAct: true }),
-  ),
+  findings: z.array(gradedFinding.partial({ answer: true, verdicts: true, within: true, rightAct: true })),
   marks: z.array(gradedMark.partial({ answer: true, explanation: true })),
 });
 const version1 = z.array(earlier);

@@ -3,10 +3,10 @@ import { expect, test } from 'vitest';
 import { tidyCode } from '../../app/accounts/codes';
 import { isEasilyGuessed } from '../../app/accounts/guessed-password';
 import { emailAddress, newPassword, personName } from '../../app/accounts/password-rules';
-import { parseMarks } from '../../lib/exercise/read-marks';
 import { readBody } from '../../app/request/read-body';
 import { readRoster } from '../../app/set-work/roster-lines';
 import { checkRoster } from '../../lib/classes/roster';
+import { parseMarks } from '../../lib/exercise/read-marks';
 import { parseCode } from '../../lib/generate/wall-code';
 import { parseNumber } from '../../lib/questions/parse-number';
 

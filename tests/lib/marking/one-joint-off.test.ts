@@ -3,8 +3,8 @@ import { grade } from '../../../lib/exercise/grade';
 import { keyOf, surveyed } from '../../../lib/exercise/key';
 import type { RawMark } from '../../../lib/marking/mark';
 import { withOneJointOff } from '../../../lib/marking/one-joint-off';
-import { sampleFinding, sampleMark } from './samples';
 import { handWall } from '../views/hand-wall';
+import { sampleFinding, sampleMark } from './samples';
 
 /**
  * The hand wall: units 200 × 60, joints 10. The open head is A3.1/2, at x 200 to 210 and y 150 to 210. It meets the beds under units 1

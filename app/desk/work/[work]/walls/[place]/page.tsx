@@ -78,12 +78,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
         </p>
       )}
       {open !== null && one && result !== undefined && (
-        <LearnerWall
-          name={one.name}
-          wall={open.wall}
-          rules={open.rules}
-          result={result}
-        />
+        <LearnerWall name={one.name} wall={open.wall} rules={open.rules} result={result} />
       )}
       {open !== null && !one && (
         <>
