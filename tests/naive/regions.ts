@@ -103,7 +103,7 @@ function unitsOfCourse(wall: Wall, course: string): readonly Unit[] {
 /** Shown at the corner, on the panel that comes later by name. */
 function returnEnd(wall: Wall, corner: string): Region {
   const [left = '', right = ''] = corner.split('-');
-  const later = right > left ? right : left;
+  const later = [left, right].sort().at(-1) ?? '';
   const courses = [...new Set(unitsOf(wall, later).map(({ course }) => course))];
   return faces(
     courses.flatMap((course) => {
