@@ -1,4 +1,5 @@
 import type { Drawing } from '../../lib/drawing/shape';
+import { distanceTo, grown } from '../../lib/geometry/box';
 import type { Mm } from '../../lib/units';
 import { type Picked, pickAt } from '../../lib/views/pointing/pick';
 import type { Part } from '../../lib/wall/parts';
@@ -8,12 +9,12 @@ export type Touch = 'bare' | 'gloved';
 
 /** A finger needs courses at least this high to tell parts apart; a first tap brings them to the working height, px. A glove needs more. */
 const COURSES: Readonly<Record<Touch, { readonly least: number; readonly working: number }>> = {
-  bare: { least: 44, working: 72 },
-  gloved: { least: 64, working: 100 },
+  bare: { least: 44, working: 84 },
+  gloved: { least: 64, working: 108 },
 };
 
 /** How far a pointer strays from what it is meant to touch, px: a finger by a finger's breadth, a mouse by hardly anything. */
-const STRAYS = { touch: 20, other: 6 };
+const STRAYS = { touch: 16, other: 6 };
 
 /** What a tap comes to: the drawing comes nearer by this factor first, or it means a part. */
 export type Tap =
@@ -36,10 +37,12 @@ export function tapAt(
   if (by !== 'mouse') {
     const { least, working } = COURSES[by];
     const high = courseHigh / mmPerPx;
+    // Beside its edge a large part may well not be what was meant.
     const isLarge =
       picked !== null &&
       parts.get(picked.part)?.kind !== 'panel' &&
-      Math.min(picked.spot.width, picked.spot.height) / mmPerPx >= least;
+      Math.min(picked.spot.width, picked.spot.height) / mmPerPx >= least &&
+      distanceTo(grown(picked.spot, -reach), x, y) === 0;
     if (high < least && !isLarge) return { kind: 'nearer', by: working / high };
   }
   return picked && { kind: 'part', picked };
