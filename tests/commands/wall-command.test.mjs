@@ -87,7 +87,14 @@ describe('the wall command', () => {
     writeFileSync(file, '{"marks":[]}');
     const { status, stdout } = wall('--topic', 'joints', '--marks', file);
     expect(status).toBe(0);
-    expect(Object.keys(JSON.parse(stdout))).toEqual(['score', 'capped', 'findings', 'marks', 'parts']);
+    expect(Object.keys(JSON.parse(stdout))).toEqual([
+      'score',
+      'capped',
+      'findings',
+      'marks',
+      'parts',
+      'answered',
+    ]);
   });
 
   test('inspects the wall of a file, and refuses one that cannot stand', () => {
