@@ -71,7 +71,11 @@ export function makeHeavyAnswers(pageMakers: PageMakers, seats: number) {
 
 /** A reader who takes brotli says so; "br;q=0" says the opposite. */
 function takesBrotli({ headers }: IncomingMessage): boolean {
-  return /\bbr\b(?!\s*;\s*q=0(\.0*)?\s*(,|$))/.test(String(headers['accept-encoding'] ?? ''));
+  const taken = String(headers['accept-encoding'] ?? '').split(',');
+  return taken.some((each) => {
+    const [name, weight = 'q=1'] = each.replaceAll(/\s/g, '').toLowerCase().split(';');
+    return name === 'br' && Number(weight.slice('q='.length)) > 0;
+  });
 }
 
 async function orSay(
