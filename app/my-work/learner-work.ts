@@ -11,8 +11,8 @@ import {
   timeFactorOf,
   wallsOf,
 } from '../../lib/store/attempts';
+import { type GivenMark, givenMarks } from '../../lib/store/book/given-marks';
 import type { Store } from '../../lib/store/database';
-import { type GivenMark, givenMarks } from '../../lib/store/given-marks';
 import { type WorkRow, workOf } from '../../lib/store/set-work';
 
 /** What a learner may see of a set work now. Nothing of the key is in it before the results are shown. */

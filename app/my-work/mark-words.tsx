@@ -1,6 +1,6 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { scoreError } from '../../lib/classes/statistics/score-error';
-import type { GivenMark } from '../../lib/store/given-marks';
+import type { GivenMark } from '../../lib/store/book/given-marks';
 
 const MARK_WORDS: Readonly<Record<GivenMark['kind'], string>> = {
   'handed in': 'from the walls, when you handed in',

@@ -2,8 +2,8 @@
 
 import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
-import { parseReading } from '../../components/practice/kept-work';
 import type { ResultRows } from '../../components/result/result-rows';
+import { parseReading } from '../../components/wall-page/kept-work';
 import type { AttemptWall } from '../../lib/store/attempts';
 import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { LaidPractice } from '../walls/lay-practice';

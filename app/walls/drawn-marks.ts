@@ -1,6 +1,6 @@
-import type { Mark } from '../../components/practice/practice-state';
 import type { ResultRows } from '../../components/result/result-rows';
 import type { DrawnMark } from '../../components/wall/wall-drawing';
+import type { Mark } from '../../components/wall-page/practice-state';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../lib/wall/parts';
 

@@ -1,6 +1,6 @@
-import type { FaultChoice } from '../../components/practice/part-facts';
-import type { Mark } from '../../components/practice/practice-state';
 import { formatMeasure } from '../../components/result/format-measure';
+import type { FaultChoice } from '../../components/wall-page/part-facts';
+import type { Mark } from '../../components/wall-page/practice-state';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';

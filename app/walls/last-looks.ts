@@ -1,4 +1,4 @@
-import type { LastLook } from '../../components/practice/review';
+import type { LastLook } from '../../components/wall-page/review';
 import { cutsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 

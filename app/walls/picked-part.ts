@@ -1,4 +1,4 @@
-import type { PickedPart } from '../../components/practice/part-facts';
+import type { PickedPart } from '../../components/wall-page/part-facts';
 import type { Aim } from '../../lib/views/pointing/pick';
 import type { Part } from '../../lib/wall/parts';
 import { nearbyParts } from './nearby-parts';

@@ -2,7 +2,7 @@
 
 import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
-import { type FaultChoice, faultsAt, type PickedPart, placesFor } from '../practice/part-facts';
+import { type FaultChoice, faultsAt, type PickedPart, placesFor } from '../wall-page/part-facts';
 import styles from './name-fault.module.css';
 
 /** Names the fault at the part picked: one list of all faults, by family, in the browser's own control. */

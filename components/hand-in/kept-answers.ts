@@ -1,6 +1,6 @@
-import { keepText, readKept, SET_WORK_NAME } from '../practice/kept-text';
-import { formatWork, parseWork } from '../practice/kept-work';
-import type { Work } from '../practice/practice-state';
+import { keepText, readKept, SET_WORK_NAME } from '../wall-page/kept-text';
+import { formatWork, parseWork } from '../wall-page/kept-work';
+import type { Work } from '../wall-page/practice-state';
 import type { WallAnswer } from './hand-in';
 
 export type Progress = 'not begun' | 'begun' | 'done';

@@ -6,12 +6,12 @@ import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { cornerOf, offAtEnd, squareDiagonal } from '../../lib/trade/corner-square';
 import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
-import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { ChoiceField, RulesField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
 import { formatNumber } from './format-number';
-import { LengthField } from './length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
-import { Sheet } from './sheet';
+import { Sheet } from './sheets/sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** The side of three parts, and all three as they are measured, in each system. */

@@ -7,11 +7,11 @@ import { fallEnergy, impactSpeed } from '../../lib/trade/falling';
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { LengthField } from './fields/length-field';
+import { QuantityField } from './fields/quantity-field';
 import { formatQuantity } from './format-number';
-import { LengthField } from './length-field';
-import { QuantityField } from './quantity-field';
 import { useLengthsHere } from './rules-here';
-import { Sheet } from './sheet';
+import { Sheet } from './sheets/sheet';
 import styles from './trade.module.css';
 
 const KM_PER_H_PER_M_PER_S = 3.6;

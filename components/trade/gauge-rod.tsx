@@ -12,13 +12,13 @@ import {
   nearestGauge,
 } from '../../lib/trade/coursing';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { RulesField, TickField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
 import { formatNumber } from './format-number';
-import { LengthField } from './length-field';
-import { RodSheet } from './rod-sheet';
-import { RodStrips } from './rod-strips';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { RodSheet } from './sheets/rod-sheet';
+import { RodStrips } from './sheets/rod-strips';
 import styles from './trade.module.css';
 import { isWithin, VerdictItem } from './verdict-item';
 

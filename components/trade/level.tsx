@@ -6,13 +6,13 @@ import { formatAmount } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import { bubbleMove, reversalOf, steppedError, tiltOf } from '../../lib/trade/spirit-level';
 import { formatLength, inches, type LengthSystem, MM_PER_M, type Mm } from '../../lib/units';
-import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { RulesField, TickField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
+import { NumberField } from './fields/number-field';
 import { formatNumber } from './format-number';
-import { LengthField } from './length-field';
-import { LevelSheet } from './level-sheet';
-import { NumberField } from './number-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { LevelSheet } from './sheets/level-sheet';
 import { VerdictItem } from './verdict-item';
 
 /** A carpenter's vial is curved to about this. Second-hand; only for the drawing. */

@@ -7,15 +7,15 @@ import { limitOf } from '../../lib/limits/limits';
 import { spanToDeflection } from '../../lib/trade/lintel-bending';
 import type { Angle } from '../../lib/trade/steel-angle';
 import { formatInches, formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
+import { ChoiceField, RulesField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
+import { NumberField } from './fields/number-field';
 import { formatNumber, formatQuantity } from './format-number';
-import { LengthField } from './length-field';
 import { bendingOf, LINTEL_WORKING, type LoadWay } from './lintel-load';
-import { LintelSheet } from './lintel-sheet';
 import { LintelTable } from './lintel-table';
-import { NumberField } from './number-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { LintelSheet } from './sheets/lintel-sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 const ANGLES: readonly (readonly [name: string, angle: Angle])[] = [

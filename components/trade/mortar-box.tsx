@@ -9,14 +9,14 @@ import { dampSandFor, drySandIn } from '../../lib/trade/mortar-bulking';
 import { type MortarMix, sandRatio } from '../../lib/trade/mortar-mix';
 import { EVAPORATION_OF_CONCERN, evaporationOf, hydrationPace } from '../../lib/trade/mortar-weather';
 import { WATER_WEIGHT, yieldOf } from '../../lib/trade/mortar-yield';
-import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame } from './drawing-frame';
+import { ChoiceField, RulesField } from './fields/choice-field';
+import { NumberField } from './fields/number-field';
+import { QuantityField } from './fields/quantity-field';
 import { formatNumber, formatQuantity } from './format-number';
-import { MortarSheet } from './mortar-sheet';
 import { MORTAR_WORKING } from './mortar-working';
-import { NumberField } from './number-field';
-import { QuantityField } from './quantity-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { MortarSheet } from './sheets/mortar-sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** Share of air in the mortar. A round figure of ours, stated in the working. */

@@ -8,13 +8,13 @@ import { limitOf } from '../../lib/limits/limits';
 import { type Back, dabsOn, type Heap, ridgesOn, ringOn } from '../../lib/trade/mortar-heaps';
 import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread';
 import { formatLength, type LengthSystem } from '../../lib/units';
-import { ChoiceField, RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { ChoiceField, RulesField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
+import { NumberField } from './fields/number-field';
 import { formatNumber, formatQuantity } from './format-number';
-import { LengthField } from './length-field';
-import { NumberField } from './number-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
-import { Sheet } from './sheet';
+import { Sheet } from './sheets/sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 const BACK: Back = { length: 200, height: 100 };

@@ -7,12 +7,12 @@ import { namedLimitOf } from '../../lib/limits/limits';
 import { bearingPressure } from '../../lib/trade/lintel-bending';
 import { overhangMarksOf, peakStressRatio, pressedLengthOf, standingOf } from '../../lib/trade/overhang';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import { RulesField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { RulesField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
 import { formatNumber, formatQuantity } from './format-number';
-import { LedgeSheet } from './ledge-sheet';
-import { LengthField } from './length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { LedgeSheet } from './sheets/ledge-sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** Brick veneer of about 90 mm, N/mm² of face: 40 lb/ft² (1.915 kPa), the usual figure of American tables. */

@@ -6,11 +6,11 @@ import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf } from '../../lib/limits/limits';
 import { type Arrangement, arrangementsOf, type Bond, leastLapTurned } from '../../lib/trade/set-out';
 import { formatLength, type Mm } from '../../lib/units';
-import { ChoiceField, RulesField } from './choice-field';
-import { CourseSheet } from './course-sheet';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { LengthField } from './length-field';
+import { ChoiceField, RulesField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
+import { CourseSheet } from './sheets/course-sheet';
 import styles from './trade.module.css';
 import { isWithin, VerdictItem } from './verdict-item';
 

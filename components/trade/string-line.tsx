@@ -15,13 +15,13 @@ import {
   windOnLine,
 } from '../../lib/trade/string-line';
 import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
-import { RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { RulesField, TickField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
+import { QuantityField } from './fields/quantity-field';
 import { formatNumber } from './format-number';
-import { LengthField } from './length-field';
-import { QuantityField } from './quantity-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
-import { DimensionLine, Sheet } from './sheet';
+import { DimensionLine, Sheet } from './sheets/sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** The line is drawn as if it were so thick for the wind, mm. */

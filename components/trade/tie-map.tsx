@@ -8,12 +8,12 @@ import { limitOf, ruleSetTitle } from '../../lib/limits/limits';
 import { areaEach, tieDensity } from '../../lib/trade/tie-field';
 import { firstTieBeside, tieMapOf } from '../../lib/trade/tie-map';
 import { formatLength, type LengthSystem, type Mm, squareFeet } from '../../lib/units';
-import { ChoiceField, RulesField, TickField } from './choice-field';
 import { DrawingFrame, type Working } from './drawing-frame';
+import { ChoiceField, RulesField, TickField } from './fields/choice-field';
+import { LengthField } from './fields/length-field';
 import { formatNumber, formatQuantity } from './format-number';
-import { LengthField } from './length-field';
 import { useLengthsHere, useRulesHere } from './rules-here';
-import { TieSheet } from './tie-sheet';
+import { TieSheet } from './sheets/tie-sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 const WIDTH: Mm = 3600;

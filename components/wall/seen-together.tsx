@@ -2,7 +2,7 @@
 
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useState } from 'react';
 import type { Box } from '../../lib/geometry/box';
-import { type Gliding, useGliding } from './use-gliding';
+import { type Gliding, useGliding } from './gestures/use-gliding';
 
 /** What is seen of a drawing as shares of the whole: 0 to 1 from its left and from its foot. */
 interface Share {

@@ -2,8 +2,8 @@
 
 import { useEffect, useRef } from 'react';
 import type { Box } from '../../lib/geometry/box';
+import type { Seen } from './gestures/use-seen-box';
 import { useSame } from './use-same';
-import type { Seen } from './use-seen-box';
 
 /** Where nothing can be picked the drawing shows by itself what there is to see. */
 export function useShownPlace(canPick: boolean, selected: Box | null, { showWhole, closeTo }: Seen): void {

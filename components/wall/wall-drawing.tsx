@@ -23,13 +23,13 @@ import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-condit
 import type { Wall } from '../../lib/wall/model';
 import { courseOf } from '../../lib/wall/part-id';
 import { DrawContext } from './draw-context';
-import { middleOf, sheetOf } from './seen-box';
-import { useGestures } from './use-gestures';
+import { middleOf, sheetOf } from './gestures/seen-box';
+import { useGestures } from './gestures/use-gestures';
+import { useSeenBox } from './gestures/use-seen-box';
+import { useTaps } from './gestures/use-taps';
 import { usePlace } from './use-place';
 import { useSame } from './use-same';
-import { useSeenBox } from './use-seen-box';
 import { useShownPlace } from './use-shown-place';
-import { useTaps } from './use-taps';
 import styles from './wall-drawing.module.css';
 import { facesOf, GridHelp, WallGrid } from './wall-grid';
 import { Ring, WallLabels, WallMarks } from './wall-overlays';

@@ -1,5 +1,5 @@
 import { appendAudit } from './audit';
-import type { By } from './book-changes';
+import type { By } from './book/book-changes';
 import type { Store } from './database';
 
 /** One due date. */

@@ -2,13 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { parseResults } from '../../lib/exercise/stored-results';
 import { ENGINE } from '../../lib/generate/brief';
 import { verifyAudit } from '../../lib/store/audit';
-import { attemptAnswers } from '../../lib/store/book-answers';
-import { addComment, addMarking, BookError, overrideMark, releaseWork } from '../../lib/store/book-changes';
+import { attemptAnswers } from '../../lib/store/book/book-answers';
+import {
+  addComment,
+  addMarking,
+  BookError,
+  overrideMark,
+  releaseWork,
+} from '../../lib/store/book/book-changes';
+import { givenMarks } from '../../lib/store/book/given-marks';
+import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/book/mark-book';
 import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
-import { givenMarks } from '../../lib/store/given-marks';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
-import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/mark-book';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
 import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';

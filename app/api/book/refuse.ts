@@ -1,4 +1,4 @@
-import { BookError } from '../../../lib/store/book-changes';
+import { BookError } from '../../../lib/store/book/book-changes';
 import { Refusal } from '../../request/refusal';
 
 /** What the store will not change is a refusal in its words. */

@@ -2,9 +2,9 @@ import { stringify } from 'csv-stringify/sync';
 import { figuresOf } from '../../../lib/classes/statistics/learner-figures';
 import { scoreError } from '../../../lib/classes/statistics/score-error';
 import { STEPS } from '../../../lib/classes/statistics/wall-answer';
-import { exportedLearners } from '../../../lib/store/book-export';
+import { exportedLearners } from '../../../lib/store/book/book-export';
+import { allBookRows, type BookWork } from '../../../lib/store/book/mark-book';
 import type { Store } from '../../../lib/store/database';
-import { allBookRows, type BookWork } from '../../../lib/store/mark-book';
 import { isoOf } from './iso-of';
 
 /** Marks a file as UTF-8 for spreadsheet programs. */

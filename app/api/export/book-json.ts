@@ -1,7 +1,7 @@
 import { scoreError } from '../../../lib/classes/statistics/score-error';
-import { type ExportedLearner, exportedLearners } from '../../../lib/store/book-export';
+import { type ExportedLearner, exportedLearners } from '../../../lib/store/book/book-export';
+import type { BookWork } from '../../../lib/store/book/mark-book';
 import type { Store } from '../../../lib/store/database';
-import type { BookWork } from '../../../lib/store/mark-book';
 import { BOOK_SCHEMA_PATH, BOOK_SCHEMA_VERSION, type Book, type LearnerRecord } from './book-schema';
 import { isoOf } from './iso-of';
 

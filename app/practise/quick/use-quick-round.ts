@@ -1,7 +1,7 @@
 'use client';
 
 import { type Dispatch, useEffect, useReducer, useState } from 'react';
-import { keepText, readKept } from '../../../components/practice/kept-text';
+import { keepText, readKept } from '../../../components/wall-page/kept-text';
 import { formatBegun, parseBegun } from '../../../lib/drills/begun-round';
 import {
   QUICK_START,

@@ -2,10 +2,10 @@
 
 import { useMemo } from 'react';
 import { InstrumentBench } from '../../../components/instruments/instrument-bench';
-import { leftWords } from '../../../components/practice/lifted-bar';
-import { MarkForm } from '../../../components/practice/mark-form';
-import { PartCard } from '../../../components/practice/part-card';
-import type { Mark } from '../../../components/practice/practice-state';
+import { leftWords } from '../../../components/wall-page/lifted-bar';
+import { MarkForm } from '../../../components/wall-page/marking/mark-form';
+import { PartCard } from '../../../components/wall-page/part-card';
+import type { Mark } from '../../../components/wall-page/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
 import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';

@@ -1,11 +1,11 @@
 'use client';
 
 import { LengthChoice } from '../../../components/forms/length-choice';
-import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
-import { TicketLines } from '../../../components/practice/ticket-lines';
-import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { usePrinting } from '../../../components/wall/use-printing';
+import { LiftedBar, LiftedRecord } from '../../../components/wall-page/lifted-bar';
+import { TicketLines } from '../../../components/wall-page/ticket-lines';
+import { WallStage } from '../../../components/wall-page/wall-stage';
 import { Awaited } from '../awaited';
 import { hiddenFromFront } from '../hidden-from-front';
 import type { LaidPractice } from '../lay-practice';

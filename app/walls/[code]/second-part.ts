@@ -1,5 +1,5 @@
 import { Notebook } from '../../../components/instruments/notebook';
-import { Review } from '../../../components/practice/review';
+import { Review } from '../../../components/wall-page/review';
 import { faultName, saidOf } from '../fault-choices';
 import { lastLooks } from '../last-looks';
 import { PickedCard } from './picked-card';

@@ -1,6 +1,6 @@
-import type { NotedReading } from '../../../components/practice/notebook';
-import type { Mark } from '../../../components/practice/practice-state';
 import type { ResultRows } from '../../../components/result/result-rows';
+import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Reading } from '../../../lib/instruments/reading';
 
 /** All that a reader hands in. */
 export interface HandedWork {
@@ -9,7 +9,7 @@ export interface HandedWork {
   /** Units lifted, in the order they were. */
   readonly opened: readonly string[];
   /** The notebook. */
-  readonly readings: readonly NotedReading[];
+  readonly readings: readonly Reading[];
   /** Time the page was in sight, ms. */
   readonly spentMs: number;
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { Bench } from '../../../components/practice/bench';
+import { Bench } from '../../../components/wall-page/bench';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { Awaited } from '../awaited';
 import type { SetWork } from './set-work';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { Step } from '../../../components/practice/lifted-bar';
+import type { Step } from '../../../components/wall-page/lifted-bar';
 import type { OpenWall } from '../open-wall';
 
 /** The unit to lift, or that is lifted; and what is open, against how many may be. */

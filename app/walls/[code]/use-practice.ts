@@ -2,11 +2,11 @@
 
 import { startTransition, useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
-import { leftWords, type Step } from '../../../components/practice/lifted-bar';
-import type { NotedReading } from '../../../components/practice/notebook';
-import type { HalfMade, Mark } from '../../../components/practice/practice-state';
-import { useKeptPractice } from '../../../components/practice/use-kept-practice';
-import { useTimeSpent } from '../../../components/practice/use-time-spent';
+import { leftWords, type Step } from '../../../components/wall-page/lifted-bar';
+import type { HalfMade, Mark } from '../../../components/wall-page/practice-state';
+import { useKeptPractice } from '../../../components/wall-page/use-kept-practice';
+import { useTimeSpent } from '../../../components/wall-page/use-time-spent';
+import type { Reading } from '../../../lib/instruments/reading';
 import type { Aim } from '../../../lib/views/pointing/pick';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../lay-practice';
@@ -38,7 +38,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [shown, setShown] = useState<number | null>(null);
   const [said, setSaid] = useState('');
   const [measuring, measure] = useState(false);
-  const [attached, setAttached] = useState<{ readonly reading: NotedReading } | null>(null);
+  const [attached, setAttached] = useState<{ readonly reading: Reading } | null>(null);
   const focus = useFocusMoves();
   const isBegun = !isLooking || work.marks.length > 0 || work.readings.length > 0 || picked !== null;
   const second = usePart(loadSecond, useFirstInteraction() || isBegun);
@@ -115,11 +115,11 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
   };
-  const note = (reading: NotedReading) => {
+  const note = (reading: Reading) => {
     dispatch({ kind: 'note', reading });
     setSaid('Noted.');
   };
-  const attach = (reading: NotedReading) => setAttached({ reading });
+  const attach = (reading: Reading) => setAttached({ reading });
   const forget = (index: number) => dispatch({ kind: 'forget', index });
   const saySound = () => {
     take(null);

@@ -1,8 +1,8 @@
 'use client';
 
 import { useMemo } from 'react';
-import type { Work } from '../../../components/practice/practice-state';
 import type { ResultRows } from '../../../components/result/result-rows';
+import type { Work } from '../../../components/wall-page/practice-state';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { OpenWall } from '../open-wall';
 import type { MarkerPart } from './marker-part';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useState } from 'react';
-import type { HalfMade } from '../../../components/practice/practice-state';
+import type { HalfMade } from '../../../components/wall-page/practice-state';
 import type { Aim } from '../../../lib/views/pointing/pick';
 
 /** The part picked, the place pointed at on it, and the mark that is changed there, by its place in the list. */

@@ -2,8 +2,8 @@
 
 import { useState } from 'react';
 import type { LengthSystem } from '../../../lib/units';
-import { LengthField } from '../../trade/length-field';
-import { NumberField } from '../../trade/number-field';
+import { LengthField } from '../../trade/fields/length-field';
+import { NumberField } from '../../trade/fields/number-field';
 import styles from './build.module.css';
 import { type BuildVerdict, type Compared, ComparedList, VerdictLine } from './build-verdict';
 

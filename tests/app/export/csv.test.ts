@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { csvOf, longCsv, wideCsv } from '../../../app/api/export/book-csv';
 import { streamOf } from '../../../app/api/export/stream-of';
-import { bookRows, bookWorks } from '../../../lib/store/mark-book';
+import { bookRows, bookWorks } from '../../../lib/store/book/mark-book';
 import { emptyDatabase, readyStore } from '../../store/databases';
 import { AWKWARD, addLearner, sampleBook, wholeOf } from './samples';
 

@@ -2,7 +2,7 @@ import { Ajv2020 } from 'ajv/dist/2020';
 import { describe, expect, test } from 'vitest';
 import { bookJson } from '../../../app/api/export/book-json';
 import { BOOK_SCHEMA, BOOK_SCHEMA_PATH, type Book } from '../../../app/api/export/book-schema';
-import { bookWorks } from '../../../lib/store/mark-book';
+import { bookWorks } from '../../../lib/store/book/mark-book';
 import { emptyDatabase, readyStore } from '../../store/databases';
 import { sampleBook, wholeOf } from './samples';
 

@@ -6,7 +6,7 @@ import { csvOf } from '../../../app/api/export/book-csv';
 import { recordOf } from '../../../app/api/export/book-json';
 import { BOOK_SCHEMA, BOOK_SCHEMA_PATH } from '../../../app/api/export/book-schema';
 import { STEPS, type Tally } from '../../../lib/classes/statistics/wall-answer';
-import type { ExportedHandIn, ExportedLearner } from '../../../lib/store/book-export';
+import type { ExportedHandIn, ExportedLearner } from '../../../lib/store/book/book-export';
 
 const RUNS = 2000;
 const validate = new Ajv2020({ strict: true }).compile(BOOK_SCHEMA);

@@ -1,4 +1,4 @@
-import { overrideMark } from '../../../lib/store/book-changes';
+import { overrideMark } from '../../../lib/store/book/book-changes';
 import type { Store } from '../../../lib/store/database';
 import { INVENTED_LEARNERS, inventGroup } from '../../store/samples/invented-group';
 import { type InventedGroup, inventedId, MONDAY } from '../../store/samples/invented-hand-ins';

@@ -1,9 +1,9 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import { Bench } from '../../../components/practice/bench';
-import { PartCard } from '../../../components/practice/part-card';
-import type { Mark } from '../../../components/practice/practice-state';
+import { Bench } from '../../../components/wall-page/bench';
+import { PartCard } from '../../../components/wall-page/part-card';
+import type { Mark } from '../../../components/wall-page/practice-state';
 import { UNIT } from './samples';
 import { showForm } from './show-mark-form';
 

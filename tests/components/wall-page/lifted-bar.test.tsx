@@ -1,7 +1,7 @@
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import { LiftedBar, LiftedRecord } from '../../../components/practice/lifted-bar';
+import { LiftedBar, LiftedRecord } from '../../../components/wall-page/lifted-bar';
 
 function show(isOpen: boolean, left: number): string[] {
   const heard: string[] = [];

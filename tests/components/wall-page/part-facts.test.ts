@@ -4,7 +4,7 @@ import {
   faultsAt,
   type PickedPart,
   placesFor,
-} from '../../../components/practice/part-facts';
+} from '../../../components/wall-page/part-facts';
 import { FAULTS, UNIT } from './samples';
 
 const FAULT: FaultChoice = {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseReading, readingText, readingUnit } from '../../../components/practice/reading-text';
+import { parseReading, readingText, readingUnit } from '../../../components/wall-page/reading-text';
 
 // 25.4 mm an inch; 10 ft are 3,048 mm, so 1/4 in per 10 ft is 6.35 ÷ 3.048 = 2.0833 mm per m.
 test.each([

@@ -2,7 +2,7 @@ import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import type { ComponentProps } from 'react';
 import { expect, test } from 'vitest';
-import { Review } from '../../../components/practice/review';
+import { Review } from '../../../components/wall-page/review';
 
 const MARK = {
   mark: { part: 'A3.2', fault: 'twisted-unit', sure: 2 } as const,

@@ -1,4 +1,4 @@
-import type { FaultChoice, PickedPart } from '../../../components/practice/part-facts';
+import type { FaultChoice, PickedPart } from '../../../components/wall-page/part-facts';
 
 /** Three faults marked on different kinds of part, and a unit with what is around it: invented, for the tests of the bench. */
 export const FAULTS: readonly FaultChoice[] = [

@@ -1,14 +1,14 @@
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import { MarkForm } from '../../../components/practice/mark-form';
-import type { NotedReading } from '../../../components/practice/notebook';
-import type { Mark } from '../../../components/practice/practice-state';
+import { MarkForm } from '../../../components/wall-page/marking/mark-form';
+import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';
 import { FAULTS, findByName, UNIT } from './samples';
 import { showForm } from './show-mark-form';
 
-const TWIST: NotedReading = {
+const TWIST: Reading = {
   instrument: 'straightedge',
   part: 'A3.2',
   what: 'Right end proud',

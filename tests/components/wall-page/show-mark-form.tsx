@@ -1,8 +1,8 @@
 import { render } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { MarkForm } from '../../../components/practice/mark-form';
-import type { NotedReading } from '../../../components/practice/notebook';
-import type { HalfMark, Mark } from '../../../components/practice/practice-state';
+import { MarkForm } from '../../../components/wall-page/marking/mark-form';
+import type { HalfMark, Mark } from '../../../components/wall-page/practice-state';
+import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';
 import { FAULTS, findByName, UNIT } from './samples';
 
@@ -17,7 +17,7 @@ export function showForm(
     onFill = () => undefined,
   }: {
     system?: LengthSystem;
-    notebook?: readonly NotedReading[];
+    notebook?: readonly Reading[];
     kept?: HalfMark | null;
     onFill?: (half: HalfMark) => void;
   } = {},
@@ -30,7 +30,7 @@ export function showForm(
     ...{ system, notebook, kept, onFill },
   };
   const view = render(<MarkForm {...shared} attached={null} before={before} onMark={onMark} />);
-  const attach = (reading: NotedReading) =>
+  const attach = (reading: Reading) =>
     view.rerender(<MarkForm {...shared} attached={{ reading }} before={before} onMark={onMark} />);
   return Object.assign(userEvent.setup(), { attach });
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { formatWork, parseWork } from '../../../components/practice/kept-work';
-import type { NotedReading } from '../../../components/practice/notebook';
+import { formatWork, parseWork } from '../../../components/wall-page/kept-work';
 import {
   FRESH,
   type HalfMade,
@@ -9,7 +8,8 @@ import {
   type PracticeState,
   practiceReducer,
   type Work,
-} from '../../../components/practice/practice-state';
+} from '../../../components/wall-page/practice-state';
+import type { Reading } from '../../../lib/instruments/reading';
 
 const TWIST: Mark = { part: 'A3.2', fault: 'twisted-unit', sure: 3 };
 const THICK: Mark = { part: 'A3.2-bed', fault: 'thick-joint', sure: 1 };
@@ -96,7 +96,7 @@ describe('handing in', () => {
   });
 });
 
-const READING: NotedReading = {
+const READING: Reading = {
   instrument: 'tape',
   part: 'A3.2',
   what: 'Length',

@@ -3,10 +3,10 @@ import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { viewChoices, viewOf } from '../../../app/walls/view-choices';
-import { TicketLines } from '../../../components/practice/ticket-lines';
-import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
 import type { DrawnMark } from '../../../components/wall/wall-drawing';
+import { TicketLines } from '../../../components/wall-page/ticket-lines';
+import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { HAND_BATCHES, handWall } from '../../lib/views/hand-wall';
 

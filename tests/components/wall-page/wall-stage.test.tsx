@@ -3,8 +3,8 @@ import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { viewChoices, viewKeyFor, viewOf } from '../../../app/walls/view-choices';
-import { WallStage } from '../../../components/practice/wall-stage';
 import { DrawContext } from '../../../components/wall/draw-context';
+import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { HAND_BATCHES, handWall, handWindow } from '../../lib/views/hand-wall';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { brought, closeUp, isWhole, panned, zoomed } from '../../../components/wall/seen-box';
+import { brought, closeUp, isWhole, panned, zoomed } from '../../../components/wall/gestures/seen-box';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 
 const WHOLE = { x: 0, y: 0, width: 400, height: 200 };

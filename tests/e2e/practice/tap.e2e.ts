@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { partName } from '../../../app/walls/part-names';
-import { tapAt } from '../../../components/wall/tap';
+import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 import { layWall } from '../../../lib/generate/generate';
 import { parseCode } from '../../../lib/generate/wall-code';

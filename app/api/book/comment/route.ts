@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { addComment } from '../../../../lib/store/book-changes';
+import { addComment } from '../../../../lib/store/book/book-changes';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 import { byStaff, commentFields } from '../book-fields';

@@ -1,6 +1,6 @@
 import { GradingError } from '../../../../lib/exercise/place-marks';
 import type { RuleSetId } from '../../../../lib/limits/limit';
-import { addMarking } from '../../../../lib/store/book-changes';
+import { addMarking } from '../../../../lib/store/book/book-changes';
 import type { WallToGrade } from '../../../../lib/store/hand-in';
 import { handedInTo, handedWalls } from '../../../../lib/store/hand-in-record';
 import { guarded } from '../../../access/guard';

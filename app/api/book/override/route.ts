@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { overrideMark } from '../../../../lib/store/book-changes';
+import { overrideMark } from '../../../../lib/store/book/book-changes';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 import { byStaff, overrideFields } from '../book-fields';

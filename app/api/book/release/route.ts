@@ -1,4 +1,4 @@
-import { releaseWork } from '../../../../lib/store/book-changes';
+import { releaseWork } from '../../../../lib/store/book/book-changes';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 import { byStaff, releaseFields } from '../book-fields';

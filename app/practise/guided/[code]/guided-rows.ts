@@ -1,5 +1,5 @@
 import type { ExplainedFinding } from '../../../../components/drills/explained-finding';
-import type { FaultChoice } from '../../../../components/practice/part-facts';
+import type { FaultChoice } from '../../../../components/wall-page/part-facts';
 import { namesFor } from '../../../../lib/drills/guided-steps';
 import { TOPIC_FAULTS } from '../../../../lib/generate/topics';
 import { CATALOGUE } from '../../../../lib/inspect/catalogue';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useMemo, useState } from 'react';
-import { placesFor } from '../../../../components/practice/part-facts';
+import { placesFor } from '../../../../components/wall-page/part-facts';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Aim } from '../../../../lib/views/pointing/pick';
 import type { OpenWall } from '../../../walls/open-wall';

@@ -1,7 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useState } from 'react';
-import { keepText, readKept } from '../../../../components/practice/kept-text';
+import { keepText, readKept } from '../../../../components/wall-page/kept-text';
 import type { Aim } from '../../../../lib/views/pointing/pick';
 import { openWallOf } from '../../../walls/open-wall';
 import { pickedPart } from '../../../walls/picked-part';

@@ -1,5 +1,5 @@
-import { groupName } from '../../../../../lib/store/book-heads';
-import { bookWorks } from '../../../../../lib/store/mark-book';
+import { groupName } from '../../../../../lib/store/book/book-heads';
+import { bookWorks } from '../../../../../lib/store/book/mark-book';
 import { guarded } from '../../../../access/guard';
 import { Refusal } from '../../../../request/refusal';
 import { longCsv, wideCsv } from '../../book-csv';

@@ -1,5 +1,5 @@
 import { scoreError } from '../../../../../lib/classes/statistics/score-error';
-import type { BookCell, BookRow, BookWork } from '../../../../../lib/store/mark-book';
+import type { BookCell, BookRow, BookWork } from '../../../../../lib/store/book/mark-book';
 import { errorText, percentText } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
 import { Head, SheetTable } from '../../../sheet-table';

@@ -5,8 +5,8 @@ import {
 } from '../../../../../lib/classes/statistics/abilities';
 import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
 import { figuresOf } from '../../../../../lib/classes/statistics/learner-figures';
-import { attemptAnswers } from '../../../../../lib/store/book-answers';
-import { lastSpecOf } from '../../../../../lib/store/book-heads';
+import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
+import { lastSpecOf } from '../../../../../lib/store/book/book-heads';
 import type { Store } from '../../../../../lib/store/database';
 import { faultName } from '../../../../walls/fault-choices';
 import { signedText, times } from '../../../book-numbers';

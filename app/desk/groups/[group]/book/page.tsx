@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { Suspense } from 'react';
-import { groupName } from '../../../../../lib/store/book-heads';
-import { bookRows, bookWorks, countLearners } from '../../../../../lib/store/mark-book';
+import { groupName } from '../../../../../lib/store/book/book-heads';
+import { bookRows, bookWorks, countLearners } from '../../../../../lib/store/book/mark-book';
 import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';

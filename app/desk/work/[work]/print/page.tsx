@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { QrCode } from '../../../../../components/desk/qr-code';
-import { TicketLines } from '../../../../../components/practice/ticket-lines';
+import { TicketLines } from '../../../../../components/wall-page/ticket-lines';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { groupOf, rosterWithPins } from '../../../../../lib/store/groups';
 import { workOf } from '../../../../../lib/store/set-work';

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { workHead } from '../../../../../lib/store/book-heads';
+import { workHead } from '../../../../../lib/store/book/book-heads';
 import { codeAtPlace, handInsOnWall } from '../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../access/guard';
 import { KeyList } from '../../../key-list';

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { resultOf } from '../../../../../../lib/store/attempts';
-import { workHead } from '../../../../../../lib/store/book-heads';
+import { workHead } from '../../../../../../lib/store/book/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../../access/guard';
 import { times } from '../../../../book-numbers';

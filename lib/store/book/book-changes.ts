@@ -1,0 +1,146 @@
+import { mayMove } from '../../classes/attempt-state';
+import type { Graded } from '../../exercise/result';
+import { formatResults, parseResults } from '../../exercise/stored-results';
+import { appendAudit } from '../audit';
+import type { Store } from '../database';
+
+/** Who changes the mark book, and when. */
+export interface By {
+  /** 'user ID'. */
+  readonly actor: string;
+  readonly at: number;
+}
+
+/** A change that is not made; the message is for the instructor. */
+export class BookError extends Error {
+  override name = 'BookError';
+}
+
+/** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws BookError before hand-in. */
+export async function overrideMark(
+  { db, kind }: Store,
+  { id, attempt, score, reason }: Readonly<Record<'id' | 'attempt' | 'reason', string>> & { score: number },
+  { actor, at }: By,
+): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    await requireHandedIn(trx, attempt);
+    await trx
+      .insertInto('override_mark')
+      .values({ id, attempt_id: attempt, score, reason, made_by: actor, made_at: at })
+      .execute();
+    await appendAudit(trx, kind, {
+      at,
+      actor,
+      action: 'mark overridden',
+      subject: `attempt ${attempt}`,
+      detail: { override: id, score },
+    });
+  });
+}
+
+/** Adds a comment for the learner. @throws BookError before hand-in. */
+export async function addComment(
+  { db, kind }: Store,
+  { id, attempt, text }: Readonly<Record<'id' | 'attempt' | 'text', string>>,
+  { actor, at }: By,
+): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    await requireHandedIn(trx, attempt);
+    await trx
+      .insertInto('comment')
+      .values({ id, attempt_id: attempt, text, made_by: actor, made_at: at })
+      .execute();
+    await appendAudit(trx, kind, {
+      at,
+      actor,
+      action: 'comment added',
+      subject: `attempt ${attempt}`,
+      detail: { comment: id },
+    });
+  });
+}
+
+/** Shows results to the learners. Gives how many attempts were released now; a second time none is. */
+export async function releaseWork({ db, kind }: Store, work: string, { actor, at }: By): Promise<number> {
+  return db.transaction().execute(async (trx) => {
+    await trx
+      .updateTable('set_work')
+      .set({ released_at: at })
+      .where('id', '=', work)
+      .where('released_at', 'is', null)
+      .execute();
+    const released = await trx
+      .updateTable('attempt')
+      .set({ state: 'released' })
+      .where('set_work_id', '=', work)
+      .where('state', '=', 'marked')
+      .executeTakeFirst();
+    const attempts = Number(released.numUpdatedRows);
+    await appendAudit(trx, kind, {
+      at,
+      actor,
+      action: 'results released',
+      subject: `work ${work}`,
+      detail: { attempts },
+    });
+    return attempts;
+  });
+}
+
+/**
+ * Puts a new marking beside the old ones, as the next version. Nothing is added when it reads the same.
+ * Gives whether it was added.
+ */
+export async function addMarking(
+  { db, kind }: Store,
+  { attempt, graded, reason }: { readonly attempt: string; readonly graded: Graded; readonly reason: string },
+  { actor, at }: By,
+): Promise<boolean> {
+  return db.transaction().execute(async (trx) => {
+    const state = await requireHandedIn(trx, attempt);
+    const last = await trx
+      .selectFrom('result_version')
+      .select(['version', 'results', 'score'])
+      .where('attempt_id', '=', attempt)
+      .orderBy('version', 'desc')
+      .limit(1)
+      .executeTakeFirst();
+    const results = formatResults(graded.results);
+    // As they read, whatever form the earlier one was stored in.
+    const isSame = last && formatResults(parseResults(last.results)) === formatResults(parseResults(results));
+    if (isSame && last.score === graded.score) return false;
+    const version = (last?.version ?? 0) + 1;
+    await trx
+      .insertInto('result_version')
+      .values({
+        attempt_id: attempt,
+        version,
+        engine: graded.engine,
+        results,
+        score: graded.score,
+        reason,
+        made_by: actor,
+        made_at: at,
+      })
+      .execute();
+    if (mayMove(state, 'marked')) {
+      await trx.updateTable('attempt').set({ state: 'marked' }).where('id', '=', attempt).execute();
+    }
+    await appendAudit(trx, kind, {
+      at,
+      actor,
+      action: 'marked again',
+      subject: `attempt ${attempt}`,
+      detail: { version, before: last?.score ?? null, score: graded.score },
+    });
+    return true;
+  });
+}
+
+async function requireHandedIn(db: Store['db'], attempt: string) {
+  const row = await db.selectFrom('attempt').select('state').where('id', '=', attempt).executeTakeFirst();
+  if (row === undefined) throw new BookError('There is no such hand-in any more.');
+  if (row.state === 'open')
+    throw new BookError('This work is not handed in yet. Wait until it is, then try again.');
+  return row.state;
+}
