@@ -88,7 +88,7 @@ export function WallStage(props: {
       </div>
       {below}
       <details className={styles.more}>
-        <summary>Units of length, arrow keys and list</summary>
+        <summary>Lengths and list</summary>
         <div className={styles.bars}>
           {lengths}
           {looks.view.kind !== 'tickets' && (
