@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { partName } from '../../../app/walls/part-names';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
-import { layWall } from '../../../lib/generate/generate';
+import { layByCode } from '../../../lib/engines/engines';
 import { parseCode } from '../../../lib/generate/wall-code';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { inspect } from '../../../lib/inspect/inspect';
@@ -29,7 +29,7 @@ test.each(LOOKS)(
     const { page, problems, close } = await visit(browser, `/walls/${FIRST}`, look);
     await page.locator('[data-ready="true"] [data-measured="true"]').waitFor();
     const brief = parseCode(FIRST);
-    const wall = layWall(brief);
+    const { wall } = layByCode(brief);
     const parts = partsOf(wall);
     const drawing = drawingOf(wall, { kind: 'front' }, brief.rules === 'united-states' ? 'inches' : 'mm');
     const [finding, ...others] = inspect(wall, brief.rules);
