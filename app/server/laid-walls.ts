@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { layByCode } from '../../lib/engines/engines';
-import { type Key, keyOf, surveyed } from '../../lib/exercise/key';
+import { type Key, keyOf } from '../../lib/exercise/key';
+import { surveyed } from '../../lib/exercise/surveyed';
 import type { Brief } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { RuleSetId } from '../../lib/limits/limit';

@@ -1,6 +1,7 @@
 import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
-import { type Key, keyOf, surveyed } from '../../lib/exercise/key';
+import { type Key, keyOf } from '../../lib/exercise/key';
+import { surveyed } from '../../lib/exercise/surveyed';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';

@@ -1,4 +1,4 @@
-import { type SurveyedWall, surveyed } from '../../lib/exercise/key';
+import { type SurveyedWall, surveyed } from '../../lib/exercise/surveyed';
 import type { Wall } from '../../lib/wall/model';
 import { partName } from './part-names';
 

@@ -1,5 +1,6 @@
 import { grade } from '../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../lib/exercise/key';
+import { keyOf } from '../../lib/exercise/key';
+import { surveyed } from '../../lib/exercise/surveyed';
 import { layWall } from '../../lib/generate/generate';
 import { CHECKS } from '../../lib/inspect/finding';
 import { MOST_MARKS, type RawMark } from '../../lib/marking/mark';

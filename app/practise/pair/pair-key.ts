@@ -1,7 +1,8 @@
 import { PairResult } from '../../../components/drills/pair/pair-result';
 import type { PairRow, PairRows } from '../../../components/drills/pair/pair-rows';
 import { grade } from '../../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../../lib/exercise/key';
+import { keyOf } from '../../../lib/exercise/key';
+import { surveyed } from '../../../lib/exercise/surveyed';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { explainMarks } from '../../../lib/inspect/explain';
 import type { CheckId } from '../../../lib/inspect/finding';

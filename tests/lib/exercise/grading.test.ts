@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { grade as gradeBy } from '../../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../../lib/exercise/key';
+import { keyOf } from '../../../lib/exercise/key';
 import { parseMarks } from '../../../lib/exercise/read-marks';
+import { surveyed } from '../../../lib/exercise/surveyed';
 import { layPlan } from '../../../lib/generate/generate';
 import { planWith } from '../../../lib/generate/planner';
 import { inspect } from '../../../lib/inspect/inspect';

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { grade } from '../../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../../lib/exercise/key';
+import { keyOf } from '../../../lib/exercise/key';
 import type { Result } from '../../../lib/exercise/result';
 import { formatResults, parseResults } from '../../../lib/exercise/stored-results';
+import { surveyed } from '../../../lib/exercise/surveyed';
 import { layPlan } from '../../../lib/generate/generate';
 import { planWith } from '../../../lib/generate/planner';
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { grade } from '../../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../../lib/exercise/key';
+import { keyOf } from '../../../lib/exercise/key';
+import { surveyed } from '../../../lib/exercise/surveyed';
 import type { RawMark } from '../../../lib/marking/mark';
 import { withOneJointOff } from '../../../lib/marking/one-joint-off';
 import { handWall } from '../views/hand-wall';

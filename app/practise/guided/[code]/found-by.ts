@@ -1,5 +1,6 @@
 import { grade } from '../../../../lib/exercise/grade';
-import { keyOf, surveyed } from '../../../../lib/exercise/key';
+import { keyOf } from '../../../../lib/exercise/key';
+import { surveyed } from '../../../../lib/exercise/surveyed';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Wall } from '../../../../lib/wall/model';
 import type { GuidedRow } from './guided-rows';
