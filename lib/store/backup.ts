@@ -29,6 +29,8 @@ export async function backUp({ db, kind }: Store, file: string): Promise<Content
     );
   }
   if (existsSync(file)) throw new BackupError(`${file} is there already. Choose another name.`);
+  if (!existsSync(dirname(file)))
+    throw new BackupError(`${file} cannot be written: there is no folder ${dirname(file)}.`);
   const part = `${file}.part`;
   rmSync(part, { force: true });
   try {

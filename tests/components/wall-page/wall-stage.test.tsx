@@ -150,7 +150,7 @@ describe('as a list', () => {
   async function asList(onPick?: (part: string) => void) {
     const user = userEvent.setup();
     render(<Stage {...(onPick ? { onPick } : {})} />);
-    await user.click(screen.getByText('Units of length, arrow keys and list'));
+    await user.click(screen.getByText('Lengths and list'));
     await user.click(look('a list'));
     return user;
   }
