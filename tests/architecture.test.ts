@@ -6,10 +6,6 @@ import { filesUnder, importsOf, isScript, topLevelEntries } from './source-files
 const MOST_LINES = 250;
 const MOST_FILES = 25;
 
-/** A ring of types in the wall page, still to be opened: its parts are typed by the hook that loads them. */
-const STILL_IN_A_CIRCLE =
-  /^(app\/walls\/\[code\]\/(later-parts|picked-card|second-part|use-practice)\.tsx?)$/;
-
 interface Room {
   /** As the map names it: lib/wall, lib/units.ts, components. */
   readonly name: string;
@@ -186,7 +182,7 @@ describe('no circle, of types neither', () => {
   );
 
   test('of files', () => {
-    expect(circlesOf(arrows).filter((path) => !STILL_IN_A_CIRCLE.test(path))).toEqual([]);
+    expect(circlesOf(arrows)).toEqual([]);
   });
 
   test('of the folders in components and app', () => {

@@ -5,22 +5,42 @@ import { InstrumentBench } from '../../../components/instruments/instrument-benc
 import { leftWords } from '../../../components/wall-page/lifted-bar';
 import { MarkForm } from '../../../components/wall-page/marking/mark-form';
 import { PartCard } from '../../../components/wall-page/part-card';
-import type { Mark } from '../../../components/wall-page/practice-state';
+import type { HalfMade, Mark, Work } from '../../../components/wall-page/practice-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
+import type { Reading } from '../../../lib/instruments/reading';
 import { MOST_MARKS, MOST_NAMES_A_PART } from '../../../lib/marking/mark';
+import type { LengthSystem } from '../../../lib/units';
+import type { Aim } from '../../../lib/views/pointing/pick';
 import { isOfKind } from '../../../lib/wall/part-id';
 import { FAULT_CHOICES } from '../fault-choices';
+import type { OpenWall } from '../open-wall';
 import { pickedPart } from '../picked-part';
-import type { usePractice } from './use-practice';
 
 /** The card of the part picked: what instruments read there, and the form that marks it or changes a mark on it. */
 export function PickedCard(props: {
-  readonly practice: ReturnType<typeof usePractice>;
+  readonly open: OpenWall;
+  readonly work: Work;
   readonly part: string;
+  readonly aim: Aim | null;
+  /** The mark that is changed, by its place in the list; null for a new one. */
+  readonly changing: number | null;
+  readonly system: LengthSystem;
+  /** Name of the rule set in use. */
+  readonly rules: string;
+  readonly lifting: { readonly left: number; readonly most: number };
+  readonly viewKey: string;
+  readonly measuring: boolean;
+  readonly attached: { readonly reading: Reading } | null;
+  readonly onPick: (part: string) => void;
+  readonly onClose: () => void;
+  readonly onLift: (unit: string) => void;
+  readonly onMeasure: (open: boolean) => void;
+  readonly onNote: (reading: Reading) => void;
+  readonly onFill: (half: HalfMade) => void;
+  readonly onMark: (mark: Mark) => void;
 }) {
-  const { practice, part: id } = props;
-  const { open, work, aim, changing, system, lifting } = practice;
+  const { open, work, part: id, aim, changing, system } = props;
   const picked = useMemo(() => pickedPart(open, id, aim), [open, id, aim]);
   const part = open.parts.get(id);
   if (!picked || !part) return null;
@@ -32,10 +52,10 @@ export function PickedCard(props: {
       title={changing === null ? undefined : `Change mark ${changing + 1}:`}
       tools={
         <>
-          {picked.kind === 'unit' && !(lifted && practice.viewKey === 'behind') && (
-            <Lift lifting={lifting} lifted={lifted} onLift={() => practice.liftHere(id)} />
+          {picked.kind === 'unit' && !(lifted && props.viewKey === 'behind') && (
+            <Lift lifting={props.lifting} lifted={lifted} onLift={() => props.onLift(id)} />
           )}
-          <details open={practice.measuring} onToggle={(event) => practice.measure(event.currentTarget.open)}>
+          <details open={props.measuring} onToggle={(event) => props.onMeasure(event.currentTarget.open)}>
             <summary>Measure here</summary>
             <InstrumentBench
               part={id}
@@ -49,14 +69,14 @@ export function PickedCard(props: {
                 })
               }
               notebook={work.readings}
-              onNote={practice.note}
+              onNote={props.onNote}
               system={system}
             />
           </details>
         </>
       }
-      onPick={(part) => practice.pick(part)}
-      onClose={practice.close}
+      onPick={props.onPick}
+      onClose={props.onClose}
     >
       <MarkForm
         key={`${id} ${changing ?? 'new'}`}
@@ -66,14 +86,14 @@ export function PickedCard(props: {
         before={changing === null ? undefined : work.marks[changing]}
         kept={half?.part === id && half.changing === changing ? half : null}
         system={system}
-        rules={practice.laid.rulesTitle}
+        rules={props.rules}
         notebook={work.readings}
-        attached={practice.attached}
-        onFill={(filled) => practice.fillIn({ ...filled, part: id, changing })}
+        attached={props.attached}
+        onFill={(filled) => props.onFill({ ...filled, part: id, changing })}
         onMark={(mark) => {
           const others = work.marks.filter((_, index) => index !== changing);
           const objection = objectionTo(mark, others);
-          if (objection === null) practice.mark(mark);
+          if (objection === null) props.onMark(mark);
           return objection;
         }}
       />

@@ -99,7 +99,28 @@ function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> 
   if (picked === null) return null;
   if (second.part === null) return <Awaited parts={[second]} />;
   const { PickedCard } = second.part;
-  return <PickedCard practice={practice} part={picked} />;
+  return (
+    <PickedCard
+      open={practice.open}
+      work={practice.work}
+      part={picked}
+      aim={practice.aim}
+      changing={practice.changing}
+      system={practice.system}
+      rules={practice.laid.rulesTitle}
+      lifting={practice.lifting}
+      viewKey={practice.viewKey}
+      measuring={practice.measuring}
+      attached={practice.attached}
+      onPick={practice.pick}
+      onClose={practice.close}
+      onLift={practice.liftHere}
+      onMeasure={practice.measure}
+      onNote={practice.note}
+      onFill={practice.fillIn}
+      onMark={practice.mark}
+    />
+  );
 }
 
 /** What was read so far. Beside the wall whether a part is picked or not. */
