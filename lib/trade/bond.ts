@@ -38,17 +38,6 @@ export function piecesOf(length: Mm, joint: Mm): Pieces {
   };
 }
 
-/**
- * Face width of a queen closer, half a header, mm: (b − j)/2 for a unit b wide. For a brick that bonds (L = 2b + j) it is its quarter.
- * @throws RangeError on senseless numbers, or when the joint leaves nothing of the header.
- */
-export function queenCloserOf(width: Mm, joint: Mm): Mm {
-  refuseNotPositive('width', width);
-  refuseNegative('joint', joint);
-  if (joint >= width) throw new RangeError(`joint: ${joint} mm leaves nothing of a header ${width} mm wide`);
-  return (width - joint) / 2;
-}
-
 /** Offsets of half, third and quarter bond: (L + j)/2, (L + j)/3, (L + j)/4. @throws RangeError on senseless numbers. */
 export function bondOffsetsOf(length: Mm, joint: Mm): BondOffsets {
   refuseUnit(length, joint);
@@ -89,17 +78,6 @@ export function returnLength(units: number, length: Mm, joint: Mm): Mm {
   refuseNotPositive('units', units);
   refuseUnit(length, joint);
   return units * (length + joint);
-}
-
-/**
- * The shortest piece the New Zealand trade leaves in sight, mm: a quarter of the unit's length or its width, whichever is more. A piece
- * of just that length belongs. Source: Brick and Blocklayers Federation, brick bonding (an industry standard for looks, not a code).
- * @throws RangeError on senseless numbers.
- */
-export function shortestPieceOf(length: Mm, width: Mm): Mm {
-  refuseNotPositive('length', length);
-  refuseNotPositive('width', width);
-  return Math.max(length / 4, width);
 }
 
 /** `straight`: head joints stand above each other. `short`: they are nearer than asked. `enough`: at the least asked, or more. */

@@ -1,20 +1,8 @@
-import { inches, type Mm } from '../units';
+import type { Mm } from '../units';
 import { refuseNegative, refuseNotCount, refuseNotFinite, refuseNotPositive } from './refusals';
 
 /** Which bed joints a height takes in: one under every course, also one above the last, or none under the first. */
 export type BedJoints = 'under-each' | 'above-last-too' | 'none-under-first';
-
-/** So many courses to so much height, bed joints and all. */
-export interface Module {
-  readonly courses: number;
-  readonly height: Mm;
-}
-
-/** US modular brick: three courses to 8 in (BIA Technical Note 10). */
-export const US_MODULAR: Module = { courses: 3, height: inches(8) };
-
-/** Metric modular brick: three courses to 200 mm (GSA Metric Design Guide, PBS-PQ260, page 14: 201 mm, rounded to 200). */
-export const METRIC_MODULAR: Module = { courses: 3, height: 200 };
 
 /** What a gauge rod is marked with, and the bed joint it leaves. */
 export interface Gauge {
@@ -44,28 +32,6 @@ export function heightOfCourses(
   refuseNotPositive('unit height', unitHeight);
   refuseNegative('joint', joint);
   return courses * unitHeight + (courses + EXTRA_JOINTS[beds]) * joint;
-}
-
-/**
- * Nominal height of so many courses of a module, mm: n·8/3 in for US modular, n·200/3 for metric. Exact where the module closes.
- * @throws RangeError unless both counts are whole numbers from 1 and the module's height is above zero.
- */
-export function modularHeight(courses: number, module: Module): Mm {
-  refuseNotCount('courses', courses);
-  refuseModule(module);
-  const whole = Math.floor(courses / module.courses);
-  const rest = courses - whole * module.courses;
-  return whole * module.height + (rest * module.height) / module.courses;
-}
-
-/**
- * The bed joint that makes units close the module, mm: height ÷ courses − unit height. For 2 1/4 in brick and three courses to 8 in
- * that is 5/12 in, not the nominal 3/8 in.
- * @throws RangeError on senseless numbers, or when the units alone are higher than the module.
- */
-export function jointForModule(module: Module, unitHeight: Mm): Mm {
-  refuseModule(module);
-  return gaugeForCourses(module.height, module.courses, unitHeight).joint;
 }
 
 /** How many courses fit a height at a given joint; not rounded. @throws RangeError on senseless numbers. */
@@ -110,9 +76,4 @@ export function driftAfter(courses: number, offPerCourse: Mm): Mm {
   refuseNotCount('courses', courses);
   refuseNotFinite('off per course', offPerCourse);
   return courses * offPerCourse;
-}
-
-function refuseModule(module: Module): void {
-  refuseNotCount('courses of the module', module.courses);
-  refuseNotPositive('height of the module', module.height);
 }

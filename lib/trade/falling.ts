@@ -17,22 +17,9 @@ export function impactSpeed(height: Mm): number {
   return Math.sqrt((2 * GRAVITY * height) / MM_PER_M);
 }
 
-/** Energy of a body that moves, joules: m·v²/2, speed in m/s. @throws RangeError for a mass not above zero or a negative speed. */
-export function energyAtSpeed(mass: number, speed: number): number {
-  refuseNotPositive('mass', mass);
-  refuseNegative('speed', speed);
-  return (mass * speed ** 2) / 2;
-}
-
 /** The drop that gives a mass this energy, mm: E/(m·g). @throws RangeError for a mass not above zero or a negative energy. */
 export function dropForEnergy(mass: number, energy: number): Mm {
   refuseNotPositive('mass', mass);
   refuseNegative('energy', energy);
   return (energy / (mass * GRAVITY)) * MM_PER_M;
-}
-
-/** The drop that gives this speed, mm: v²/(2g). @throws RangeError for a negative speed. */
-export function dropForSpeed(speed: number): Mm {
-  refuseNegative('speed', speed);
-  return (speed ** 2 / (2 * GRAVITY)) * MM_PER_M;
 }

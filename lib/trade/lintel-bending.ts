@@ -33,11 +33,6 @@ export function triangleWeight(wallWeight: number, span: Mm): number {
   return (wallWeight * span ** 2) / 4;
 }
 
-/** The same triangle's load on the lintel at mid-span, N/mm: q·L/2, its height being half the span. @throws RangeError on senseless numbers. */
-export function trianglePeak(wallWeight: number, span: Mm): number {
-  return (2 * triangleWeight(wallWeight, span)) / span;
-}
-
 /** A triangle of total weight W, peak at mid-span: M = WL/6, reaction W/2, deflection WL³/(60EI). @throws RangeError on senseless numbers. */
 export function triangularBending(load: number, span: Mm, { elastic, inertia }: Stiffness): Bending {
   refuseNegative('load', load);

@@ -1,4 +1,4 @@
-import { refuseNegative, refuseNotFinite, refuseNotPositive } from './refusals';
+import { refuseNegative, refuseNotPositive } from './refusals';
 
 // What weather does to mortar: for teaching and for ranking days. How long mortar may be used, the limits say.
 
@@ -43,33 +43,6 @@ export function evaporationOf({ surface, air, humidity, wind }: Drying): number 
   if (humidity > 1) throw new RangeError(`humidity: ${humidity} is above 1`);
   refuseNegative('wind', wind);
   return Math.max(0, 5e-6 * ((surface + 18) ** 2.5 - humidity * (air + 18) ** 2.5) * (wind + 4));
-}
-
-/** Weights (any one unit) and temperatures (any one scale) of what goes into the mixer. */
-export interface Warmth {
-  readonly weight: number;
-  readonly temperature: number;
-}
-
-/** Heat that a weight of sand or cement holds, against the same weight of water. Usual figure. */
-const SOLIDS_HEAT = 0.22;
-
-/**
- * Temperature of mortar as it leaves the mixer: 0.22 × (sand, cement and lime) and 1 × (water, damp in the sand), each by weight.
- * A balance of heat, nothing lost and nothing frozen. @throws RangeError for a negative weight, or no weight at all.
- */
-export function mixedTemperature(solids: readonly Warmth[], waters: readonly Warmth[]): number {
-  const parts = [
-    ...solids.map(({ weight, temperature }) => ({ heat: SOLIDS_HEAT * weight, temperature })),
-    ...waters.map(({ weight, temperature }) => ({ heat: weight, temperature })),
-  ];
-  for (const { heat, temperature } of parts) {
-    refuseNegative('weight', heat);
-    refuseNotFinite('temperature', temperature);
-  }
-  const heat = parts.reduce((sum, part) => sum + part.heat, 0);
-  refuseNotPositive('weight', heat);
-  return parts.reduce((sum, part) => sum + part.heat * part.temperature, 0) / heat;
 }
 
 function kelvin(name: string, celsius: number): number {

@@ -33,12 +33,6 @@ export function bearingOf(depth: Mm, overhang: Mm): Mm {
   return depth - overhang;
 }
 
-/** How far the weight acts from the middle of the bearing, towards the edge, mm: e/2. @throws RangeError as bearingOf. */
-export function eccentricityOf(depth: Mm, overhang: Mm): Mm {
-  bearingOf(depth, overhang);
-  return overhang / 2;
-}
-
 /** How the unit stands with no tie to help. b/4 itself is `pressed`; b/2 itself is `tipping`. @throws RangeError as bearingOf. */
 export function standingOf(depth: Mm, overhang: Mm): Standing {
   bearingOf(depth, overhang);

@@ -4,10 +4,6 @@ import { refuseNegative, refuseNotCount, refuseNotFinite, refuseNotPositive } fr
 // Slopes in mm per m, + when the right end is higher. A vial is part of a circle; the bubble goes to its highest point.
 
 const DEGREES = 180 / Math.PI;
-const SECONDS_PER_DEGREE = 3600;
-
-/** The bubble's move by which the sensitivity of a vial is given, mm (the makers' convention). */
-export const NAMED_BUBBLE_MOVE: Mm = 2;
 
 /** What two readings of one place tell, the level turned end for end between them. mm per m. */
 export interface Reversal {
@@ -31,27 +27,10 @@ export function tiltOf(slope: number): number {
   return Math.asin(slope / MM_PER_M) * DEGREES;
 }
 
-/** The same in seconds of arc. @throws RangeError as tiltOf. */
-export function tiltSeconds(slope: number): number {
-  return tiltOf(slope) * SECONDS_PER_DEGREE;
-}
-
 /** How far the bubble moves, mm, in a vial curved to this radius: R × tilt. The sign is kept. @throws RangeError for a radius not above zero, and as tiltOf. */
 export function bubbleMove(slope: number, radius: Mm): Mm {
   refuseNotPositive('radius', radius);
   return (radius * tiltOf(slope)) / DEGREES;
-}
-
-/** Radius of the vial, mm, whose bubble moves 2 mm at this slope. @throws RangeError for a slope not above zero, and as tiltOf. */
-export function vialRadiusFor(slope: number): Mm {
-  refuseNotPositive('slope', slope);
-  return (NAMED_BUBBLE_MOVE * DEGREES) / tiltOf(slope);
-}
-
-/** Slope, mm per m, that moves the bubble 2 mm in a vial of this radius: 1000·sin(2/R). @throws RangeError for a radius not above zero. */
-export function sensitivityOf(radius: Mm): number {
-  refuseNotPositive('radius', radius);
-  return MM_PER_M * Math.sin(NAMED_BUBBLE_MOVE / radius);
 }
 
 /**

@@ -54,11 +54,6 @@ export function analyseTest(scores: readonly (readonly number[])[]): TestFigures
   };
 }
 
-/** Reliability of a test made `times` as long with items like its own (Spearman and Brown). */
-export function lengthened(reliability: number, times: number): number {
-  return (times * reliability) / (1 + (times - 1) * reliability);
-}
-
 /** How many items like its own a test of `items` needs for the wanted reliability; both reliabilities between 0 and 1. */
 export function itemsFor(wanted: number, reliability: number, items: number): number {
   // Ends are left out: no length reaches 1, and from 0 none gets anywhere.

@@ -6,9 +6,7 @@ import {
   openingWidth,
   piecesOf,
   pierLength,
-  queenCloserOf,
   returnLength,
-  shortestPieceOf,
 } from '../../../lib/trade/bond';
 
 const times = (count: number, piece: number) => Array.from({ length: count }, () => piece);
@@ -41,10 +39,6 @@ describe('pieces and their joints make the unit again', () => {
     expect([half, quarter]).toEqual([100, 50]);
     expect(third).toBeCloseTo(66.6667, 4);
   });
-
-  test('the closer of a 90 mm header is 40', () => {
-    expect(queenCloserOf(90, 10)).toBe(40);
-  });
 });
 
 describe('lengths in units', () => {
@@ -67,16 +61,6 @@ describe('head joint', () => {
     ['a wall 9 mm longer', 1999, times(10, 190), 11],
   ])('%s', (_, wall, pieces, joint) => {
     expect(headJointFor(wall, pieces)).toBe(joint);
-  });
-});
-
-describe('shortest piece: a quarter of the length or the width, whichever is more', () => {
-  test.each([
-    [190, 90, 90],
-    [390, 90, 97.5],
-    [360, 90, 90],
-  ])('%d × %d: %d', (length, width, piece) => {
-    expect(shortestPieceOf(length, width)).toBe(piece);
   });
 });
 
@@ -112,12 +96,6 @@ test.each([
     'joint: three of 10 mm leave nothing of 30 mm to quarter',
   ],
   ['offsets of no number', () => bondOffsetsOf(NaN, 10), 'length: NaN is not a finite number'],
-  ['a header of no width', () => queenCloserOf(0, 10), 'width: 0 is not above zero'],
-  [
-    'a header as wide as its joint',
-    () => queenCloserOf(10, 10),
-    'joint: 10 mm leaves nothing of a header 10 mm wide',
-  ],
   ['no wall', () => headJointFor(0, [90, 90]), 'wall length: 0 is not above zero'],
   ['one piece', () => headJointFor(190, [190]), 'pieces: 1 have no joint between them'],
   ['a piece of nothing', () => headJointFor(190, [90, 0]), 'pieces.1: 0 is not above zero'],
@@ -129,8 +107,6 @@ test.each([
   ['no units', () => returnLength(0, 190, 10), 'units: 0 is not above zero'],
   ['an opening of no units', () => openingWidth(-1, 190, 10), 'units: -1 is not above zero'],
   ['a pier that is all joint', () => pierLength(0.05, 190, 10), 'pier length: 0 is not above zero'],
-  ['a piece of no width', () => shortestPieceOf(190, 0), 'width: 0 is not above zero'],
-  ['a piece of no length', () => shortestPieceOf(-190, 90), 'length: -190 is not above zero'],
   ['a lap the other way', () => lapOf(-1, 200, 0.25), 'offset: -1 is negative'],
   ['a lap on no unit', () => lapOf(1, 0, 0.25), 'length: 0 is not above zero'],
   ['a share below nothing', () => lapOf(1, 200, -0.25), 'share: -0.25 is negative'],

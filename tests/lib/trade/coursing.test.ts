@@ -4,11 +4,7 @@ import {
   driftAfter,
   gaugeForCourses,
   heightOfCourses,
-  jointForModule,
-  METRIC_MODULAR,
-  modularHeight,
   nearestGauge,
-  US_MODULAR,
 } from '../../../lib/trade/coursing';
 
 describe('height of courses, 65 mm brick at 10 mm', () => {
@@ -29,22 +25,6 @@ describe('height of courses, 65 mm brick at 10 mm', () => {
 
   test('laid dry', () => {
     expect(heightOfCourses(3, 65, 0)).toBe(195);
-  });
-});
-
-describe('modules close exactly', () => {
-  test.each([
-    [3, METRIC_MODULAR, 200],
-    [36, METRIC_MODULAR, 2400],
-    [99, METRIC_MODULAR, 6600],
-    [3, US_MODULAR, 203.2],
-    [300, US_MODULAR, 20320],
-  ])('%i courses of %o: %d mm', (courses, module, height) => {
-    expect(modularHeight(courses, module)).toBe(height);
-  });
-
-  test('the bed joint that closes the metric module with 57 mm brick is a third short of 10', () => {
-    expect(jointForModule(METRIC_MODULAR, 57)).toBeCloseTo(9.6667, 4);
   });
 });
 
@@ -92,18 +72,6 @@ test.each([
   ['no unit', () => heightOfCourses(3, 0, 10), 'unit height: 0 is not above zero'],
   ['a unit that is no number', () => heightOfCourses(3, NaN, 10), 'unit height: NaN is not a finite number'],
   ['a joint below nothing', () => heightOfCourses(3, 65, -1), 'joint: -1 is negative'],
-  ['half a modular course', () => modularHeight(1.5, US_MODULAR), 'courses: 1.5 is not a whole number'],
-  ['a module of no courses', () => modularHeight(3, { courses: 0, height: 200 }), 'courses of the module: 0'],
-  [
-    'a flat module',
-    () => modularHeight(3, { courses: 3, height: 0 }),
-    'height of the module: 0 is not above',
-  ],
-  [
-    'units higher than their module',
-    () => jointForModule(METRIC_MODULAR, 67),
-    'courses: 3 units of 67 mm are higher than 200 mm',
-  ],
   ['no height', () => coursesInHeight(0, 65, 10), 'height: 0 is not above zero'],
   ['height of no unit', () => coursesInHeight(100, -65, 10), 'unit height: -65 is not above zero'],
   ['a joint that is no number', () => coursesInHeight(100, 65, NaN), 'joint: NaN is not a finite number'],

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   bearingOf,
-  eccentricityOf,
   overhangMarksOf,
   peakStressRatio,
   pressedLengthOf,
@@ -10,7 +9,6 @@ import {
 
 test('a 90 mm unit 30 mm past the edge', () => {
   expect(bearingOf(90, 30)).toBe(60);
-  expect(eccentricityOf(90, 30)).toBe(15);
   // 3 × (30 − 15): the inner 15 mm of the bearing has lifted.
   expect(pressedLengthOf(90, 30)).toBe(45);
   expect(peakStressRatio(90, 30)).toBe(4);
@@ -57,7 +55,7 @@ test.each([
   ['a depth that is no number', () => bearingOf(NaN, 1), 'depth: NaN is not a finite number'],
   ['a unit set back', () => bearingOf(90, -1), 'overhang: -1 is negative'],
   ['a unit off its ledge', () => bearingOf(90, 90), 'overhang: 90 mm leaves nothing of 90 mm on the ledge'],
-  ['an endless overhang', () => eccentricityOf(90, Infinity), 'overhang: Infinity is not a finite number'],
+  ['an endless overhang', () => bearingOf(90, Infinity), 'overhang: Infinity is not a finite number'],
   ['the stand of a unit off its ledge', () => standingOf(90, 120), 'overhang: 120 mm leaves nothing'],
   [
     'the bearing of a unit that tips',

@@ -6,9 +6,7 @@ import {
   openingWidth,
   piecesOf,
   pierLength,
-  queenCloserOf,
   returnLength,
-  shortestPieceOf,
 } from '../../../lib/trade/bond';
 import { inches } from '../../../lib/units';
 
@@ -49,11 +47,6 @@ describe('pieces and offsets', () => {
   ] as const)('unit %d at %d, offset of %s bond: %d', (length, joint, bond, expected) => {
     expect(bondOffsetsOf(length, joint)[bond]).toBeCloseTo(expected, 4);
   });
-
-  test('the queen closer of a 102.5 mm header is the quarter of its 215 mm stretcher: 46.25', () => {
-    expect(queenCloserOf(102.5, 10)).toBe(46.25);
-    expect(piecesOf(215, 10).quarter).toBe(46.25);
-  });
 });
 
 // Worked out by a second program for a 3000 mm wall of 215 mm brick; printed to a thousandth.
@@ -89,23 +82,6 @@ describe('a brick and its joint are its nominal length', () => {
   // GSA Metric Design Guide, PBS-PQ260, page 14: 190 mm brick at 10 mm; the 200 mm module follows.
   test('metric modular: 200 mm', () => {
     expect(returnLength(1, 190, 10)).toBe(200);
-  });
-});
-
-// Source: NZS 4210 and the Brick and Blocklayers Federation's brick bonding page, read: the larger of a quarter and the width.
-describe('shortest piece of a 230 mm unit', () => {
-  test.each([
-    [70, 70],
-    [90, 90],
-    [50, 57.5],
-  ])('%d mm wide: %d mm', (width, piece) => {
-    expect(shortestPieceOf(230, width)).toBe(piece);
-  });
-
-  test('a third of 70 mm just passes at 70 mm wide and fails at 90', () => {
-    expect(piecesOf(230, 10).third).toBe(70);
-    expect(shortestPieceOf(230, 70)).toBeLessThanOrEqual(70);
-    expect(shortestPieceOf(230, 90)).toBeGreaterThan(70);
   });
 });
 

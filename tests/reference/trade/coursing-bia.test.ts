@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Module, modularHeight } from '../../../lib/trade/coursing';
 import { inches } from '../../../lib/units';
+import { type Module, modularHeight } from './modules';
 
 // Source: BIA Technical Note 10, Table 3 (vertical coursing), reprinted in Masonry Magazine, April 1994, page 25
 // (masonrymagazine.com, pageID 25929). Read in a machine copy: feet and whole inches are sound, but each fraction of an inch came out as

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bulkingOf, dampSandFor, drySandIn } from '../../../lib/trade/mortar-bulking';
-import { evaporationOf, hydrationPace, mixedTemperature } from '../../../lib/trade/mortar-weather';
+import { dampSandFor, drySandIn } from '../../../lib/trade/mortar-bulking';
+import { evaporationOf, hydrationPace } from '../../../lib/trade/mortar-weather';
 import { batchWeights, solidVolumes, yieldOf } from '../../../lib/trade/mortar-yield';
-import { CLAY_MOVEMENT, movementJointSpacing } from '../../../lib/trade/movement-joint';
-import { inches } from '../../../lib/units';
 
 // Bulk densities as ASTM C270 is widely quoted; yields by absolute volumes, worked out by a second program.
 describe('a batch', () => {
@@ -41,13 +39,6 @@ describe('a batch', () => {
 });
 
 describe('damp sand', () => {
-  // Jar tests printed in two teaching pages on sand: 100 to 94 mm, 200 to 160 mm.
-  test.each([
-    [100, 94, 0.0638],
-    [200, 160, 0.25],
-  ])('falls in the jar from %d to %d mm: %d', (damp, flooded, expected) => {
-    expect(bulkingOf(damp, flooded)).toBeCloseTo(expected, 4);
-  });
   test('6 volumes at 25 % hold 4.8 dry, so 1:6 is 1:4.8', () => {
     expect(drySandIn(6, 0.25)).toBe(4.8);
   });
@@ -103,34 +94,5 @@ describe('pace of hardening', () => {
   });
   test('from 20 to 30 °C it rises 1.68 times, not two', () => {
     expect(hydrationPace(30, 20)).toBeCloseTo(1.68, 2);
-  });
-});
-
-// Heat balance of a mixer, worked out by a second program: 480 lb sand and 134 lb binder at 5 °C, 60 lb water at 60 °C, 24 lb damp at 5 °C.
-test('mortar of cold sand and hot water leaves the mixer at 20.06 °C', () => {
-  const solids = [
-    { weight: 480, temperature: 5 },
-    { weight: 134, temperature: 5 },
-  ];
-  const waters = [
-    { weight: 60, temperature: 60 },
-    { weight: 24, temperature: 5 },
-  ];
-  expect(mixedTemperature(solids, waters)).toBeCloseTo(20.06, 2);
-});
-
-// BIA Technical Note 18A: 3/8 in joint, sealant that gives half, movement 0.0009.
-describe('movement joints', () => {
-  test.each([
-    [3 / 8, 208.3],
-    [1 / 2, 277.8],
-  ])('%d in wide: every %d in', (joint, spacing) => {
-    expect(movementJointSpacing(inches(joint), 0.5, CLAY_MOVEMENT) / inches(1)).toBeCloseTo(spacing, 1);
-  });
-  test.each([
-    [3 / 8, 5.29],
-    [1 / 2, 7.06],
-  ])('%d in wide: every %d m', (joint, metres) => {
-    expect(movementJointSpacing(inches(joint), 0.5, CLAY_MOVEMENT) / 1000).toBeCloseTo(metres, 2);
   });
 });

@@ -1,12 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  dabVolume,
-  discInBand,
-  discOverlap,
-  discUnion,
-  pressedArea,
-  pressedRadius,
-} from '../../../lib/trade/mortar-disc';
+import { dabVolume, pressedArea, pressedRadius } from '../../../lib/trade/mortar-disc';
 import { dabsOn, type Heap, ridgesOn, ringOn } from '../../../lib/trade/mortar-heaps';
 import { spreadOf } from '../../../lib/trade/mortar-spread';
 
@@ -20,15 +13,6 @@ describe('a half ball of 25 mm pressed to 10 mm', () => {
     ['area, mm²', pressedArea(volume, 10), 3272.5, 0.05],
     ['radius, mm', pressedRadius(volume, 10), 32.27, 0.02],
     ['share of a UK head, if none left it, %', (100 * pressedArea(volume, 10)) / (102.5 * 65), 49.1, 0.05],
-    ['overlap of two discs R 30, 40 apart', discOverlap(30, 40), 619.496, 0.0005],
-    // By hand: 2 × π × 30² − 619.4964 = 5654.8668 − 619.4964. The reference sheet has 5035.360: a slip
-    // there, for its own overlap gives 5035.371. Worked out, not published.
-    ['what they cover together', discUnion(30, 40), 5035.3704, 0.00005],
-    ['touching discs share nothing', discOverlap(30, 60), 0, 0],
-    ['and cover twice one', discUnion(30, 60), 5654.867, 0.0005],
-    ['a disc lower than its band is whole', discInBand(30, 65), 2827.433, 0.0005],
-    // Half as high as the disc is wide, by hand: 2√3 + 4π/3 for R = 2.
-    ['a band half as high as the disc', discInBand(2, 2), 7.6529, 0.00005],
   ])('%s', (_, value, expected, within) => {
     expect(Math.abs(value - expected)).toBeLessThanOrEqual(within);
   });
