@@ -46,7 +46,6 @@ export async function openSqlite(file: string): Promise<SqliteDatabase> {
 export function keepPrivate(file: string): void {
   if (!existsSync(file)) closeSync(openSync(file, 'a', 0o600));
   for (const each of [file, `${file}-wal`, `${file}-shm`]) {
-    if (!existsSync(each)) continue;
     try {
       chmodSync(each, 0o600);
     } catch {}

@@ -1,10 +1,28 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
+import type { Unit } from '../../lib/wall/model';
 import { LOOKS, openBrowser, visit } from './browser';
 import { lookAt, pick, touch } from './practice/practice-steps';
 
-const CODE = codeOf({ topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 });
+const BRIEF = { topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 } as const;
+const CODE = codeOf(BRIEF);
+
+/** The unit two courses above another, over its middle: in sight of whoever stands close to the first. */
+function unitOver(id: string): Unit {
+  const { units } = layWall(BRIEF);
+  const below = units.find((unit) => unit.id === id);
+  const over = units.find(
+    ({ course, x, length }) =>
+      below !== undefined &&
+      course === below.course + 2 &&
+      x <= below.x + below.length / 2 &&
+      x + length > below.x + below.length / 2,
+  );
+  if (over === undefined) throw new RangeError(`no unit over ${id}`);
+  return over;
+}
 
 let browser: Browser;
 beforeAll(async () => {
@@ -31,9 +49,10 @@ describe.each(LOOKS)('instruments at $width px, $colours', (look) => {
 
     await page.getByRole('combobox', { name: 'Instrument' }).selectOption('Straightedge and feelers');
     await page.getByRole('button', { name: 'Measure from here' }).click();
-    const second = page.locator('[data-part="A4.2"]');
+    const { id, course, position } = unitOver('A2.2');
+    const second = page.locator(`[data-part="${id}"]`);
     await (look.width < 600 ? second.tap() : second.click());
-    await page.getByRole('heading', { name: 'Course 4, unit 2' }).waitFor();
+    await page.getByRole('heading', { name: `Course ${course}, unit ${position}` }).waitFor();
     expect(await reading.textContent()).toMatch(/^Step of the face, from Course 2, unit 2/);
     await lookAt(page, 'instruments-2-two-points', look);
     await page.getByRole('button', { name: 'Note it' }).click();
