@@ -8,9 +8,9 @@ import { useOutbox } from '../../components/hand-in/use-outbox';
 import { WallList } from '../../components/hand-in/wall-list';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
-import { fetchForReading } from '../walls/[code]/later-parts';
 import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
+import { fetchForReading } from '../walls/[code]/use-practice';
 import type { LaidPractice } from '../walls/lay-practice';
 import styles from './my-work.module.css';
 import { addressOf, LIST, usePlace } from './use-place';
@@ -42,7 +42,7 @@ export function WorkRoom(props: {
   const outbox = useOutbox(attempt, learner);
   const router = useRouter();
   const top = useRef<HTMLHeadingElement>(null);
-  const [said, setSaid] = useState('');
+  const [announcement, announce] = useState('');
   const place = usePlace(first);
   const { handIn } = outbox;
   const isOpen = handIn === null || handIn?.state === 'refused';
@@ -69,7 +69,7 @@ export function WorkRoom(props: {
   const finish = (of: RoomWall, work: HandedWork) => {
     const { place: at } = of;
     keepAnswer(attempt, { ...work, place: at, fingerprint: fingerprintFor(of) });
-    setSaid(`Wall ${at} is done, and saved on this device.`);
+    announce(`Wall ${at} is done, and saved on this device.`);
     window.location.hash = LIST;
   };
   const change = (at: number) => {
@@ -125,7 +125,7 @@ export function WorkRoom(props: {
         </>
       )}
       <p role="status" className="visually-hidden">
-        {said}
+        {announcement}
       </p>
     </div>
   );

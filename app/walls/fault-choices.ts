@@ -30,7 +30,7 @@ export function faultName(fault: string): string {
 }
 
 /** What a mark says beyond place, name and certainty: "9.5 mm · good practice · put right now". Empty when nothing. */
-export function saidOf({ fault, reading, kind, act }: Mark, system: LengthSystem): string {
+export function detailsText({ fault, reading, kind, act }: Mark, system: LengthSystem): string {
   const { unit } = CATALOGUE[fault].asks;
   const amount = reading === undefined ? undefined : formatMeasure(reading, unit, system);
   return [amount, kind, act].filter((each) => each !== undefined).join(' · ');

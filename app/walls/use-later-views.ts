@@ -3,27 +3,27 @@
 import { type Draw, drawFront } from '../../lib/views/front/draw-front';
 import type { View } from '../../lib/views/view';
 import { useFirstInteraction } from './use-first-interaction';
-import { type Fetched, usePart } from './use-part';
-import type { ViewsPart } from './views-part';
+import { type Lazy, useLazy } from './use-lazy';
 
 const FRONT: View = { kind: 'front' };
 
 export interface LaterViews {
   readonly draw: Draw;
-  /** What stands on the screen: the front until the look asked for can be drawn. */
+  /** The view on the screen: the front until the one asked for can be drawn. */
   readonly view: View;
-  /** What is still on its way for the look asked for; null when it is drawn. */
-  readonly awaited: Fetched<ViewsPart> | null;
+  /** What draws the view asked for, while it is on its way; null once it is here. */
+  readonly loading: Lazy<Draw> | null;
 }
 
-export const loadViews = () => import('./views-part').then(({ VIEWS_PART }) => VIEWS_PART);
+/** What draws every view but the front. */
+export const loadViews = () => import('../../lib/views/draw-view').then(({ drawingOf }) => drawingOf);
 
-/** The front is drawn at once. What draws every other look is fetched at the reader's first interaction, or when such a look is asked for. */
+/** The front is drawn at once. What draws the other views is fetched at the reader's first interaction, or when one is asked for. */
 export function useLaterViews(asked: View): LaterViews {
   const isFront = asked.kind === 'front';
-  const fetched = usePart(loadViews, useFirstInteraction() || !isFront);
-  const awaited = isFront || fetched.part !== null ? null : fetched;
-  // The front goes on being drawn by the same function: drawn anew, it would lose the keyboard's place on it.
-  const draw = isFront ? drawFront : (fetched.part?.drawingOf ?? drawFront);
-  return { draw, view: awaited ? FRONT : asked, awaited };
+  const views = useLazy(loadViews, useFirstInteraction() || !isFront);
+  const loading = isFront || views.loaded !== null ? null : views;
+  // The front goes on being drawn by the same function: with another one the keyboard would lose its place on it.
+  const draw = isFront ? drawFront : (views.loaded ?? drawFront);
+  return { draw, view: loading ? FRONT : asked, loading };
 }

@@ -14,7 +14,15 @@ const PHASES: readonly Phase[] = ['looking', 'review', 'handed in'];
 
 /** The work on a wall as text for the browser to keep. */
 export function formatWork({ marks, saysSound, phase, opened, readings, half }: Work): string {
-  return JSON.stringify({ version: VERSION, marks, saysSound, phase, opened, readings, half });
+  return JSON.stringify({
+    version: VERSION,
+    marks,
+    saysSound,
+    phase,
+    opened,
+    readings,
+    half: half && keptHalf(half),
+  });
 }
 
 /** Reads kept work back. Null for anything that is not work on a wall with these parts: it is then left alone. */
@@ -84,6 +92,11 @@ export function parseReading(loose: unknown, isPart: (id: string) => boolean): R
   };
 }
 
+/** As it has been kept from the first: what it says beyond place, name and certainty under the name `said`. */
+function keptHalf({ details, ...half }: HalfMade) {
+  return { ...half, said: details };
+}
+
 function parseHalf(loose: unknown, isPart: (id: string) => boolean, marks: readonly Mark[]): HalfMade | null {
   if (!isRecord(loose) || !isRecord(loose.said)) return null;
   const { part, changing, words, place, sure } = loose;
@@ -97,7 +110,7 @@ function parseHalf(loose: unknown, isPart: (id: string) => boolean, marks: reado
   const act = orNone(ACTS, loose.said.act);
   const system = SYSTEMS.find((each) => each === loose.system);
   if (fault === undefined || kind === undefined || act === undefined || system === undefined) return null;
-  return { part, changing, words, fault, place, sure, said: { reading, kind, act }, system };
+  return { part, changing, words, fault, place, sure, details: { reading, kind, act }, system };
 }
 
 /** One of these, or null for none; undefined for anything else. */

@@ -20,7 +20,7 @@ export interface HalfMark {
   /** The part it goes on, where the reader chose one of several. */
   readonly place: string | null;
   readonly sure: Sure;
-  readonly said: MarkDetails;
+  readonly details: MarkDetails;
   /** The lengths in which the reading was typed. */
   readonly system: LengthSystem;
 }

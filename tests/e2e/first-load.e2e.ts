@@ -19,7 +19,7 @@ afterAll(async () => {
 const PHONE = { width: 390, colours: 'light' } as const;
 const DESK = { width: 1280, colours: 'light' } as const;
 const KIB = 1024;
-/** JavaScript of a page before the reader stirs, gzipped: the budgets of the issue. */
+/** JavaScript of a page before the reader's first interaction, gzipped: the budgets of the issue. */
 const LESSON = 140 * KIB;
 const WALL = 180 * KIB;
 

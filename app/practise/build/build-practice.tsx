@@ -16,7 +16,7 @@ import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
-import { Awaited } from '../../walls/awaited';
+import { LoadingNotice } from '../../walls/loading-notice';
 import { openWallOf } from '../../walls/open-wall';
 import { useLaterViews } from '../../walls/use-later-views';
 import { viewChoices } from '../../walls/view-choices';
@@ -29,7 +29,7 @@ import { useBuild } from './use-build';
 export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
   const { base, sliders, faceMarks } = laid;
   const build = useBuild(laid, rules);
-  const { wall, values, awaited } = build;
+  const { wall, values, loading } = build;
   const { findings, verdicts } = build.measures;
   const open = useMemo(() => openWallOf(base), [base]);
   const stage = useStage(open);
@@ -67,8 +67,8 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
         </h2>
         <Places views={viewChoices(base)} viewKey={stage.viewKey} onView={stage.choose} />
         <Controls wall={wall} viewKey={stage.viewKey} looks={looks} system={system} />
-        {views.awaited ? (
-          <Awaited parts={[views.awaited]} />
+        {views.loading ? (
+          <LoadingNotice of={[views.loading]} />
         ) : (
           stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />
         )}
@@ -102,7 +102,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
       </div>
       <section aria-labelledby="sliders-heading" className={styles.sliders}>
         <h2 id="sliders-heading">Spoil it</h2>
-        {awaited ? <Awaited parts={[awaited]} /> : <BuildFound findings={findings} system={system} />}
+        {loading ? <LoadingNotice of={[loading]} /> : <BuildFound findings={findings} system={system} />}
         {build.problem && !sliders.some(({ id }) => build.refusalOf(id)) && (
           <p role="alert" className={styles.refusal}>
             ⚠ {build.problem} The wall is shown as it last stood.

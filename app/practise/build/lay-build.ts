@@ -16,7 +16,7 @@ export interface ShownSlider extends Pick<Slider, 'id' | 'family' | 'name' | 'un
 
 /**
  * A wall laid true, with its sliders and what is measured on it. Plain data: the server lays and measures, and the browser fetches
- * what does so only once the reader stirs.
+ * what does so at the reader's first interaction.
  */
 export interface LaidBuild {
   readonly base: Wall;

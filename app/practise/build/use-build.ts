@@ -4,7 +4,7 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import type { Values } from '../../../lib/generate/adjustable/sliders';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
-import { usePart } from '../../walls/use-part';
+import { useLazy } from '../../walls/use-lazy';
 import type { LaidBuild } from './lay-build';
 
 const ALL_SOUND: Values = {};
@@ -16,8 +16,8 @@ export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetI
   const [values, setValues] = useState(ALL_SOUND);
   /** The last values with which the wall stood. */
   const [standing, setStanding] = useState(values);
-  const fetched = usePart(loadHand, useFirstInteraction());
-  const hand = useMemo(() => fetched.part?.(base, rules) ?? null, [fetched.part, base, rules]);
+  const fetched = useLazy(loadHand, useFirstInteraction());
+  const hand = useMemo(() => fetched.loaded?.(base, rules) ?? null, [fetched.loaded, base, rules]);
   const problem = useMemo(() => hand?.problemOf(values) ?? null, [hand, values]);
   if (hand && problem === null && standing !== values) setStanding(values);
   const shown = useDeferredValue(standing);
@@ -33,7 +33,7 @@ export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetI
     problem,
     measures,
     /** What spoils and measures, where it is missed: something is set, or it did not arrive. */
-    awaited: hand === null && (fetched.failed || values !== standing) ? fetched : null,
+    loading: hand === null && (fetched.failed || values !== standing) ? fetched : null,
     compare: (slider: string) => hand?.compare(wall, slider) ?? null,
     refusalOf: (slider: string) => hand?.refusalOf(slider, values[slider]) ?? null,
     set: (slider: string, value: number) => setValues((old) => ({ ...old, [slider]: value })),

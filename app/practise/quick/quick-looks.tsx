@@ -14,15 +14,21 @@ import { Caution } from '../../../components/ui/caution';
 import { detectionFiguresOf } from '../../../lib/drills/detection-figures';
 import { isSort, sortNumber } from '../../../lib/drills/quick-look';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { Awaited } from '../../walls/awaited';
+import { LoadingNotice } from '../../walls/loading-notice';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
-import { usePart } from '../../walls/use-part';
+import { loadViews } from '../../walls/use-later-views';
+import { useLazy } from '../../walls/use-lazy';
 import type { QuickRoundName } from './quick-picture';
 import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
 import { useQuickRound } from './use-quick-round';
 
-const loadQuick = () => import('./quick-part').then(({ QUICK_PART }) => QUICK_PART);
+/** What lays, measures and draws the pictures of a round. */
+const loadQuick = () =>
+  Promise.all([import('./quick-picture'), loadViews()]).then(([{ quickPicture }, drawingOf]) => ({
+    quickPicture,
+    drawingOf,
+  }));
 
 /** A round of quick looks: the pictures are made in the browser one by one, the key is told when all are answered. */
 export function QuickLooks({
@@ -48,8 +54,8 @@ export function QuickLooks({
   const { phase, paused, answers } = state;
   const place = answers.length;
   const isSeen = phase === 'looking';
-  const quick = usePart(loadQuick, useFirstInteraction() || phase !== 'ready');
-  const part = quick.part;
+  const quick = useLazy(loadQuick, useFirstInteraction() || phase !== 'ready');
+  const part = quick.loaded;
   const picture = useMemo(
     () => (isSeen && part ? part.quickPicture(name, place) : null),
     [isSeen, part, name, place],
@@ -105,7 +111,7 @@ export function QuickLooks({
           <h2 data-round tabIndex={-1} className="visually-hidden">
             Sound, or is something wrong?
           </h2>
-          {isSeen && part === null && <Awaited parts={[quick]} />}
+          {isSeen && part === null && <LoadingNotice of={[quick]} />}
           {part && picture && !paused ? (
             <QuickSight
               key={place}

@@ -6,9 +6,9 @@ import { usePrinting } from '../../../components/wall/use-printing';
 import { LiftedBar, LiftedRecord } from '../../../components/wall-page/lifted-bar';
 import { TicketLines } from '../../../components/wall-page/ticket-lines';
 import { WallStage } from '../../../components/wall-page/wall-stage';
-import { Awaited } from '../awaited';
 import { hiddenFromFront } from '../hidden-from-front';
 import type { LaidPractice } from '../lay-practice';
+import { LoadingNotice } from '../loading-notice';
 import { useLaterViews } from '../use-later-views';
 import { viewChoices, viewOf } from '../view-choices';
 import styles from './practice.module.css';
@@ -24,7 +24,7 @@ export function PracticeRoom(props: {
 }) {
   const { laid, label, setWork = null } = props;
   const practice = usePractice(laid, setWork);
-  const { open, isLooking, system, lifting, said } = practice;
+  const { open, isLooking, system, lifting, announcement } = practice;
   const printing = usePrinting();
   const viewKey = printing ? 'front' : practice.viewKey;
   const behind = viewKey === 'behind';
@@ -53,8 +53,8 @@ export function PracticeRoom(props: {
               isLooking && viewKey === 'front' && !printing ? hiddenFromFront(open.wall, laid.topic) : null
             }
             bar={
-              views.awaited ? (
-                <Awaited parts={[views.awaited]} />
+              views.loading ? (
+                <LoadingNotice of={[views.loading]} />
               ) : (
                 behind && (
                   <LiftedBar
@@ -82,11 +82,11 @@ export function PracticeRoom(props: {
         </DrawContext>
         {printing && <TicketLines batches={open.wall.batches} />}
       </div>
-      <div className={styles.bench}>
+      <div className={styles.side}>
         <Side practice={practice} setWork={setWork} />
       </div>
-      <p className={styles.said} role="status">
-        {said}
+      <p className="visually-hidden" role="status">
+        {announcement}
       </p>
     </div>
   );

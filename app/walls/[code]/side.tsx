@@ -1,12 +1,12 @@
 'use client';
 
-import { Bench } from '../../../components/wall-page/bench';
+import { MarkingPanel } from '../../../components/wall-page/marking-panel';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
-import { Awaited } from '../awaited';
+import { LoadingNotice } from '../loading-notice';
 import type { SetWork } from './set-work';
 import type { usePractice } from './use-practice';
 
-/** Beside the wall: the bench, then the last look, then the result. */
+/** Beside the wall: the marks and the card, then the review, then the result. */
 export function Side(props: {
   readonly practice: ReturnType<typeof usePractice>;
   readonly setWork: SetWork | null;
@@ -38,11 +38,11 @@ export function Side(props: {
         </section>
       );
     }
-    const { resultPart } = practice;
-    if (rows === null || resultPart.part === null) {
-      return <Awaited parts={[resultPart, ...(setWork ? [] : [practice.marker])]} />;
+    const { resultView } = practice;
+    if (rows === null || resultView.loaded === null) {
+      return <LoadingNotice of={[resultView, ...(setWork ? [] : [practice.grading])]} />;
     }
-    const { ResultView } = resultPart.part;
+    const ResultView = resultView.loaded;
     return (
       <ResultView
         rows={rows}
@@ -57,9 +57,9 @@ export function Side(props: {
     );
   }
   if (work.phase === 'review') {
-    const { second } = practice;
-    if (second.part === null) return <Awaited parts={[second]} />;
-    const { Review, lastLooks } = second.part;
+    const { tools } = practice;
+    if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
+    const { Review, lastLooks } = tools.loaded;
     return (
       <Review
         marks={practice.named}
@@ -77,7 +77,7 @@ export function Side(props: {
     );
   }
   return (
-    <Bench
+    <MarkingPanel
       marks={practice.named}
       canUndo={work.past.length > 0}
       cautions={DRAWING_CAUTIONS}
@@ -89,16 +89,16 @@ export function Side(props: {
       notes={<Notes practice={practice} />}
     >
       <Card practice={practice} />
-    </Bench>
+    </MarkingPanel>
   );
 }
 
 /** The card of the part picked, once what it needs is here. */
 function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { picked, second } = practice;
+  const { picked, tools } = practice;
   if (picked === null) return null;
-  if (second.part === null) return <Awaited parts={[second]} />;
-  const { PickedCard } = second.part;
+  if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
+  const { PickedCard } = tools.loaded;
   return (
     <PickedCard
       open={practice.open}
@@ -125,9 +125,9 @@ function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> 
 
 /** What was read so far. Beside the wall whether a part is picked or not. */
 function Notes({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { work, picked, open, system, second } = practice;
-  if (work.readings.length === 0 || second.part === null) return null;
-  const { Notebook } = second.part;
+  const { work, picked, open, system, tools } = practice;
+  if (work.readings.length === 0 || tools.loaded === null) return null;
+  const { Notebook } = tools.loaded;
   return (
     <Notebook
       notebook={work.readings}

@@ -13,14 +13,24 @@ import type { LaidPractice } from '../lay-practice';
 import { openWallOf } from '../open-wall';
 import { openingsUpOf } from '../openings-up';
 import { useFirstInteraction } from '../use-first-interaction';
-import { usePart } from '../use-part';
+import { loadViews } from '../use-later-views';
+import { useLazy } from '../use-lazy';
 import { viewKeyFor } from '../view-choices';
-import { loadMarker, loadResult, loadSecond } from './later-parts';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
-import { useResult } from './use-result';
 import { useSelection } from './use-selection';
+
+// What the page fetches once it stands, each when it is wanted.
+const loadTools = () => import('./tools').then(({ TOOLS }) => TOOLS);
+const loadGrading = () => import('./graded-work').then(({ gradedWork }) => gradedWork);
+const loadResultView = () =>
+  import('../../../components/result/result-view').then(({ ResultView }) => ResultView);
+
+/** Fetches ahead all that reading a wall of set work takes, so that it can be read without a network. */
+export async function fetchForReading(): Promise<void> {
+  await Promise.all([loadTools(), loadViews()]);
+}
 
 /** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
@@ -36,18 +46,23 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const [viewKey, setViewKey] = useState('front');
   const lifting = useLifting(open, work.opened, setWork?.openingsUp ?? openingsUpOf(wall));
   const [shown, setShown] = useState<number | null>(null);
-  const [said, setSaid] = useState('');
+  const [announcement, announce] = useState('');
   const [measuring, measure] = useState(false);
   const [attached, setAttached] = useState<{ readonly reading: Reading } | null>(null);
   const focus = useFocusMoves();
   const isBegun = !isLooking || work.marks.length > 0 || work.readings.length > 0 || picked !== null;
-  const second = usePart(loadSecond, useFirstInteraction() || isBegun);
-  const marker = usePart(loadMarker, !setWork && !isLooking);
-  const resultPart = usePart(loadResult, !isLooking);
+  const tools = useLazy(loadTools, useFirstInteraction() || isBegun);
+  const grading = useLazy(loadGrading, !setWork && !isLooking);
+  const resultView = useLazy(loadResultView, !isLooking);
   // Until the catalogue is here its own short names will do.
-  const faultName = second.part?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
-  const marked = useResult(work, open, laid.rules, marker.part);
-  const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (marked?.rows ?? null);
+  const faultName = tools.loaded?.faultName ?? ((fault: string) => fault.replaceAll('-', ' '));
+  const { phase, marks } = work;
+  const gradedWork = grading.loaded;
+  const graded = useMemo(
+    () => (phase === 'handed in' && gradedWork ? gradedWork(open, laid.rules, marks) : null),
+    [phase, marks, open, laid.rules, gradedWork],
+  );
+  const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (graded?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null, at: Aim | null = null) => {
     select({ part, aim: at, changing: change });
@@ -75,9 +90,9 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     setViewKey('behind');
     if (work.opened.includes(unit)) return;
     dispatch({ kind: 'open up', unit, most: lifting.most });
-    // In the view behind, the bar over the drawing says it.
+    // In the view behind, the bar over the drawing tells it.
     if (viewKey !== 'behind') {
-      setSaid(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
+      announce(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
     }
   };
   const liftHere = (unit: string) => {
@@ -92,7 +107,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     dispatch(
       changing === null ? { kind: 'mark', mark: made } : { kind: 'change', index: changing, mark: made },
     );
-    setSaid(`Mark ${(changing ?? work.marks.length) + 1}: ${faultName(made.fault)}, ${nameOf(made.part)}.`);
+    announce(`Mark ${(changing ?? work.marks.length) + 1}: ${faultName(made.fault)}, ${nameOf(made.part)}.`);
     close();
   };
   const change = (index: number) => {
@@ -105,19 +120,19 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const remove = (index: number) => {
     dispatch({ kind: 'remove', index });
     select({ part: picked, aim, changing: null });
-    setSaid(`Mark ${index + 1} removed.`);
+    announce(`Mark ${index + 1} removed.`);
     focus.to(isLooking ? 'marks' : 'review');
   };
   const undo = () => {
     dispatch({ kind: 'undo' });
     select({ part: picked, aim, changing: null });
-    setSaid('The last step is undone.');
+    announce('The last step is undone.');
     // The button goes when there is nothing left to undo.
     if (work.past.length === 1) focus.to('marks');
   };
   const note = (reading: Reading) => {
     dispatch({ kind: 'note', reading });
-    setSaid('Noted.');
+    announce('Noted.');
   };
   const attach = (reading: Reading) => setAttached({ reading });
   const forget = (index: number) => dispatch({ kind: 'forget', index });
@@ -138,9 +153,9 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
   const handIn = () => {
     dispatch({ kind: 'hand in' });
-    const { marks, saysSound, opened, readings } = work;
+    const { saysSound, opened, readings } = work;
     setWork?.onHandIn({ marks, saysSound, opened, readings, spentMs: timeSpent() });
-    setSaid('Handed in.');
+    announce('Handed in.');
     focus.to('result');
   };
   const show = (number: number) => {
@@ -151,7 +166,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     take(part);
     const isMixing = part !== null && parts.get(part)?.kind === 'batch';
     setViewKey(row ? viewKeyFor(row.finding, wall) : isMixing ? 'tickets' : 'front');
-    setSaid(`Number ${number} is shown on the wall.`);
+    announce(`Number ${number} is shown on the wall.`);
     focus.scrollToWall();
   };
   const startAgain = () => {
@@ -159,7 +174,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     take(null);
     setShown(null);
     setViewKey('front');
-    setSaid('The wall is laid again. Your marks are gone.');
+    announce('The wall is laid again. Your marks are gone.');
     focus.to('stage');
   };
 
@@ -168,19 +183,16 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const seesBehind = lifting.isOpen || rows !== null;
   return {
     ...{ laid, open, work, ready, system, picked, aim, changing, viewKey, lifting, seesBehind },
-    ...{ shown, said, rows, problem: marked?.problem ?? setWork?.problem ?? null },
+    ...{ shown, announcement, rows, problem: graded?.problem ?? setWork?.problem ?? null },
     room: focus.room,
-    second,
-    resultPart,
-    marker,
-    isLooking,
+    ...{ tools, resultView, grading, isLooking },
     dimensions,
     drawn: rows ? drawnResult(rows, parts) : drawnMarks(work.marks, parts),
     named: work.marks.map((each) => ({
       mark: each,
       faultName: faultName(each.fault),
       partName: nameOf(each.part),
-      said: second.part?.saidOf(each, system) ?? '',
+      details: tools.loaded?.detailsText(each, system) ?? '',
     })),
     ...{ pick, close, view: setViewKey, step, lift, liftHere, fillIn },
     ...{ mark, change, remove, undo, note, forget, attach },

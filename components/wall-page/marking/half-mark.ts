@@ -13,23 +13,27 @@ export function halfFrom(
   faults: readonly FaultChoice[],
   system: LengthSystem,
 ): HalfMark {
-  const said = saidBefore(before, faults, system);
-  return { words: '', fault: before?.fault ?? null, place: null, sure: before?.sure ?? 2, said, system };
+  const details = detailsBefore(before, faults, system);
+  return { words: '', fault: before?.fault ?? null, place: null, sure: before?.sure ?? 2, details, system };
 }
 
 /** The same with the reading told in other lengths. */
 export function inLengths(half: HalfMark, fault: FaultChoice | undefined, system: LengthSystem): HalfMark {
-  const { said } = half;
-  const value = fault && parseReading(said.reading, fault.asks.unit, half.system);
+  const { details } = half;
+  const value = fault && parseReading(details.reading, fault.asks.unit, half.system);
   return fault === undefined || value === undefined
     ? { ...half, system }
-    : { ...half, system, said: { ...said, reading: readingText(value, fault.asks.unit, system) } };
+    : { ...half, system, details: { ...details, reading: readingText(value, fault.asks.unit, system) } };
 }
 
 /** The mark that it makes of a fault on a part; or what is wrong with its reading, in a sentence. */
-export function markFrom({ sure, said, system }: HalfMark, fault: FaultChoice, part: string): Mark | string {
-  const reading = parseReading(said.reading, fault.asks.unit, system);
-  if (said.reading.trim() !== '' && reading === undefined) {
+export function markFrom(
+  { sure, details, system }: HalfMark,
+  fault: FaultChoice,
+  part: string,
+): Mark | string {
+  const reading = parseReading(details.reading, fault.asks.unit, system);
+  if (details.reading.trim() !== '' && reading === undefined) {
     return `“How much?” takes a number, like ${system === 'inches' ? '3/8 or 1 1/2' : '12 or 9.5'}.`;
   }
   if (reading !== undefined && reading < 0) {
@@ -41,12 +45,12 @@ export function markFrom({ sure, said, system }: HalfMark, fault: FaultChoice, p
   return {
     ...{ part, fault: fault.id, sure },
     ...(reading === undefined ? {} : { reading }),
-    ...(said.kind === null ? {} : { kind: said.kind }),
-    ...(said.act === null ? {} : { act: said.act }),
+    ...(details.kind === null ? {} : { kind: details.kind }),
+    ...(details.act === null ? {} : { act: details.act }),
   };
 }
 
-function saidBefore(
+function detailsBefore(
   before: Mark | undefined,
   faults: readonly FaultChoice[],
   system: LengthSystem,

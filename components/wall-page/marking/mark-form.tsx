@@ -46,11 +46,11 @@ export function MarkForm(props: {
   const [half, setHalf] = useState(() => kept ?? halfFrom(before, faults, system));
   const [choosing, setChoosing] = useState(half.fault === null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [more, setMore] = useState(hasDetails(half.said));
+  const [more, setMore] = useState(hasDetails(half.details));
   const [taken, setTaken] = useState<typeof attached>(null);
   const told = useRef(half);
   const id = useId();
-  const { sure, said } = half;
+  const { sure, details } = half;
   const fault = faults.find((each) => each.id === half.fault);
   const places = fault ? placesFor(fault, picked) : [];
   const place = places.find((each) => each.id === half.place) ?? places[0];
@@ -70,7 +70,7 @@ export function MarkForm(props: {
     setTaken(attached);
     setMore(true);
     if (value !== null && unit === fault.asks.unit) {
-      fill({ said: { ...said, reading: readingText(value, unit, system) }, system });
+      fill({ details: { ...details, reading: readingText(value, unit, system) }, system });
       setProblem(null);
     } else
       setProblem(
@@ -108,14 +108,14 @@ export function MarkForm(props: {
         onChoose={(chosen) => {
           setProblem(null);
           // A reading of one fault is no reading of another.
-          fill({ fault: chosen, place: nearestFor(chosen), said: { ...said, reading: '' } });
+          fill({ fault: chosen, place: nearestFor(chosen), details: { ...details, reading: '' } });
         }}
       />
       {fault && (
         <SayMore
-          {...{ fault, said, system, rules, notebook }}
+          {...{ fault, details, system, rules, notebook }}
           open={more}
-          onSay={(next) => fill({ said: next })}
+          onChange={(next) => fill({ details: next })}
           onToggle={setMore}
         />
       )}

@@ -9,7 +9,7 @@ export interface NamedMark {
   readonly faultName: string;
   readonly partName: string;
   /** What more was said of it; empty when nothing. */
-  readonly said: string;
+  readonly details: string;
 }
 
 /** The learner's marks, numbered as on the wall. */
@@ -21,7 +21,7 @@ export function MarkList(props: {
   const { marks, onChange, onRemove } = props;
   return (
     <ol className={styles.marks}>
-      {marks.map(({ mark, faultName, partName, said }, index) => (
+      {marks.map(({ mark, faultName, partName, details }, index) => (
         <li key={`${mark.part} ${mark.fault}`} className={styles.mark}>
           <p className={styles.words}>
             <span className={styles.number}>{index + 1}</span>
@@ -29,10 +29,10 @@ export function MarkList(props: {
               <strong>{faultName}</strong>
               <br />
               {partName} · {SURE_WORDS[mark.sure].toLowerCase()}
-              {said && (
+              {details && (
                 <>
                   <br />
-                  {said}
+                  {details}
                 </>
               )}
             </span>

@@ -25,31 +25,31 @@ const MOST_OFFERED = 3;
 /** Folded until it is wanted: how much, which requirement, what to do. */
 export function SayMore(props: {
   readonly fault: FaultChoice;
-  readonly said: MarkDetails;
+  readonly details: MarkDetails;
   readonly open: boolean;
   readonly system: LengthSystem;
   /** Name of the rule set in use. */
   readonly rules: string;
   readonly notebook: readonly Reading[];
-  readonly onSay: (said: MarkDetails) => void;
+  readonly onChange: (details: MarkDetails) => void;
   readonly onToggle: (open: boolean) => void;
 }) {
-  const { fault, said, open, system, rules, notebook, onSay, onToggle } = props;
+  const { fault, details, open, system, rules, notebook, onChange, onToggle } = props;
   const { what, unit } = fault.asks;
   const id = useId();
   const fitting = notebook.filter((each) => each.value !== null && each.unit === unit).slice(-MOST_OFFERED);
   return (
     <details className={styles.more} open={open} onToggle={(event) => onToggle(event.currentTarget.open)}>
       <summary>
-        Say more <span className={styles.given}>{givenWords(said, unit, system)}</span>
+        Say more <span className={styles.given}>{givenWords(details, unit, system)}</span>
       </summary>
       <div className={styles.parts}>
         {unit === 'there or not' ? (
           <ChoiceBar
             legend="How much?"
             options={PRESENT_OPTIONS}
-            value={PRESENT_OPTIONS.find(({ value }) => value === said.reading)?.value ?? null}
-            onChoose={(reading) => onSay({ ...said, reading })}
+            value={PRESENT_OPTIONS.find(({ value }) => value === details.reading)?.value ?? null}
+            onChoose={(reading) => onChange({ ...details, reading })}
           />
         ) : (
           <div className={styles.reading}>
@@ -61,9 +61,9 @@ export function SayMore(props: {
                 id={`${id}-reading`}
                 inputMode={system === 'inches' ? 'text' : 'decimal'}
                 autoComplete="off"
-                value={said.reading}
+                value={details.reading}
                 aria-describedby={`${id}-unit`}
-                onChange={(event) => onSay({ ...said, reading: event.target.value })}
+                onChange={(event) => onChange({ ...details, reading: event.target.value })}
               />
               <span id={`${id}-unit`}>{readingUnit(unit, system)}</span>
             </span>
@@ -73,7 +73,9 @@ export function SayMore(props: {
                   <button
                     key={`${each.part} ${each.instrument} ${each.what} ${each.turned}`}
                     type="button"
-                    onClick={() => onSay({ ...said, reading: readingText(each.value ?? 0, unit, system) })}
+                    onClick={() =>
+                      onChange({ ...details, reading: readingText(each.value ?? 0, unit, system) })
+                    }
                   >
                     Use {formatMeasure(each.value ?? 0, unit, system, each.fine)}: {each.what.toLowerCase()}
                   </button>
@@ -85,19 +87,19 @@ export function SayMore(props: {
         <ChoiceBar
           legend={`Which requirement? Judged by ${rules}`}
           options={KIND_OPTIONS}
-          value={said.kind}
-          onChoose={(kind) => onSay({ ...said, kind })}
+          value={details.kind}
+          onChoose={(kind) => onChange({ ...details, kind })}
         />
-        {said.kind && <p className={styles.means}>{KIND_WORDS[said.kind].means}</p>}
+        {details.kind && <p className={styles.means}>{KIND_WORDS[details.kind].means}</p>}
         <ChoiceBar
           legend="What to do?"
           options={ACT_OPTIONS}
-          value={said.act}
-          onChoose={(act) => onSay({ ...said, act })}
+          value={details.act}
+          onChoose={(act) => onChange({ ...details, act })}
         />
-        {said.act && <p className={styles.means}>{ACT_WORDS[said.act].means}</p>}
-        {hasDetails(said) && (
-          <button type="button" className={styles.clear} onClick={() => onSay(NO_DETAILS)}>
+        {details.act && <p className={styles.means}>{ACT_WORDS[details.act].means}</p>}
+        {hasDetails(details) && (
+          <button type="button" className={styles.clear} onClick={() => onChange(NO_DETAILS)}>
             Clear these three
           </button>
         )}

@@ -9,7 +9,7 @@ const HALF: HalfMark = {
   fault: 'thick-joint',
   place: 'A3.1/2',
   sure: 3,
-  said: { reading: '1/2', kind: 'good practice', act: 'leave' },
+  details: { reading: '1/2', kind: 'good practice', act: 'leave' },
   system: 'inches',
 };
 
@@ -34,7 +34,7 @@ test('all that a form holds is told as it changes, and a form that is only looke
     fault: 'thick-joint',
     place: 'A3.1/2',
     sure: 3,
-    said: { reading: '12', kind: 'good practice', act: 'leave' },
+    details: { reading: '12', kind: 'good practice', act: 'leave' },
     system: 'mm',
   });
 });

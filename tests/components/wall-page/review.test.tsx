@@ -8,7 +8,7 @@ const MARK = {
   mark: { part: 'A3.2', fault: 'twisted-unit', sure: 2 } as const,
   faultName: 'Twisted unit',
   partName: 'Unit 2',
-  said: '9.5 mm · good practice',
+  details: '9.5 mm · good practice',
 };
 
 function show(given: Partial<ComponentProps<typeof Review>>): string[] {

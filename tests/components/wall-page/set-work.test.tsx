@@ -33,9 +33,9 @@ vi.stubGlobal('matchMedia', () => ({ matches: false }));
 // The parts that the page fetches later: here at once, so that no test waits for them.
 beforeAll(() =>
   Promise.all([
-    import('../../../app/walls/[code]/second-part'),
-    import('../../../app/walls/views-part'),
-    import('../../../app/walls/[code]/result-part'),
+    import('../../../app/walls/[code]/tools'),
+    import('../../../lib/views/draw-view'),
+    import('../../../components/result/result-view'),
   ]),
 );
 beforeEach(() => sessionStorage.clear());

@@ -22,9 +22,13 @@ const HALF: HalfMade = {
   fault: 'twisted-unit',
   place: null,
   sure: 1,
-  said: { reading: '6.5', kind: 'good practice', act: null },
+  details: { reading: '6.5', kind: 'good practice', act: null },
   system: 'mm',
 };
+
+/** The same as a browser holds it. */
+const { details: said, ...rest } = HALF;
+const KEPT_HALF = { ...rest, said };
 
 function stateAfter(...actions: readonly PracticeAction[]): PracticeState {
   return actions.reduce(practiceReducer, FRESH);
@@ -163,6 +167,13 @@ describe('kept work', () => {
     expect(parseWork(JSON.stringify({ version: 2, ...before }), isPart)).toEqual({ ...work, half: null });
   });
 
+  test('with a mark half made is read as browsers have held it since version 3', () => {
+    const old =
+      '{"version":3,"marks":[],"saysSound":false,"phase":"looking","opened":[],"readings":[],"half":{"part":"A3.2","changing":null,"words":"twi","fault":"twisted-unit","place":null,"sure":1,"said":{"reading":"6.5","kind":"good practice","act":null},"system":"mm"}}';
+    expect(parseWork(old, isPart)?.half).toEqual(HALF);
+    expect(JSON.parse(formatWork({ ...FRESH, half: HALF }))).toEqual(JSON.parse(old));
+  });
+
   test.each([
     ['on a part of another wall', { part: 'B1.1' }],
     ['that changes a mark that is not there', { changing: 2 }],
@@ -170,12 +181,12 @@ describe('kept work', () => {
     ['of an unknown fault', { fault: 'ghost' }],
     ['that goes on a part of another wall', { place: 'B1.1' }],
     ['of an unknown certainty', { sure: 4 }],
-    ['with an act nobody knows', { said: { ...HALF.said, act: 'run' } }],
-    ['with a reading that is no text', { said: { ...HALF.said, reading: 6.5 } }],
+    ['with an act nobody knows', { said: { ...said, act: 'run' } }],
+    ['with a reading that is no text', { said: { ...said, reading: 6.5 } }],
     ['in unknown lengths', { system: 'cubits' }],
     ['without the words typed', { words: undefined }],
   ])('is refused with a mark half made %s', (_, changes) => {
-    const text = JSON.stringify({ version: 3, ...work, half: { ...HALF, ...changes } });
+    const text = JSON.stringify({ version: 3, ...work, half: { ...KEPT_HALF, ...changes } });
     expect(parseWork(text, isPart)).toBeNull();
   });
 

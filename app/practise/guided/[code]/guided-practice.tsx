@@ -10,7 +10,7 @@ import { WallStage } from '../../../../components/wall-page/wall-stage';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Wall } from '../../../../lib/wall/model';
-import { Awaited } from '../../../walls/awaited';
+import { LoadingNotice } from '../../../walls/loading-notice';
 import { openWallOf } from '../../../walls/open-wall';
 import { useLaterViews } from '../../../walls/use-later-views';
 import { viewChoices, viewKeyFor } from '../../../walls/view-choices';
@@ -71,8 +71,8 @@ export function GuidedPractice(props: {
             view={views.view}
             hint={null}
             bar={
-              views.awaited ? (
-                <Awaited parts={[views.awaited]} />
+              views.loading ? (
+                <LoadingNotice of={[views.loading]} />
               ) : (
                 stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />
               )

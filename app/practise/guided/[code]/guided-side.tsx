@@ -4,7 +4,7 @@ import { GuidedFind } from '../../../../components/drills/guided/guided-find';
 import { GuidedName } from '../../../../components/drills/guided/guided-name';
 import { GuidedTold } from '../../../../components/drills/guided/guided-told';
 import type { LengthSystem } from '../../../../lib/units';
-import { Awaited } from '../../../walls/awaited';
+import { LoadingNotice } from '../../../walls/loading-notice';
 import type { useGuided } from './use-guided';
 
 /** Beside the wall: what is shown, or what is asked. */
@@ -17,7 +17,7 @@ export function GuidedSide(props: {
   readonly onShow: (number: number) => void;
 }) {
   const { guided, step, half, system, nameOf, onShow } = props;
-  const { rows, right, places, active, awaited } = guided;
+  const { rows, right, places, active, loading } = guided;
   if (guided.isTold) {
     const well = right?.filter((each) => each).length ?? 0;
     return (
@@ -51,7 +51,7 @@ export function GuidedSide(props: {
           onCheck={guided.checkPlaces}
         />
       )}
-      {awaited && <Awaited parts={[awaited]} />}
+      {loading && <LoadingNotice of={[loading]} />}
     </>
   );
 }

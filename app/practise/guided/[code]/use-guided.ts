@@ -6,7 +6,7 @@ import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Aim } from '../../../../lib/views/pointing/pick';
 import type { OpenWall } from '../../../walls/open-wall';
 import { pickedPart } from '../../../walls/picked-part';
-import { usePart } from '../../../walls/use-part';
+import { useLazy } from '../../../walls/use-lazy';
 import type { GuidedRow } from './guided-rows';
 
 const loadFoundBy = () => import('./found-by').then(({ foundBy }) => foundBy);
@@ -18,11 +18,11 @@ export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly Guide
   const [places, setPlaces] = useState<readonly (string | null)[]>(rows.map(() => null));
   const [pointed, setPointed] = useState(false);
   const [active, setActive] = useState(1);
-  const foundBy = usePart(loadFoundBy, pointed);
+  const foundBy = useLazy(loadFoundBy, pointed);
   const right = useMemo(() => {
     if (named) return rows.map(({ finding }, index) => named[index] === finding.check);
-    return pointed && foundBy.part ? foundBy.part(wall, rules, rows, places) : null;
-  }, [named, pointed, foundBy.part, wall, rules, rows, places]);
+    return pointed && foundBy.loaded ? foundBy.loaded(wall, rules, rows, places) : null;
+  }, [named, pointed, foundBy.loaded, wall, rules, rows, places]);
 
   const pick = (id: string, aim: Aim | null) => {
     const fault = rows[active - 1]?.choice;
@@ -42,6 +42,6 @@ export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly Guide
     checkNames,
     checkPlaces: () => setPointed(true),
     /** What says which places are right, while it is on its way. */
-    awaited: pointed && right === null ? foundBy : null,
+    loading: pointed && right === null ? foundBy : null,
   };
 }

@@ -3,7 +3,7 @@
 import { NameFault } from '../../../../components/drills/name-fault';
 import styles from '../../../../components/drills/pair/pair.module.css';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
-import { Awaited } from '../../../walls/awaited';
+import { LoadingNotice } from '../../../walls/loading-notice';
 import type { usePair } from './use-pair';
 
 const SIDES = [
@@ -20,8 +20,8 @@ export function PairAsk({
   /** The unit lifted in this look, which can then be picked. */
   readonly lifted: string | null;
 }) {
-  const { side, pickedPart, picked, marks, pointed, faults, awaited } = pair;
-  const faultName = (fault: string) => faults.part?.find(({ id }) => id === fault)?.name ?? fault;
+  const { side, pickedPart, picked, marks, pointed, faults, loading } = pair;
+  const faultName = (fault: string) => faults.loaded?.find(({ id }) => id === fault)?.name ?? fault;
   return (
     <section aria-labelledby="ask-heading" className={styles.asked}>
       <h2 id="ask-heading">What differs?</h2>
@@ -46,10 +46,10 @@ export function PairAsk({
         </p>
       )}
       {pickedPart &&
-        (faults.part ? (
-          <NameFault key={picked} picked={pickedPart} faults={faults.part} onMark={pair.mark} />
+        (faults.loaded ? (
+          <NameFault key={picked} picked={pickedPart} faults={faults.loaded} onMark={pair.mark} />
         ) : (
-          <Awaited parts={[faults]} />
+          <LoadingNotice of={[faults]} />
         ))}
       {marks.length > 0 && (
         <ol className={styles.marks} aria-label="Your marks">
@@ -76,7 +76,7 @@ export function PairAsk({
           </button>
         </p>
       )}
-      {awaited && <Awaited parts={[awaited]} />}
+      {loading && <LoadingNotice of={[loading]} />}
     </section>
   );
 }

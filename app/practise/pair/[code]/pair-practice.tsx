@@ -12,8 +12,8 @@ import { useLooks } from '../../../../components/wall/use-looks';
 import { Controls, LAYER_CHOICES, Places } from '../../../../components/wall-page/wall-stage';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/pointing/targets';
-import { Awaited } from '../../../walls/awaited';
 import { hiddenFromFront } from '../../../walls/hidden-from-front';
+import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
 import type { Pair } from '../measured-pair';
 import { PairAsk } from './pair-ask';
@@ -39,7 +39,7 @@ export function PairPractice(props: {
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
   const hidden = look === 'front' && !isTold ? hiddenFromFront(sound, brief.topic) : null;
-  const { draw, view, awaited } = useLaterViews(lookOn(sound, sound, look, lifted));
+  const { draw, view, loading } = useLaterViews(lookOn(sound, sound, look, lifted));
   const looks = useLooks(look, view);
   // A cut or a course is moved on both walls at once.
   const isMoved = looks.view.kind === 'side-section' || looks.view.kind === 'above';
@@ -63,7 +63,7 @@ export function PairPractice(props: {
     return {
       number,
       wall,
-      view: isMoved || awaited ? looks.view : lookOn(wall, sound, look, lifted),
+      view: isMoved || loading ? looks.view : lookOn(wall, sound, look, lifted),
       marks: drawnOn(number, pair, parts),
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
@@ -77,8 +77,8 @@ export function PairPractice(props: {
         <Places views={looksOf(sound)} viewKey={look} onView={setLook} />
         {hidden && <p className={styles.hint}>{hidden}</p>}
         <Controls wall={sound} viewKey={look} looks={looks} system={system} />
-        {awaited && <Awaited parts={[awaited]} />}
-        {look === 'behind' && !awaited && (
+        {loading && <LoadingNotice of={[loading]} />}
+        {look === 'behind' && !loading && (
           <LiftSteps
             name={opened.sound.nameOf(lifted)}
             onStep={(along, by) =>

@@ -5,7 +5,7 @@ import { keepText, readKept } from '../../../../components/wall-page/kept-text';
 import type { Aim } from '../../../../lib/views/pointing/pick';
 import { openWallOf } from '../../../walls/open-wall';
 import { pickedPart } from '../../../walls/picked-part';
-import { usePart } from '../../../walls/use-part';
+import { useLazy } from '../../../walls/use-lazy';
 import type { Pair } from '../measured-pair';
 import type { PairMark } from '../pair-key';
 import { formatPair, parsePair } from './kept-pair';
@@ -45,11 +45,11 @@ export function usePair(code: string, pair: Pair) {
     if (ready && side !== null) keepText(keptAs, formatPair({ side, marks }));
   }, [ready, keptAs, side, marks]);
 
-  const faults = usePart(loadFaults, side !== null);
-  const key = usePart(loadKey, isDone);
+  const faults = useLazy(loadFaults, side !== null);
+  const key = useLazy(loadKey, isDone);
   const rows = useMemo(
-    () => (isDone && key.part ? key.part.pairRows(pair, marks, side === pair.spoiledIs) : null),
-    [isDone, key.part, pair, marks, side],
+    () => (isDone && key.loaded ? key.loaded.pairRows(pair, marks, side === pair.spoiledIs) : null),
+    [isDone, key.loaded, pair, marks, side],
   );
   return {
     pair,
@@ -60,8 +60,8 @@ export function usePair(code: string, pair: Pair) {
     rows,
     faults,
     /** What is on its way once the reader is done. */
-    awaited: isDone && rows === null ? key : null,
-    Result: key.part?.PairResult ?? null,
+    loading: isDone && rows === null ? key : null,
+    Result: key.loaded?.PairResult ?? null,
     openOf,
     pointed,
     pickedPart:

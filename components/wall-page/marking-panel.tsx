@@ -2,11 +2,11 @@
 
 import type { ReactNode } from 'react';
 import { Caution } from '../ui/caution';
-import styles from './bench.module.css';
 import { MarkList, type NamedMark } from './marking/mark-list';
+import styles from './marking-panel.module.css';
 
 /** Beside the wall: the part picked (`children`), the marks so far, and the way to handing in. */
-export function Bench(props: {
+export function MarkingPanel(props: {
   readonly marks: readonly NamedMark[];
   readonly canUndo: boolean;
   readonly cautions: readonly string[];
@@ -22,7 +22,7 @@ export function Bench(props: {
   const { marks, canUndo, cautions, children, notes, onChange, onRemove, onUndo, onSaySound, onReview } =
     props;
   return (
-    <div className={styles.bench}>
+    <div className={styles.panel}>
       {children}
       <section className={styles.marks} aria-labelledby="marks-heading">
         <div className={styles.head}>

@@ -1,7 +1,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import { Bench } from '../../../components/wall-page/bench';
+import { MarkingPanel } from '../../../components/wall-page/marking-panel';
 import { PartCard } from '../../../components/wall-page/part-card';
 import type { Mark } from '../../../components/wall-page/practice-state';
 import { UNIT } from './samples';
@@ -136,17 +136,17 @@ test('the bench lists marks by number and lets each be changed, removed or undon
       mark: { part: 'A3.2', fault: 'twisted-unit', sure: 3 } as const,
       faultName: 'Twisted unit',
       partName: 'Unit 2',
-      said: '9.5 mm · good practice',
+      details: '9.5 mm · good practice',
     },
     {
       mark: { part: 'A', fault: 'out-of-plumb', sure: 1 } as const,
       faultName: 'Out of plumb',
       partName: 'Panel',
-      said: '',
+      details: '',
     },
   ];
   render(
-    <Bench
+    <MarkingPanel
       marks={marks}
       canUndo
       cautions={['A caution.']}
@@ -158,7 +158,7 @@ test('the bench lists marks by number and lets each be changed, removed or undon
       onReview={() => heard.push('review')}
     >
       {null}
-    </Bench>,
+    </MarkingPanel>,
   );
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual([
     '1Twisted unitUnit 2 · certain9.5 mm · good practiceChangeRemove',

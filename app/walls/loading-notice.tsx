@@ -1,10 +1,10 @@
 'use client';
 
-import type { Fetched } from './use-part';
+import type { Lazy } from './use-lazy';
 
 /** In place of what is still being fetched. */
-export function Awaited({ parts }: { readonly parts: readonly Fetched<unknown>[] }) {
-  const failed = parts.filter((each) => each.failed);
+export function LoadingNotice({ of }: { readonly of: readonly Lazy<unknown>[] }) {
+  const failed = of.filter((each) => each.failed);
   return (
     <p role="status">
       {failed.length > 0 ? 'Part of this page did not arrive. Your work is kept. ' : 'One moment …'}

@@ -1,0 +1,28 @@
+import type { ResultRows } from '../../../components/result/result-rows';
+import type { Mark } from '../../../components/wall-page/practice-state';
+import { grade } from '../../../lib/exercise/grade';
+import { keyOf } from '../../../lib/exercise/key';
+import { GradingError } from '../../../lib/exercise/place-marks';
+import type { RuleSetId } from '../../../lib/limits/limit';
+import type { OpenWall } from '../open-wall';
+import { rowsOf } from '../result-rows';
+
+export interface GradedWork {
+  readonly rows: ResultRows | null;
+  /** Why the work cannot be marked, in a sentence; null where it can. */
+  readonly problem: string | null;
+}
+
+/** The result of work on a wall, graded in the browser. Never fetched for set work: that is graded where the reader cannot look. */
+export function gradedWork(open: OpenWall, rules: RuleSetId, marks: readonly Mark[]): GradedWork {
+  const { wall, survey, parts } = open;
+  try {
+    return {
+      rows: rowsOf(grade(keyOf({ wall, survey, parts }, rules), marks), wall, rules, parts),
+      problem: null,
+    };
+  } catch (error) {
+    if (!(error instanceof GradingError)) throw error;
+    return { rows: null, problem: `This cannot be marked: ${error.message}.` };
+  }
+}
