@@ -43,7 +43,7 @@ export function firstWall(
 
 /**
  * Nothing wrong for those who cannot see it, nothing to scroll sideways, and no text too pale in any theme. The cells of the wall
- * are left out: there are hundreds, always the same, and axe takes half a minute over them; one test looks at them.
+ * are left out: there are hundreds, always the same, and axe takes long over them; one test looks at them.
  */
 export async function lookAt(page: Page, state: string, { width, colours }: Look): Promise<void> {
   expect(await accessibilityProblems(page, CELLS), state).toEqual([]);
@@ -59,17 +59,12 @@ export async function lookAt(page: Page, state: string, { width, colours }: Look
   await page.evaluate(() => delete document.documentElement.dataset.theme);
 }
 
-/** Puts the page into a theme, which changes nothing but colours; then the texts too pale to be read, by the axe that is on the page. */
+/** Puts the page into a theme, which changes nothing but colours; then the texts too pale to be read. */
 async function paleTexts(page: Page, theme: Theme): Promise<readonly string[]> {
-  return page.evaluate(
-    async ([chosen, cells]) => {
-      document.documentElement.dataset.theme = chosen;
-      const { axe } = window as unknown as { readonly axe: typeof import('axe-core') };
-      const { violations } = await axe.run({ exclude: [cells] }, { runOnly: ['color-contrast'] });
-      return violations.flatMap(({ nodes }) => nodes.map(({ target }) => target.join(' ')));
-    },
-    [theme, CELLS] as const,
-  );
+  await page.evaluate((chosen) => {
+    document.documentElement.dataset.theme = chosen;
+  }, theme);
+  return accessibilityProblems(page, CELLS, ['color-contrast']);
 }
 
 /** Until the page answers: what the server drew and wrote stands there before. */
