@@ -1,5 +1,7 @@
 import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import type { LengthSystem } from '../../lib/units';
 import { keptChoice } from '../ui/kept-choice';
+import { useLengthSystem } from './length-choice';
 
 /** What a reader can choose to see: one rule set, or all side by side. */
 export type RulesInUse = RuleSetId | 'all';
@@ -17,4 +19,9 @@ export function useRulesInUse(): RulesInUse {
 
 export function isRulesInUse(value: unknown): value is RulesInUse {
   return value === 'all' || RULE_SETS.some((rules) => rules === value);
+}
+
+/** The reader's lengths; until they are chosen, those of the rule set in use. */
+export function useLengthsHere(): LengthSystem {
+  return useLengthSystem(useRulesInUse() === 'united-states' ? 'inches' : 'mm');
 }

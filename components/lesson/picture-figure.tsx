@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { useLengthsHere } from '../trade/rules-here';
+import { useLengthsHere } from '../forms/rules-in-use';
 import styles from './lesson.module.css';
 
 /** A drawing with what is said below it, and the key to its numbered rings. Its lengths are the reader's. */

@@ -1,18 +1,15 @@
 'use client';
 
-import { useState } from 'react';
-import { boundAt } from '../../lib/limits/bound';
+import { labelAt, lines } from '../../lib/drawing/shape';
+import type { Point } from '../../lib/geometry/polygon';
 import { formatAmount } from '../../lib/limits/format-amount';
-import { limitOf } from '../../lib/limits/limits';
 import { cornerOf, offAtEnd, squareDiagonal } from '../../lib/trade/corner-square';
 import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { ChoiceField, RulesField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
+import { useFields } from './fields/use-fields';
 import { formatNumber } from './format-number';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { Sheet } from './sheets/sheet';
-import { isWithin, VerdictItem } from './verdict-item';
+import { LimitVerdict } from './verdict-item';
 
 /** The side of three parts, and all three as they are measured, in each system. */
 const SIZES = {
@@ -31,6 +28,18 @@ const SIZES = {
 } as const;
 const GREATEST = 3;
 
+const sizeIn = (system: LengthSystem) => ({
+  label: 'Sides measured',
+  start: String(GREATEST),
+  choices: SIZES[system].map(([, sides], index) => [String(index), sides] as const),
+});
+const FIELDS = {
+  size: sizeIn('mm'),
+  error: { label: 'Diagonal too long by', start: 10, least: -50, most: 50, step: 1 },
+  length: { label: 'Length of the wall', start: 8000, least: 500, most: 20_000, step: 100 },
+  rules: 'rules',
+} as const;
+
 const WORKING: readonly Working[] = [
   {
     what: 'Square',
@@ -46,45 +55,27 @@ const WORKING: readonly Working[] = [
 
 /** A corner set out by 3-4-5, and what a wrong diagonal does at the end of the wall. */
 export function Corner() {
-  const system = useLengthsHere();
-  const [size, setSize] = useState<number>(GREATEST);
-  const [error, setError] = useState<Mm>(10);
-  const [length, setLength] = useState<Mm>(8000);
-  const [rules, setRules] = useRulesHere();
+  const given = useFields(FIELDS);
+  const { values, system } = given;
+  const { error, length, rules } = values;
+  const size = Number(values.size);
   const along = SIZES[system][size]?.[0] ?? SIZES[system][GREATEST][0];
   const across = (along * 4) / 3;
   const diagonal = squareDiagonal(along, across) + error;
   const corner = cornerOf(along, across, diagonal);
   const end = offAtEnd(length, corner);
-  const limit = limitOf(rules, 'corner-square');
-  const bound = limit && boundAt(limit, {});
   const show = (mm: Mm) => formatLength(mm, system);
   const way = end > 0 ? 'too open' : 'too closed';
   return (
     <DrawingFrame
       title="Corner"
-      system={system}
-      sheet={<CornerSheet {...{ offSquare: corner.offSquare, along, across, diagonal, end, system }} />}
+      given={{ ...given, fields: { ...FIELDS, size: sizeIn(system) } }}
+      sheet={cornerSheet(
+        `A corner whose diagonal is ${show(diagonal)}; the end of the wall is ${show(Math.abs(end))} off`,
+        corner.offSquare,
+        [along, across, diagonal].map(show),
+      )}
       note="Seen from above. The turn is drawn up to 15 times too large. Dashed: the square line."
-      controls={
-        <>
-          <ChoiceField
-            label="Sides measured"
-            value={String(size)}
-            choices={SIZES[system].map(([, sides], index) => [String(index), sides] as const)}
-            onChange={(index) => setSize(Number(index))}
-          />
-          <LengthField
-            label="Diagonal too long by"
-            {...{ system, value: error, least: -50, most: 50, step: 1, onChange: setError }}
-          />
-          <LengthField
-            label="Length of the wall"
-            {...{ system, value: length, least: 500, most: 20_000, step: 100, onChange: setLength }}
-          />
-          <RulesField value={rules} onChange={setRules} />
-        </>
-      }
       result={[
         `The diagonal of a square corner is ${show(squareDiagonal(along, across))}. Yours is ${show(diagonal)}.`,
         error === 0
@@ -95,70 +86,42 @@ export function Corner() {
           : []),
       ]}
       verdicts={
-        limit &&
-        bound !== undefined && (
-          <VerdictItem
-            limit={limit}
-            what="Off square"
-            passes={isWithin(limit, Math.abs(corner.offSquare), bound)}
-            text={`${formatAmount(Math.abs(corner.offSquare), limit.unit, system)}, at most ${formatAmount(bound, limit.unit, system)}.`}
-          />
-        )
+        <LimitVerdict
+          {...{ rules, id: 'corner-square', what: 'Off square', measured: Math.abs(corner.offSquare) }}
+          show={(value) => formatAmount(value, 'mm per m', system)}
+        />
       }
       working={WORKING}
     />
   );
 }
 
-const AT = { x: 70, y: 270 } as const;
+const AT: Point = [70, 40];
 const SHORT_SIDE = 165;
 const LONG_SIDE = 220;
 const TURN_DRAWN = 15;
 
-function CornerSheet(props: {
-  readonly offSquare: number;
-  readonly along: Mm;
-  readonly across: Mm;
-  readonly diagonal: Mm;
-  readonly end: Mm;
-  readonly system: LengthSystem;
-}) {
-  const { offSquare, along, across, diagonal, end, system } = props;
+function cornerSheet(
+  name: string,
+  offSquare: number,
+  [along = '', across = '', diagonal = '']: string[],
+): Picture {
+  const [x, y] = AT;
   const turn = Math.max(-0.6, Math.min(0.6, (offSquare / 1000) * TURN_DRAWN));
-  const tip = (reach: number) => ({ x: AT.x - reach * Math.sin(turn), y: AT.y - reach * Math.cos(turn) });
-  const top = tip(SHORT_SIDE);
-  const wallEnd = tip(SHORT_SIDE + 70);
-  const show = (mm: Mm) => formatLength(mm, system);
-  return (
-    <Sheet
-      label={`A corner whose diagonal is ${show(diagonal)}; the end of the wall is ${show(Math.abs(end))} off`}
-      width={420}
-      height={310}
-    >
-      <path d={`M${AT.x} ${AT.y}V20`} stroke="var(--slate)" strokeDasharray="6 5" />
-      <path
-        d={`M${AT.x + 330} ${AT.y}H${AT.x}L${wallEnd.x} ${wallEnd.y}`}
-        stroke="var(--clay)"
-        strokeWidth="12"
-        fill="none"
-        strokeLinejoin="round"
-        strokeOpacity="0.6"
-      />
-      <path
-        d={`M${AT.x} ${AT.y}L${top.x} ${top.y}L${AT.x + LONG_SIDE} ${AT.y}z`}
-        stroke="var(--chalk)"
-        strokeWidth="2.5"
-        fill="none"
-      />
-      <text x={AT.x + 16} y={AT.y - SHORT_SIDE / 2}>
-        {show(along)}
-      </text>
-      <text x={AT.x + LONG_SIDE / 2} y={AT.y + 26} textAnchor="middle">
-        {show(across)}
-      </text>
-      <text x={AT.x + 130} y={AT.y - SHORT_SIDE / 2 - 14}>
-        {show(diagonal)}
-      </text>
-    </Sheet>
-  );
+  const tip = (reach: number): Point => [x - reach * Math.sin(turn), y + reach * Math.cos(turn)];
+  const foot: Point = [x + LONG_SIDE, y];
+  return {
+    name,
+    box: { x: 0, y: 0, width: 420, height: 310 },
+    shapes: [
+      lines([[AT, [x, 290]]], { paint: '--slate', width: 1, dash: [6, 5] }),
+      lines([[[x + 330, y], AT, tip(SHORT_SIDE + 70)]], { paint: '--clay', width: 12, opacity: 0.6 }),
+      lines([[AT, tip(SHORT_SIDE), foot, AT]], { paint: '--chalk', width: 2.5 }),
+    ],
+    labels: [
+      labelAt(x + 16, y + SHORT_SIDE / 2 + 5, along, 'start'),
+      labelAt(x + LONG_SIDE / 2, y - 21, across),
+      labelAt(x + 130, y + SHORT_SIDE / 2 + 19, diagonal, 'start'),
+    ],
+  };
 }

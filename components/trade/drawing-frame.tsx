@@ -1,9 +1,11 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import type { LengthSystem } from '../../lib/units';
+import { KitDrawing, type Picture } from '../drawing/kit-drawing';
 import { LengthChoice } from '../forms/length-choice';
 import { Caution } from '../ui/caution';
+import { Controls } from './fields/controls';
+import type { Given } from './fields/use-fields';
 import styles from './trade.module.css';
 
 /** A formula in words and signs, and where it is from. */
@@ -16,24 +18,25 @@ export interface Working {
 /** What every drawing that computes is made of, in one order: sheet, what to change, what comes out, what it is held against, how. */
 export function DrawingFrame(props: {
   readonly title: string;
-  /** The reader's lengths; left out where the drawing has none. */
-  readonly system?: LengthSystem;
-  readonly sheet: ReactNode;
+  readonly given: Given;
+  /** Null where nothing comes out. */
+  readonly sheet: Picture | null;
   /** What the drawing exaggerates or leaves out. */
   readonly note?: string;
-  readonly controls: ReactNode;
+  /** A button below the fields. */
+  readonly button?: ReactNode;
   readonly result: readonly string[];
   readonly verdicts?: ReactNode;
   readonly working: readonly Working[];
   readonly caution?: readonly string[];
   readonly children?: ReactNode;
 }) {
-  const { title, system, sheet, note, controls, result, verdicts, working, caution, children } = props;
+  const { title, given, sheet, note, button, result, verdicts, working, caution, children } = props;
   return (
     <section className={styles.drawing} aria-label={title}>
       <div>
         <figure className={styles.sheet}>
-          {sheet}
+          {sheet && <KitDrawing {...sheet} />}
           {note !== undefined && <figcaption className={styles.note}>{note}</figcaption>}
         </figure>
         <output className={styles.result}>
@@ -46,8 +49,9 @@ export function DrawingFrame(props: {
         With script you can change the numbers here. Without it the drawing stands as you see it.
       </p>
       <div className={styles.controls}>
-        {system !== undefined && <LengthChoice system={system} />}
-        {controls}
+        <LengthChoice system={given.system} />
+        <Controls {...given} />
+        {button}
       </div>
       <div className={styles.judged}>
         {verdicts !== undefined && <ul className={styles.verdicts}>{verdicts}</ul>}

@@ -1,20 +1,26 @@
 'use client';
 
-import { useState } from 'react';
+import { brickFaces } from '../../lib/drawing/brickwork';
+import { ring } from '../../lib/drawing/rings';
+import { labelAt, lines, type Pen, solid } from '../../lib/drawing/shape';
+import { rectRing } from '../../lib/geometry/polygon';
 import { isBraced, KEEP_OUT, keepOutOf } from '../../lib/limits/keep-out';
 import { sourceOf } from '../../lib/limits/limits';
 import { fallEnergy, impactSpeed } from '../../lib/trade/falling';
 import { PUBLISHED_IMPACTS } from '../../lib/trade/published-impacts';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { LengthField } from './fields/length-field';
-import { QuantityField } from './fields/quantity-field';
+import { useFields } from './fields/use-fields';
 import { formatQuantity } from './format-number';
-import { useLengthsHere } from './rules-here';
-import { Sheet } from './sheets/sheet';
 import styles from './trade.module.css';
 
 const KM_PER_H_PER_M_PER_S = 3.6;
+
+const FIELDS = {
+  mass: { label: 'Mass of the unit', quantity: 'kg', start: 1.9, least: 0.2, most: 25, step: 0.1 },
+  height: { label: 'Height of the fall', start: 2000, least: 250, most: 12_000, step: 50 },
+} as const;
 
 const WORKING: readonly Working[] = [
   {
@@ -33,31 +39,18 @@ const WORKING: readonly Working[] = [
 
 /** A unit that falls: energy and speed, beside energies that others measured or test with. */
 export function FallingBrick() {
-  const system = useLengthsHere();
-  const [mass, setMass] = useState(1.9);
-  const [height, setHeight] = useState<Mm>(2000);
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { mass, height } = given.values;
   const energy = fallEnergy(mass, height);
   const speed = impactSpeed(height);
   const zone = keepOutOf(height);
   return (
     <DrawingFrame
       title="Falling brick"
-      system={system}
-      sheet={<FallSheet {...{ height, zone, energy, system }} />}
+      given={given}
+      sheet={fallSheet(height, zone, energy, system)}
       note="The wall, how far to stay away, and the energy against published ones. Bars are to scale; the longest is at least 80 J (59 ft·lbf)."
-      controls={
-        <>
-          <QuantityField
-            label="Mass of the unit"
-            unit="kg"
-            {...{ system, value: mass, least: 0.2, most: 25, steps: [0.1, 0.1], onChange: setMass }}
-          />
-          <LengthField
-            label="Height of the fall"
-            {...{ system, value: height, least: 250, most: 12_000, step: 50, onChange: setHeight }}
-          />
-        </>
-      }
       result={[
         `${formatQuantity(energy, 'J', system, 2)} on landing, at ${formatQuantity(speed, 'm/s', system, 3)} (${formatQuantity(speed * KM_PER_H_PER_M_PER_S, 'km/h', system, 0)}).`,
         `Keep people ${formatLength(zone, system)} away from a wall so high that is being built.${isBraced(height) ? ' It has to be braced until the building holds it.' : ''}`,
@@ -93,80 +86,48 @@ export function FallingBrick() {
   );
 }
 
-const GROUND = 190;
+const GROUND = 230;
+const INK: Pen = { paint: '--ink', width: 1 };
 
-function FallSheet(props: {
-  readonly height: Mm;
-  readonly zone: Mm;
-  readonly energy: number;
-  readonly system: LengthSystem;
-}) {
-  const { height, zone, energy, system } = props;
+function fallSheet(height: Mm, zone: Mm, energy: number, system: LengthSystem): Picture {
   const scale = Math.min(150 / height, 330 / zone);
-  const top = GROUND - height * scale;
+  const top = GROUND + height * scale;
+  const end = 44 + zone * scale;
   const most = Math.max(80, energy);
   const bars = [
-    { energy, what: 'this one', isOwn: true },
+    { energy, what: 'this one', fill: '--clay', pen: { paint: '--clay', width: 1.5 } },
     ...PUBLISHED_IMPACTS.map((impact) => ({
       energy: impact.energy,
       what: SHORT[impact.energy] ?? '',
-      isOwn: false,
+      fill: 'none',
+      pen: { paint: '--slate', width: 1.5 },
     })),
   ];
-  return (
-    <Sheet
-      label={`A unit falls ${formatLength(height, system)}: ${formatQuantity(energy, 'J', system)}; keep ${formatLength(zone, system)} away`}
-      width={420}
-      height={420}
-    >
-      <path d={`M0 ${GROUND}H420`} stroke="var(--ink)" strokeWidth="2" />
-      <rect
-        x="30"
-        y={top}
-        width="14"
-        height={GROUND - top}
-        fill="var(--clay)"
-        fillOpacity="0.6"
-        stroke="var(--ink)"
-      />
-      <path
-        d={`M46 ${GROUND - 4}H${44 + zone * scale}`}
-        stroke="var(--ochre)"
-        strokeWidth="6"
-        strokeDasharray="10 6"
-      />
-      <path d={`M${44 + zone * scale} ${GROUND}v-34`} stroke="var(--ochre)" strokeWidth="5" />
-      <rect x="52" y={top - 5} width="16" height="8" fill="var(--clay)" stroke="var(--ink)" />
-      <path
-        d={`M60 ${top + 8}V${GROUND - 12}m-5 -9l5 9l5 -9`}
-        stroke="var(--chalk)"
-        strokeWidth="2.5"
-        fill="none"
-      />
-      <text x="76" y={(top + GROUND) / 2}>
-        {formatLength(height, system)}
-      </text>
-      <text x={44 + (zone * scale) / 2} y={GROUND + 20} textAnchor="middle">
-        stay out: {formatLength(zone, system)}
-      </text>
-      {bars.map((bar, index) => (
-        <g key={bar.what}>
-          <rect
-            x="150"
-            y={228 + index * 26}
-            width={(230 * bar.energy) / most}
-            height="18"
-            fill={bar.isOwn ? 'var(--clay)' : 'none'}
-            stroke={bar.isOwn ? 'var(--clay)' : 'var(--slate)'}
-            strokeWidth="1.5"
-          />
-          <text x="142" y={242 + index * 26} textAnchor="end">
-            {bar.what}, {formatQuantity(bar.energy, 'J', system, 0)}
-          </text>
-        </g>
-      ))}
-    </Sheet>
-  );
+  return {
+    name: `A unit falls ${formatLength(height, system)}: ${formatQuantity(energy, 'J', system)}; keep ${formatLength(zone, system)} away`,
+    box: { x: 0, y: 0, width: 420, height: 420 },
+    shapes: [
+      lines([ring(0, GROUND, 420, GROUND)], { paint: '--ink', width: 2 }),
+      solid(rectRing(30, GROUND, 14, top - GROUND), '--clay', INK, 0.6),
+      lines([ring(46, GROUND + 4, end, GROUND + 4)], { paint: '--ochre', width: 6, dash: [10, 6] }),
+      lines([ring(end, GROUND, end, GROUND + 34)], { paint: '--ochre', width: 5 }),
+      ...brickFaces([{ x: 52, y: top - 3, width: 16, height: 8 }]),
+      lines([ring(60, top - 8, 60, GROUND + 12), ring(55, GROUND + 21, 60, GROUND + 12, 65, GROUND + 21)], {
+        paint: '--chalk',
+        width: 2.5,
+      }),
+      ...bars.map((bar, index) =>
+        solid(rectRing(150, 174 - index * 26, (230 * bar.energy) / most, 18), bar.fill, bar.pen),
+      ),
+    ],
+    labels: [
+      labelAt(76, (top + GROUND) / 2 + 5, formatLength(height, system), 'start'),
+      labelAt((44 + end) / 2, GROUND - 15, `stay out: ${formatLength(zone, system)}`),
+      ...bars.map((bar, index) =>
+        labelAt(142, 183 - index * 26, `${bar.what}, ${formatQuantity(bar.energy, 'J', system, 0)}`, 'end'),
+      ),
+    ],
+  };
 }
 
 /** Names short enough for a bar; the table has the whole. */

@@ -1,9 +1,10 @@
 'use client';
 
-import { useState } from 'react';
-import { boundAt } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
+import { brickFaces } from '../../lib/drawing/brickwork';
+import { writtenDimension } from '../../lib/drawing/dimension';
+import { ring } from '../../lib/drawing/rings';
+import { labelAt, lines, solid } from '../../lib/drawing/shape';
+import { rectRing } from '../../lib/geometry/polygon';
 import {
   coursesInHeight,
   driftAfter,
@@ -12,15 +13,22 @@ import {
   nearestGauge,
 } from '../../lib/trade/coursing';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { RulesField, TickField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
+import { useFields } from './fields/use-fields';
 import { formatNumber } from './format-number';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { RodSheet } from './sheets/rod-sheet';
-import { RodStrips } from './sheets/rod-strips';
+import { RodStrips } from './rod-strips';
 import styles from './trade.module.css';
-import { isWithin, VerdictItem } from './verdict-item';
+import { LimitVerdict } from './verdict-item';
+
+const FIELDS = {
+  height: { label: 'Height to fill', start: 3300, least: 300, most: 6000, step: 10 },
+  unit: { label: 'Height of a unit', start: 76, least: 40, most: 250, step: 1 },
+  joint: { label: 'Joint wished for', start: 10, least: 3, most: 25, step: 0.5 },
+  off: { label: 'Each course too high by', start: 0.5, least: 0, most: 5, step: 0.1 },
+  rules: 'rules',
+  isPrinted: { label: 'Print the rod at full size, on strips', start: false },
+} as const;
 
 const WORKING: readonly Working[] = [
   {
@@ -38,50 +46,31 @@ const WORKING: readonly Working[] = [
 
 /** A rod for a height: how many courses, which joint, and what a small error comes to. */
 export function GaugeRod() {
-  const system = useLengthsHere();
-  const [height, setHeight] = useState<Mm>(3300);
-  const [unit, setUnit] = useState<Mm>(76);
-  const [joint, setJoint] = useState<Mm>(10);
-  const [off, setOff] = useState<Mm>(0.5);
-  const [isPrinted, setPrinted] = useState(false);
-  const [rules, setRules] = useRulesHere();
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { height, unit, joint, off, rules, isPrinted } = given.values;
   const gauge = nearestGauge(height, unit, joint);
-  const length = (mm: Mm) => formatLength(mm, system);
+  const show = (mm: Mm) => formatLength(mm, system);
   const drift = driftAfter(gauge.courses, off);
+  const judged = [
+    ['bed-joint-least', 'Bed joint, not too thin', gauge.joint],
+    ['bed-joint-most', 'Bed joint, not too thick', gauge.joint],
+    ['gauge', 'Drift in 4 courses', driftAfter(4, off)],
+  ] as const;
   return (
     <DrawingFrame
       title="Gauge rod"
-      system={system}
-      sheet={<RodSheet {...{ gauge, unit, height, system }} />}
+      given={given}
+      sheet={rodSheet(gauge, unit, height, show(height))}
       note="The rod with a mark at the top of every course. Bold: every fourth."
-      controls={
-        <>
-          <LengthField
-            label="Height to fill"
-            {...{ system, value: height, least: 300, most: 6000, step: 10, onChange: setHeight }}
-          />
-          <LengthField
-            label="Height of a unit"
-            {...{ system, value: unit, least: 40, most: 250, step: 1, onChange: setUnit }}
-          />
-          <LengthField
-            label="Joint wished for"
-            {...{ system, value: joint, least: 3, most: 25, step: 0.5, onChange: setJoint }}
-          />
-          <LengthField
-            label="Each course too high by"
-            {...{ system, value: off, least: 0, most: 5, step: 0.1, onChange: setOff }}
-          />
-          <RulesField value={rules} onChange={setRules} />
-          <TickField label="Print the rod at full size, on strips" value={isPrinted} onChange={setPrinted} />
-        </>
-      }
       result={[
         `${formatNumber(coursesInHeight(height, unit, joint), 2)} courses would fit at the joint wished for. Lay ${gauge.courses}.`,
         `Gauge ${inBoth(gauge.gauge, system)}, bed joint ${inBoth(gauge.joint, system)}.`,
-        `${length(off)} too much in each course is ${length(drift)} at the top.`,
+        `${show(off)} too much in each course is ${show(drift)} at the top.`,
       ]}
-      verdicts={<Verdicts {...{ rules, gauge, off, system }} />}
+      verdicts={judged.map(([id, what, measured]) => (
+        <LimitVerdict key={id} {...{ rules, id, what, measured, show }} />
+      ))}
       working={WORKING}
     >
       <OtherCounts {...{ gauge, unit, height, system }} />
@@ -90,17 +79,13 @@ export function GaugeRod() {
   );
 }
 
-function OtherCounts({
-  gauge,
-  unit,
-  height,
-  system,
-}: {
+function OtherCounts(props: {
   readonly gauge: Gauge;
   readonly unit: Mm;
   readonly height: Mm;
   readonly system: LengthSystem;
 }) {
+  const { gauge, unit, height, system } = props;
   const counts = [gauge.courses - 1, gauge.courses, gauge.courses + 1].filter(
     (courses) => courses >= 1 && height / courses >= unit,
   );
@@ -139,30 +124,40 @@ function inBoth(mm: Mm, system: LengthSystem): string {
   return `${first} (${second})`;
 }
 
-function Verdicts(props: {
-  readonly rules: RuleSetId;
-  readonly gauge: Gauge;
-  readonly off: Mm;
-  readonly system: LengthSystem;
-}) {
-  const { rules, gauge, off, system } = props;
-  const rows = [
-    ['bed-joint-least', 'Bed joint, not too thin', gauge.joint],
-    ['bed-joint-most', 'Bed joint, not too thick', gauge.joint],
-    ['gauge', 'Drift in 4 courses', driftAfter(4, off)],
-  ] as const;
-  return rows.map(([id, what, measured]) => {
-    const limit = limitOf(rules, id);
-    if (limit === undefined) return null;
-    const bound = boundAt(limit, {});
-    return (
-      <VerdictItem
-        key={id}
-        limit={limit}
-        what={what}
-        passes={isWithin(limit, measured, bound)}
-        text={`${formatLength(measured, system)}, ${limit.end} ${formatLength(bound, system)}.`}
-      />
+const HIGH = 460;
+const FOOT = 30;
+
+/** The rod beside the courses it marks. */
+function rodSheet({ courses, gauge }: Gauge, unit: Mm, height: Mm, written: string): Picture {
+  const perMm = HIGH / height;
+  const marks = Array.from({ length: courses }, (_, index) => ({
+    top: FOOT + (index + 1) * gauge * perMm,
+    course: index + 1,
+    isFourth: index % 4 === 3,
+  }));
+  const strokes = (bold: boolean, reach: number, width: number) =>
+    lines(
+      marks.filter(({ isFourth }) => isFourth === bold).map(({ top }) => ring(100, top, 100 + reach, top)),
+      { paint: '--ink', width },
     );
-  });
+  const over = writtenDimension([350, FOOT], [350, FOOT + HIGH], written);
+  return {
+    name: `Gauge rod of ${written} with ${courses} courses`,
+    box: { x: 0, y: 0, width: 420, height: 520 },
+    shapes: [
+      ...brickFaces(
+        marks.map(({ top }) => ({ x: 150, y: top - unit * perMm, width: 180, height: unit * perMm })),
+      ),
+      solid(rectRing(100, FOOT, 26, HIGH), '--ochre-wash', { paint: '--ink', width: 1 }),
+      strokes(true, 26, 2.2),
+      strokes(false, 14, 1),
+      ...over.shapes,
+    ],
+    labels: [
+      ...marks
+        .filter(({ isFourth }) => isFourth)
+        .map(({ top, course }) => labelAt(94, top, `${course}`, 'end')),
+      over.label,
+    ],
+  };
 }

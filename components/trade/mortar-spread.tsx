@@ -1,33 +1,52 @@
 'use client';
 
-import { useId, useMemo, useState } from 'react';
-import { boundAt } from '../../lib/limits/bound';
+import { useMemo } from 'react';
+import { brickFaces } from '../../lib/drawing/brickwork';
+import { round, rounded } from '../../lib/drawing/rings';
+import { type Area, type Pen, polygon } from '../../lib/drawing/shape';
+import { grown } from '../../lib/geometry/box';
+import { type Point, type Ring, rectRing } from '../../lib/geometry/polygon';
 import { formatAmount } from '../../lib/limits/format-amount';
-import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
 import { type Back, dabsOn, type Heap, ridgesOn, ringOn } from '../../lib/trade/mortar-heaps';
-import { outlineOf, type Spread, spreadOf } from '../../lib/trade/mortar-spread';
-import { formatLength, type LengthSystem } from '../../lib/units';
+import { outlineOf, spreadOf } from '../../lib/trade/mortar-spread';
+import { formatLength } from '../../lib/units';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { ChoiceField, RulesField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
-import { NumberField } from './fields/number-field';
+import { useFields } from './fields/use-fields';
 import { formatNumber, formatQuantity } from './format-number';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { Sheet } from './sheets/sheet';
-import { isWithin, VerdictItem } from './verdict-item';
+import { LimitVerdict } from './verdict-item';
 
 const BACK: Back = { length: 200, height: 100 };
-const SCALE = 2;
-const EDGE = 10;
+const FACE = { x: 0, y: 0, width: BACK.length, height: BACK.height };
+const EDGE = 5;
 const CUBIC_MM_PER_CUBIC_CM = 1000;
 
-const WAYS = [
-  ['dabs', 'Dabs'],
-  ['ridges', 'Level ridges'],
-  ['ring', 'A ring round the edge'],
-] as const;
-type Way = (typeof WAYS)[number][0];
+const FIELDS = {
+  way: {
+    label: 'Put on as',
+    start: 'dabs',
+    choices: [
+      ['dabs', 'Dabs'],
+      ['ridges', 'Level ridges'],
+      ['ring', 'A ring round the edge'],
+    ],
+  },
+  count: { label: 'Ridges', unit: 'pieces', whole: true, start: 5, least: 1, most: 6, step: 1 },
+  size: { label: 'Height put on', start: 20, least: 5, most: 40, step: 1 },
+  thickness: { label: 'Thickness when pressed', start: 10, least: 3, most: 25, step: 0.5 },
+  rules: 'rules',
+} as const;
+type Way = (typeof FIELDS.way.choices)[number][0];
+
+function fieldsFor(way: Way) {
+  const { count, ...others } = FIELDS;
+  if (way === 'ring') return others;
+  if (way === 'ridges') return FIELDS;
+  return {
+    ...FIELDS,
+    count: { ...count, label: 'Dabs in each of two rows' },
+    size: { ...FIELDS.size, label: 'Radius of a dab' },
+  };
+}
 
 const WORKING: readonly Working[] = [
   {
@@ -46,63 +65,53 @@ const WORKING: readonly Working[] = [
 
 /** Dabs, ridges or a ring on a back of 200 × 100 mm, pressed to a thickness: what they cover. */
 export function MortarSpread() {
-  const system = useLengthsHere();
-  const [way, setWay] = useState<Way>('dabs');
-  const [count, setCount] = useState(5);
-  const [size, setSize] = useState(20);
-  const [thickness, setThickness] = useState(10);
-  const [rules, setRules] = useRulesHere();
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { way, count, size, thickness, rules } = given.values;
   const heaps = useMemo(() => heapsOf(way, count, size), [way, count, size]);
   const spread = useMemo(() => spreadOf(BACK, heaps, thickness), [heaps, thickness]);
-  const contact = `${formatNumber(spread.contact, 0)} %`;
+  const percent = (share: number) => `${formatNumber(share, 0)} %`;
+  const contact = percent(spread.contact);
+  const area = (mm2: number) => formatAmount(mm2, 'mm²', system);
   const volume = (mm3: number) => formatQuantity(mm3 / CUBIC_MM_PER_CUBIC_CM, 'cm³', system, 0);
-  const out = formatNumber((100 * spread.squeezedOut) / spread.volume, 0);
+  const out = percent((100 * spread.squeezedOut) / spread.volume);
+  const pressed = heaps.flatMap((heap) => {
+    const edge = outlineOf(heap, thickness, spread.grown);
+    return edge === null ? [] : [polygon(onBack(edge), 'url:mortar')];
+  });
   return (
     <DrawingFrame
       title="Mortar spread"
-      system={system}
-      sheet={
-        <BackSheet
-          heaps={heaps}
-          spread={spread}
-          thickness={thickness}
-          label={`Back of a unit, ${contact} covered with mortar`}
-        />
-      }
+      given={{ ...given, fields: fieldsFor(way) }}
+      sheet={{
+        name: `Back of a unit, ${contact} covered with mortar`,
+        box: grown(FACE, EDGE),
+        shapes: [...brickFaces([FACE]), ...pressed, ...heaps.map(putOn)],
+      }}
       note={`The back of a unit, ${formatLength(BACK.length, system)} by ${formatLength(BACK.height, system)}. Dashed: the mortar as it was put on. Grey: what it covers when pressed.`}
-      controls={
-        <>
-          <ChoiceField label="Put on as" value={way} choices={WAYS} onChange={setWay} />
-          {way !== 'ring' && (
-            <NumberField
-              label={way === 'dabs' ? 'Dabs in each of two rows' : 'Ridges'}
-              unit="pieces"
-              value={count}
-              least={1}
-              most={6}
-              step={1}
-              onChange={(value) => setCount(Math.round(value))}
-            />
-          )}
-          <LengthField
-            label={way === 'dabs' ? 'Radius of a dab' : 'Height put on'}
-            {...{ system, value: size, least: 5, most: 40, step: 1, onChange: setSize }}
-          />
-          <LengthField
-            label="Thickness when pressed"
-            {...{ system, value: thickness, least: 3, most: 25, step: 0.5, onChange: setThickness }}
-          />
-          <RulesField value={rules} onChange={setRules} />
-        </>
-      }
       result={[
         spread.contact === 0
           ? 'The unit does not touch the mortar: it stands lower than the joint.'
-          : `${contact} of the back is in contact. ${out} % of the mortar left over the edges.`,
+          : `${contact} of the back is in contact. ${out} of the mortar left over the edges.`,
         `Mortar put on: ${volume(spread.volume)}. A full joint needs ${volume(BACK.length * BACK.height * thickness)}.`,
-        `Largest bare place: ${formatAmount(spread.largestBare, 'mm²', system)}.${spread.isShutIn ? ' A bare place is shut in: its air, and later water, cannot get out.' : ''}`,
+        `Largest bare place: ${area(spread.largestBare)}.${spread.isShutIn ? ' A bare place is shut in: its air, and later water, cannot get out.' : ''}`,
       ]}
-      verdicts={<Verdicts {...{ spread, rules, system }} />}
+      verdicts={
+        <>
+          <LimitVerdict
+            {...{ rules, id: 'back-contact', what: 'Contact', measured: spread.contact, show: percent }}
+          />
+          <LimitVerdict
+            {...{
+              rules,
+              id: 'back-void',
+              what: 'Largest bare place',
+              measured: spread.largestBare,
+              show: area,
+            }}
+          />
+        </>
+      }
       working={WORKING}
       caution={[
         'A unit with little mortar on its back can come off the wall. Never pull at one to find out.',
@@ -119,79 +128,17 @@ function heapsOf(way: Way, count: number, size: number): readonly Heap[] {
   return way === 'dabs' ? dabsOn(BACK, count, 2, size) : ridgesOn(BACK, count, BEAD, size);
 }
 
-function Verdicts(props: {
-  readonly spread: Spread;
-  readonly rules: RuleSetId;
-  readonly system: LengthSystem;
-}) {
-  const { spread, rules, system } = props;
-  const contact = limitOf(rules, 'back-contact');
-  const bare = limitOf(rules, 'back-void');
-  return (
-    <>
-      {contact && (
-        <VerdictItem
-          limit={contact}
-          what="Contact"
-          passes={isWithin(contact, spread.contact, boundAt(contact, {}))}
-          text={`${formatNumber(spread.contact, 0)} %, at least ${boundAt(contact, {})} %.`}
-        />
-      )}
-      {bare && (
-        <VerdictItem
-          limit={bare}
-          what="Largest bare place"
-          passes={isWithin(bare, spread.largestBare, boundAt(bare, {}))}
-          text={`${formatAmount(spread.largestBare, bare.unit, system)}, at most ${formatAmount(boundAt(bare, {}), bare.unit, system)}.`}
-        />
-      )}
-    </>
+/** What a pressed heap covers, as far as the back goes. */
+function onBack({ x, y, width, height, round }: NonNullable<ReturnType<typeof outlineOf>>): Ring {
+  return rounded(x, y, width, height, round).map(
+    ([px, py]): Point => [Math.max(0, Math.min(BACK.length, px)), Math.max(0, Math.min(BACK.height, py))],
   );
 }
 
-function BackSheet(props: {
-  readonly heaps: readonly Heap[];
-  readonly spread: Spread;
-  readonly thickness: number;
-  readonly label: string;
-}) {
-  const { heaps, spread, thickness, label } = props;
-  const clip = useId();
-  const width = BACK.length * SCALE;
-  const height = BACK.height * SCALE;
-  return (
-    <Sheet label={label} width={width + 2 * EDGE} height={height + 2 * EDGE}>
-      <clipPath id={clip}>
-        <rect width={BACK.length} height={BACK.height} />
-      </clipPath>
-      <g transform={`translate(${EDGE} ${EDGE + height}) scale(${SCALE} ${-SCALE})`}>
-        <rect width={BACK.length} height={BACK.height} fill="var(--clay)" fillOpacity="0.22" />
-        <g clipPath={`url(#${clip})`} fill="var(--slate)">
-          {heaps.map((heap) => {
-            const edge = outlineOf(heap, thickness, spread.grown);
-            if (edge === null) return null;
-            const { round, ...box } = edge;
-            return <rect key={`${heap.x} ${heap.y}`} {...box} rx={round} />;
-          })}
-        </g>
-        <rect width={BACK.length} height={BACK.height} fill="none" stroke="var(--ink)" />
-        {heaps.map((heap) =>
-          heap.kind === 'dab' ? (
-            <circle key={`${heap.x} ${heap.y}`} cx={heap.x} cy={heap.y} r={heap.radius} {...PUT_ON} />
-          ) : (
-            <rect
-              key={`${heap.x} ${heap.y}`}
-              x={heap.x}
-              y={heap.y}
-              width={heap.width}
-              height={heap.height}
-              {...PUT_ON}
-            />
-          ),
-        )}
-      </g>
-    </Sheet>
-  );
-}
+const DASHED: Pen = { paint: '#22272b', width: 1, dash: [3, 2] };
 
-const PUT_ON = { fill: 'none', stroke: 'var(--ink)', strokeWidth: 1, strokeDasharray: '3 2' } as const;
+function putOn(heap: Heap): Area {
+  const { x, y } = heap;
+  const outline = heap.kind === 'dab' ? round(x, y, heap.radius) : rectRing(x, y, heap.width, heap.height);
+  return { kind: 'area', rings: [outline], pen: DASHED };
+}

@@ -1,22 +1,28 @@
 'use client';
 
-import { useState } from 'react';
-import { boundAt } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
-import { namedLimitOf } from '../../lib/limits/limits';
+import { cut } from '../../lib/drawing/cut';
+import { writtenDimension } from '../../lib/drawing/dimension';
+import { ring, turnedAbout } from '../../lib/drawing/rings';
+import { labelAt, lines, polygon } from '../../lib/drawing/shape';
+import { type Point, rectRing } from '../../lib/geometry/polygon';
 import { bearingPressure } from '../../lib/trade/lintel-bending';
 import { overhangMarksOf, peakStressRatio, pressedLengthOf, standingOf } from '../../lib/trade/overhang';
-import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { RulesField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
+import { useFields } from './fields/use-fields';
 import { formatNumber, formatQuantity } from './format-number';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { LedgeSheet } from './sheets/ledge-sheet';
-import { isWithin, VerdictItem } from './verdict-item';
+import { LimitVerdict } from './verdict-item';
 
 /** Brick veneer of about 90 mm, N/mm² of face: 40 lb/ft² (1.915 kPa), the usual figure of American tables. */
 const WALL_WEIGHT = 1.915e-3;
+
+const FIELDS = {
+  depth: { label: 'Depth of the unit', start: 90, least: 50, most: 150, step: 1 },
+  pushed: { label: 'Past the edge of the ledge', start: 20, least: 0, most: 149, step: 1 },
+  high: { label: 'Height of wall above', start: 2400, least: 100, most: 9000, step: 100 },
+  rules: 'rules',
+} as const;
 
 const WORKING: readonly Working[] = [
   {
@@ -39,38 +45,27 @@ const WORKING: readonly Working[] = [
 
 /** A unit pushed over its support. Ties, which hold a real veneer back, are left out. */
 export function OnTheLedge() {
-  const system = useLengthsHere();
-  const [depth, setDepth] = useState<Mm>(90);
-  const [pushed, setPushed] = useState<Mm>(20);
-  const [high, setHigh] = useState<Mm>(2400);
-  const [rules, setRules] = useRulesHere();
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { depth, pushed, high, rules } = given.values;
   const overhang = Math.min(pushed, depth - 1);
   const length = (mm: Mm) => formatLength(mm, system);
   const stands = standingOf(depth, overhang);
   const even = bearingPressure(WALL_WEIGHT * high, depth, 1);
+  const judged = [
+    ['overhang-share', 'Overhang, by share of the depth'],
+    ['overhang-fixed', 'Overhang, by length'],
+  ] as const;
   return (
     <DrawingFrame
       title="On the ledge"
-      system={system}
-      sheet={<LedgeSheet {...{ depth, overhang, system }} />}
+      given={{
+        ...given,
+        fields: { ...FIELDS, pushed: { ...FIELDS.pushed, most: depth - 1 } },
+        values: { ...given.values, pushed: overhang },
+      }}
+      sheet={ledgeSheet(depth, overhang, length)}
       note="A cut through the foot of the wall, outside to the right. Ties and mortar are left out: the unit stands alone."
-      controls={
-        <>
-          <LengthField
-            label="Depth of the unit"
-            {...{ system, value: depth, least: 50, most: 150, step: 1, onChange: setDepth }}
-          />
-          <LengthField
-            label="Past the edge of the ledge"
-            {...{ system, value: overhang, least: 0, most: depth - 1, step: 1, onChange: setPushed }}
-          />
-          <LengthField
-            label="Height of wall above"
-            {...{ system, value: high, least: 100, most: 9000, step: 100, onChange: setHigh }}
-          />
-          <RulesField value={rules} onChange={setRules} />
-        </>
-      }
       result={[
         `${length(depth - overhang)} stand on the ledge, ${length(overhang)} hang over: ${formatNumber((100 * overhang) / depth, 0)} % of the depth.`,
         standingWords(stands, depth, overhang, length),
@@ -78,7 +73,9 @@ export function OnTheLedge() {
           ? 'No bed carries it any more, so there is no stress to state.'
           : `The edge is pressed ${formatNumber(peakStressRatio(depth, overhang))} times the even stress: ${formatQuantity(even * peakStressRatio(depth, overhang), 'MPa', system, 3)}, against ${formatQuantity(even, 'MPa', system, 3)}.`,
       ]}
-      verdicts={<Verdicts {...{ rules, depth, overhang, system }} />}
+      verdicts={judged.map(([id, what]) => (
+        <LimitVerdict key={id} {...{ rules, id, what, measured: overhang, show: length }} at={{ depth }} />
+      ))}
       working={WORKING}
       caution={[
         'Masonry that hangs over too far can fall. Keep people away. Do not push it back: a competent person decides how it is held.',
@@ -104,25 +101,55 @@ function standingWords(
   }
 }
 
-function Verdicts(props: {
-  readonly rules: RuleSetId;
-  readonly depth: Mm;
-  readonly overhang: Mm;
-  readonly system: LengthSystem;
-}) {
-  const { rules, depth, overhang, system } = props;
-  return ['overhang-share', 'overhang-fixed'].map((id) => {
-    const limit = namedLimitOf(rules, id);
-    if (limit === undefined) return null;
-    const bound = boundAt(limit, { depth });
-    return (
-      <VerdictItem
-        key={id}
-        limit={limit}
-        what={id === 'overhang-share' ? 'Overhang, by share of the depth' : 'Overhang, by length'}
-        passes={isWithin(limit, overhang, bound)}
-        text={`${formatLength(overhang, system)}, at most ${formatLength(bound, system)}.`}
-      />
-    );
-  });
+const EDGE = 205;
+const BED = 126;
+const UNIT_HIGH = 114;
+/** Degrees, once it tips; for looks. */
+const TIPPED = 14;
+/** Drawn on brick and concrete, which are as light by night as by day. */
+const WEIGHT = '#2a5c8f';
+
+/** A cut through a ledge and the unit on it, its weight straight down from its middle. */
+function ledgeSheet(depth: Mm, overhang: Mm, length: (mm: Mm) => string): Picture {
+  const { kern, third, tipping } = overhangMarksOf(depth);
+  const perMm = Math.min(2, 185 / depth);
+  const face = EDGE + overhang * perMm;
+  const wide = depth * perMm;
+  const tips = overhang >= tipping;
+  const laid = (points: readonly Point[]) => (tips ? turnedAbout([EDGE, BED], -TIPPED, points) : points);
+  const [weight = [0, 0]] = laid([[face - wide / 2, BED + UNIT_HIGH / 2]]);
+  const [x, y] = weight;
+  const over = writtenDimension([EDGE, 262], [face, 262], length(overhang));
+  const marks = (
+    [
+      [kern, 'quarter'],
+      [third, 'third'],
+      [tipping, 'half: tips'],
+    ] as const
+  ).map(([at, name], index) => ({
+    ...{ x: EDGE + at * perMm, y: 34 + index * 26 },
+    text: `${name}, ${length(at)}`,
+  }));
+  return {
+    name: `Unit ${length(depth)} deep, ${length(overhang)} past the edge of its ledge${tips ? ', tipping' : ''}`,
+    box: { x: 0, y: 0, width: 420, height: 300 },
+    shapes: [
+      cut(rectRing(-100, BED - 130, EDGE + 100, 130), 'url:concrete'),
+      cut(laid(rectRing(face - wide, BED, wide, UNIT_HIGH)), 'url:cut-brick'),
+      lines([ring(x, y, x, y - 72)], { paint: WEIGHT, width: 2.5, dash: [6, 4] }),
+      polygon(ring(x - 6, y - 70, x + 6, y - 70, x, y - 82), WEIGHT),
+      { kind: 'dot', at: weight, radius: 5, fill: WEIGHT, pen: { paint: '#ffffff', width: 1 } },
+      lines([ring(EDGE, 284, EDGE, BED)], { paint: '--slate', width: 1, dash: [2, 3] }),
+      lines(
+        marks.map((mark) => ring(mark.x, BED - 4, mark.x, mark.y, mark.x + 6, mark.y)),
+        { paint: '--slate', width: 1 },
+      ),
+      ...(overhang > 0 ? over.shapes : []),
+    ],
+    labels: [
+      ...(overhang > 0 ? [over.label] : []),
+      ...marks.map((mark) => labelAt(mark.x + 10, mark.y, mark.text, 'start')),
+      labelAt(10, 71, 'ledge', 'start'),
+    ],
+  };
 }

@@ -1,24 +1,34 @@
 'use client';
 
 import { useState } from 'react';
-import { boundAt } from '../../lib/limits/bound';
-import type { RuleSetId } from '../../lib/limits/limit';
-import { limitOf } from '../../lib/limits/limits';
-import { type Arrangement, arrangementsOf, type Bond, leastLapTurned } from '../../lib/trade/set-out';
+import { brickFaces } from '../../lib/drawing/brickwork';
+import { writtenDimension } from '../../lib/drawing/dimension';
+import type { Shape } from '../../lib/drawing/shape';
+import { rectRing } from '../../lib/geometry/polygon';
+import { type Arrangement, arrangementsOf, leastLapTurned } from '../../lib/trade/set-out';
 import { formatLength, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { ChoiceField, RulesField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { CourseSheet } from './sheets/course-sheet';
+import { useFields } from './fields/use-fields';
 import styles from './trade.module.css';
-import { isWithin, VerdictItem } from './verdict-item';
+import { heldTo, LimitVerdict } from './verdict-item';
 
-const BONDS = [
-  ['half', 'Half bond'],
-  ['third', 'Third bond'],
-  ['quarter', 'Quarter bond'],
-] as const;
+const FIELDS = {
+  wall: { label: 'Length of wall', start: 3000, least: 600, most: 12_000, step: 5 },
+  unit: { label: 'Length of a unit', start: 215, least: 150, most: 300, step: 0.5 },
+  depth: { label: 'Depth of a unit', start: 102.5, least: 50, most: 150, step: 0.5 },
+  joint: { label: 'Joint wished for', start: 10, least: 3, most: 20, step: 0.5 },
+  bond: {
+    label: 'Bond',
+    start: 'half',
+    choices: [
+      ['half', 'Half bond'],
+      ['third', 'Third bond'],
+      ['quarter', 'Quarter bond'],
+    ],
+  },
+  rules: 'rules',
+} as const;
 
 const WORKING: readonly Working[] = [
   {
@@ -42,47 +52,22 @@ const WORKING: readonly Working[] = [
 
 /** A row of units between free ends: the ways to fill it, best first. */
 export function SetOutCourse() {
-  const system = useLengthsHere();
-  const [wall, setWall] = useState<Mm>(3000);
-  const [unit, setUnit] = useState<Mm>(215);
-  const [joint, setJoint] = useState<Mm>(10);
-  const [depth, setDepth] = useState<Mm>(102.5);
-  const [bond, setBond] = useState<Bond>('half');
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { wall, unit, depth, joint, bond, rules } = given.values;
   const [chosen, setChosen] = useState<string | null>(null);
-  const [rules, setRules] = useRulesHere();
   const ways = arrangementsOf({ wall, unit, joint, bond });
-  const isGood = (way: Arrangement) => judged(way, rules, depth).every(({ passes }) => passes);
+  const isGood = (way: Arrangement) =>
+    judged(way).every(([id, , measured]) => heldTo(rules, id, measured, { depth })?.passes ?? true);
   const shown = ways.find((way) => keyOf(way) === chosen) ?? ways.find(isGood) ?? ways[0];
   const length = (mm: Mm) => formatLength(mm, system);
   const lap = shown ? leastLapTurned(shown) : 0;
   return (
     <DrawingFrame
       title="Set out a course"
-      system={system}
-      sheet={shown ? <CourseSheet way={shown} {...{ wall, unit, system }} /> : null}
+      given={given}
+      sheet={shown ? courseSheet(shown, wall, unit, length(wall)) : null}
       note="Below, the row as chosen; above it, the same row turned end for end. Dotted: pieces that are cut."
-      controls={
-        <>
-          <LengthField
-            label="Length of wall"
-            {...{ system, value: wall, least: 600, most: 12_000, step: 5, onChange: setWall }}
-          />
-          <LengthField
-            label="Length of a unit"
-            {...{ system, value: unit, least: 150, most: 300, step: 0.5, onChange: setUnit }}
-          />
-          <LengthField
-            label="Depth of a unit"
-            {...{ system, value: depth, least: 50, most: 150, step: 0.5, onChange: setDepth }}
-          />
-          <LengthField
-            label="Joint wished for"
-            {...{ system, value: joint, least: 3, most: 20, step: 0.5, onChange: setJoint }}
-          />
-          <ChoiceField label="Bond" value={bond} choices={BONDS} onChange={setBond} />
-          <RulesField value={rules} onChange={setRules} />
-        </>
-      }
       result={
         shown
           ? [
@@ -95,14 +80,8 @@ export function SetOutCourse() {
       }
       verdicts={
         shown &&
-        judged(shown, rules, depth).map(({ limit, what, measured, bound, passes }) => (
-          <VerdictItem
-            key={limit.id}
-            limit={limit}
-            what={what}
-            passes={passes}
-            text={`${length(measured)}, ${limit.end} ${length(bound)}.`}
-          />
+        judged(shown).map(([id, what, measured]) => (
+          <LimitVerdict key={id} {...{ rules, id, what, measured, show: length }} at={{ depth }} />
         ))
       }
       working={WORKING}
@@ -149,16 +128,36 @@ function keyOf({ name, pieces }: Arrangement): string {
   return `${name} ${pieces.length}`;
 }
 
-function judged(way: Arrangement, rules: RuleSetId, depth: Mm) {
-  const rows = [
+function judged(way: Arrangement) {
+  return [
     ['head-joint-least', 'Head joint, not too thin', way.joint],
     ['head-joint-most', 'Head joint, not too thick', way.joint],
     ['smallest-piece', 'Smallest piece', way.smallest],
   ] as const;
-  return rows.flatMap(([id, what, measured]) => {
-    const limit = limitOf(rules, id);
-    if (limit === undefined) return [];
-    const bound = boundAt(limit, { depth });
-    return [{ limit, what, measured, bound, passes: isWithin(limit, measured, bound) }];
-  });
+}
+
+const LEFT = 10;
+const WIDE = 400;
+const ROW = 46;
+
+/** A row of units and, above it, the same row turned end for end. */
+function courseSheet(way: Arrangement, wall: Mm, unit: Mm, written: string): Picture {
+  const over = writtenDimension([LEFT, 130], [LEFT + WIDE, 130], written);
+  const row = (pieces: readonly Mm[], y: number): readonly Shape[] => {
+    let at = 0;
+    const boxes = pieces.map((piece) => {
+      const x = LEFT + (at * WIDE) / wall;
+      at += piece + way.joint;
+      return { x, y, width: (piece * WIDE) / wall, height: ROW, isCut: piece < unit };
+    });
+    const cutRings = boxes.filter(({ isCut }) => isCut).map((box) => rectRing(box.x, y, box.width, ROW));
+    const pen = { paint: '--ink', width: 2, dash: [2, 2] };
+    return [...brickFaces(boxes), { kind: 'area', rings: cutRings, fill: 'none', pen }];
+  };
+  return {
+    name: `A row of ${way.pieces.length} pieces on ${written}, and the same turned`,
+    box: { x: 0, y: 0, width: 420, height: 170 },
+    shapes: [...row([...way.pieces].reverse(), 64), ...row(way.pieces, 14), ...over.shapes],
+    labels: [over.label],
+  };
 }

@@ -1,6 +1,9 @@
 'use client';
 
-import { useState } from 'react';
+import { writtenDimension } from '../../lib/drawing/dimension';
+import { ring } from '../../lib/drawing/rings';
+import { labelAt, lines, polygon } from '../../lib/drawing/shape';
+import { type Point, rectRing } from '../../lib/geometry/polygon';
 import { departureBound } from '../../lib/limits/departure-bound';
 import { formatFineLength } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
@@ -14,18 +17,31 @@ import {
   USUAL_LINE_MASS,
   windOnLine,
 } from '../../lib/trade/string-line';
-import { formatLength, inches, type LengthSystem, type Mm } from '../../lib/units';
+import { formatLength, inches, type Mm } from '../../lib/units';
+import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
-import { RulesField, TickField } from './fields/choice-field';
-import { LengthField } from './fields/length-field';
-import { QuantityField } from './fields/quantity-field';
+import { useFields } from './fields/use-fields';
 import { formatNumber } from './format-number';
-import { useLengthsHere, useRulesHere } from './rules-here';
-import { DimensionLine, Sheet } from './sheets/sheet';
 import { isWithin, VerdictItem } from './verdict-item';
 
 /** The line is drawn as if it were so thick for the wind, mm. */
 const LINE_DIAMETER: Mm = 1.5;
+
+const FIELDS = {
+  length: { label: 'Length between the leads', start: 20_000, least: 1000, most: 40_000, step: 500 },
+  pull: { label: 'Pull', quantity: 'N', start: 100, least: 5, most: 200, step: 5, otherStep: 1 },
+  mass: {
+    label: 'Weight of the line',
+    quantity: 'g/m',
+    start: USUAL_LINE_MASS,
+    least: 0.2,
+    most: 5,
+    step: 0.1,
+  },
+  wind: { label: 'Side wind', quantity: 'm/s', start: 0, least: 0, most: 15, step: 1 },
+  hasSupport: { label: 'A support in the middle, on the true line', start: false },
+  rules: 'rules',
+} as const;
 
 const WORKING: readonly Working[] = [
   {
@@ -50,13 +66,9 @@ const WORKING: readonly Working[] = [
 
 /** A line between two leads: sag, wind, and what a row of units laid to it does. */
 export function StringLine() {
-  const system = useLengthsHere();
-  const [length, setLength] = useState<Mm>(20_000);
-  const [pull, setPull] = useState(100);
-  const [mass, setMass] = useState<number>(USUAL_LINE_MASS);
-  const [wind, setWind] = useState(0);
-  const [hasSupport, setSupport] = useState(false);
-  const [rules, setRules] = useRulesHere();
+  const given = useFields(FIELDS);
+  const { system } = given;
+  const { length, pull, mass, wind, hasSupport, rules } = given.values;
   const weight = lineWeight(mass);
   const bays = hasSupport ? 2 : 1;
   const sag = sagInBays(weight, length, pull, bays);
@@ -69,38 +81,12 @@ export function StringLine() {
   return (
     <DrawingFrame
       title="String line"
-      system={system}
-      sheet={<LineSheet {...{ length, weight, pull, bays, sag, system }} text={fine(sag)} />}
+      given={given}
+      sheet={lineSheet((x) => dipAt(x, weight, length / bays, pull), length, bays, sag, [
+        formatLength(length, system),
+        fine(sag),
+      ])}
       note={`Heights are drawn ${formatNumber((sagScaleOf(sag) * length) / WIDE, 0)} times too large, so that the sag can be seen.`}
-      controls={
-        <>
-          <LengthField
-            label="Length between the leads"
-            {...{ system, value: length, least: 1000, most: 40_000, step: 500, onChange: setLength }}
-          />
-          <QuantityField
-            label="Pull"
-            unit="N"
-            {...{ system, value: pull, least: 5, most: 200, steps: [5, 1], onChange: setPull }}
-          />
-          <QuantityField
-            label="Weight of the line"
-            unit="g/m"
-            {...{ system, value: mass, least: 0.2, most: 5, steps: [0.1, 0.1], onChange: setMass }}
-          />
-          <QuantityField
-            label="Side wind"
-            unit="m/s"
-            {...{ system, value: wind, least: 0, most: 15, steps: [1, 1], onChange: setWind }}
-          />
-          <TickField
-            label="A support in the middle, on the true line"
-            value={hasSupport}
-            onChange={setSupport}
-          />
-          <RulesField value={rules} onChange={setRules} />
-        </>
-      }
       result={[
         `The line sags ${fine(sag)}${hasSupport ? ' at the quarter points' : ' in the middle'}. As a catenary: ${fine(curve)}.`,
         `A row of units laid to it dips by as much. The line is only ${system === 'mm' ? `${formatNumber(extra, 4)} mm` : `${formatNumber(extra / inches(1), 5)} in`} longer than straight: a tape tells nothing.`,
@@ -127,7 +113,8 @@ export function StringLine() {
 
 const LEFT = 20;
 const WIDE = 380;
-const TRUE_LINE = 60;
+const TRUE_LINE = 210;
+const FOOT = 30;
 const SCALE_MM = 3;
 
 /** Pixels a mm of sag. Deep sags are drawn flatter, or they would leave the sheet. */
@@ -135,50 +122,44 @@ function sagScaleOf(sag: Mm): number {
   return Math.min(SCALE_MM, 120 / Math.max(sag, 1));
 }
 
-function LineSheet(props: {
-  readonly length: Mm;
-  readonly weight: number;
-  readonly pull: number;
-  readonly bays: number;
-  readonly sag: Mm;
-  readonly text: string;
-  readonly system: LengthSystem;
-}) {
-  const { length, weight, pull, bays, sag, text, system } = props;
+/** The line over the row of units laid to it. `dipIn` gives the dip at a place in a bay. */
+function lineSheet(
+  dipIn: (x: Mm) => Mm,
+  length: Mm,
+  bays: number,
+  sag: Mm,
+  [long = '', deep = '']: readonly string[],
+): Picture {
   const perMm = sagScaleOf(sag);
-  const points = Array.from({ length: 81 }, (_, index) => {
-    const x = (length * index) / 80;
-    const bay = length / bays;
-    const dip = dipAt(Math.min(x % bay, bay), weight, bay, pull);
-    return [LEFT + (WIDE * index) / 80, TRUE_LINE + dip * perMm] as const;
+  const bay = length / bays;
+  const right = LEFT + WIDE;
+  const points = Array.from({ length: 81 }, (_, index): Point => {
+    const dip = dipIn(Math.min(((length * index) / 80) % bay, bay));
+    return [LEFT + (WIDE * index) / 80, TRUE_LINE - dip * perMm];
   });
-  const line = points
-    .map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${x.toFixed(2)} ${y.toFixed(2)}`)
-    .join('');
-  const low = LEFT + (bays === 1 ? WIDE / 2 : WIDE / 4);
-  return (
-    <Sheet label={`A line of ${formatLength(length, system)} that sags ${text}`} width={420} height={270}>
-      <path
-        d={`${line}L${LEFT + WIDE} 240L${LEFT} 240z`}
-        fill="var(--clay)"
-        fillOpacity="0.25"
-        stroke="none"
-      />
-      {Array.from({ length: 19 }, (_, index) => {
-        const [x, y] = points[(index + 1) * 4] ?? [0, 0];
-        return <path key={x} d={`M${x} ${y + 2}V240`} stroke="var(--raised)" strokeWidth="2" />;
-      })}
-      <path d={`M${LEFT} ${TRUE_LINE}H${LEFT + WIDE}`} stroke="var(--slate)" strokeDasharray="3 4" />
-      <path d={line} fill="none" stroke="var(--chalk)" strokeWidth="2.5" />
-      {[LEFT, LEFT + WIDE].map((x) => (
-        <rect key={x} x={x - 5} y={TRUE_LINE - 8} width="10" height="16" fill="var(--ink)" />
-      ))}
-      {bays === 2 && <path d={`M${LEFT + WIDE / 2 - 7} ${TRUE_LINE + 14}h14l-7 -14z`} fill="var(--ink)" />}
-      <DimensionLine x1={low} y1={TRUE_LINE} x2={low} y2={TRUE_LINE + sag * perMm} text={text} gap={10} />
-      <DimensionLine x1={LEFT} y1={30} x2={LEFT + WIDE} y2={30} text={formatLength(length, system)} />
-      <text x={LEFT + 8} y="262" className="quiet">
-        dashed: the true line
-      </text>
-    </Sheet>
-  );
+  const joints = points.filter((_, index) => index % 4 === 0 && index > 0 && index < 80);
+  const low = LEFT + WIDE / (2 * bays);
+  const middle = LEFT + WIDE / 2;
+  const sags = writtenDimension([low, TRUE_LINE], [low, TRUE_LINE - sag * perMm], deep);
+  const over = writtenDimension([LEFT, 240], [right, 240], long);
+  return {
+    name: `A line of ${long} that sags ${deep}`,
+    box: { x: 0, y: 0, width: 420, height: 270 },
+    shapes: [
+      polygon([...points, [right, FOOT], [LEFT, FOOT]], '--clay', 0.25),
+      lines(
+        joints.map(([x, y]) => ring(x, y - 2, x, FOOT)),
+        { paint: '--raised', width: 2 },
+      ),
+      lines([ring(LEFT, TRUE_LINE, right, TRUE_LINE)], { paint: '--slate', width: 1, dash: [3, 4] }),
+      lines([points], { paint: '--chalk', width: 2.5 }),
+      ...[LEFT, right].map((x) => polygon(rectRing(x - 5, TRUE_LINE - 8, 10, 16), '--ink')),
+      ...(bays === 2
+        ? [polygon(ring(middle - 7, TRUE_LINE - 14, middle + 7, TRUE_LINE - 14, middle, TRUE_LINE), '--ink')]
+        : []),
+      ...sags.shapes,
+      ...over.shapes,
+    ],
+    labels: [sags.label, over.label, labelAt(LEFT + 8, 13, 'dashed: the true line', 'start')],
+  };
 }

@@ -1,5 +1,6 @@
-import type { HowSure, Limit } from '../../lib/limits/limit';
-import { ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+import { type At, boundAt } from '../../lib/limits/bound';
+import type { HowSure, Limit, RuleSetId } from '../../lib/limits/limit';
+import { namedLimitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
 import styles from './trade.module.css';
 
 const SURE: Readonly<Record<HowSure, string>> = {
@@ -18,18 +19,46 @@ export function isWithin(limit: Limit, measured: number, bound: number): boolean
   return limit.end === 'at least' ? measured >= bound - ROUNDING : measured <= bound + ROUNDING;
 }
 
-/** A measured thing against a limit: sign, word, and whose limit it is. Without a limit it says that nothing is said. */
+/** A measured thing held to a limit of a rule set by its name; undefined where that set says nothing. */
+export function heldTo(rules: RuleSetId, id: string, measured: number, at: At = {}) {
+  const limit = namedLimitOf(rules, id);
+  if (limit === undefined) return undefined;
+  const bound = boundAt(limit, at);
+  return { limit, bound, passes: isWithin(limit, measured, bound) };
+}
+
+/** A measured thing against a limit that is one number; nothing where the rule set says nothing. */
+export function LimitVerdict(props: {
+  readonly rules: RuleSetId;
+  readonly id: string;
+  readonly what: string;
+  readonly measured: number;
+  readonly at?: At;
+  readonly show: (value: number) => string;
+  /** Said once, after the bound. */
+  readonly unit?: string;
+}) {
+  const { rules, id, what, measured, at, show, unit = '' } = props;
+  const held = heldTo(rules, id, measured, at);
+  if (held === undefined) return null;
+  const { limit, bound, passes } = held;
+  return (
+    <VerdictItem
+      {...{ limit, what, passes }}
+      text={`${show(measured)}, ${limit.end} ${show(bound)}${unit}.`}
+    />
+  );
+}
+
+/** A measured thing against a limit: sign, word, and whose limit it is. */
 export function VerdictItem(props: {
-  readonly limit: Limit | undefined;
+  readonly limit: Limit;
   readonly what: string;
   readonly passes: boolean;
   /** The measured value and the bound, in words. */
   readonly text: string;
 }) {
   const { limit, what, passes, text } = props;
-  if (limit === undefined) {
-    return <li className={`${styles.verdict} ${styles.silent}`}>{what}: no limit here says anything.</li>;
-  }
   return (
     <li className={passes ? styles.verdict : `${styles.verdict} ${styles.outside}`}>
       <p>

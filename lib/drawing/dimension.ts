@@ -48,6 +48,20 @@ export function heightDimension(
   };
 }
 
+/** Level or upright between two points of a sheet that is not to scale, with what is written on it: above the line, or to its right. */
+export function writtenDimension([x1, y1]: Point, [x2, y2]: Point, text: string): Dimension {
+  if (y1 === y2) {
+    return {
+      shapes: ticked(x1, x2, 6, (along, aside) => [along, y1 + aside]),
+      label: { at: [(x1 + x2) / 2, y1 + 14], text, anchor: 'middle' },
+    };
+  }
+  return {
+    shapes: ticked(y1, y2, 6, (along, aside) => [x1 + aside, along]),
+    label: { at: [x1 + 10, (y1 + y2) / 2], text, anchor: 'start' },
+  };
+}
+
 /** The line, a stroke across it at 45° and a square one at each end. `at` turns a place along and beside the line to the sheet. */
 function ticked(from: Mm, to: Mm, reach: Mm, at: (along: Mm, aside: Mm) => Point): readonly Shape[] {
   const slant = reach * 0.6;

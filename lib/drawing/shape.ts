@@ -101,8 +101,17 @@ export function polygon(points: Ring, fill: Paint, opacity?: number): Area {
     : { kind: 'area', rings: [points], fill, opacity };
 }
 
+/** A thing with its outline. */
+export function solid(points: Ring, fill: Paint, pen: Pen, opacity = 1): Area {
+  return { kind: 'area', rings: [points], fill, opacity, pen };
+}
+
 export function lines(rings: readonly Ring[], pen: Pen): Area {
   return { kind: 'area', rings, pen, open: true };
+}
+
+export function labelAt(x: Mm, y: Mm, text: string, anchor: Label['anchor'] = 'middle'): Label {
+  return { at: [x, y], text, anchor };
 }
 
 /** The shapes moved by (x, y) on the sheet. */

@@ -1,8 +1,9 @@
 import { BRICK, GAUGE, JOINT } from '../../../lib/drawing/brickwork';
+import { arc, ring } from '../../../lib/drawing/rings';
 import { polygon, type Shape } from '../../../lib/drawing/shape';
 import type { Point, Ring } from '../../../lib/geometry/polygon';
 import { bar, solid } from './pieces';
-import { arc, chalk, ring, type Sketch, sketch } from './sketch';
+import { chalk, type Sketch, sketch } from './sketch';
 
 /** A segmental arch on skewbacks: its middle far below, from inside to outside a brick and a half. */
 const MIDDLE: Point = [450, -90];

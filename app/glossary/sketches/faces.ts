@@ -1,11 +1,12 @@
 import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
 import { SLOT } from '../../../lib/drawing/colours';
 import { sheetMetal } from '../../../lib/drawing/cut';
+import { ring, round } from '../../../lib/drawing/rings';
 import { polygon, rect } from '../../../lib/drawing/shape';
 import type { Box } from '../../../lib/geometry/box';
 import { rectRing } from '../../../lib/geometry/polygon';
 import { around, bar, block, bond, FOOT, unitAt, wall, windowIn } from './pieces';
-import { chalk, measured, ring, ringed, round, type Sketch, sketch } from './sketch';
+import { chalk, measured, ringed, type Sketch, sketch } from './sketch';
 
 const { length, height } = BRICK;
 const five = bond(5);

@@ -1,9 +1,10 @@
 import { BRICK, brickwork, runningBond } from '../../../lib/drawing/brickwork';
 import { cut } from '../../../lib/drawing/cut';
+import { arc, ring, round } from '../../../lib/drawing/rings';
 import { polygon, type Shape } from '../../../lib/drawing/shape';
 import { type Ring, rectRing } from '../../../lib/geometry/polygon';
 import { bar, block, handle, LINE, STEEL, solid } from './pieces';
-import { arc, ring, round, type Sketch, sketch } from './sketch';
+import { type Sketch, sketch } from './sketch';
 
 /** A joint cut through at its true size: the face of the bricks stands at x 100, the joint lies from 35 to 45. */
 const FACE = 100;

@@ -1,10 +1,11 @@
 import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
 import { cut, cutColumn, cutFrame, cutMortar, sheetMetal } from '../../../lib/drawing/cut';
+import { ring, round } from '../../../lib/drawing/rings';
 import { polygon, rect } from '../../../lib/drawing/shape';
 import type { Box } from '../../../lib/geometry/box';
 import type { Point, Ring } from '../../../lib/geometry/polygon';
 import { around, bar, FOOT, STEEL, solid, windowIn } from './pieces';
-import { chalk, measured, ring, ringed, round, type Sketch, sketch } from './sketch';
+import { chalk, measured, ringed, type Sketch, sketch } from './sketch';
 
 const { depth, height } = BRICK;
 

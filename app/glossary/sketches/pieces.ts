@@ -1,10 +1,10 @@
 import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
 import { cut, cutColumn, cutFrame, cutStrap, STUD_DEEP } from '../../../lib/drawing/cut';
+import { ring } from '../../../lib/drawing/rings';
 import { type Paint, type Pen, polygon, rect, type Shape } from '../../../lib/drawing/shape';
 import { type Box, clipped } from '../../../lib/geometry/box';
 import { type Point, type Ring, rectRing } from '../../../lib/geometry/polygon';
 import type { Mm } from '../../../lib/units';
-import { ring } from './sketch';
 
 export const LINE: Pen = { paint: '#22272b', width: 1.4, thin: true };
 export const STEEL = '#8c979f';

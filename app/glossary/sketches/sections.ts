@@ -1,9 +1,10 @@
 import { BRICK, GAUGE, JOINT } from '../../../lib/drawing/brickwork';
 import { cut, cutColumn, cutFrame, cutMortar, sheetMetal } from '../../../lib/drawing/cut';
+import { ring } from '../../../lib/drawing/rings';
 import { lines, rect } from '../../../lib/drawing/shape';
 import { rectRing } from '../../../lib/geometry/polygon';
 import { bar, houseWall, STEEL, solid, VENEER } from './pieces';
-import { chalk, dashed, measured, ring, ringed, type Sketch, sketch } from './sketch';
+import { chalk, dashed, measured, ringed, type Sketch, sketch } from './sketch';
 
 const { depth, height } = BRICK;
 const { face, ledge, frame } = VENEER;

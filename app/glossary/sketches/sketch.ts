@@ -37,14 +37,6 @@ export function svgOfSketch({ wide, shapes, words }: Sketch): string {
   return svgFile(drawing, COLOURS, WIDTH);
 }
 
-/** Points written one after another: x, y, x, y. */
-export function ring(...at: readonly Mm[]): Ring {
-  return Array.from(
-    { length: at.length / 2 },
-    (_, index): Point => [at[2 * index] ?? 0, at[2 * index + 1] ?? 0],
-  );
-}
-
 /** What the picture is about, ringed in the blue of a chalk line. */
 export function ringed(box: Box, room: Mm = 8): readonly Shape[] {
   const { x, y, width, height } = grown(box, room);
@@ -82,18 +74,4 @@ export function measured([x1, y1]: Point, [x2, y2]: Point, reach: Mm): Shape {
     ],
     { paint: '--chalk', width: 2.4, thin: true },
   );
-}
-
-/** A round thing, as a ring of points. */
-export function round(x: Mm, y: Mm, across: Mm, up: Mm = across): Ring {
-  return arc(x, y, across, 0, 2 * Math.PI, up).slice(1);
-}
-
-/** Points on a circle or an ellipse round (x, y), from one turn to another, against the clock from the right. */
-export function arc(x: Mm, y: Mm, across: Mm, from: number, to: number, up: Mm = across): Ring {
-  const steps = 24;
-  return Array.from({ length: steps + 1 }, (_, index): Point => {
-    const turn = from + ((to - from) * index) / steps;
-    return [x + across * Math.cos(turn), y + up * Math.sin(turn)];
-  });
 }

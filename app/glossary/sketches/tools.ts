@@ -1,8 +1,9 @@
 import { BRICK, brickFaces, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
+import { arc, ring, round } from '../../../lib/drawing/rings';
 import { lines, polygon, rect, type Shape } from '../../../lib/drawing/shape';
 import { type Ring, rectRing } from '../../../lib/geometry/polygon';
 import { bar, FOOT, handle, STEEL, solid, TIMBER, wall } from './pieces';
-import { arc, chalk, dashed, ring, round, type Sketch, sketch } from './sketch';
+import { chalk, dashed, type Sketch, sketch } from './sketch';
 
 const { height } = BRICK;
 const y = (course: number) => FOOT + course * GAUGE;

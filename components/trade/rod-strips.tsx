@@ -1,6 +1,6 @@
-import type { Gauge } from '../../../lib/trade/coursing';
-import { formatInches } from '../../../lib/units';
-import styles from '../trade.module.css';
+import type { Gauge } from '../../lib/trade/coursing';
+import { formatInches } from '../../lib/units';
+import styles from './trade.module.css';
 
 /** What fits on A4 and on US letter paper, mm. */
 const STRIP = 240;
