@@ -10,6 +10,8 @@ import { hashSecret, isSecretOf } from './passwords';
 /** How long an instructor stays signed in without coming back, seconds: a fortnight. */
 const SESSION_SECONDS = 14 * 24 * 60 * 60;
 const DAY_SECONDS = 24 * 60 * 60;
+/** How often it is written down that a session is in use, seconds: its holder is told when it last was. */
+const NOTED_SECONDS = 60 * 60;
 /** However often they come back: then they sign in anew. */
 export const LONGEST_SESSION_MS = 60 * DAY_SECONDS * 1000;
 
@@ -59,7 +61,7 @@ function makeAccounts({ db, kind }: Store) {
         role: { type: 'string', input: false, required: true, defaultValue: 'instructor' },
       },
     },
-    session: { expiresIn: SESSION_SECONDS, updateAge: DAY_SECONDS },
+    session: { expiresIn: SESSION_SECONDS, updateAge: NOTED_SECONDS },
     advanced: {
       // Made here: with 'uuid' the library leaves it to PostgreSQL, and our tables do not.
       database: { generateId: () => randomUUID() },
@@ -68,12 +70,6 @@ function makeAccounts({ db, kind }: Store) {
       cookies: { session_token: { name: cookieName(DESK_COOKIE) } },
       defaultCookieAttributes: { secure: isHttps(), sameSite: 'lax', httpOnly: true, path: '/' },
       ipAddress: { disableIpTracking: true, ipAddressHeaders: [PEER_HEADER] },
-    },
-    // Neither the network address nor the kind of browser is kept with a session: nobody needs it.
-    databaseHooks: {
-      session: {
-        create: { before: async (session) => ({ data: { ...session, ipAddress: '', userAgent: '' } }) },
-      },
     },
   });
 }

@@ -1,5 +1,5 @@
 import type { QrPath } from '../../components/desk/qr-code';
-import { forgetLinks, staffById } from '../../lib/store/staff';
+import { endStaffSessions, forgetLinks, staffById } from '../../lib/store/staff';
 import { siteAddress } from '../request/address';
 import { store } from '../server/store';
 import { accounts } from './accounts';
@@ -51,8 +51,8 @@ export async function usePasswordLink(token: string, password: string): Promise<
   return holder;
 }
 
-/** Gives somebody a password. Their links and sign-ins are over with the old one. */
-export async function setPassword(userId: string, password: string): Promise<void> {
+/** Gives somebody a password. Their links are over with the old one, and their sessions but the one they keep. */
+export async function setPassword(userId: string, password: string, keep?: string): Promise<void> {
   const { internalAdapter } = await (await accounts()).$context;
   const hashed = await hashSecret(password);
   if (await internalAdapter.findCredentialAccount(userId))
@@ -65,8 +65,9 @@ export async function setPassword(userId: string, password: string): Promise<voi
       password: hashed,
     });
   }
-  await forgetLinks((await store()).db, userId);
-  await internalAdapter.deleteUserSessions(userId);
+  const { db } = await store();
+  await forgetLinks(db, userId);
+  await endStaffSessions(db, userId, { except: keep });
 }
 
 /** Takes password, open links and sessions away. */

@@ -17,13 +17,20 @@ export const newPassword = z
     'This password is one of the first that people try. Choose another.',
   );
 
+/** A password that somebody has. */
+export const typedPassword = z
+  .string({ error: 'Type your password.' })
+  .min(1, 'Type your password.')
+  .max(MOST_PASSWORD_SIGNS, `A password has at most ${MOST_PASSWORD_SIGNS} signs.`);
+
 /** @throws Refusal where somebody's new password is their own name or e-mail. */
 export function refuseOwnWords(
   password: string,
   person: { readonly name: string; readonly email: string },
+  field = 'password',
 ): void {
   if (isOwnWords(password, person)) {
-    throw wrongField('password', 'This password is mostly your own name or e-mail. Choose another.');
+    throw wrongField(field, 'This password is mostly your own name or e-mail. Choose another.');
   }
 }
 

@@ -13,6 +13,7 @@ export interface Staff {
   readonly userId: string;
   readonly name: string;
   readonly email: string;
+  readonly session: { readonly id: string; readonly begun: number };
 }
 
 export interface Learner {
@@ -20,6 +21,8 @@ export interface Learner {
   readonly learnerId: string;
   readonly groupId: string;
   readonly name: string;
+  /** As it is stored. */
+  readonly tokenHash: string;
 }
 
 export type Person = Nobody | Staff | Learner;
@@ -34,14 +37,16 @@ export async function whoIs(headers: Headers): Promise<Person> {
   }
   const token = cookieOf(headers, LEARNER_COOKIE);
   if (!token) return NOBODY;
-  const { db } = await store();
-  const learner = await learnerOf(db, hashOf(token), Date.now());
-  return learner ? { kind: 'learner', ...learner } : NOBODY;
+  const tokenHash = hashOf(token);
+  const learner = await learnerOf((await store()).db, tokenHash, Date.now());
+  return learner ? { kind: 'learner', ...learner, tokenHash } : NOBODY;
 }
 
 async function staffOf(headers: Headers): Promise<Staff | undefined> {
-  const session = await (await accounts()).api.getSession({ headers });
-  if (!session || Date.now() - session.session.createdAt.getTime() > LONGEST_SESSION_MS) return undefined;
-  const { id, name, email, role } = session.user;
-  return { kind: role === 'owner' ? 'owner' : 'instructor', userId: id, name, email };
+  const found = await (await accounts()).api.getSession({ headers });
+  if (!found) return undefined;
+  const session = { id: found.session.id, begun: found.session.createdAt.getTime() };
+  if (Date.now() - session.begun > LONGEST_SESSION_MS) return undefined;
+  const { id, name, email, role } = found.user;
+  return { kind: role === 'owner' ? 'owner' : 'instructor', userId: id, name, email, session };
 }

@@ -29,12 +29,13 @@ export async function rateLimited<T>(
   for (const kind of kinds) {
     if (await countTry(store.db, kind, counted, at)) continue;
     log.warn({ subject, kind }, 'too many tries: refused unread');
+    await countTry(store.db, 'refused', of, at);
     throw tooManyTries(problem);
   }
   const right = await evaluate();
   if (right === undefined) {
     log.warn({ subject, kind: kinds[0] }, 'a wrong try');
-    if (device === undefined) await countTry(store.db, 'strange', of, at);
+    await countTry(store.db, 'refused', of, at);
     return undefined;
   }
   await forgetTries(store.db, kinds, counted);

@@ -1,9 +1,11 @@
 import { isAPIError } from 'better-auth/api';
 import { endLearnerSession, LEARNER_SESSION_MS, startLearnerSession } from '../../lib/store/learner-sessions';
+import { tellRefusedTries } from '../../lib/store/throttle';
 import { cookieLine, cookieOf, DESK_COOKIE, LEARNER_COOKIE, WHO_COOKIE } from '../request/cookies';
 import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf, makeToken } from './codes';
+import { deviceWords } from './device-words';
 import { rememberDevice } from './known-device';
 
 /** Lines for Set-Cookie. */
@@ -22,10 +24,13 @@ export async function startDeskSession(
   try {
     const { headers: answer } = await (await accounts()).api.signInEmail({
       body: { email, password },
+      // Of the browser no more is kept than these words; of the network nothing.
+      headers: new Headers({ 'user-agent': deviceWords(headers) }),
       returnHeaders: true,
     });
     await endLearner(headers);
     await endDesk(headers);
+    await tellRefusedTries((await store()).db, accountKey(email));
     return [
       ...answer.getSetCookie(),
       rememberDevice(headers, [accountKey(email)]),
@@ -47,7 +52,8 @@ export async function startLearner(
   const token = makeToken();
   const { db } = await store();
   await endLearner(headers);
-  await startLearnerSession(db, { tokenHash: hashOf(token), learnerId, at });
+  await startLearnerSession(db, { tokenHash: hashOf(token), learnerId, device: deviceWords(headers), at });
+  await tellRefusedTries(db, learnerId);
   return [
     ...(await endDesk(headers)),
     rememberDevice(headers, [learnerId, groupId]),

@@ -5,10 +5,15 @@ import { PostForm } from '../../components/ui/post-form';
 import { groupsFor } from '../../lib/store/groups';
 import { worksOf } from '../../lib/store/set-work';
 import { requirePage } from '../access/guard';
+import { RefusedTries } from '../accounts/refused-tries';
+import { accountKey } from '../accounts/sessions';
 import styles from './desk.module.css';
 import { dueNext, type GroupAtDesk, nextSteps } from './next-steps';
 
 export const metadata: Metadata = { title: 'Desk' };
+
+/** For how long after signing in somebody is told at the desk that others tried; their account page tells it for longer. */
+const JUST_SIGNED_IN_MS = 60 * 60_000;
 
 export default async function DeskPage() {
   const { person, store } = await requirePage('/desk');
@@ -31,6 +36,11 @@ export default async function DeskPage() {
         </p>
       )}
       <h1>Desk</h1>
+      {at - person.session.begun < JUST_SIGNED_IN_MS && (
+        <RefusedTries db={store.db} of={accountKey(person.email)}>
+          Was it not you? <a href="/desk/account">Look at your account</a>.
+        </RefusedTries>
+      )}
       {steps.length > 0 && (
         <section aria-labelledby="next">
           <h2 id="next">What to do next</h2>

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import { lazy, Suspense } from 'react';
 import { useWho } from './who-cookie';
 
@@ -8,10 +9,18 @@ const SignOut = lazy(async () => ({ default: (await import('../../components/des
 
 /** On every page: a device may be shared. */
 export function FooterSignOut() {
-  if (useWho() === 'nobody') return null;
+  const who = useWho();
+  if (who === 'nobody') return null;
   return (
-    <Suspense>
-      <SignOut />
-    </Suspense>
+    <>
+      <p>
+        <Link prefetch={false} href={who === 'desk' ? '/desk/account' : '/my-data'}>
+          {who === 'desk' ? 'Your account' : 'Your data'}
+        </Link>
+      </p>
+      <Suspense>
+        <SignOut />
+      </Suspense>
+    </>
   );
 }

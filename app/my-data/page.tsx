@@ -1,25 +1,32 @@
 import type { Metadata } from 'next';
+import { When } from '../../components/time/when';
 import { TickField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
 import { learnerData } from '../../lib/store/learner-data';
+import { learnerSessions } from '../../lib/store/learner-sessions';
 import { requirePage } from '../access/guard';
+import { RefusedTries } from '../accounts/refused-tries';
 
 export const metadata: Metadata = { title: 'My data' };
 
 export default async function MyDataPage() {
   const { person, store } = await requirePage('/my-data');
-  const data = await learnerData(store.db, person.learnerId, Date.now(), (time) =>
-    new Date(time).toISOString(),
-  );
+  const at = Date.now();
+  const data = await learnerData(store.db, person.learnerId, at, (time) => new Date(time).toISOString());
+  const sessions = await learnerSessions(store.db, person.learnerId, at);
   return (
     <div className="column">
       <h1>My data</h1>
+      <RefusedTries db={store.db} of={person.learnerId}>
+        Was it not you? Ask your instructor to reset your PIN.
+      </RefusedTries>
       <p>This is all that is kept about you:</p>
       <ul>
         <li>your name: {data.name}</li>
         <li>your group: {data.group}</li>
         <li>your PIN, scrambled, so that nobody can read it</li>
         <li>when you joined: {data.joined.slice(0, 10)}</li>
+        <li>where you are signed in: see below</li>
         <li>
           your work: {data.attempts.length === 1 ? '1 try' : `${data.attempts.length} tries`}, with your
           marks, readings and results
@@ -57,6 +64,25 @@ export default async function MyDataPage() {
       <p>
         Do others use this device too? Sign out when you are done: the button is at the foot of every page.
       </p>
+
+      <h2>Where you are signed in</h2>
+      <ul>
+        {sessions.map(({ tokenHash, device, begun }) => (
+          <li key={tokenHash}>
+            {device || 'A browser'}, since <When at={begun} />
+            {tokenHash === person.tokenHash && ', this one'}
+          </li>
+        ))}
+      </ul>
+      {sessions.length > 1 && (
+        <PostForm
+          action="/api/join/end-sessions"
+          then="reload"
+          send="Sign out everywhere but here"
+          name="Sign out everywhere but here"
+          plain
+        />
+      )}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 import { isShown } from '../classes/release';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
+import { learnerSessions } from './learner-sessions';
 import type { AttemptTable, SetWorkTable } from './schema';
 
 /** Writes a time, which is kept in milliseconds, as an ISO text. */
@@ -14,6 +15,7 @@ export interface LearnerData {
   readonly group: string;
   readonly joined: string;
   readonly timeFactorPercent: number;
+  readonly signedIn: readonly { readonly device: string; readonly since: string }[];
   readonly attempts: readonly unknown[];
 }
 
@@ -45,6 +47,10 @@ export async function learnerData(
     group: learner.group,
     joined: isoOf(learner.created_at),
     timeFactorPercent: learner.time_factor,
+    signedIn: (await learnerSessions(db, learnerId, at)).map(({ device, begun }) => ({
+      device,
+      since: isoOf(begun),
+    })),
     attempts: await Promise.all(
       attempts.map(async (attempt) => ({
         work: attempt.title,

@@ -11,13 +11,19 @@ export interface SignedInLearner {
 
 export async function startLearnerSession(
   db: Store['db'],
-  session: { readonly tokenHash: string; readonly learnerId: string; readonly at: number },
+  session: {
+    readonly tokenHash: string;
+    readonly learnerId: string;
+    readonly device: string;
+    readonly at: number;
+  },
 ): Promise<void> {
   await db
     .insertInto('learner_session')
     .values({
       token_hash: session.tokenHash,
       learner_id: session.learnerId,
+      device: session.device,
       created_at: session.at,
       expires_at: session.at + LEARNER_SESSION_MS,
     })
@@ -44,10 +50,35 @@ export async function endLearnerSession(db: Store['db'], tokenHash: string): Pro
   await db.deleteFrom('learner_session').where('token_hash', '=', tokenHash).execute();
 }
 
-/** Ends all sessions of a learner, and clears those of anybody that ran out. */
-export async function endLearnerSessions(db: Store['db'], learnerId: string, at: number): Promise<void> {
+/** Where a learner is signed in, the newest first. */
+export async function learnerSessions(
+  db: Store['db'],
+  learnerId: string,
+  at: number,
+): Promise<readonly { readonly tokenHash: string; readonly device: string; readonly begun: number }[]> {
+  return db
+    .selectFrom('learner_session')
+    .select(['token_hash as tokenHash', 'device', 'created_at as begun'])
+    .where('learner_id', '=', learnerId)
+    .where('expires_at', '>', at)
+    .orderBy('created_at', 'desc')
+    .execute();
+}
+
+/** Ends all sessions of a learner but the one that is kept, and clears those of anybody that ran out. */
+export async function endLearnerSessions(
+  db: Store['db'],
+  learnerId: string,
+  at: number,
+  keep = '',
+): Promise<void> {
   await db
     .deleteFrom('learner_session')
-    .where((e) => e.or([e('learner_id', '=', learnerId), e('expires_at', '<=', at)]))
+    .where((e) =>
+      e.or([
+        e.and([e('learner_id', '=', learnerId), e('token_hash', '!=', keep)]),
+        e('expires_at', '<=', at),
+      ]),
+    )
     .execute();
 }

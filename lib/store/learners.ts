@@ -1,5 +1,6 @@
 import { byName } from './by-name';
 import type { Store } from './database';
+import { forgetTries } from './throttle';
 
 export interface JoinGroup {
   readonly id: string;
@@ -97,4 +98,5 @@ export async function clearPin(db: Store['db'], learnerId: string): Promise<void
 export async function eraseLearner(db: Store['db'], learnerId: string): Promise<void> {
   // Sessions, attempts, walls, results, overrides and comments go with it: the tables say so (`on delete cascade`).
   await db.deleteFrom('learner').where('id', '=', learnerId).execute();
+  await forgetTries(db, ['pin', 'pinDay', 'refused', 'told'], learnerId);
 }

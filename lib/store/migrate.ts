@@ -4,6 +4,7 @@ import { guardAppendOnly } from './migrations/append-only';
 import { makeFirstTables } from './migrations/first-tables';
 import { guardAttempts } from './migrations/forward-only';
 import { indexScores } from './migrations/mark-book';
+import { makeSecondStep } from './migrations/second-step';
 
 interface Migration {
   readonly name: string;
@@ -16,6 +17,7 @@ const MIGRATIONS: readonly Migration[] = [
   { name: 'append only', run: guardAppendOnly },
   { name: 'scores by the page', run: indexScores },
   { name: 'attempts only move forward', run: guardAttempts },
+  { name: 'second step of signing in', run: makeSecondStep },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;

@@ -1,5 +1,13 @@
-import type { ColumnType } from 'kysely';
+import type { ColumnType, Generated } from 'kysely';
 import type { AttemptState } from '../classes/attempt-state';
+import type {
+  AccountTable,
+  RateLimitTable,
+  SessionTable,
+  TwoFactorTable,
+  UserTable,
+  VerificationTable,
+} from './sign-in-tables';
 
 /** 0 no, 1 yes: SQLite has no yes or no of its own. */
 export type YesNo = 0 | 1;
@@ -9,64 +17,6 @@ export type Ms = number;
 export type Json = string;
 
 type Fixed<T> = ColumnType<T, T, never>;
-
-/** Kept by the sign-in library. Its own times and yes/no differ between the databases: read them through the library. */
-type LibraryTime = ColumnType<unknown, Date | string, Date | string>;
-type LibraryYesNo = ColumnType<unknown, boolean | number, boolean | number>;
-
-export interface UserTable {
-  id: Fixed<string>;
-  name: string;
-  email: string;
-  emailVerified: LibraryYesNo;
-  image: string | null;
-  createdAt: LibraryTime;
-  updatedAt: LibraryTime;
-  role: 'owner' | 'instructor';
-}
-
-export interface SessionTable {
-  id: Fixed<string>;
-  expiresAt: LibraryTime;
-  token: string;
-  createdAt: LibraryTime;
-  updatedAt: LibraryTime;
-  ipAddress: string | null;
-  userAgent: string | null;
-  userId: string;
-}
-
-export interface AccountTable {
-  id: Fixed<string>;
-  accountId: string;
-  providerId: string;
-  userId: string;
-  accessToken: string | null;
-  refreshToken: string | null;
-  idToken: string | null;
-  accessTokenExpiresAt: LibraryTime | null;
-  refreshTokenExpiresAt: LibraryTime | null;
-  scope: string | null;
-  password: string | null;
-  createdAt: LibraryTime;
-  updatedAt: LibraryTime;
-}
-
-export interface VerificationTable {
-  id: Fixed<string>;
-  identifier: string;
-  value: string;
-  expiresAt: LibraryTime;
-  createdAt: LibraryTime;
-  updatedAt: LibraryTime;
-}
-
-export interface RateLimitTable {
-  id: Fixed<string>;
-  key: string;
-  count: number;
-  lastRequest: number;
-}
 
 export interface LearningGroupTable {
   id: Fixed<string>;
@@ -98,13 +48,16 @@ export interface LearnerSessionTable {
   learner_id: string;
   created_at: Ms;
   expires_at: Ms;
+  /** In words, such as 'Firefox on Android'; '' when it is not known. */
+  device: Generated<string>;
 }
 
 /** Wrong tries for a PIN, an owner's code or a password, counted since a time. */
 export interface ThrottleTable {
-  key: Fixed<string>;
+  key: string;
   count: number;
   since: Ms;
+  last: Generated<Ms>;
 }
 
 export type WorkState = 'draft' | 'set' | 'closed';
@@ -216,6 +169,7 @@ export interface MigrationTable {
 export interface Tables {
   user: UserTable;
   session: SessionTable;
+  twoFactor: TwoFactorTable;
   account: AccountTable;
   verification: VerificationTable;
   rateLimit: RateLimitTable;

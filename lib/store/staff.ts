@@ -69,6 +69,19 @@ export async function staffById(
   return db.selectFrom('user').select(['name', 'email']).where('id', '=', userId).executeTakeFirst();
 }
 
+/** Ends one session of somebody, or all but one. */
+export async function endStaffSessions(
+  db: Store['db'],
+  userId: string,
+  which: { readonly only: string } | { readonly except: string | undefined },
+): Promise<void> {
+  const theirs = db.deleteFrom('session').where('userId', '=', userId);
+  await ('only' in which
+    ? theirs.where('id', '=', which.only)
+    : theirs.where('id', '!=', which.except ?? '')
+  ).execute();
+}
+
 /** Links that somebody could still choose a password with. */
 export async function forgetLinks(db: Store['db'], userId: string): Promise<void> {
   await db.deleteFrom('verification').where('value', '=', userId).execute();

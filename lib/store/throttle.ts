@@ -20,8 +20,9 @@ export const TRY_LIMITS = {
   startCode: { most: 20, windowMs: 15 * MINUTE },
   /** Wrong group codes, by network: of browsers that have been in the group before nobody is refused. */
   network: { most: 300, windowMs: 5 * MINUTE },
-  /** Wrong tries from browsers that the account or learner never signed in from: counted to be told, never to refuse. */
-  strange: { most: Number.MAX_SAFE_INTEGER, windowMs: 30 * 24 * 60 * MINUTE },
+  /** Refused tries since somebody last signed in, and those from before that: counted to be told, never to refuse. */
+  refused: { most: Number.MAX_SAFE_INTEGER, windowMs: 30 * 24 * 60 * MINUTE },
+  told: { most: Number.MAX_SAFE_INTEGER, windowMs: 30 * 24 * 60 * MINUTE },
 } as const satisfies Readonly<Record<string, TryLimit>>;
 
 export type TryKind = keyof typeof TRY_LIMITS;
@@ -32,11 +33,12 @@ export async function countTry(db: Store['db'], kind: TryKind, of: string, at: n
   const over = sql<boolean>`throttle.since <= ${at - windowMs}`;
   const { count } = await db
     .insertInto('throttle')
-    .values({ key: `${kind}:${of}`, count: 1, since: at })
+    .values({ key: `${kind}:${of}`, count: 1, since: at, last: at })
     .onConflict((conflict) =>
       conflict.column('key').doUpdateSet({
         count: sql<number>`case when ${over} then 1 else throttle.count + 1 end`,
         since: sql<number>`case when ${over} then cast(${at} as bigint) else throttle.since end`,
+        last: at,
       }),
     )
     .returning('count')
@@ -44,24 +46,46 @@ export async function countTry(db: Store['db'], kind: TryKind, of: string, at: n
   return count <= most;
 }
 
-/** How many tries were counted, and since when; undefined when none. */
-export async function triesAt(
-  db: Store['db'],
-  kind: TryKind,
-  of: string,
-  at: number,
-): Promise<{ readonly count: number; readonly since: number } | undefined> {
-  return db
+/** Whether the tries counted so far leave room for another; counts nothing. */
+export async function mayTry(db: Store['db'], kind: TryKind, of: string, at: number): Promise<boolean> {
+  const counted = await db
     .selectFrom('throttle')
-    .select(['count', 'since'])
+    .select('count')
     .where('key', '=', `${kind}:${of}`)
     .where('since', '>', at - TRY_LIMITS[kind].windowMs)
     .executeTakeFirst();
+  return (counted?.count ?? 0) < TRY_LIMITS[kind].most;
 }
 
-/** Whether the tries counted so far leave room for another; counts nothing. */
-export async function mayTry(db: Store['db'], kind: TryKind, of: string, at: number): Promise<boolean> {
-  return ((await triesAt(db, kind, of, at))?.count ?? 0) < TRY_LIMITS[kind].most;
+export interface RefusedTries {
+  readonly count: number;
+  readonly last: number;
+}
+
+/** Tries refused since the sign-in before the last one; undefined when there was none. */
+export async function refusedTries(db: Store['db'], of: string): Promise<RefusedTries | undefined> {
+  const rows = await db
+    .selectFrom('throttle')
+    .select(['count', 'last'])
+    .where('key', 'in', [`refused:${of}`, `told:${of}`])
+    .execute();
+  return rows.reduce<RefusedTries | undefined>(
+    (sum, { count, last }) => ({
+      count: count + (sum?.count ?? 0),
+      last: Math.max(last, sum?.last ?? 0),
+    }),
+    undefined,
+  );
+}
+
+/** Somebody signs in: what was refused up to now is told until they next do. */
+export async function tellRefusedTries(db: Store['db'], of: string): Promise<void> {
+  await forgetTries(db, ['told'], of);
+  await db
+    .updateTable('throttle')
+    .set({ key: `told:${of}` })
+    .where('key', '=', `refused:${of}`)
+    .execute();
 }
 
 /** A right try ends the count. */
@@ -82,8 +106,12 @@ export async function sweepTries(db: Store['db'], at: number): Promise<void> {
     .deleteFrom('throttle')
     .where((e) =>
       e.or([
-        e('since', '<=', at - TRY_LIMITS.strange.windowMs),
-        e.and([e('since', '<=', at - TRY_LIMITS.pinDay.windowMs), e('key', 'not like', 'strange:%')]),
+        e('since', '<=', at - TRY_LIMITS.refused.windowMs),
+        e.and([
+          e('since', '<=', at - TRY_LIMITS.pinDay.windowMs),
+          e('key', 'not like', 'refused:%'),
+          e('key', 'not like', 'told:%'),
+        ]),
       ]),
     )
     .execute();

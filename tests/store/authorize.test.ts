@@ -6,6 +6,8 @@ import { expectedOutcome, NAMED, type NamedName, ROLES, type RoleName, RULES } f
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON, type SampleAttempt, sampleAttempt } from './samples/sample-attempt';
 
+const HERE = { id: 'here', begun: 0 };
+
 describe.each(KINDS)('who passes which rule, on %s', (kind) => {
   test('the whole matrix', async () => {
     const store = await readyStore(await emptyDatabase(kind));
@@ -37,10 +39,22 @@ describe.each(KINDS)('who passes which rule, on %s', (kind) => {
       .execute();
     const people: Readonly<Record<RoleName, Person>> = {
       nobody: { kind: 'nobody' },
-      owner: { kind: 'owner', userId: 'ada', name: 'Ada', email: 'ada@example.org' },
-      lead: { kind: 'instructor', userId: 'lee', name: 'Lee', email: 'lee@example.org' },
-      'co-instructor': { kind: 'instructor', userId: 'cob', name: 'Cob', email: 'cob@example.org' },
-      'other instructor': { kind: 'instructor', userId: 'far', name: 'Far', email: 'far@example.org' },
+      owner: { kind: 'owner', userId: 'ada', name: 'Ada', email: 'ada@example.org', session: HERE },
+      lead: { kind: 'instructor', userId: 'lee', name: 'Lee', email: 'lee@example.org', session: HERE },
+      'co-instructor': {
+        kind: 'instructor',
+        userId: 'cob',
+        name: 'Cob',
+        email: 'cob@example.org',
+        session: HERE,
+      },
+      'other instructor': {
+        kind: 'instructor',
+        userId: 'far',
+        name: 'Far',
+        email: 'far@example.org',
+        session: HERE,
+      },
       learner: learnerOf(own),
       'class-mate': learnerOf(mate),
       'learner of another group': learnerOf(other),
@@ -71,7 +85,7 @@ describe.each(KINDS)('who passes which rule, on %s', (kind) => {
 });
 
 function learnerOf({ learner, group }: SampleAttempt): Person {
-  return { kind: 'learner', learnerId: learner, groupId: group, name: 'Joan' };
+  return { kind: 'learner', learnerId: learner, groupId: group, name: 'Joan', tokenHash: '' };
 }
 
 test.each([

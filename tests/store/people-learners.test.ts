@@ -314,6 +314,20 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     expect(await site.store.db.selectFrom('attempt_wall').select('place').execute()).toHaveLength(2);
   });
 
+  test('a learner signs out on all other devices, and nobody else', async () => {
+    const site = await openPeople(kind);
+    await openGroup(site);
+    const [phone, tablet, mate] = [site.newVisitor(), site.newVisitor(), site.newVisitor()];
+    for (const visitor of [phone, tablet]) await enter(visitor, { name: 'Joan' }, '4711');
+    await enter(mate, { name: 'Maud' }, '1234');
+    expect((await phone.post('/api/join/end-sessions', {})).status).toBe(200);
+    expect([await phone.who(), await tablet.who(), await mate.who()]).toMatchObject([
+      { name: 'Joan' },
+      { kind: 'nobody' },
+      { name: 'Maud' },
+    ]);
+  });
+
   test('one browser is one person: the learner who signs in ends the instructor’s session', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);

@@ -1,4 +1,5 @@
 import { getMigrations } from 'better-auth/db/migration';
+import { twoFactor } from 'better-auth/plugins/two-factor';
 import { expect, test } from 'vitest';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 
@@ -8,6 +9,7 @@ test.each(KINDS)('%s: the sign-in library finds all its tables and columns there
     database: { db, type: kind },
     secret: 'a-secret-of-thirty-two-signs-000',
     emailAndPassword: { enabled: true },
+    plugins: [twoFactor()],
     rateLimit: { enabled: true, storage: 'database' },
     user: { additionalFields: { role: { type: 'string', input: false, required: true } } },
   });

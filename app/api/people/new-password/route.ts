@@ -24,7 +24,7 @@ export const POST = guarded(
       );
     }
     // Whoever was shut out by wrong tries gets in by the link.
-    await forgetTries(store.db, ['account', 'strange'], accountKey(holder.email));
+    await forgetTries(store.db, ['account'], accountKey(holder.email));
     await noteInTrail(store, {
       at,
       actor: `user ${holder.userId}`,

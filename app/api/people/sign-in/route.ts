@@ -1,18 +1,14 @@
 import * as z from 'zod';
 import { staffByEmail } from '../../../../lib/store/staff';
 import { guarded } from '../../../access/guard';
-import { MOST_PASSWORD_SIGNS } from '../../../accounts/accounts';
-import { emailAddress } from '../../../accounts/password-rules';
+import { emailAddress, typedPassword } from '../../../accounts/password-rules';
 import { rateLimited } from '../../../accounts/rate-limit';
 import { accountKey, answerWith, startDeskSession } from '../../../accounts/sessions';
 import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({
   email: emailAddress,
-  password: z
-    .string({ error: 'Type your password.' })
-    .min(1, 'Type your password.')
-    .max(MOST_PASSWORD_SIGNS, `A password has at most ${MOST_PASSWORD_SIGNS} signs.`),
+  password: typedPassword,
   // Where they wanted to go. A page of the desk only: nobody is sent to another site from here.
   onward: z.string().optional(),
 });

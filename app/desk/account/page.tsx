@@ -1,0 +1,69 @@
+import type { Metadata } from 'next';
+import { Disclosure } from '../../../components/ui/disclosure';
+import { TextField } from '../../../components/ui/fields';
+import { PostForm } from '../../../components/ui/post-form';
+import { requirePage } from '../../access/guard';
+import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
+import { ownSessions } from '../../accounts/own-sessions';
+import { RefusedTries } from '../../accounts/refused-tries';
+import { accountKey } from '../../accounts/sessions';
+import { Sessions } from './sessions';
+
+export const metadata: Metadata = { title: 'Your account' };
+
+const OLD_PASSWORD = (
+  <TextField name="password" label="Your password" kind="password" fills="current-password" />
+);
+
+export default async function AccountPage() {
+  const { person, store } = await requirePage('/desk/account');
+  const { name, email } = person;
+  return (
+    <div className="column">
+      <h1>Your account</h1>
+      <RefusedTries db={store.db} of={accountKey(email)}>
+        Was it not you? Choose a new password below.
+      </RefusedTries>
+      <Disclosure title="Name" now={name} names={[]}>
+        <PostForm action="/api/account/name" then="reload" send="Change the name" name="Name">
+          <TextField name="name" label="Your name" value={name} fills="name" most={60} />
+        </PostForm>
+      </Disclosure>
+      <Disclosure title="E-mail" now={email} names={[]}>
+        <PostForm action="/api/account/email" then="reload" send="Change the e-mail" name="E-mail">
+          <TextField
+            name="email"
+            label="New e-mail"
+            help="From then on you sign in with it. No mail is sent."
+            kind="email"
+            fills="email"
+          />
+          {OLD_PASSWORD}
+        </PostForm>
+      </Disclosure>
+      <Disclosure title="Password" now="" names={[]}>
+        <PostForm
+          action="/api/account/password"
+          then="reload"
+          send="Change the password"
+          done="Your password is changed. You are signed out on all other devices."
+          name="Password"
+        >
+          {/* So that a password manager knows whose password it keeps. */}
+          <input type="hidden" autoComplete="username" value={email} />
+          {OLD_PASSWORD}
+          <TextField
+            name="chosen"
+            label="New password"
+            help={`At least ${FEWEST_PASSWORD_SIGNS} signs. You will be signed out on all other devices.`}
+            kind="password"
+            fills="new-password"
+          />
+        </PostForm>
+      </Disclosure>
+
+      <h2>Where you are signed in</h2>
+      <Sessions sessions={await ownSessions(person)} />
+    </div>
+  );
+}

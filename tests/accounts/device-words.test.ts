@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { deviceWords } from '../../app/accounts/device-words';
+
+/** As these browsers send it. */
+test.each([
+  ['Mozilla/5.0 (X11; Linux x86_64; rv:145.0) Gecko/20100101 Firefox/145.0', 'Firefox on Linux'],
+  [
+    'Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/142.0.0.0 Safari/537.36 Edg/142.0.0.0',
+    'Edge on Windows',
+  ],
+  [
+    'Mozilla/5.0 (Linux; Android 10; K) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/142.0.0.0 Mobile Safari/537.36',
+    'Chrome on Android',
+  ],
+  [
+    'Mozilla/5.0 (iPhone; CPU iPhone OS 18_6 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/18.6 Mobile/15E148 Safari/604.1',
+    'Safari on iPhone',
+  ],
+  [
+    'Mozilla/5.0 (Macintosh; Intel Mac OS X 10_15_7) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/18.6 Safari/605.1.15',
+    'Safari on Mac',
+  ],
+  ['a program', 'A browser'],
+  ['', 'A browser'],
+])('%s is %s', (agent, words) => {
+  expect(deviceWords(new Headers({ 'user-agent': agent }))).toBe(words);
+});
