@@ -4,7 +4,7 @@ import { writtenDimension } from '../../lib/drawing/dimension';
 import { ring } from '../../lib/drawing/rings';
 import { labelAt, lines, polygon } from '../../lib/drawing/shape';
 import { type Point, rectRing } from '../../lib/geometry/polygon';
-import { departureBound } from '../../lib/limits/departure-bound';
+import { departureBound } from '../../lib/limits/bound';
 import { formatFineLength } from '../../lib/limits/format-amount';
 import { limitOf } from '../../lib/limits/limits';
 import {

@@ -1,47 +1,92 @@
-import { CODES, source } from './bibliography-codes';
 import type { Source } from './limit';
 
+const TWO_COPIES = 'Read in two machine copies of the code, made by different people; they agree.';
+const OWN_PAGE = 'Read on the publisher’s own page.';
+const OWN_PAGES = 'Read on the publisher’s own pages.';
+const NHBC_2025 = 'NHBC Standards 2025';
 const SUMMARY = 'Read in a public copy of the summary only.';
 
 /** Where the limits are from, and how each was read. Nothing here was read in a bought, sealed copy: look limits up before you build. */
 export const SOURCES: readonly Source[] = [
-  ...CODES,
+  // Codes, standards and site rules.
   source(
-    'bia-28b',
-    'Technical Note 28B, Brick veneer with steel studs, December 2005',
-    'Brick Industry Association',
-    SUMMARY,
+    'nbc-2020',
+    'National Building Code of Canada 2020, Division B, Section 9.20 (in the National Building Code, 2023 Alberta Edition)',
+    'National Research Council of Canada',
+    TWO_COPIES,
+    { newer: 'NBC 2025' },
   ),
   source(
-    'bia-28c',
-    'Technical Note 28C, Thin brick veneer, April 2014',
-    'Brick Industry Association',
-    SUMMARY,
+    'obc-2024',
+    'Ontario Building Code 2024, Division B, Section 9.20',
+    'Government of Ontario',
+    'Read in one machine copy of the code; much of it also in the code of 2012, and the bearing and mortar rules on a second site.',
   ),
   source(
-    'bia-28-1980',
-    'Technical Note 28 as it stood in 1980',
-    'Brick Industry Association',
-    'Read in trade magazines of the time and after.',
+    'csa-a371',
+    'Workmanship and mortar joints: a page on CSA A371-14, Masonry construction for buildings',
+    'Canada Masonry Design Centre',
+    'The standard was not read: a trade body gives the figure. The same figure stands in a New Zealand guide.',
+  ),
+  source('csa-a370', 'CSA A370-14, Connectors for masonry', 'CSA Group', 'Not read.'),
+  source(
+    'irc-2021',
+    'International Residential Code 2021, Sections R606 and R703',
+    'International Code Council',
+    'Read in copies that states adopted, four editions (2015 to 2024) side by side.',
+    { newer: 'IRC 2024' },
   ),
   source(
-    'bia-18a',
-    'Technical Note 18A, Brick expansion joints, 2006 and 2019',
-    'Brick Industry Association',
-    SUMMARY,
+    'irc-2024',
+    'International Residential Code 2024, Section R703',
+    'International Code Council',
+    'Read in a copy for federal buildings.',
   ),
   source(
-    'bia-31b',
-    'Technical Note 31B, Steel lintels, May 1987',
-    'Brick Industry Association',
-    'Read in a public copy of the first page only.',
+    'ibc-2021',
+    'International Building Code 2021, Chapter 14',
+    'International Code Council',
+    'Read in copies that states adopted.',
   ),
   source(
-    'bia-8',
-    'Technical Note 8, Mortars for brickwork, March 2020',
-    'Brick Industry Association',
-    SUMMARY,
+    'astm-c270',
+    'ASTM C270, Mortar for unit masonry',
+    'ASTM International',
+    'Not read itself: the table of properties is printed in a trade magazine of October 2000, the working life in those of March 1978 and December 1988. Its proportion table stands in the IRC.',
   ),
+  source(
+    'tms-602',
+    'TMS 602, Specification for masonry structures, site tolerances',
+    'The Masonry Society',
+    'Not read itself: summed up by an association of mason contractors and by a trade magazine.',
+  ),
+  source(
+    'tms-402',
+    'TMS 402, Building code requirements for masonry structures, veneer chapters',
+    'The Masonry Society',
+    'Not read itself: told in trade articles, or from memory where a row says so.',
+  ),
+  source(
+    'osha-1926-706',
+    'Construction safety, 29 CFR 1926.706: masonry being built',
+    'US Occupational Safety and Health Administration',
+    'Not read itself: told in a digest, and in a letter and an article on it.',
+  ),
+  // Notes, guides and articles.
+  ...published('Brick Industry Association', {
+    'bia-28b': ['Technical Note 28B, Brick veneer with steel studs, December 2005', SUMMARY],
+    'bia-28c': ['Technical Note 28C, Thin brick veneer, April 2014', SUMMARY],
+    'bia-28-1980': [
+      'Technical Note 28 as it stood in 1980',
+      'Read in trade magazines of the time and after.',
+    ],
+    'bia-18a': ['Technical Note 18A, Brick expansion joints, 2006 and 2019', SUMMARY],
+    'bia-31b': [
+      'Technical Note 31B, Steel lintels, May 1987',
+      'Read in a public copy of the first page only.',
+    ],
+    'bia-8': ['Technical Note 8, Mortars for brickwork, March 2020', SUMMARY],
+  }),
   source(
     'beall-2004',
     'C. Beall, Masonry and Concrete',
@@ -72,103 +117,43 @@ export const SOURCES: readonly Source[] = [
     'Building Research Establishment',
     'Not the digest itself: its bands of width are told by its publisher and on another page.',
   ),
-  source('round-openings', 'Bricking around openings', 'Masonry Construction magazine', 'Read.'),
-  source(
-    'concrete-lintels',
-    'Concrete masonry lintels',
-    'Masonry Construction magazine',
-    'Read; it quotes a handbook.',
-  ),
-  source(
-    'masonry-spec-1979',
-    'Guide specification for brickwork, September 1979',
-    'Masonry Magazine',
-    'Read.',
-  ),
-  source(
-    'masonry-2004',
-    'Cold weather masonry, January 1975 and September 2004',
-    'Masonry Magazine',
-    'Read.',
-  ),
-  source(
-    'cold-weather',
-    'Cold weather construction',
-    'Mason Contractors Association of America',
-    'Read; it tells what TMS 602 asks.',
-  ),
-  source(
-    'hot-weather',
-    'Hot weather construction',
-    'Mason Contractors Association of America',
-    'Read; it tells what TMS 602 asks.',
-  ),
+  ...published('Masonry Construction magazine', {
+    'round-openings': ['Bricking around openings', 'Read.'],
+    'concrete-lintels': ['Concrete masonry lintels', 'Read; it quotes a handbook.'],
+  }),
+  ...published('Masonry Magazine', {
+    'masonry-spec-1979': ['Guide specification for brickwork, September 1979', 'Read.'],
+    'masonry-2004': ['Cold weather masonry, January 1975 and September 2004', 'Read.'],
+  }),
+  ...published('Mason Contractors Association of America', {
+    'cold-weather': ['Cold weather construction', 'Read; it tells what TMS 602 asks.'],
+    'hot-weather': ['Hot weather construction', 'Read; it tells what TMS 602 asks.'],
+  }),
   source('hot-weather-magazine', 'Hot weather masonry', 'Masonry Construction magazine', 'Read.'),
-  source(
-    'nhbc-2011',
-    'NHBC Standards 2011, Chapter 1.2',
-    'National House-Building Council',
-    'Read on the publisher’s own page.',
-    { newer: 'NHBC Standards 2025' },
-  ),
-  source(
-    'nhbc-2019',
-    'NHBC Standards 2019, Chapter 9.1',
-    'National House-Building Council',
-    'Read on the publisher’s own page; some lines were cut off.',
-    { newer: 'NHBC Standards 2025' },
-  ),
-  source(
-    'nhbc-2020',
-    'NHBC Standards 2020, Chapter 6.1',
-    'National House-Building Council',
-    'Read on the publisher’s own pages.',
-    { newer: 'NHBC Standards 2025' },
-  ),
-  source(
-    'nhbc-2020-frame',
-    'NHBC Standards 2020, Chapter 6.2',
-    'National House-Building Council',
-    'Read on the publisher’s own page.',
-    { newer: 'NHBC Standards 2025' },
-  ),
-  source(
-    'nhbc-2022',
-    'NHBC Standards 2022, Chapter 6.1',
-    'National House-Building Council',
-    'Read on the publisher’s own pages.',
-    { newer: 'NHBC Standards 2025' },
-  ),
-  source(
-    'nhbc-tg',
-    'NHBC Technical Guidance 6.1/32',
-    'National House-Building Council',
-    'Quoted on another site.',
-  ),
-  source(
-    'nhbc-guide',
-    'Good craftsmanship guide, brickwork and blockwork',
-    'National House-Building Council',
-    'Read in a copy and in a summary on another site.',
-  ),
-  source(
-    'labc-v8',
-    'Technical Manual, version 8, Chapter 1: tolerances in brickwork',
-    'LABC Warranty',
-    'Read on the publisher’s own page.',
-  ),
-  source(
-    'labc-laying',
-    'Guide to laying bricks and blocks',
-    'LABC Warranty',
-    'Read on the publisher’s own page.',
-  ),
-  source(
-    'labc-ties',
-    'How to use cavity wall ties to meet the Building Regulations',
-    'LABC Warranty',
-    'Read; it tells what Approved Document A asks.',
-  ),
+  ...published('National House-Building Council', {
+    'nhbc-2011': ['NHBC Standards 2011, Chapter 1.2', OWN_PAGE, NHBC_2025],
+    'nhbc-2019': [
+      'NHBC Standards 2019, Chapter 9.1',
+      'Read on the publisher’s own page; some lines were cut off.',
+      NHBC_2025,
+    ],
+    'nhbc-2020': ['NHBC Standards 2020, Chapter 6.1', OWN_PAGES, NHBC_2025],
+    'nhbc-2020-frame': ['NHBC Standards 2020, Chapter 6.2', OWN_PAGE, NHBC_2025],
+    'nhbc-2022': ['NHBC Standards 2022, Chapter 6.1', OWN_PAGES, NHBC_2025],
+    'nhbc-tg': ['NHBC Technical Guidance 6.1/32', 'Quoted on another site.'],
+    'nhbc-guide': [
+      'Good craftsmanship guide, brickwork and blockwork',
+      'Read in a copy and in a summary on another site.',
+    ],
+  }),
+  ...published('LABC Warranty', {
+    'labc-v8': ['Technical Manual, version 8, Chapter 1: tolerances in brickwork', OWN_PAGE],
+    'labc-laying': ['Guide to laying bricks and blocks', OWN_PAGE],
+    'labc-ties': [
+      'How to use cavity wall ties to meet the Building Regulations',
+      'Read; it tells what Approved Document A asks.',
+    ],
+  }),
   source('glossary', 'Glossary of brickwork: gauge', 'Tylers and Bricklayers Company', 'Read.'),
   source(
     'en-1996-2',
@@ -192,7 +177,7 @@ export const SOURCES: readonly Source[] = [
     'abcb-2022',
     'Housing Provisions Standard, National Construction Code 2022, Section 5',
     'Australian Building Codes Board',
-    'Read on the publisher’s own pages.',
+    OWN_PAGES,
   ),
   source(
     'saskatchewan-2014',
@@ -207,3 +192,23 @@ export const SOURCES: readonly Source[] = [
     'No source. Chosen by us so that a fault can be told from sound work in training.',
   ),
 ];
+
+function source(
+  key: string,
+  title: string,
+  publisher: string,
+  read: string,
+  more: Pick<Source, 'newer'> = {},
+): Source {
+  return { key, title, publisher, read, ...more };
+}
+
+/** Sources of one publisher: title, how it was read, and a later edition that was not. */
+function published(
+  publisher: string,
+  sources: Readonly<Record<string, readonly [title: string, read: string, newer?: string]>>,
+): readonly Source[] {
+  return Object.entries(sources).map(([key, [title, read, newer]]) =>
+    source(key, title, publisher, read, newer === undefined ? {} : { newer }),
+  );
+}

@@ -1,18 +1,6 @@
 import { SOURCES } from './bibliography';
-import { CANADA } from './canada/canada';
-import { GOOD_PRACTICE } from './good-practice/good-practice';
-import type { Limit, LimitId, Limits, RuleSetId, Source } from './limit';
-import { ONTARIO } from './ontario/ontario';
-import { UNITED_KINGDOM } from './united-kingdom/united-kingdom';
-import { UNITED_STATES } from './united-states/united-states';
-
-const BY_RULES: Readonly<Record<RuleSetId, readonly Limit[]>> = {
-  canada: CANADA,
-  ontario: ONTARIO,
-  'united-states': UNITED_STATES,
-  'united-kingdom': UNITED_KINGDOM,
-  'good-practice': GOOD_PRACTICE,
-};
+import { type Limit, type LimitId, type Limits, RULE_SETS, type RuleSetId, type Source } from './limit';
+import { LIMITS_BY_RULES } from './rule-sets';
 
 const TITLES: Readonly<Record<RuleSetId, string>> = {
   canada: 'Canada (NBC 2020)',
@@ -23,26 +11,21 @@ const TITLES: Readonly<Record<RuleSetId, string>> = {
 };
 
 /** Every limit of every rule set, in the order of the files. */
-export const ALL_LIMITS: readonly Limit[] = Object.values(BY_RULES).flat();
+export const ALL_LIMITS: readonly Limit[] = Object.values(LIMITS_BY_RULES).flat();
 
 /** What governs under a rule set: its own limit, else that of good practice. Built once, for the checks ask often. */
-const GOVERNING: Readonly<Record<RuleSetId, ReadonlyMap<string, Limit>>> = {
-  canada: governing(CANADA),
-  ontario: governing(ONTARIO),
-  'united-states': governing(UNITED_STATES),
-  'united-kingdom': governing(UNITED_KINGDOM),
-  'good-practice': governing(GOOD_PRACTICE),
-};
-
-function governing(own: readonly Limit[]): ReadonlyMap<string, Limit> {
-  return new Map([...GOOD_PRACTICE, ...own].map((limit) => [limit.id, limit]));
-}
+const GOVERNING = new Map(
+  RULE_SETS.map((rules) => {
+    const limits = [...LIMITS_BY_RULES['good-practice'], ...LIMITS_BY_RULES[rules]];
+    return [rules, new Map<string, Limit>(limits.map((limit) => [limit.id, limit]))];
+  }),
+);
 
 const SOURCE_BY_KEY: ReadonlyMap<string, Source> = new Map(SOURCES.map((source) => [source.key, source]));
 
 /** The limit that governs a check: the rule set's own, else that of good practice (told by its `rules`), else undefined. */
 export function limitOf(rules: RuleSetId, id: LimitId): Limit | undefined {
-  return GOVERNING[rules].get(id);
+  return GOVERNING.get(rules)?.get(id);
 }
 
 /** The limits of a rule set as a check asks for them. */
@@ -52,12 +35,12 @@ export function limitsUnder(rules: RuleSetId): Limits {
 
 /** The limit of any name, also of one that no check asks for: undefined for a name that is not there. */
 export function namedLimitOf(rules: RuleSetId, id: string): Limit | undefined {
-  return GOVERNING[rules].get(id);
+  return GOVERNING.get(rules)?.get(id);
 }
 
 /** A rule set's own limits, without what it borrows from good practice. */
 export function limitsOf(rules: RuleSetId): readonly Limit[] {
-  return BY_RULES[rules];
+  return LIMITS_BY_RULES[rules];
 }
 
 /** The name of a rule set with its editions, as shown to readers. */

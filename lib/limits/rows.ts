@@ -2,49 +2,39 @@ import type { Bound, Limit, Step } from './limit';
 
 type Unit = Limit['unit'];
 /** What one row of a rule set says for itself. */
-type Row = Pick<Limit, 'id' | 'quantity' | 'unit' | 'end' | 'bound'> &
-  Partial<Pick<Limit, 'note' | 'howSure'>>;
-/** What rows of one clause have in common. */
-type Shared = Omit<Limit, 'id' | 'quantity' | 'unit' | 'end' | 'bound'>;
-/** What only some rows need to add. */
-type More = Partial<Pick<Limit, 'note' | 'howSure'>>;
+type Row = Pick<Limit, 'id' | 'quantity' | 'unit' | 'end' | 'bound' | 'note'>;
+/** What the rows of one source have in common. */
+type Shared = Pick<Limit, 'rules' | 'kind' | 'source' | 'edition' | 'howSure' | 'note'>;
 
-/** Rows that stand under one clause of one source. A row's own note or how-sure goes before the shared one. */
-export function under(shared: Shared, ...rows: readonly Row[]): readonly Limit[] {
-  return rows.map((row) => ({ ...row, ...shared, ...row }));
+/** Rows of one topic of one source, by the clause they stand under. A row's own note goes before the shared one. */
+export function byClause(
+  shared: Shared,
+  topic: Limit['topic'],
+  clauses: Readonly<Record<Limit['clause'], Row | readonly Row[]>>,
+): readonly Limit[] {
+  return Object.entries(clauses).flatMap(([clause, rows]) =>
+    [rows].flat().map((row) => ({ ...row, ...shared, topic, clause, ...row })),
+  );
+}
+
+/** The same note for each of the rows. */
+export function noted(note: string, ...rows: readonly Row[]): readonly Row[] {
+  return rows.map((row) => ({ ...row, note }));
 }
 
 /** A most: the bound itself still passes. A plain number is in `unit`. */
-export function atMost(
-  id: Limit['id'],
-  quantity: string,
-  bound: number | Bound,
-  unit: Unit = 'mm',
-  more: More = {},
-): Row {
-  return { id, quantity, unit, end: 'at most', bound: boundOf(bound), ...more };
+export function atMost(id: Limit['id'], quantity: string, bound: number | Bound, unit: Unit = 'mm'): Row {
+  return { id, quantity, unit, end: 'at most', bound: boundOf(bound) };
 }
 
 /** A least: the bound itself still passes. A plain number is in `unit`. */
-export function atLeast(
-  id: Limit['id'],
-  quantity: string,
-  bound: number | Bound,
-  unit: Unit = 'mm',
-  more: More = {},
-): Row {
-  return { id, quantity, unit, end: 'at least', bound: boundOf(bound), ...more };
+export function atLeast(id: Limit['id'], quantity: string, bound: number | Bound, unit: Unit = 'mm'): Row {
+  return { id, quantity, unit, end: 'at least', bound: boundOf(bound) };
 }
 
 /** A size to work to, or a thing that has to be there. */
-export function exactly(
-  id: Limit['id'],
-  quantity: string,
-  bound: number | Bound,
-  unit: Unit = 'mm',
-  more: More = {},
-): Row {
-  return { id, quantity, unit, end: 'is', bound: boundOf(bound), ...more };
+export function exactly(id: Limit['id'], quantity: string, bound: number | Bound, unit: Unit = 'mm'): Row {
+  return { id, quantity, unit, end: 'is', bound: boundOf(bound) };
 }
 
 export const PRESENT: Bound = { form: 'present' };

@@ -1,6 +1,6 @@
 import { type AngleLine, angleRows } from '../canada/tables';
 import type { Limit } from '../limit';
-import { atLeast, under } from '../rows';
+import { atLeast, byClause, noted } from '../rows';
 import { OBC } from './obc';
 
 /** The printed table gives an angle for each span; turned round here to the longest span of each angle. */
@@ -18,22 +18,22 @@ const LOOSE_ANGLES: readonly AngleLine[] = [
 
 /** Other figures of its own; no check asks for them. */
 export const ONTARIO_SHOWN: readonly Limit[] = [
-  ...under(
-    { ...OBC, topic: 'openings', clause: 'Table 9.20.5.2.-A' },
-    atLeast(
-      'loose-angle-size',
-      'Outer steel angle of a masonry wall, without floor load, by clear span',
-      {
-        form: 'angle-table',
-        caseBy: 'unit depth',
-        rows: angleRows(['100 mm brick', '100 mm stone and 50 mm facing'], LOOSE_ANGLES),
-      },
-      'table',
-      { note: 'For walls of masonry, not veneer on a wood frame. The table is worked to 1/700 of the span.' },
+  ...byClause(OBC, 'openings', {
+    'Table 9.20.5.2.-A': noted(
+      'For walls of masonry, not veneer on a wood frame. The table is worked to 1/700 of the span.',
+      atLeast(
+        'loose-angle-size',
+        'Outer steel angle of a masonry wall, without floor load, by clear span',
+        {
+          form: 'angle-table',
+          caseBy: 'unit depth',
+          rows: angleRows(['100 mm brick', '100 mm stone and 50 mm facing'], LOOSE_ANGLES),
+        },
+        'table',
+      ),
     ),
-  ),
-  ...under(
-    { ...OBC, topic: 'height and thickness', clause: '9.20.6.4.(1)' },
-    atLeast('veneer-thickness', 'Veneer on a bearing support, thickness of solid units', 70),
-  ),
+  }),
+  ...byClause(OBC, 'height and thickness', {
+    '9.20.6.4.(1)': atLeast('veneer-thickness', 'Veneer on a bearing support, thickness of solid units', 70),
+  }),
 ];

@@ -1,4 +1,4 @@
-import { departureBound } from '../../../limits/departure-bound';
+import { departureBound } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
 import { type Mm, snap } from '../../../units';
 import { facePlaneOf, padsOf } from '../../../wall/face-plane';

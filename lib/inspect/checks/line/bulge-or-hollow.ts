@@ -1,4 +1,4 @@
-import { departureBound } from '../../../limits/departure-bound';
+import { departureBound } from '../../../limits/bound';
 import { FACE_LEAST_UNITS, facePlaneOf, padsOf } from '../../../wall/face-plane';
 import type { Check } from '../../check';
 import { boxOf } from '../../places';
