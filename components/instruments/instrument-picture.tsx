@@ -1,37 +1,38 @@
-import type { ReactNode } from 'react';
 import type { InstrumentId } from '../../lib/instruments/instrument';
-import type { Shown } from './picture-frame';
-import { JointGaugePicture, TapePicture } from './pictures-of-length';
-import { LevelPicture, LinePicture, PlumbPicture, SquarePicture } from './pictures-of-line';
+import { KitDrawing } from '../drawing/kit-drawing';
+import styles from './picture.module.css';
+import type { Drawn, Shown } from './picture-parts';
+import { jointGaugePicture, tapePicture } from './pictures-of-length';
+import { levelPicture, linePicture, plumbPicture, squarePicture } from './pictures-of-line';
 import {
-  MirrorPicture,
-  ProbePicture,
-  ScratchPicture,
-  TapPicture,
-  ThermometerPicture,
-  TieFinderPicture,
+  mirrorPicture,
+  probePicture,
+  scratchPicture,
+  tapPicture,
+  thermometerPicture,
+  tieFinderPicture,
 } from './pictures-of-senses';
-import { FeelerPicture, RodPicture } from './pictures-of-steps';
+import { feelerPicture, rodPicture } from './pictures-of-steps';
 
-const PICTURES: Readonly<Record<InstrumentId, (shown: Shown) => ReactNode>> = {
-  tape: TapePicture,
-  'joint-gauge': JointGaugePicture,
-  'spirit-level': LevelPicture,
-  'plumb-line': PlumbPicture,
-  'mason-line': LinePicture,
-  straightedge: FeelerPicture,
-  square: SquarePicture,
-  'gauge-rod': RodPicture,
-  mirror: MirrorPicture,
-  probe: ProbePicture,
-  'tie-finder': TieFinderPicture,
-  tap: TapPicture,
-  scratch: ScratchPicture,
-  thermometer: ThermometerPicture,
+const PICTURES: Readonly<Record<InstrumentId, (shown: Shown) => Drawn>> = {
+  tape: tapePicture,
+  'joint-gauge': jointGaugePicture,
+  'spirit-level': levelPicture,
+  'plumb-line': plumbPicture,
+  'mason-line': linePicture,
+  straightedge: feelerPicture,
+  square: squarePicture,
+  'gauge-rod': rodPicture,
+  mirror: mirrorPicture,
+  probe: probePicture,
+  'tie-finder': tieFinderPicture,
+  tap: tapPicture,
+  scratch: scratchPicture,
+  thermometer: thermometerPicture,
 };
+const SHEET = { x: 0, y: 0, width: 320, height: 120 };
 
-/** An instrument drawn on its reading. Small steps are drawn larger than they are. */
+/** An instrument drawn on its reading, which stands beside it in words. Small steps are drawn larger than they are. */
 export function InstrumentPicture({ instrument, ...shown }: Shown & { readonly instrument: InstrumentId }) {
-  const Picture = PICTURES[instrument];
-  return <Picture {...shown} />;
+  return <KitDrawing box={SHEET} className={styles.picture} {...PICTURES[instrument](shown)} />;
 }

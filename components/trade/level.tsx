@@ -2,7 +2,7 @@
 
 import { brickFaces } from '../../lib/drawing/brickwork';
 import { cut } from '../../lib/drawing/cut';
-import { ring, round, rounded, turnedAbout } from '../../lib/drawing/rings';
+import { ring, round, rounded, turnAbout, turnedAbout } from '../../lib/drawing/rings';
 import { lines, type Pen, polygon, solid } from '../../lib/drawing/shape';
 import { type Point, rectRing } from '../../lib/geometry/polygon';
 import { slopeVerdict } from '../../lib/limits/bound';
@@ -105,6 +105,8 @@ export function Level() {
 
 const DRAWN = 20;
 const BED = 60;
+/** The slope turns about this place on the bed. */
+const HEEL: Point = [145, BED];
 /** Where the string of the bob hangs, and pixels a mm of its gap to the wall. */
 const BOB = 318;
 const GAP_DRAWN = 0.6;
@@ -118,7 +120,7 @@ function levelSheet(
   { isTurned, above, below }: { readonly isTurned: boolean; readonly above: Mm; readonly below: Mm },
 ): Picture {
   const degrees = (Math.atan((slope / MM_PER_M) * DRAWN) * 180) / Math.PI;
-  const turned = (points: readonly Point[]) => turnedAbout([145, BED], degrees, points);
+  const turned = (points: readonly Point[]) => turnedAbout(HEEL, degrees, points);
   const bubble = 145 + Math.max(-44, Math.min(44, move * DRAWN));
   const end = isTurned ? 250 : 40;
   return {
@@ -127,7 +129,7 @@ function levelSheet(
     shapes: [
       ...brickFaces(
         [10, 147].map((x) => ({ x, y: BED - 44, width: 133, height: 44 })),
-        (x, y) => turned([[x, y]])[0] ?? [x, y],
+        turnAbout(HEEL, degrees),
       ),
       solid(turned(rectRing(25, BED, 240, 40)), '--ochre-wash', INK),
       polygon(turned(round(end, BED + 20, 6)), '--ink'),

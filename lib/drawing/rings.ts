@@ -34,10 +34,13 @@ export function rounded(x: Mm, y: Mm, width: Mm, height: Mm, radius: Mm): Ring {
   ];
 }
 
-/** Points turned about another, in degrees against the clock. */
-export function turnedAbout([cx, cy]: Point, degrees: number, ring: Ring): Ring {
+/** Turns points about another, in degrees against the clock. */
+export function turnAbout([cx, cy]: Point, degrees: number): (x: Mm, y: Mm) => Point {
   const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
-  return ring.map(
-    ([x, y]): Point => [cx + (x - cx) * cos - (y - cy) * sin, cy + (x - cx) * sin + (y - cy) * cos],
-  );
+  return (x, y) => [cx + (x - cx) * cos - (y - cy) * sin, cy + (x - cx) * sin + (y - cy) * cos];
+}
+
+export function turnedAbout(about: Point, degrees: number, points: Ring): Ring {
+  const turn = turnAbout(about, degrees);
+  return points.map(([x, y]) => turn(x, y));
 }
