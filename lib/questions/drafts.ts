@@ -1,8 +1,10 @@
 import type { Mm } from '../units';
-import type { Ask, Draft } from './family';
+import { COMMON_PRACTICE } from './cite';
+import { type Ask, type Draft, type Family, familyOf } from './family';
 import { inUnit } from './measure';
 import type { Mistake, NumberUnit, Option, QuestionDrawing } from './question';
 import { shuffled, someInOrder, someOf } from './shuffle';
+import type { QuestionTopic } from './topics';
 
 export interface Choice {
   readonly text: string;
@@ -89,6 +91,35 @@ export function orderDraft(ask: Ask, told: Told & { steps: readonly Choice[]; co
     options: lettered(shown),
     answer: right.map((step) => letter(shown.indexOf(step))),
   };
+}
+
+/** Texts, each with why it is right or wrong, or why it comes where it does. */
+type Whys = Readonly<Record<string, string>>;
+
+export function choices(whys: Whys): readonly Choice[] {
+  return Object.entries(whys).map(([text, why]) => ({ text, why }));
+}
+
+/** A family that draws from the same texts each time and goes by common practice. */
+export function commonPick(
+  topic: QuestionTopic,
+  name: string,
+  { right, wrong, ...told }: { prompt: string; right: Whys; wrong: Whys; explanation: string },
+): Family {
+  return familyOf(topic, name, (ask) =>
+    pickDraft(ask, { ...told, right: choices(right), wrong: choices(wrong), source: COMMON_PRACTICE }),
+  );
+}
+
+/** A family that draws from the same steps each time and goes by common practice. */
+export function commonOrder(
+  topic: QuestionTopic,
+  name: string,
+  { steps, ...told }: { prompt: string; steps: Whys; explanation: string },
+): Family {
+  return familyOf(topic, name, (ask) =>
+    orderDraft(ask, { ...told, steps: choices(steps), source: COMMON_PRACTICE }),
+  );
 }
 
 /** Each text once, and none that is taken. */

@@ -1,47 +1,12 @@
 import { boundAt } from '../../limits/bound';
 import { formatLength, inches } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { chooseDraft, commonOrder, commonPick, numberDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatArea, formatNumber, formatValue } from '../measure';
 
 const TOPIC = 'back-buttering';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Brush the dust off the back of the unit', why: 'Mortar on dust holds the dust, not the unit.' },
-  {
-    text: 'Damp the unit and the wall until no water stands',
-    why: 'A thirsty back drinks the water the mortar needs.',
-  },
-  { text: 'Rub a thin key coat onto the wall', why: 'The key coat must be wet when the unit arrives.' },
-  { text: 'Spread mortar over the whole back', why: 'The back is buttered once the wall is ready for it.' },
-  { text: 'Press the unit and slide it a little', why: 'Sliding lets the air out while the mortar is soft.' },
-  { text: 'See mortar squeeze out on every side', why: 'Squeeze-out is what the pressing must lead to.' },
-  { text: 'Leave the unit alone once it grips', why: 'A unit moved after it grips has lost its bond.' },
-];
-
-const HOLLOW_NEXT: readonly Choice[] = [
-  {
-    text: 'Note the place and tap the units around it',
-    why: 'A map of what sounds hollow tells more than one tap.',
-  },
-  { text: 'Keep people from below until it is known', why: 'A unit without bond can fall.' },
-  { text: 'Ask for the photos of lifted units', why: 'They show how the back was covered.' },
-  { text: 'Have a competent person open up one unit', why: 'Only the back itself shows what is behind.' },
-];
-const HOLLOW_NOT: readonly Choice[] = [
-  {
-    text: 'Reject the wall because of the sound alone',
-    why: 'A hollow sound is a sign, not a finding. Probe further.',
-  },
-  { text: 'Pry at the edge from below to see whether it moves', why: 'It may come down on you.' },
-  {
-    text: 'Squirt mortar in at the edge and close the joint',
-    why: 'That hides the hollow and fills little of it.',
-  },
-  { text: 'Hit it harder to see whether it stays on', why: 'A blow can break what bond there is.' },
-];
 
 export const BACK_BUTTERING: readonly Family[] = [
   familyOf(TOPIC, 'contact-by-grid', ({ chance, rules, system }) => {
@@ -165,23 +130,35 @@ export const BACK_BUTTERING: readonly Family[] = [
 
   familyOf(TOPIC, 'contact-limit', (ask) => whichLimit(ask, 'back-contact')),
   familyOf(TOPIC, 'contact-passes', (ask) => whichPass(ask, 'back-contact')),
-  familyOf(TOPIC, 'hollow-sound', (ask) =>
-    pickDraft(ask, {
-      prompt: 'A set unit sounds hollow when you tap it. What are good next steps?',
-      right: HOLLOW_NEXT,
-      wrong: HOLLOW_NOT,
-      explanation: 'A hollow sound is a sign. It tells you where to look further, not what you will find.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of setting an adhered unit in order.',
-      steps: STEPS,
-      explanation:
-        'Clean, damp, key the wall, butter the whole back, press and slide, look for squeeze-out, then hands off.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'hollow-sound', {
+    prompt: 'A set unit sounds hollow when you tap it. What are good next steps?',
+    right: {
+      'Note the place and tap the units around it': 'A map of what sounds hollow tells more than one tap.',
+      'Keep people from below until it is known': 'A unit without bond can fall.',
+      'Ask for the photos of lifted units': 'They show how the back was covered.',
+      'Have a competent person open up one unit': 'Only the back itself shows what is behind.',
+    },
+    wrong: {
+      'Reject the wall because of the sound alone': 'A hollow sound is a sign, not a finding. Probe further.',
+      'Pry at the edge from below to see whether it moves': 'It may come down on you.',
+      'Squirt mortar in at the edge and close the joint': 'That hides the hollow and fills little of it.',
+      'Hit it harder to see whether it stays on': 'A blow can break what bond there is.',
+    },
+    explanation: 'A hollow sound is a sign. It tells you where to look further, not what you will find.',
+  }),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of setting an adhered unit in order.',
+    steps: {
+      'Brush the dust off the back of the unit': 'Mortar on dust holds the dust, not the unit.',
+      'Damp the unit and the wall until no water stands': 'A thirsty back drinks the water the mortar needs.',
+      'Rub a thin key coat onto the wall': 'The key coat must be wet when the unit arrives.',
+      'Spread mortar over the whole back': 'The back is buttered once the wall is ready for it.',
+      'Press the unit and slide it a little': 'Sliding lets the air out while the mortar is soft.',
+      'See mortar squeeze out on every side': 'Squeeze-out is what the pressing must lead to.',
+      'Leave the unit alone once it grips': 'A unit moved after it grips has lost its bond.',
+    },
+    explanation:
+      'Clean, damp, key the wall, butter the whole back, press and slide, look for squeeze-out, then hands off.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

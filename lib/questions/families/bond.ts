@@ -8,29 +8,13 @@ import {
   returnLength,
 } from '../../trade/bond';
 import { formatLength } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, lengthDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, commonOrder, commonPick, lengthDraft, pickDraft } from '../drafts';
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { pickLength, roundLength } from '../measure';
 
 const TOPIC = 'bond';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Measure some bricks from several pallets', why: 'The mean brick is what the wall is set out by.' },
-  { text: 'Mark the openings on the base', why: 'The bond has to meet the openings.' },
-  { text: 'Lay one course dry from end to end', why: 'Dry bricks show what is left over.' },
-  {
-    text: 'Open or close the joints a little along the run',
-    why: 'What is left over is shared out before any cut.',
-  },
-  {
-    text: 'Put the cut that is left where it shows least',
-    why: 'A cut is chosen when easing was not enough.',
-  },
-  { text: 'Mark the joints on the base', why: 'Marks keep what the dry course has shown.' },
-  { text: 'Take the dry bricks up and spread the bed', why: 'Mortar comes when the marks are there.' },
-];
 
 function brickOf(ask: Ask) {
   return { length: pickLength(ask, [190, 194, 215, 230, 257]), joint: pickLength(ask, [10, 12]) };
@@ -159,39 +143,35 @@ export const BOND: readonly Family[] = [
     return whichPass(ask, 'smallest-piece', { depth }, `, unit ${formatLength(depth, ask.system)} deep`);
   }),
   familyOf(TOPIC, 'lap-limit', (ask) => whichLimit(ask, 'lap-least')),
-  familyOf(TOPIC, 'sliver-or-closer', (ask) =>
-    pickDraft(ask, {
-      prompt: 'Which of these short pieces are signs of poor setting out?',
-      right: [
-        { text: 'A thin piece in the middle of a long run', why: 'The run could have been eased instead.' },
-        {
-          text: 'A piece shorter than the wall is deep, at a window',
-          why: 'It is held weakly and can work loose.',
-        },
-        { text: 'Two short cuts side by side at a jamb', why: 'A half and a three-quarter would have done.' },
-        { text: 'A cut that grows from course to course', why: 'The bond drifts: it was not set out dry.' },
-      ],
-      wrong: [
-        {
-          text: 'A closer beside the corner in every other course',
-          why: 'It makes the bond and belongs there.',
-        },
-        { text: 'Half bricks in every other course at a free end', why: 'Half bond ends so.' },
-        { text: 'A closer at the reveal in every other course', why: 'It repeats and makes the bond.' },
-        { text: 'Cut bricks along the slope of a gable', why: 'The slope cannot be met without cuts.' },
-      ],
-      explanation:
-        'A short piece is right where it repeats and makes the bond. It is wrong where it only fills a gap.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of setting out a course in order.',
-      steps: STEPS,
-      explanation: 'Measure, mark openings, lay dry, ease, choose the cut, mark, then bed.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'sliver-or-closer', {
+    prompt: 'Which of these short pieces are signs of poor setting out?',
+    right: {
+      'A thin piece in the middle of a long run': 'The run could have been eased instead.',
+      'A piece shorter than the wall is deep, at a window': 'It is held weakly and can work loose.',
+      'Two short cuts side by side at a jamb': 'A half and a three-quarter would have done.',
+      'A cut that grows from course to course': 'The bond drifts: it was not set out dry.',
+    },
+    wrong: {
+      'A closer beside the corner in every other course': 'It makes the bond and belongs there.',
+      'Half bricks in every other course at a free end': 'Half bond ends so.',
+      'A closer at the reveal in every other course': 'It repeats and makes the bond.',
+      'Cut bricks along the slope of a gable': 'The slope cannot be met without cuts.',
+    },
+    explanation:
+      'A short piece is right where it repeats and makes the bond. It is wrong where it only fills a gap.',
+  }),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of setting out a course in order.',
+    steps: {
+      'Measure some bricks from several pallets': 'The mean brick is what the wall is set out by.',
+      'Mark the openings on the base': 'The bond has to meet the openings.',
+      'Lay one course dry from end to end': 'Dry bricks show what is left over.',
+      'Open or close the joints a little along the run': 'What is left over is shared out before any cut.',
+      'Put the cut that is left where it shows least': 'A cut is chosen when easing was not enough.',
+      'Mark the joints on the base': 'Marks keep what the dry course has shown.',
+      'Take the dry bricks up and spread the bed': 'Mortar comes when the marks are there.',
+    },
+    explanation: 'Measure, mark openings, lay dry, ease, choose the cut, mark, then bed.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

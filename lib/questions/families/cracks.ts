@@ -1,29 +1,13 @@
 import { KEEP_OUT, keepOutOf } from '../../limits/keep-out';
 import { formatLength } from '../../units';
 import { COMMON_PRACTICE, citeLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
+import { chooseDraft, commonOrder, commonPick, lengthDraft } from '../drafts';
 import { FALLS } from '../falls';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit } from '../limit-drafts';
 import { pickLength } from '../measure';
 
 const TOPIC = 'cracks';
-
-const MAKE_SAFE: readonly Choice[] = [
-  { text: 'Stop and step back', why: 'You cannot help from under it.' },
-  { text: 'Move people and animals away', why: 'People come before anything else.' },
-  {
-    text: 'Close doors and paths below with a barrier',
-    why: 'Nobody may walk in after you have cleared it.',
-  },
-  {
-    text: 'Tell whoever is in charge, and call help',
-    why: 'The place is closed, so now others can be told.',
-  },
-  { text: 'Take photos from a safe place', why: 'Records come once nobody is in danger.' },
-  { text: 'Let an engineer say what holds it up meanwhile', why: 'Props are chosen by those who may.' },
-  { text: 'Open the place when they say it is safe', why: 'The barrier stays until then.' },
-];
 
 export const CRACKS: readonly Family[] = [
   ...FALLS,
@@ -44,64 +28,53 @@ export const CRACKS: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'make-safe', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Bricks over a path look loose. Put these steps in order.',
-      steps: MAKE_SAFE,
-      explanation:
-        'Stop, clear, close, tell, record, then leave it to those who may. Do not pull or push it.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonOrder(TOPIC, 'make-safe', {
+    prompt: 'Bricks over a path look loose. Put these steps in order.',
+    steps: {
+      'Stop and step back': 'You cannot help from under it.',
+      'Move people and animals away': 'People come before anything else.',
+      'Close doors and paths below with a barrier': 'Nobody may walk in after you have cleared it.',
+      'Tell whoever is in charge, and call help': 'The place is closed, so now others can be told.',
+      'Take photos from a safe place': 'Records come once nobody is in danger.',
+      'Let an engineer say what holds it up meanwhile': 'Props are chosen by those who may.',
+      'Open the place when they say it is safe': 'The barrier stays until then.',
+    },
+    explanation: 'Stop, clear, close, tell, record, then leave it to those who may. Do not pull or push it.',
+  }),
 
-  familyOf(TOPIC, 'do-not', (ask) =>
-    pickDraft(ask, {
-      prompt: 'A wall bulges and some units are loose. What must you not do?',
-      right: [
-        { text: 'Pull at a unit to see if it is loose', why: 'It may be all that holds the next one.' },
-        { text: 'Lean a ladder on it for a closer look', why: 'The ladder pushes it, and you are under it.' },
-        {
-          text: 'Fill the cracks so that it holds again',
-          why: 'Filler hides the movement and holds nothing.',
-        },
-        { text: 'Prop it with timber you have at hand', why: 'A prop in the wrong place can bring it down.' },
-      ],
-      wrong: [
-        { text: 'Keep people away on both sides of it', why: 'That is the first thing to do.' },
-        {
-          text: 'Take photos with a long lens from afar',
-          why: 'Records from a safe place help the engineer.',
-        },
-        { text: 'Write down when you first saw it bulge', why: 'How fast it moves matters.' },
-        { text: 'Ask an engineer to come and look at it', why: 'That is who may say what to do.' },
-      ],
-      explanation: 'Keep away and keep others away. Do not touch, load, prop or fill it.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'do-not', {
+    prompt: 'A wall bulges and some units are loose. What must you not do?',
+    right: {
+      'Pull at a unit to see if it is loose': 'It may be all that holds the next one.',
+      'Lean a ladder on it for a closer look': 'The ladder pushes it, and you are under it.',
+      'Fill the cracks so that it holds again': 'Filler hides the movement and holds nothing.',
+      'Prop it with timber you have at hand': 'A prop in the wrong place can bring it down.',
+    },
+    wrong: {
+      'Keep people away on both sides of it': 'That is the first thing to do.',
+      'Take photos with a long lens from afar': 'Records from a safe place help the engineer.',
+      'Write down when you first saw it bulge': 'How fast it moves matters.',
+      'Ask an engineer to come and look at it': 'That is who may say what to do.',
+    },
+    explanation: 'Keep away and keep others away. Do not touch, load, prop or fill it.',
+  }),
 
-  familyOf(TOPIC, 'engineer-now', (ask) =>
-    pickDraft(ask, {
-      prompt: 'Which of these call for an engineer?',
-      right: [
-        { text: 'A crack with one side stepped out', why: 'The wall has moved out of its plane.' },
-        { text: 'A crack that has grown since last month', why: 'It still moves.' },
-        { text: 'A belly in an old wall', why: 'Ties may have gone.' },
-        { text: 'A sagging head over a door', why: 'What carries it may be failing.' },
-      ],
-      wrong: [
-        {
-          text: 'White bloom on a new wall',
-          why: 'Salts. They brush off. Watch for water if it comes back.',
-        },
-        { text: 'A hair crack in the skin of one brick', why: 'That is from the kiln.' },
-        { text: 'Bricks of mixed colours', why: 'That is a blend, and it is wanted.' },
-        { text: 'A newer patch of pointing', why: 'A note, not a fault, when it is full and tooled.' },
-      ],
-      explanation: 'Steps, growth, bellies and sags say that the wall moves. Looks alone do not.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'engineer-now', {
+    prompt: 'Which of these call for an engineer?',
+    right: {
+      'A crack with one side stepped out': 'The wall has moved out of its plane.',
+      'A crack that has grown since last month': 'It still moves.',
+      'A belly in an old wall': 'Ties may have gone.',
+      'A sagging head over a door': 'What carries it may be failing.',
+    },
+    wrong: {
+      'White bloom on a new wall': 'Salts. They brush off. Watch for water if it comes back.',
+      'A hair crack in the skin of one brick': 'That is from the kiln.',
+      'Bricks of mixed colours': 'That is a blend, and it is wanted.',
+      'A newer patch of pointing': 'A note, not a fault, when it is full and tooled.',
+    },
+    explanation: 'Steps, growth, bellies and sags say that the wall moves. Looks alone do not.',
+  }),
 
   familyOf(TOPIC, 'what-it-says', (ask) => {
     const signs = [

@@ -1,6 +1,6 @@
 import { boundAt } from '../../limits/bound';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { chooseDraft, commonPick, numberDraft, orderDraft, pickDraft } from '../drafts';
 import { isOwn, mostUpEdge } from '../edge-ties';
 import { type Family, familyOf } from '../family';
 import { limitKind, passDraft, whichLimit } from '../limit-drafts';
@@ -35,22 +35,6 @@ const POINTS: readonly { readonly point: string; readonly seen: readonly string[
     seen: ['Droppings in the air space', 'Mortar fins behind the brick'],
   },
   { point: 'The joint is open, before sealant', seen: ['Mortar left in a movement joint'] },
-];
-
-const RECORD: readonly Choice[] = [
-  {
-    text: 'A tape or rule in the picture, held straight',
-    why: 'Without a scale nobody can measure it later.',
-  },
-  { text: 'The place: which wall, course and end', why: 'It must be found again.' },
-  { text: 'The date on which it was taken', why: 'It shows that it was taken before it was covered.' },
-  { text: 'A wide view beside the close one', why: 'It shows where the close one is.' },
-];
-const NO_RECORD: readonly Choice[] = [
-  { text: 'A filter that makes colours stronger', why: 'It changes what was there.' },
-  { text: 'Only the part that came out well', why: 'The weak part is what matters.' },
-  { text: 'A thumb over what is still to do', why: 'Show what is there.' },
-  { text: 'A picture from last year of such a wall', why: 'It shows another wall.' },
 ];
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
@@ -94,34 +78,38 @@ export const HOLD_POINTS: readonly Family[] = [
       source: COMMON_PRACTICE,
     }),
   ),
-  familyOf(TOPIC, 'hidden', (ask) =>
-    pickDraft(ask, {
-      prompt: 'The wall is finished. What can nobody see any more from the front?',
-      right: [
-        { text: 'Whether the ties lie deep enough', why: 'They are inside the beds.' },
-        { text: 'How far the flashing goes up', why: 'It is behind the brick.' },
-        { text: 'Mortar on the back of the units', why: 'Only a lifted unit shows it.' },
-        { text: 'Droppings in the air space', why: 'They lie behind the brick.' },
-      ],
-      wrong: [
-        { text: 'Whether the courses are level', why: 'A level shows it at any time.' },
-        { text: 'Pinholes in the head joints', why: 'They are on the face.' },
-        { text: 'Weep holes at the base', why: 'They open to the face.' },
-        { text: 'A piece that is too short', why: 'It is on the face.' },
-      ],
-      explanation: 'Most of what can fall is hidden when the wall is done. That is what hold points are for.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'record', (ask) =>
-    pickDraft(ask, {
-      prompt: 'What belongs to a photo that is kept as proof of a hold point?',
-      right: RECORD,
-      wrong: NO_RECORD,
-      explanation: 'Scale, place, date, and a wide view beside the close one.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'hidden', {
+    prompt: 'The wall is finished. What can nobody see any more from the front?',
+    right: {
+      'Whether the ties lie deep enough': 'They are inside the beds.',
+      'How far the flashing goes up': 'It is behind the brick.',
+      'Mortar on the back of the units': 'Only a lifted unit shows it.',
+      'Droppings in the air space': 'They lie behind the brick.',
+    },
+    wrong: {
+      'Whether the courses are level': 'A level shows it at any time.',
+      'Pinholes in the head joints': 'They are on the face.',
+      'Weep holes at the base': 'They open to the face.',
+      'A piece that is too short': 'It is on the face.',
+    },
+    explanation: 'Most of what can fall is hidden when the wall is done. That is what hold points are for.',
+  }),
+  commonPick(TOPIC, 'record', {
+    prompt: 'What belongs to a photo that is kept as proof of a hold point?',
+    right: {
+      'A tape or rule in the picture, held straight': 'Without a scale nobody can measure it later.',
+      'The place: which wall, course and end': 'It must be found again.',
+      'The date on which it was taken': 'It shows that it was taken before it was covered.',
+      'A wide view beside the close one': 'It shows where the close one is.',
+    },
+    wrong: {
+      'A filter that makes colours stronger': 'It changes what was there.',
+      'Only the part that came out well': 'The weak part is what matters.',
+      'A thumb over what is still to do': 'Show what is there.',
+      'A picture from last year of such a wall': 'It shows another wall.',
+    },
+    explanation: 'Scale, place, date, and a wide view beside the close one.',
+  }),
   familyOf(TOPIC, 'lifted-units', ({ chance, rules }) => {
     const sample = boundAt(governingLimit(rules, 'back-contact-sample'), {});
     const lot = governingLimit(rules, 'back-contact-lot');

@@ -2,30 +2,13 @@ import { boundAt } from '../../limits/bound';
 import { headJointFor } from '../../trade/bond';
 import { gaugeForCourses } from '../../trade/coursing';
 import { formatLength } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, choices, commonOrder, lengthDraft, numberDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
 
 const TOPIC = 'joints';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Spread the bed over a few bricks', why: 'Nothing can be laid before there is a bed.' },
-  { text: 'Make a shallow furrow in the bed', why: 'The furrow is made in the bed that was spread.' },
-  {
-    text: 'Butter the whole end of the brick',
-    why: 'The end must carry its mortar when the brick is shoved.',
-  },
-  {
-    text: 'Shove the brick into place against its neighbour',
-    why: 'The shove is what fills the head joint.',
-  },
-  { text: 'Cut off what squeezed out', why: 'Squeezed mortar is cut while it is soft.' },
-  { text: 'Wait until a thumb leaves only a print', why: 'Too soft smears, too hard will not close.' },
-  { text: 'Tool the joint to a dense face', why: 'Tooling waits for thumbprint-hard mortar.' },
-  { text: 'Brush the face when the crumbs are dry', why: 'Brushing soft mortar smears it over the bricks.' },
-];
 
 export const JOINTS: readonly Family[] = [
   familyOf(TOPIC, 'mean-head-joint', (ask) => {
@@ -129,39 +112,36 @@ export const JOINTS: readonly Family[] = [
   familyOf(TOPIC, 'full-heads', (ask) =>
     pickDraft(ask, {
       prompt: 'Which of these show that head joints are not full?',
-      right: [
-        { text: 'Daylight through the joint before it is covered', why: 'Light goes where no mortar is.' },
-        { text: 'A lifted brick with mortar only at its corners', why: 'The heart of the joint was empty.' },
-        { text: 'A thin probe slides in past the face', why: 'It meets no mortar.' },
-        { text: 'Small dark holes at the edges of the bricks', why: 'They lead to a hollow joint.' },
-      ],
-      wrong: [
-        {
-          text: 'Open joints at even steps just above the flashing',
-          why: 'Those are weep holes: leave them open.',
-        },
-        {
-          text: 'A joint that is one shade paler than its neighbours',
-          why: 'Colour says nothing of how full a joint is.',
-        },
-        { text: 'Soft filler in an upright joint from top to bottom', why: 'That is a movement joint.' },
-        {
-          text: 'A joint tooled to a hollow curve',
-          why: 'That is a shape of the face. It sheds water well.',
-        },
-      ],
+      right: choices({
+        'Daylight through the joint before it is covered': 'Light goes where no mortar is.',
+        'A lifted brick with mortar only at its corners': 'The heart of the joint was empty.',
+        'A thin probe slides in past the face': 'It meets no mortar.',
+        'Small dark holes at the edges of the bricks': 'They lead to a hollow joint.',
+      }),
+      wrong: choices({
+        'Open joints at even steps just above the flashing': 'Those are weep holes: leave them open.',
+        'A joint that is one shade paler than its neighbours': 'Colour says nothing of how full a joint is.',
+        'Soft filler in an upright joint from top to bottom': 'That is a movement joint.',
+        'A joint tooled to a hollow curve': 'That is a shape of the face. It sheds water well.',
+      }),
       explanation:
         'A head joint is full when mortar fills its depth. What the face shows can deceive, so lift and probe.',
       source: citeLimit(governingLimit(ask.rules, 'head-fill'), ask.rules),
     }),
   ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of making a joint in order.',
-      steps: STEPS,
-      explanation: 'Bed, furrow, butter, shove, cut, wait, tool, brush.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of making a joint in order.',
+    steps: {
+      'Spread the bed over a few bricks': 'Nothing can be laid before there is a bed.',
+      'Make a shallow furrow in the bed': 'The furrow is made in the bed that was spread.',
+      'Butter the whole end of the brick': 'The end must carry its mortar when the brick is shoved.',
+      'Shove the brick into place against its neighbour': 'The shove is what fills the head joint.',
+      'Cut off what squeezed out': 'Squeezed mortar is cut while it is soft.',
+      'Wait until a thumb leaves only a print': 'Too soft smears, too hard will not close.',
+      'Tool the joint to a dense face': 'Tooling waits for thumbprint-hard mortar.',
+      'Brush the face when the crumbs are dry': 'Brushing soft mortar smears it over the bricks.',
+    },
+    explanation: 'Bed, furrow, butter, shove, cut, wait, tool, brush.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

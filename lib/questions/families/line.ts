@@ -5,23 +5,13 @@ import { driftAfter, heightOfCourses, nearestGauge } from '../../trade/coursing'
 import { reversalOf } from '../../trade/spirit-level';
 import { lineWeight, sagInBays, USUAL_LINE_MASS } from '../../trade/string-line';
 import { formatLength, inches, type Mm } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, commonOrder, lengthDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, pickLength, roundLength } from '../measure';
 
 const TOPIC = 'line';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Mark the gauge on the rod', why: 'Both leads are built to the same rod.' },
-  { text: 'Build a lead at either end', why: 'The line needs something to be held by.' },
-  { text: 'Check the leads for plumb and gauge', why: 'A line copies the faults of its leads.' },
-  { text: 'Stretch the line between the leads', why: 'It is stretched once the leads are true.' },
-  { text: 'Hold up the middle where it sags', why: 'Sag is taken out before a brick is laid to it.' },
-  { text: 'Lay the course just clear of the line', why: 'A brick that touches pushes the line out.' },
-  { text: 'Move the line up to the next course', why: 'The line goes up when the course is done.' },
-];
 
 export const LINE: readonly Family[] = [
   familyOf(TOPIC, 'gauge', (ask) => {
@@ -187,13 +177,18 @@ export const LINE: readonly Family[] = [
 
   familyOf(TOPIC, 'perpends-pass', (ask) => whichPass(ask, 'perpend-line')),
   familyOf(TOPIC, 'proud-limit', (ask) => whichLimit(ask, 'unit-set')),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of laying to a line in order.',
-      steps: STEPS,
-      explanation: 'Rod, leads, check, line, middle, course, then up.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of laying to a line in order.',
+    steps: {
+      'Mark the gauge on the rod': 'Both leads are built to the same rod.',
+      'Build a lead at either end': 'The line needs something to be held by.',
+      'Check the leads for plumb and gauge': 'A line copies the faults of its leads.',
+      'Stretch the line between the leads': 'It is stretched once the leads are true.',
+      'Hold up the middle where it sags': 'Sag is taken out before a brick is laid to it.',
+      'Lay the course just clear of the line': 'A brick that touches pushes the line out.',
+      'Move the line up to the next course': 'The line goes up when the course is done.',
+    },
+    explanation: 'Rod, leads, check, line, middle, course, then up.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

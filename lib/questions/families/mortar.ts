@@ -3,23 +3,13 @@ import { ruleSetTitle } from '../../limits/limits';
 import { dampSandFor } from '../../trade/mortar-bulking';
 import { sandRatio } from '../../trade/mortar-mix';
 import { fromSystem } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, commonOrder, commonPick, numberDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber, formatValue, pickUsual } from '../measure';
 
 const TOPIC = 'mortar';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Read the mix on the drawings', why: 'The mix is chosen before anything is measured.' },
-  { text: 'Fill the gauge box level, once for each part', why: 'Parts are measured by box, not by shovel.' },
-  { text: 'Put some of the water in the mixer', why: 'Water goes first, so that nothing cakes.' },
-  { text: 'Add sand, cement and lime', why: 'Solids go into the water.' },
-  { text: 'Mix by the clock, all of the batch', why: 'All the parts are in before the time counts.' },
-  { text: 'Write the time on the batch', why: 'The clock started when it was mixed.' },
-  { text: 'Use it up before its time is over', why: 'Old mortar is thrown away.' },
-];
 
 /** 545 -> "9:05". Minutes from midnight. */
 function clock(minutes: number): string {
@@ -145,41 +135,34 @@ export const MORTAR: readonly Family[] = [
     return whichLimit(ask, 'mortar-life', { air }, `, in air of ${formatValue(air, '°C', ask.system)}`);
   }),
   familyOf(TOPIC, 'unit-cold', (ask) => whichPass(ask, 'mortar-warm')),
-  familyOf(TOPIC, 'too-much-sand', (ask) =>
-    pickDraft(ask, {
-      prompt: 'Which of these point to mortar that is too lean, too old or frozen?',
-      right: [
-        { text: 'A nail scratches it deep and easily', why: 'Sound mortar resists a nail.' },
-        { text: 'It rubs off as sand under a finger', why: 'There is too little binder, or it did not set.' },
-        { text: 'Its skin flakes after a night of frost', why: 'Frost has broken it before it was hard.' },
-        { text: 'Bricks lift off clean with no mortar on them', why: 'It was too dry or too old to stick.' },
-      ],
-      wrong: [
-        {
-          text: 'It is paler than in the wall next door',
-          why: 'Sand and pigment make colour, not strength alone.',
-        },
-        {
-          text: 'White bloom that brushes off a new wall',
-          why: 'Salts came out with the water. It is no decay.',
-        },
-        {
-          text: 'A soft but whole joint in a very old house',
-          why: 'It may be lime, and right for those bricks.',
-        },
-        { text: 'A smooth, dense and hollow-shaped face', why: 'That is good tooling.' },
-      ],
-      explanation: 'Scratch, rub and lift. Colour and bloom alone are no fault.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of mixing a batch in order.',
-      steps: STEPS,
-      explanation: 'Read, measure, water, solids, mix, note the time, use in time.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'too-much-sand', {
+    prompt: 'Which of these point to mortar that is too lean, too old or frozen?',
+    right: {
+      'A nail scratches it deep and easily': 'Sound mortar resists a nail.',
+      'It rubs off as sand under a finger': 'There is too little binder, or it did not set.',
+      'Its skin flakes after a night of frost': 'Frost has broken it before it was hard.',
+      'Bricks lift off clean with no mortar on them': 'It was too dry or too old to stick.',
+    },
+    wrong: {
+      'It is paler than in the wall next door': 'Sand and pigment make colour, not strength alone.',
+      'White bloom that brushes off a new wall': 'Salts came out with the water. It is no decay.',
+      'A soft but whole joint in a very old house': 'It may be lime, and right for those bricks.',
+      'A smooth, dense and hollow-shaped face': 'That is good tooling.',
+    },
+    explanation: 'Scratch, rub and lift. Colour and bloom alone are no fault.',
+  }),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of mixing a batch in order.',
+    steps: {
+      'Read the mix on the drawings': 'The mix is chosen before anything is measured.',
+      'Fill the gauge box level, once for each part': 'Parts are measured by box, not by shovel.',
+      'Put some of the water in the mixer': 'Water goes first, so that nothing cakes.',
+      'Add sand, cement and lime': 'Solids go into the water.',
+      'Mix by the clock, all of the batch': 'All the parts are in before the time counts.',
+      'Write the time on the batch': 'The clock started when it was mixed.',
+      'Use it up before its time is over': 'Old mortar is thrown away.',
+    },
+    explanation: 'Read, measure, water, solids, mix, note the time, use in time.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

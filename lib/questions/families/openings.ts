@@ -2,24 +2,14 @@ import { boundAt } from '../../limits/bound';
 import { ruleSetTitle } from '../../limits/limits';
 import { triangleWeight } from '../../trade/lintel-bending';
 import { formatLength, inches } from '../../units';
-import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { citeFormula, citeLimit, governingLimit } from '../cite';
+import { type Choice, chooseDraft, commonOrder, commonPick, lengthDraft, numberDraft } from '../drafts';
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
 import { whichAngle } from '../which-angle';
 
 const TOPIC = 'openings';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Check the steel against the drawing', why: 'The wrong angle is found before it is in the wall.' },
-  { text: 'Bring both jambs up to the same level', why: 'The steel needs two level seats.' },
-  { text: 'Set the steel with its bearing at both ends', why: 'It is set on the jambs that are ready.' },
-  { text: 'Measure and photograph both bearings', why: 'Once bricks cover the ends nobody can.' },
-  { text: 'Fit the flashing over the steel', why: 'Flashing lies on the steel and under the brick.' },
-  { text: 'Lay the first course over the opening', why: 'Bricks come when steel and flashing are seen.' },
-  { text: 'Leave weep holes above the flashing', why: 'They are left open in that first course.' },
-];
 
 /** Openings, weights of a face and loads that are usual in each system, with their units; all go together. */
 const LOADS = {
@@ -146,36 +136,35 @@ export const OPENINGS: readonly Family[] = [
     });
   }),
 
-  familyOf(TOPIC, 'no-lintel-signs', (ask) =>
-    pickDraft(ask, {
-      prompt: 'Which of these say that an opening may not be carried as it should?',
-      right: [
-        { text: 'Cracks that step up from the corners', why: 'The masonry above is moving down.' },
-        { text: 'The course over the opening sags', why: 'What carries it bends, or is not there.' },
-        { text: 'The window frame is jammed tight', why: 'Weight has come onto the frame.' },
-        { text: 'Only sealant can be seen under the brick', why: 'Steel or an arch must carry the brick.' },
-      ],
-      wrong: [
-        { text: 'A row of open joints just above the head', why: 'Those are weep holes.' },
-        { text: 'A thin edge of metal past the face', why: 'That is flashing with its drip.' },
-        { text: 'A magnet holds behind the lip of brick', why: 'Then there is steel, out of sight.' },
-        {
-          text: 'Bricks on end in a straight row above',
-          why: 'They may stand on steel. A mirror on a pole shows it.',
-        },
-      ],
-      explanation:
-        'Steel and its ends show in a mirror on a pole. Do not stand under it to look up. Sag and stepping cracks show from far off. If in doubt keep clear and ask an engineer.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of bridging an opening with steel in order.',
-      steps: STEPS,
-      explanation: 'Check, level, set, record, flash, lay, weep.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'no-lintel-signs', {
+    prompt: 'Which of these say that an opening may not be carried as it should?',
+    right: {
+      'Cracks that step up from the corners': 'The masonry above is moving down.',
+      'The course over the opening sags': 'What carries it bends, or is not there.',
+      'The window frame is jammed tight': 'Weight has come onto the frame.',
+      'Only sealant can be seen under the brick': 'Steel or an arch must carry the brick.',
+    },
+    wrong: {
+      'A row of open joints just above the head': 'Those are weep holes.',
+      'A thin edge of metal past the face': 'That is flashing with its drip.',
+      'A magnet holds behind the lip of brick': 'Then there is steel, out of sight.',
+      'Bricks on end in a straight row above': 'They may stand on steel. A mirror on a pole shows it.',
+    },
+    explanation:
+      'Steel and its ends show in a mirror on a pole. Do not stand under it to look up. Sag and stepping cracks show from far off. If in doubt keep clear and ask an engineer.',
+  }),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of bridging an opening with steel in order.',
+    steps: {
+      'Check the steel against the drawing': 'The wrong angle is found before it is in the wall.',
+      'Bring both jambs up to the same level': 'The steel needs two level seats.',
+      'Set the steel with its bearing at both ends': 'It is set on the jambs that are ready.',
+      'Measure and photograph both bearings': 'Once bricks cover the ends nobody can.',
+      'Fit the flashing over the steel': 'Flashing lies on the steel and under the brick.',
+      'Lay the first course over the opening': 'Bricks come when steel and flashing are seen.',
+      'Leave weep holes above the flashing': 'They are left open in that first course.',
+    },
+    explanation: 'Check, level, set, record, flash, lay, weep.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

@@ -2,32 +2,12 @@ import type { LimitKind } from '../../limits/limit';
 import { limitsOf, ruleSetTitle } from '../../limits/limits';
 import { formatLength, inches } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { chooseDraft, commonOrder, numberDraft, pickDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { isOfThisPlace, limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { formatNumber } from '../measure';
 
 const TOPIC = 'reading';
-
-const LOOKING: readonly Choice[] = [
-  { text: 'Look whether anything could fall', why: 'Safety is looked at before you walk up.' },
-  { text: 'Stand far off and look at lines and cracks', why: 'The whole wall comes before its parts.' },
-  { text: 'Look along the wall in slanting light', why: 'It shows where to look closer.' },
-  { text: 'Look at the base, then at the openings', why: 'What carries comes before what is carried.' },
-  { text: 'Come close and look at the joints', why: 'Close looking follows the far view.' },
-  { text: 'Measure what looked wrong', why: 'You measure where you have seen something.' },
-  { text: 'Hold the reading against the rule', why: 'A rule needs a reading.' },
-  { text: 'Write down what was not seen', why: 'It ends the report, so that nobody relies on it.' },
-];
-
-const CARD: readonly Choice[] = [
-  { text: 'The place', why: 'It must be found again before anything else is said.' },
-  { text: 'What is seen, in plain words', why: 'Seeing comes before measuring.' },
-  { text: 'The reading, with its tool', why: 'The reading backs what was seen.' },
-  { text: 'The rule and its kind', why: 'The reading is held against it.' },
-  { text: 'What it may lead to', why: 'It follows from breaking the rule.' },
-  { text: 'Who should do what, and how soon', why: 'What to do follows from what may happen.' },
-];
 
 const HAZARDS = {
   'Could fall': [
@@ -69,23 +49,32 @@ const WORDS: Readonly<Record<LimitKind, string>> = {
 };
 
 export const READING: readonly Family[] = [
-  familyOf(TOPIC, 'order-of-looking', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of looking at a finished wall in order.',
-      steps: LOOKING,
-      explanation:
-        'Safety, far, along, base and openings, close, measure, compare, and say what was not seen.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'order-of-report', (ask) =>
-    orderDraft(ask, {
-      prompt: 'You write down one finding. Put its parts in order.',
-      steps: CARD,
-      explanation: 'Place, what is seen, reading, rule, what it leads to, what to do.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonOrder(TOPIC, 'order-of-looking', {
+    prompt: 'Put these steps of looking at a finished wall in order.',
+    steps: {
+      'Look whether anything could fall': 'Safety is looked at before you walk up.',
+      'Stand far off and look at lines and cracks': 'The whole wall comes before its parts.',
+      'Look along the wall in slanting light': 'It shows where to look closer.',
+      'Look at the base, then at the openings': 'What carries comes before what is carried.',
+      'Come close and look at the joints': 'Close looking follows the far view.',
+      'Measure what looked wrong': 'You measure where you have seen something.',
+      'Hold the reading against the rule': 'A rule needs a reading.',
+      'Write down what was not seen': 'It ends the report, so that nobody relies on it.',
+    },
+    explanation: 'Safety, far, along, base and openings, close, measure, compare, and say what was not seen.',
+  }),
+  commonOrder(TOPIC, 'order-of-report', {
+    prompt: 'You write down one finding. Put its parts in order.',
+    steps: {
+      'The place': 'It must be found again before anything else is said.',
+      'What is seen, in plain words': 'Seeing comes before measuring.',
+      'The reading, with its tool': 'The reading backs what was seen.',
+      'The rule and its kind': 'The reading is held against it.',
+      'What it may lead to': 'It follows from breaking the rule.',
+      'Who should do what, and how soon': 'What to do follows from what may happen.',
+    },
+    explanation: 'Place, what is seen, reading, rule, what it leads to, what to do.',
+  }),
   familyOf(TOPIC, 'hazard', (ask) => {
     const names = Object.keys(HAZARDS) as readonly (keyof typeof HAZARDS)[];
     const name = ask.chance.pick(names);

@@ -4,7 +4,7 @@ import { limitOf, limitsUnder, ruleSetTitle } from '../../limits/limits';
 import { bearingOf, overhangMarksOf, peakStressRatio, standingOf } from '../../trade/overhang';
 import { formatLength, type Mm } from '../../units';
 import { citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, lengthDraft, numberDraft, pickDraft } from '../drafts';
+import { type Choice, choices, lengthDraft, numberDraft, pickDraft } from '../drafts';
 import { type Ask, type Family, familyOf } from '../family';
 import { limitKind, whichLimit } from '../limit-drafts';
 import { drawLength, formatNumber, pickLength, roundLength } from '../measure';
@@ -142,19 +142,19 @@ export const SUPPORT: readonly Family[] = [
   familyOf(TOPIC, 'what-may-carry', (ask) =>
     pickDraft(ask, {
       prompt: 'What may carry the first course of brick veneer?',
-      right: [
-        { text: 'The ledge of a concrete foundation', why: 'Concrete may carry masonry.' },
-        { text: 'A steel angle fixed as drawn', why: 'Steel may carry masonry.' },
-        { text: 'A masonry foundation wall', why: 'Masonry may carry masonry.' },
-        { text: 'A concrete beam on its own bearings', why: 'Concrete may carry masonry.' },
-      ],
-      wrong: [
-        { text: 'The flashing at the base', why: 'Flashing leads water out. It carries nothing.' },
-        { text: 'The sheathing behind the air space', why: 'Ties reach it, weight must not.' },
-        { text: 'The frame of the window below', why: 'A frame is no lintel.' },
-        { text: 'The shingles of a lower roof', why: 'A roof needs an angle made for it.' },
-        { text: 'Ties fixed close together', why: 'Ties hold a wall back. They do not hold it up.' },
-      ],
+      right: choices({
+        'The ledge of a concrete foundation': 'Concrete may carry masonry.',
+        'A steel angle fixed as drawn': 'Steel may carry masonry.',
+        'A masonry foundation wall': 'Masonry may carry masonry.',
+        'A concrete beam on its own bearings': 'Concrete may carry masonry.',
+      }),
+      wrong: choices({
+        'The flashing at the base': 'Flashing leads water out. It carries nothing.',
+        'The sheathing behind the air space': 'Ties reach it, weight must not.',
+        'The frame of the window below': 'A frame is no lintel.',
+        'The shingles of a lower roof': 'A roof needs an angle made for it.',
+        'Ties fixed close together': 'Ties hold a wall back. They do not hold it up.',
+      }),
       explanation:
         'Masonry, concrete or steel carries the first course along its whole length. Exceptions are for an engineer.',
       source: citeLimit(governingLimit(ask.rules, 'supported-share'), ask.rules),

@@ -3,7 +3,7 @@ import { ruleSetTitle } from '../../limits/limits';
 import { areaEach, fewestTies, tiesUpJamb } from '../../trade/tie-field';
 import { formatLength, inches, type Mm, squareFeet } from '../../units';
 import { COMMON_PRACTICE, citeFormula, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { type Choice, chooseDraft, commonOrder, numberDraft, pickDraft } from '../drafts';
 import { isOwn, mostUpEdge } from '../edge-ties';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
@@ -19,19 +19,6 @@ const AREA = {
   mm: { unit: 'm²', words: 'square metres', each: 1e6, side: 'm', length: 1000 },
   inches: { unit: 'sq ft', words: 'square feet', each: squareFeet(1), side: 'ft', length: inches(0, 1) },
 } as const;
-
-const STEPS: readonly Choice[] = [
-  { text: 'Mark the studs where they can be seen', why: 'A tie in the sheathing alone holds nothing.' },
-  {
-    text: 'Bring the bed up to the height of the tie',
-    why: 'The tie goes where a bed is, not the bed to the tie.',
-  },
-  { text: 'Fix the tie to the stud, bent at the fastener', why: 'It is fixed at the height of the bed.' },
-  { text: 'Lay the end of the tie in fresh mortar', why: 'Mortar has to be below the tie.' },
-  { text: 'Spread mortar over the tie', why: 'Mortar has to be above it too.' },
-  { text: 'Photograph the row with a tape in it', why: 'This is the last moment it can be seen.' },
-  { text: 'Lay the next course on top', why: 'That covers the tie for good.' },
-];
 
 export const TIES: readonly Family[] = [
   familyOf(TOPIC, 'spacings-pass', (ask) => {
@@ -177,13 +164,18 @@ export const TIES: readonly Family[] = [
     (ask) => whichPass(ask, 'tie-edge-distance'),
     (rules) => isOwn(rules, 'tie-edge-distance'),
   ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of building in a tie in order.',
-      steps: STEPS,
-      explanation: 'Studs, bed, fix, lay in, cover, photograph, next course.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of building in a tie in order.',
+    steps: {
+      'Mark the studs where they can be seen': 'A tie in the sheathing alone holds nothing.',
+      'Bring the bed up to the height of the tie': 'The tie goes where a bed is, not the bed to the tie.',
+      'Fix the tie to the stud, bent at the fastener': 'It is fixed at the height of the bed.',
+      'Lay the end of the tie in fresh mortar': 'Mortar has to be below the tie.',
+      'Spread mortar over the tie': 'Mortar has to be above it too.',
+      'Photograph the row with a tape in it': 'This is the last moment it can be seen.',
+      'Lay the next course on top': 'That covers the tie for good.',
+    },
+    explanation: 'Studs, bed, fix, lay in, cover, photograph, next course.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];

@@ -2,22 +2,12 @@ import { boundAt } from '../../limits/bound';
 import { ruleSetTitle } from '../../limits/limits';
 import { formatLength, type Mm } from '../../units';
 import { COMMON_PRACTICE, citeLimit, governingLimit } from '../cite';
-import { type Choice, chooseDraft, lengthDraft, numberDraft, orderDraft, pickDraft } from '../drafts';
+import { chooseDraft, commonOrder, commonPick, lengthDraft, numberDraft } from '../drafts';
 import { type Family, familyOf } from '../family';
 import { limitKind, whichLimit, whichPass } from '../limit-drafts';
 import { drawLength, roundLength } from '../measure';
 
 const TOPIC = 'water';
-
-const STEPS: readonly Choice[] = [
-  { text: 'Clean the ledge', why: 'Grit would pierce the flashing.' },
-  { text: 'Lay the flashing past the face and up the wall', why: 'It lies on the clean ledge.' },
-  { text: 'Lap the barrier of the wall over the flashing', why: 'What is above laps over what is below.' },
-  { text: 'Turn up the ends as dams', why: 'Ends are closed before brick hides them.' },
-  { text: 'Lay the first course with open weep holes', why: 'Weep holes sit right on the flashing.' },
-  { text: 'Keep droppings out of the air space', why: 'Droppings fall from the courses above.' },
-  { text: 'Look down the air space with a light', why: 'You look at what the courses have left.' },
-];
 
 export const WATER: readonly Family[] = [
   familyOf(TOPIC, 'weep-count', (ask) => {
@@ -120,35 +110,34 @@ export const WATER: readonly Family[] = [
   familyOf(TOPIC, 'weeps-pass', (ask) => whichPass(ask, 'weep-spacing')),
   familyOf(TOPIC, 'air-space-passes', (ask) => whichPass(ask, 'air-space')),
   familyOf(TOPIC, 'upstand-limit', (ask) => whichLimit(ask, 'flashing-upstand')),
-  familyOf(TOPIC, 'weep-or-fault', (ask) =>
-    pickDraft(ask, {
-      prompt: 'Which of these let water out as they should, and are no fault?',
-      right: [
-        { text: 'Open upright joints at even steps on the flashing', why: 'They are weep holes.' },
-        { text: 'Wicks of rope that hang out of the lowest joints', why: 'They lead water out.' },
-        { text: 'Plastic cells in the joints over a window', why: 'They keep the weep hole open.' },
-        { text: 'A metal edge with a drip under the first course', why: 'Water leaves the wall there.' },
-      ],
-      wrong: [
-        { text: 'Sealant run along the flashing under the brick', why: 'It dams the water in.' },
-        { text: 'Soil heaped up over the lowest joints', why: 'Weep holes below the ground drain nothing.' },
-        { text: 'Mortar rubbed over the holes to tidy up', why: 'The holes must stay open.' },
-        {
-          text: 'Random pinholes high up in the wall',
-          why: 'They let water in. They are joints not filled.',
-        },
-      ],
-      explanation: 'Weep holes are open, regular, and right on the flashing. Leave them open.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
-  familyOf(TOPIC, 'steps', (ask) =>
-    orderDraft(ask, {
-      prompt: 'Put these steps of keeping water out at the base in order.',
-      steps: STEPS,
-      explanation: 'Clean, flash, lap, dam, weep, keep clear, look.',
-      source: COMMON_PRACTICE,
-    }),
-  ),
+  commonPick(TOPIC, 'weep-or-fault', {
+    prompt: 'Which of these let water out as they should, and are no fault?',
+    right: {
+      'Open upright joints at even steps on the flashing': 'They are weep holes.',
+      'Wicks of rope that hang out of the lowest joints': 'They lead water out.',
+      'Plastic cells in the joints over a window': 'They keep the weep hole open.',
+      'A metal edge with a drip under the first course': 'Water leaves the wall there.',
+    },
+    wrong: {
+      'Sealant run along the flashing under the brick': 'It dams the water in.',
+      'Soil heaped up over the lowest joints': 'Weep holes below the ground drain nothing.',
+      'Mortar rubbed over the holes to tidy up': 'The holes must stay open.',
+      'Random pinholes high up in the wall': 'They let water in. They are joints not filled.',
+    },
+    explanation: 'Weep holes are open, regular, and right on the flashing. Leave them open.',
+  }),
+  commonOrder(TOPIC, 'steps', {
+    prompt: 'Put these steps of keeping water out at the base in order.',
+    steps: {
+      'Clean the ledge': 'Grit would pierce the flashing.',
+      'Lay the flashing past the face and up the wall': 'It lies on the clean ledge.',
+      'Lap the barrier of the wall over the flashing': 'What is above laps over what is below.',
+      'Turn up the ends as dams': 'Ends are closed before brick hides them.',
+      'Lay the first course with open weep holes': 'Weep holes sit right on the flashing.',
+      'Keep droppings out of the air space': 'Droppings fall from the courses above.',
+      'Look down the air space with a light': 'You look at what the courses have left.',
+    },
+    explanation: 'Clean, flash, lap, dam, weep, keep clear, look.',
+  }),
   familyOf(TOPIC, 'kind', (ask) => limitKind(ask, TOPIC)),
 ];
