@@ -2,7 +2,7 @@ import { confusionOf } from '../../lib/classes/statistics/confusion';
 import { type FamilyRates, familyRates } from '../../lib/classes/statistics/family-rates';
 import type { WallAnswer } from '../../lib/classes/statistics/wall-answer';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
-import { faultName } from '../walls/fault-choices';
+import { faultName } from '../../lib/wall-page/fault-choices';
 import { percentText, shareText } from './book-numbers';
 import styles from './mark-book.module.css';
 import { SharePlot } from './plots/share-plot';

@@ -3,7 +3,7 @@ import { STEPS, type Step } from '../../lib/classes/statistics/wall-answer';
 import { CLAIMED_SHARE } from '../../lib/marking/confidence';
 import { ENOUGH_WALLS } from '../../lib/marking/sound-or-faulty';
 import { shareWithLimits } from '../../lib/marking/wilson';
-import { faultName } from '../walls/fault-choices';
+import { faultName } from '../../lib/wall-page/fault-choices';
 import { percentText, shareText, signedText, times } from './book-numbers';
 import styles from './mark-book.module.css';
 import { SharePlot } from './plots/share-plot';

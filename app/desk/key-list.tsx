@@ -1,7 +1,7 @@
 import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
 import type { Finding } from '../../lib/inspect/finding';
-import { faultName } from '../walls/fault-choices';
+import { faultName } from '../../lib/wall-page/fault-choices';
 import { CouldFall } from './could-fall';
 import styles from './mark-book.module.css';
 import { letterOf } from './plots/heat-wall';

@@ -3,7 +3,7 @@ import type { SetWorkSpec } from '../../lib/classes/set-work';
 import { type Need, needsOf, needWords } from '../../lib/classes/statistics/teach-next';
 import type { WallAnswer } from '../../lib/classes/statistics/wall-answer';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
-import { faultName } from '../walls/fault-choices';
+import { faultName } from '../../lib/wall-page/fault-choices';
 import styles from './mark-book.module.css';
 
 const MOST_NEEDS = 3;

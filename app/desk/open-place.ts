@@ -8,7 +8,7 @@ import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
 import { laidWall } from '../server/laid-walls';
-import { partName } from '../walls/part-names';
+import { partName } from '../../lib/wall/part-names';
 
 /** One wall of a set work and what the group made of it. */
 export interface OpenPlace {

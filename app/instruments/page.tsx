@@ -11,7 +11,7 @@ import { readAt } from '../../lib/instruments/read';
 import type { Reading } from '../../lib/instruments/reading';
 import { partsOf } from '../../lib/wall/parts';
 import { surveyOf } from '../../lib/wall/survey';
-import { partName } from '../walls/part-names';
+import { partName } from '../../lib/wall/part-names';
 import styles from './instruments.module.css';
 
 export const dynamic = 'error';

@@ -2,7 +2,7 @@ import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
-import { KIND_TITLES } from '../walls/brief-words';
+import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { LESSON_FAMILIES, type LessonFamily } from './lesson-families';
 import { type LessonPicture, lessonFindings } from './lesson-pictures';
 

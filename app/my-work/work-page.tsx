@@ -5,12 +5,12 @@ import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { Store } from '../../lib/store/database';
 import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';
-import { KIND_TITLES } from '../walls/brief-words';
-import { layForSetWork } from '../walls/lay-practice';
+import { KIND_TITLES } from '../../lib/wall-page/brief-words';
+import { layForSetWork } from '../../lib/wall-page/laid-practice';
 import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
 import { RelatedReading } from './related-reading';
-import { ResultPart } from './result-part';
+import { ResultPart } from './result-section';
 import { WorkRoom } from './work-room';
 
 /** A set work as its learner sees it: what it is, the way to begin, the walls, and the result once it is shown. */

@@ -11,7 +11,7 @@ import { fingerprintOf } from '../../lib/wall/print';
 import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
-import type { LaidPractice } from '../walls/lay-practice';
+import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import styles from './my-work.module.css';
 import { addressOf, LIST, usePlace } from './use-place';
 

@@ -1,8 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import type { OpenWall } from '../walls/open-wall';
-import { viewOf } from '../walls/view-choices';
+import type { OpenWall } from '../../lib/wall-page/open-wall';
+import { viewOf } from '../../lib/wall-page/view-choices';
 
 /** Which look of a wall is chosen, and which unit is lifted in it. */
 export function useStage(open: OpenWall, first = 'front') {

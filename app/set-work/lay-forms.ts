@@ -9,7 +9,7 @@ import type { GivenWall } from '../../lib/store/attempts';
 import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
 import { wrongField } from '../request/refusal';
 import { fingerprintHere } from '../server/laid-walls';
-import { LOOK } from './look';
+import { LOOK } from '../../lib/exercise/wall-probe';
 
 /** The spec with its slots drawn. @throws Refusal when no such walls can be laid. */
 export function withSlots(spec: SetWorkSpec, secret: string): KeptSpec {

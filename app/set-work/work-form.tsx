@@ -8,7 +8,7 @@ import { RULE_SETS } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topics';
 import { WALL_KINDS } from '../../lib/wall/model';
-import { DIFFICULTY_WORDS, KIND_TITLES } from '../walls/brief-words';
+import { DIFFICULTY_WORDS, KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { PassFields } from './pass-fields';
 import { RELEASE_WORDS } from './release-words';
 import { TimesFields } from './times-fields';

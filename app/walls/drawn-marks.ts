@@ -1,4 +1,4 @@
-import type { ResultRows } from '../../components/result/result-rows';
+import type { ResultRows } from '../../lib/wall-page/result-rows';
 import type { DrawnMark } from '../../components/wall/wall-drawing';
 import type { Mark } from '../../components/wall-page/practice-state';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';

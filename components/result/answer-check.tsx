@@ -5,7 +5,7 @@ import type { LengthSystem } from '../../lib/units';
 import { measuredWords, offTheMean } from './finding-measure';
 import { formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FindingRow } from './result-rows';
+import type { FindingRow } from '../../lib/wall-page/result-rows';
 
 /** Why an act is the right one: the rule, said each time. */
 export const ACT_REASONS: Readonly<Record<Act, string>> = {

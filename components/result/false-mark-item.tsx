@@ -3,7 +3,7 @@
 import type { LengthSystem } from '../../lib/units';
 import { formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FalseRow, Within } from './result-rows';
+import type { FalseRow, Within } from '../../lib/wall-page/result-rows';
 import { OutcomeSign } from './signs';
 
 /** A mark at a place that is within its limits, and what was measured there. */

@@ -9,7 +9,7 @@ import { ACT_REASONS, AnswerCheck } from './answer-check';
 import { measuredWords } from './finding-measure';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FindingRow } from './result-rows';
+import type { FindingRow } from '../../lib/wall-page/result-rows';
 import { HazardSign, OutcomeSign } from './signs';
 
 const HOW_SURE_WORDS: Readonly<Record<HowSure, string>> = {

@@ -9,7 +9,7 @@ import { FalseMarkItem } from './false-mark-item';
 import { FindingItem } from './finding-item';
 import { FiveMarksTable } from './five-marks';
 import styles from './result.module.css';
-import type { FalseRow, FindingRow, ResultRows } from './result-rows';
+import type { FalseRow, FindingRow, ResultRows } from '../../lib/wall-page/result-rows';
 import { COULD_FALL_RULE, scoreOf100, scoreWords } from './score-words';
 
 /** In a new wall these are a matter of looks; in an old one they are movement. */

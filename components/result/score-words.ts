@@ -1,4 +1,4 @@
-import type { ResultRows } from './result-rows';
+import type { ResultRows } from '../../lib/wall-page/result-rows';
 
 /** Said before the hand-in and after it. */
 export const COULD_FALL_RULE =

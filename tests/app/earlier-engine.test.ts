@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { openPlace } from '../../app/desk/open-place';
-import { measuredPair } from '../../app/practise/pair/measured-pair';
+import { measuredPair } from '../../lib/drills/pair/measured-pair';
 import { gradeWalls } from '../../app/server/grade-walls';
-import { layPractice } from '../../app/walls/lay-practice';
+import { layPractice } from '../../lib/wall-page/laid-practice';
 import { layByCode } from '../../lib/engines/engines';
 import { ENGINE } from '../../lib/generate/brief';
 import { parseCode } from '../../lib/generate/wall-code';

@@ -1,9 +1,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { seedAfter } from '../../app/practise/faulty-brief';
-import { faultyWall } from '../../app/practise/faulty-wall';
-import { measuredPair } from '../../app/practise/pair/measured-pair';
-import { halfOf } from '../../lib/drills/guided-steps';
+import { seedAfter } from '../../lib/drills/faulty-brief';
+import { faultyWall } from '../../lib/drills/faulty-wall';
+import { measuredPair } from '../../lib/drills/pair/measured-pair';
+import { halfOf } from '../../lib/drills/guided/guided-steps';
 import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, visit } from './browser';
 import { awake, lookAt } from './practice/practice-steps';

@@ -1,6 +1,6 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { faultyWall } from '../../app/practise/faulty-wall';
+import { faultyWall } from '../../lib/drills/faulty-wall';
 import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, sidewaysOverflow, visit } from './browser';
 

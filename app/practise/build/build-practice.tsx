@@ -9,7 +9,7 @@ import { LiftSteps } from '../../../components/drills/build/lift-steps';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Caution } from '../../../components/ui/caution';
 import { DrawContext } from '../../../components/wall/draw-context';
-import { useLooks } from '../../../components/wall/use-looks';
+import { useLooks } from '../../../components/wall/use-view-settings';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { Controls, Places } from '../../../components/wall-page/wall-stage';
 import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
@@ -17,12 +17,12 @@ import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
 import { LoadingNotice } from '../../walls/loading-notice';
-import { openWallOf } from '../../walls/open-wall';
+import { openWallOf } from '../../../lib/wall-page/open-wall';
 import { useLaterViews } from '../../walls/use-later-views';
-import { viewChoices } from '../../walls/view-choices';
+import { viewChoices } from '../../../lib/wall-page/view-choices';
 import { useStage } from '../use-stage';
-import type { LaidBuild, ShownSlider } from './lay-build';
-import { lookAt } from './look-at';
+import type { LaidBuild, ShownSlider } from '../../../lib/drills/build/laid-build';
+import { lookAt } from '../../../lib/drills/build/slider-view';
 import { useBuild } from './use-build';
 
 /** A wall to spoil: sliders beside it, and at once what each limit says. */

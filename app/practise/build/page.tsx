@@ -6,9 +6,9 @@ import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import type { Asked } from '../../walls/asked-brief';
-import { BASES } from './bases';
+import { BASES } from '../../../lib/drills/build/bases';
 import { BuildPractice } from './build-practice';
-import { layBuild } from './lay-build';
+import { layBuild } from '../../../lib/drills/build/laid-build';
 
 export const metadata: Metadata = {
   title: 'Build your own wall',

@@ -5,11 +5,11 @@ import type { Values } from '../../../lib/generate/adjustable/sliders';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { useLazy } from '../../walls/use-lazy';
-import type { LaidBuild } from './lay-build';
+import type { LaidBuild } from '../../../lib/drills/build/laid-build';
 
 const ALL_SOUND: Values = {};
 
-const loadHand = () => import('./hand').then(({ handFor }) => handFor);
+const loadHand = () => import('../../../lib/drills/build/adjuster').then(({ handFor }) => handFor);
 
 /** A wall laid true and what was done to it. The wall shown is the last that stands. */
 export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetId) {

@@ -4,15 +4,15 @@ import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import styles from '../../../components/drills/quick/quick.module.css';
 import { Caution } from '../../../components/ui/caution';
-import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/drills/quick-look';
-import { MOST_ROUND } from '../../../lib/drills/quick-round';
+import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/drills/quick/quick-look';
+import { MOST_ROUND } from '../../../lib/drills/quick/quick-round';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import { QuickLooks } from './quick-looks';
-import type { QuickRoundName } from './quick-picture';
-import { QUICK_SIGHTS, seenIn } from './quick-sights';
+import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
+import { QUICK_SIGHTS, seenIn } from '../../../lib/drills/quick/quick-look-table';
 
 export const metadata: Metadata = {
   title: 'Quick look',

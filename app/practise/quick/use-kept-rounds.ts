@@ -8,7 +8,7 @@ import {
   type QuickRecord,
   type QuickRound,
   withRound,
-} from '../../../lib/drills/quick-record';
+} from '../../../lib/drills/quick/quick-record';
 
 const KEY = 'quick-looks';
 

@@ -2,13 +2,13 @@
 
 import { type Dispatch, useEffect, useReducer, useState } from 'react';
 import { keepText, readKept } from '../../../components/wall-page/kept-text';
-import { formatBegun, parseBegun } from '../../../lib/drills/begun-round';
+import { formatBegun, parseBegun } from '../../../lib/drills/quick/begun-round';
 import {
   QUICK_START,
   type QuickAction,
   type QuickState,
   quickReducer,
-} from '../../../lib/drills/quick-round';
+} from '../../../lib/drills/quick/quick-round';
 
 /** A round of quick looks, kept in this tab: a reload goes on where it was. */
 export function useQuickRound(keptAs: string): readonly [QuickState, Dispatch<QuickAction>] {

@@ -1,11 +1,11 @@
-import type { ResultRows } from '../../../components/result/result-rows';
+import type { ResultRows } from '../../../lib/wall-page/result-rows';
 import type { Mark } from '../../../components/wall-page/practice-state';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
 import { GradingError } from '../../../lib/exercise/place-marks';
 import type { RuleSetId } from '../../../lib/limits/limit';
-import type { OpenWall } from '../open-wall';
-import { rowsOf } from '../result-rows';
+import type { OpenWall } from '../../../lib/wall-page/open-wall';
+import { rowsOf } from '../../../lib/wall-page/rows-of-result';
 
 export interface GradedWork {
   readonly rows: ResultRows | null;

@@ -1,7 +1,7 @@
 import { Notebook } from '../../../components/instruments/notebook';
 import { Review } from '../../../components/wall-page/review';
-import { detailsText, faultName } from '../fault-choices';
-import { lastLooks } from '../last-looks';
+import { detailsText, faultName } from '../../../lib/wall-page/fault-choices';
+import { lastLooks } from '../../../lib/wall-page/review-questions';
 import { PickedCard } from './picked-card';
 
 /**

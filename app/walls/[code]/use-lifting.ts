@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import type { Step } from '../../../components/wall-page/lifted-bar';
-import type { OpenWall } from '../open-wall';
+import type { OpenWall } from '../../../lib/wall-page/open-wall';
 
 /** The unit to lift, or that is lifted; and what is open, against how many may be. */
 export function useLifting(

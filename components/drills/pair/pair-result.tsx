@@ -3,7 +3,7 @@ import { formatMeasure } from '../../result/format-measure';
 import { OutcomeSign } from '../../result/signs';
 import { ExplainedItem } from '../explained-finding';
 import styles from './pair.module.css';
-import type { PairRows } from './pair-rows';
+import type { PairRows } from '../../../lib/drills/pair/pair-rows';
 
 /** What differs between the two walls, measured on both. */
 export function PairResult(props: {

@@ -1,4 +1,4 @@
-import { type QuickState, WALLS_A_ROUND } from '../../../lib/drills/quick-round';
+import { type QuickState, WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
 import styles from './quick.module.css';
 
 /** Under the wall: which one it is, the time left, and the two answers. */

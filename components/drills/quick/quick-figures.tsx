@@ -1,4 +1,4 @@
-import type { DetectionFigures, Sensitivity } from '../../../lib/drills/detection-figures';
+import type { DetectionFigures, Sensitivity } from '../../../lib/drills/quick/detection-figures';
 import type { ShareLimits } from '../../../lib/marking/wilson';
 import styles from './quick.module.css';
 

@@ -7,8 +7,8 @@ import type { Draw } from '../../../lib/views/front/draw-front';
 import { HazardSign } from '../../result/signs';
 import { ExplainedItem, findingLine } from '../explained-finding';
 import styles from './quick.module.css';
-import type { QuickRow } from './quick-rows';
-import { QuickSight } from './quick-sight';
+import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
+import { QuickSight } from './quick-drawing';
 
 /** Every wall of the round with its key, what could fall and was missed first, then what else was answered wrongly. */
 export function QuickResult({

@@ -1,4 +1,4 @@
-import { LOOKING_TIMES, type LookingTime, WALLS_A_ROUND } from '../../../lib/drills/quick-round';
+import { LOOKING_TIMES, type LookingTime, WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
 import { ChoiceBar } from '../../ui/choice-bar';
 
 const OPTIONS = LOOKING_TIMES.map((time) => ({

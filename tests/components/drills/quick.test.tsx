@@ -5,8 +5,8 @@ import { KeptRounds } from '../../../components/drills/quick/kept-rounds';
 import { QuickBar } from '../../../components/drills/quick/quick-bar';
 import { QuickFigures } from '../../../components/drills/quick/quick-figures';
 import { QuickStart } from '../../../components/drills/quick/quick-start';
-import { detectionFiguresOf } from '../../../lib/drills/detection-figures';
-import { QUICK_START, type QuickState } from '../../../lib/drills/quick-round';
+import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures';
+import { QUICK_START, type QuickState } from '../../../lib/drills/quick/quick-round';
 
 const LOOKING: QuickState = { ...QUICK_START, phase: 'looking', left: 12_400 };
 

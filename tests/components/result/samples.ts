@@ -1,4 +1,4 @@
-import type { FindingRow, ResultRows } from '../../../components/result/result-rows';
+import type { FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 import type { Finding } from '../../../lib/inspect/finding';
 
 const REGION = { panel: 'A', x: 0, y: 0, width: 1, height: 1 };

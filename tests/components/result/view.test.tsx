@@ -1,7 +1,7 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import type { FalseRow, FindingRow, ResultRows } from '../../../components/result/result-rows';
+import type { FalseRow, FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 import { ResultView } from '../../../components/result/result-view';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { formatBeyond, formatMeasure, isFine } from '../../../components/result/format-measure';
-import type { FalseRow, FindingRow } from '../../../components/result/result-rows';
+import type { FalseRow, FindingRow } from '../../../lib/wall-page/result-rows';
 import { scoreOf100, scoreWords } from '../../../components/result/score-words';
 
 describe('a measure in the reader’s lengths', () => {

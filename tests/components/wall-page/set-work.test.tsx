@@ -3,9 +3,9 @@ import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { PracticeRoom } from '../../../app/walls/[code]/practice-room';
 import type { HandedWork, SetWork } from '../../../app/walls/[code]/set-work';
-import { layForSetWork } from '../../../app/walls/lay-practice';
+import { layForSetWork } from '../../../lib/wall-page/laid-practice';
 import { loadViews } from '../../../app/walls/use-later-views';
-import type { ResultRows } from '../../../components/result/result-rows';
+import type { ResultRows } from '../../../lib/wall-page/result-rows';
 
 const LAID = layForSetWork({
   topic: 'line',

@@ -2,7 +2,7 @@ import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import { viewChoices, viewOf } from '../../../app/walls/view-choices';
+import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
 import { DrawContext } from '../../../components/wall/draw-context';
 import type { DrawnMark } from '../../../components/wall/wall-drawing';
 import { TicketLines } from '../../../components/wall-page/ticket-lines';

@@ -1,9 +1,9 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { seedAfter } from '../../../app/practise/faulty-brief';
-import { type FaultyWall, faultyWall } from '../../../app/practise/faulty-wall';
-import { guidedWall } from '../../../app/practise/guided/[code]/guided-walls';
-import { halfOf } from '../../../lib/drills/guided-steps';
+import { seedAfter } from '../../../lib/drills/faulty-brief';
+import { type FaultyWall, faultyWall } from '../../../lib/drills/faulty-wall';
+import { guidedWall } from '../../../lib/drills/guided/guided-walls';
+import { halfOf } from '../../../lib/drills/guided/guided-steps';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import type { Finding } from '../../../lib/inspect/finding';

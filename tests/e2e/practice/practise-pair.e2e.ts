@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { faultyBrief, seedAfter } from '../../../app/practise/faulty-brief';
-import { measuredPair } from '../../../app/practise/pair/measured-pair';
+import { faultyBrief, seedAfter } from '../../../lib/drills/faulty-brief';
+import { measuredPair } from '../../../lib/drills/pair/measured-pair';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { inspect } from '../../../lib/inspect/inspect';

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { askOf, WALLS_A_ROUND } from '../../../lib/drills/quick-round';
+import { askOf, WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
 import { MAX_SEED } from '../../../lib/generate/brief';
 import { LOOKS, openBrowser, visit } from '../browser';
 import { lookAt } from './practice-steps';

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { partName } from '../../../app/walls/part-names';
+import { partName } from '../../../lib/wall/part-names';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 import { layByCode } from '../../../lib/engines/engines';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { LOOK } from '../../../app/set-work/look';
+import { LOOK } from '../../../lib/exercise/wall-probe';
 import { matchOf } from '../../../lib/classes/form-match';
 import { briefAt, formFor, type Look, orderFor, slotsOf } from '../../../lib/classes/forms';
 import { minutesFor, type SetWorkSpec } from '../../../lib/classes/set-work';

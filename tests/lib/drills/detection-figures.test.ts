@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { detectionFiguresOf } from '../../../lib/drills/detection-figures';
+import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures';
 import type { Verdict } from '../../../lib/marking/verdict-counts';
 
 function verdicts(hits: number, misses: number, falseAlarms: number, soundCalls: number): readonly Verdict[] {

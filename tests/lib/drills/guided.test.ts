@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { halfOf, namesFor, parseStep } from '../../../lib/drills/guided-steps';
+import { halfOf, namesFor, parseStep } from '../../../lib/drills/guided/guided-steps';
 
 test.each([
   ['1', 1],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { formatBegun, parseBegun } from '../../../lib/drills/begun-round';
-import { QUICK_LEVELS, QUICK_LOOKS, type QuickSort } from '../../../lib/drills/quick-look';
+import { formatBegun, parseBegun } from '../../../lib/drills/quick/begun-round';
+import { QUICK_LEVELS, QUICK_LOOKS, type QuickSort } from '../../../lib/drills/quick/quick-look';
 import {
   formatRecord,
   isCounted,
@@ -8,14 +8,14 @@ import {
   QUICK_RECORD_VERSION,
   type QuickRound,
   withRound,
-} from '../../../lib/drills/quick-record';
+} from '../../../lib/drills/quick/quick-record';
 import {
   askOf,
   QUICK_START,
   type QuickAction,
   quickReducer,
   WALLS_A_ROUND,
-} from '../../../lib/drills/quick-round';
+} from '../../../lib/drills/quick/quick-round';
 
 const SORT = { look: 'close', level: 3 } as const;
 const PLACES = Array.from({ length: WALLS_A_ROUND }, (_, place) => place);

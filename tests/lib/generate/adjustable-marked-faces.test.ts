@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { faceMarkChoices } from '../../../app/practise/build/face-mark-choices';
+import { faceMarkChoices } from '../../../lib/drills/build/blemish-choices';
 import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
 import { layTrue } from '../../../lib/generate/adjustable/true-wall';
 import { inspect } from '../../../lib/inspect/inspect';

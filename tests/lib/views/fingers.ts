@@ -1,7 +1,7 @@
-import { FAULT_CHOICES } from '../../../app/walls/fault-choices';
-import { type OpenWall, openWallOf } from '../../../app/walls/open-wall';
-import { pickedPart } from '../../../app/walls/picked-part';
-import { viewKeyFor, viewOf } from '../../../app/walls/view-choices';
+import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
+import { type OpenWall, openWallOf } from '../../../lib/wall-page/open-wall';
+import { pickedPart } from '../../../lib/wall-page/picked-part';
+import { viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 import { brought, zoomed } from '../../../components/wall/gestures/seen-box';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel } from '../../../components/wall/to-screen';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nearbyParts } from '../../../app/walls/nearby-parts';
+import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { awayFrom, pickAt } from '../../../lib/views/pointing/pick';
 import type { View } from '../../../lib/views/view';

@@ -2,7 +2,7 @@
 
 import { useState } from 'react';
 import { PracticeRoom } from '../../../walls/[code]/practice-room';
-import type { LaidPractice } from '../../../walls/lay-practice';
+import type { LaidPractice } from '../../../../lib/wall-page/laid-practice';
 
 /** A wall as its learner gets it: nothing is handed in from here. */
 export function TryRoom(props: {

@@ -11,11 +11,11 @@ import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Wall } from '../../../../lib/wall/model';
 import { LoadingNotice } from '../../../walls/loading-notice';
-import { openWallOf } from '../../../walls/open-wall';
+import { openWallOf } from '../../../../lib/wall-page/open-wall';
 import { useLaterViews } from '../../../walls/use-later-views';
-import { viewChoices, viewKeyFor } from '../../../walls/view-choices';
+import { viewChoices, viewKeyFor } from '../../../../lib/wall-page/view-choices';
 import { useStage } from '../../use-stage';
-import type { GuidedRow } from './guided-rows';
+import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import { GuidedSide } from './guided-side';
 import { useGuided } from './use-guided';
 

@@ -4,12 +4,12 @@ import { useMemo, useState } from 'react';
 import { placesFor } from '../../../../components/wall-page/part-facts';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Aim } from '../../../../lib/views/pointing/pick';
-import type { OpenWall } from '../../../walls/open-wall';
-import { pickedPart } from '../../../walls/picked-part';
+import type { OpenWall } from '../../../../lib/wall-page/open-wall';
+import { pickedPart } from '../../../../lib/wall-page/picked-part';
 import { useLazy } from '../../../walls/use-lazy';
-import type { GuidedRow } from './guided-rows';
+import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 
-const loadFoundBy = () => import('./found-by').then(({ foundBy }) => foundBy);
+const loadFoundBy = () => import('../../../../lib/drills/guided/found-by').then(({ foundBy }) => foundBy);
 
 /** What a guided wall shows, what the reader has said of it, and how that stands. */
 export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly GuidedRow[], step: 1 | 2) {

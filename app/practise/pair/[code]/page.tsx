@@ -6,11 +6,11 @@ import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
-import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../walls/brief-words';
+import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../../lib/wall-page/brief-words';
 import { plainCode, readCode } from '../../../walls/read-code';
 import { WrongCode } from '../../../walls/wrong-code';
-import { seedAfter } from '../../faulty-brief';
-import { measuredPair } from '../measured-pair';
+import { seedAfter } from '../../../../lib/drills/faulty-brief';
+import { measuredPair } from '../../../../lib/drills/pair/measured-pair';
 import { PairPractice } from './pair-practice';
 
 interface Props {

@@ -1,4 +1,4 @@
-import type { PairRows } from '../../../../components/drills/pair/pair-rows';
+import type { PairRows } from '../../../../lib/drills/pair/pair-rows';
 import type { DrawnMark } from '../../../../components/wall/wall-drawing';
 import type { FindingDimension } from '../../../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../../../lib/wall/parts';

@@ -8,17 +8,17 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { DrawContext } from '../../../../components/wall/draw-context';
-import { useLooks } from '../../../../components/wall/use-looks';
+import { useLooks } from '../../../../components/wall/use-view-settings';
 import { Controls, LAYER_CHOICES, Places } from '../../../../components/wall-page/wall-stage';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/pointing/targets';
-import { hiddenFromFront } from '../../../walls/hidden-from-front';
+import { hiddenFromFront } from '../../../../lib/wall-page/hidden-from-front';
 import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
-import type { Pair } from '../measured-pair';
+import type { Pair } from '../../../../lib/drills/pair/measured-pair';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
-import { lookFor, lookOn, looksOf } from './pair-looks';
+import { lookFor, lookOn, looksOf } from '../../../../lib/drills/pair/pair-views';
 import { usePair } from './use-pair';
 
 /** Two walls from one seed, one of them spoiled. */

@@ -3,15 +3,15 @@
 import { useEffect, useMemo, useState } from 'react';
 import { keepText, readKept } from '../../../../components/wall-page/kept-text';
 import type { Aim } from '../../../../lib/views/pointing/pick';
-import { openWallOf } from '../../../walls/open-wall';
-import { pickedPart } from '../../../walls/picked-part';
+import { openWallOf } from '../../../../lib/wall-page/open-wall';
+import { pickedPart } from '../../../../lib/wall-page/picked-part';
 import { useLazy } from '../../../walls/use-lazy';
-import type { Pair } from '../measured-pair';
-import type { PairMark } from '../pair-key';
-import { formatPair, parsePair } from './kept-pair';
+import type { Pair } from '../../../../lib/drills/pair/measured-pair';
+import type { PairMark } from '../../../../lib/drills/pair/rows-of-pair';
+import { formatPair, parsePair } from '../../../../lib/drills/pair/kept-pair';
 
-const loadFaults = () => import('../../../walls/fault-choices').then(({ FAULT_CHOICES }) => FAULT_CHOICES);
-const loadKey = () => import('../pair-key').then(({ PAIR_KEY }) => PAIR_KEY);
+const loadFaults = () => import('../../../../lib/wall-page/fault-choices').then(({ FAULT_CHOICES }) => FAULT_CHOICES);
+const loadKey = () => import('../../../../lib/drills/pair/rows-of-pair').then(({ PAIR_KEY }) => PAIR_KEY);
 
 /** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
 export function usePair(code: string, pair: Pair) {

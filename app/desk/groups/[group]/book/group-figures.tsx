@@ -8,7 +8,7 @@ import { figuresOf } from '../../../../../lib/classes/statistics/learner-figures
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { lastSpecOf } from '../../../../../lib/store/book/book-heads';
 import type { Store } from '../../../../../lib/store/database';
-import { faultName } from '../../../../walls/fault-choices';
+import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { signedText, times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
 import { ConfidenceBlock, SoundOrFaultyBlock, StepsTable } from '../../../figure-blocks';

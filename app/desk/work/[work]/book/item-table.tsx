@@ -8,7 +8,7 @@ import {
 import { type TestItem, testTable } from '../../../../../lib/classes/statistics/test-items';
 import type { WallAnswer } from '../../../../../lib/classes/statistics/wall-answer';
 import { fleissKappa } from '../../../../../lib/marking/agreement';
-import { faultName } from '../../../../walls/fault-choices';
+import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { percentText, signedText, times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
 import { Head, SheetTable } from '../../../sheet-table';

@@ -1,6 +1,6 @@
 import { scoreError } from '../../../../../lib/classes/statistics/score-error';
 import type { WallAnswer } from '../../../../../lib/classes/statistics/wall-answer';
-import { faultName } from '../../../../walls/fault-choices';
+import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { errorText, percentText } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
 import { Head, SheetTable } from '../../../sheet-table';

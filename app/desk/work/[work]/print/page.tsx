@@ -11,7 +11,7 @@ import { siteAddress } from '../../../../request/address';
 import { KeyList } from '../../../../set-work/key-list';
 import { briefsFor } from '../../../../set-work/lay-forms';
 import { type PreviewWall, previewOf } from '../../../../set-work/preview';
-import { viewsOnPaper } from '../../../../set-work/views-on-paper';
+import { viewsOnPaper } from '../../../../../lib/views/views-on-paper';
 import styles from './print.module.css';
 import { PrintButton } from './print-button';
 

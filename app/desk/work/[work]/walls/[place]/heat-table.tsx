@@ -1,4 +1,4 @@
-import { faultName } from '../../../../../walls/fault-choices';
+import { faultName } from '../../../../../../lib/wall-page/fault-choices';
 import { percentText } from '../../../../book-numbers';
 import styles from '../../../../mark-book.module.css';
 import type { OpenPlace } from '../../../../open-place';

@@ -1,0 +1,30 @@
+import type { ExplainedFinding } from '../../components/drills/explained-finding';
+import { CATALOGUE } from '../inspect/catalogue';
+import type { Finding } from '../inspect/finding';
+import type { RuleSetId } from '../limits/limit';
+import { ruleSetTitle } from '../limits/limits';
+import { rightActOf } from '../marking/act';
+
+/** A finding with the words a reader needs: its name, its place, whose figure it breaks and why that matters. */
+export function explainedFinding(
+  finding: Finding,
+  number: number,
+  rules: RuleSetId,
+  nameOf: (part: string) => string,
+): ExplainedFinding {
+  const { name, looksLike, measuredBy, whyItMatters, putsRight, hazard, reach } = CATALOGUE[finding.check];
+  const { rules: from, title, clause, howSure } = finding.source;
+  const stands = from === rules ? '' : ' (the rule set in use says nothing on this)';
+  return {
+    number,
+    finding,
+    name,
+    place: finding.parts[0] === undefined ? '' : nameOf(finding.parts[0]),
+    looksLike,
+    measuredBy,
+    whyItMatters,
+    rightAct: rightActOf(hazard, reach),
+    putsRight,
+    source: `${[...new Set([ruleSetTitle(from), title, clause])].filter((each) => each !== '').join(' · ')}${stands} · ${howSure}`,
+  };
+}

@@ -1,0 +1,35 @@
+import type { ExplainedFinding } from '../../../components/drills/explained-finding';
+import type { FaultChoice } from '../../../components/wall-page/part-facts';
+import { namesFor } from './guided-steps';
+import { TOPIC_FAULTS } from '../../generate/topics';
+import { CATALOGUE } from '../../inspect/catalogue';
+import { CHECKS, type CheckId } from '../../inspect/finding';
+import { FAULT_CHOICES } from '../../wall-page/fault-choices';
+import { explainedFinding } from '../explained-finding';
+import type { FaultyWall } from '../faulty-wall';
+import { partNames } from '../../wall/part-names-of';
+
+/** What a guided wall shows of its key. Plain data: the server measures, so that the browser need not fetch what does. */
+export interface GuidedRow extends ExplainedFinding {
+  /** The fault as it is marked: on what sort of part. */
+  readonly choice: FaultChoice | undefined;
+  readonly whereToLook: string;
+  /** Names to choose from, the right one among them. */
+  readonly names: readonly { readonly id: CheckId; readonly name: string }[];
+}
+
+export function guidedRows({ wall, findings, brief }: FaultyWall): readonly GuidedRow[] {
+  const { rules, topic, seed } = brief;
+  const nameOf = partNames(wall);
+  return findings.map((finding, index) => {
+    const { mistakenFor, whereToLook } = CATALOGUE[finding.check];
+    const near = CHECKS.filter((check) => mistakenFor.includes(check));
+    const names = namesFor(finding.check, near, TOPIC_FAULTS[topic], CHECKS, seed + index);
+    return {
+      ...explainedFinding(finding, index + 1, rules, nameOf),
+      whereToLook,
+      choice: FAULT_CHOICES.find(({ id }) => id === finding.check),
+      names: names.map((id) => ({ id, name: CATALOGUE[id].name })),
+    };
+  });
+}

@@ -1,0 +1,33 @@
+import type { QuickRow } from './quick-rows';
+import { codeOf } from '../../generate/wall-code';
+import { explainedFinding } from '../explained-finding';
+import { partNames } from '../../wall/part-names-of';
+import { type QuickRoundName, quickPicture } from './quick-picture';
+
+/** Every picture of a round with its key: what could fall and was missed first, then what else was answered wrongly. */
+export function quickRows(name: QuickRoundName, answers: readonly boolean[]): readonly QuickRow[] {
+  const rows = answers.map((saidFaulty, place): QuickRow => {
+    const { brief, wall, findings, view, window } = quickPicture(name, place);
+    const nameOf = partNames(wall);
+    return {
+      number: place + 1,
+      code: codeOf(brief),
+      wall,
+      view,
+      window,
+      faulty: findings.length > 0,
+      saidFaulty,
+      findings: findings.map((finding, index) => explainedFinding(finding, index + 1, name.rules, nameOf)),
+    };
+  });
+  return [...rows].sort((a, b) => urgencyOf(a) - urgencyOf(b) || a.number - b.number);
+}
+
+function urgencyOf(row: QuickRow): number {
+  if (isRight(row)) return 2;
+  return row.findings.some(({ finding }) => finding.hazard === 'could fall') ? 0 : 1;
+}
+
+function isRight({ faulty, saidFaulty }: QuickRow): boolean {
+  return faulty === saidFaulty;
+}

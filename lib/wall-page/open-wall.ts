@@ -1,0 +1,53 @@
+import { type SurveyedWall, surveyed } from '../exercise/surveyed';
+import type { Wall } from '../wall/model';
+import { partName } from '../wall/part-names';
+
+/** A wall with what the pages ask of it worked out once. */
+export interface OpenWall extends SurveyedWall {
+  /** A unit near the middle: the one lifted until another is picked. */
+  readonly firstUnit: string;
+  readonly nameOf: (part: string) => string;
+  /** The unit `by` places on, round from the last to the first. */
+  readonly unitFrom: (unit: string, by: number) => string;
+  /** The unit nearest above (`by` 1) or below (-1) it; itself where there is no such course. */
+  readonly courseFrom: (unit: string, by: number) => string;
+}
+
+export function openWallOf(wall: Wall): OpenWall {
+  const all = surveyed(wall);
+  const { parts } = all;
+  const { units } = wall;
+  return {
+    ...all,
+    firstUnit: middleUnit(wall),
+    nameOf: (id) => {
+      const part = parts.get(id);
+      return part ? partName(part, wall) : id;
+    },
+    unitFrom: (unit, by) => {
+      const at = units.findIndex(({ id }) => id === unit);
+      return units[(at + by + units.length) % units.length]?.id ?? unit;
+    },
+    courseFrom: (id, by) => {
+      const from = units.find((each) => each.id === id);
+      if (!from) return id;
+      const next = units.filter((each) => each.panel === from.panel && each.course === from.course + by);
+      return nearestTo(next, from.x + from.length / 2) ?? id;
+    },
+  };
+}
+
+function middleUnit({ panels, units }: Wall): string {
+  const panel = panels[0];
+  if (!panel) return '';
+  const course = units.filter(
+    (each) => each.panel === panel.id && each.course === Math.ceil(panel.courses / 2),
+  );
+  return nearestTo(course, panel.length / 2) ?? units[0]?.id ?? '';
+}
+
+/** The unit whose middle is nearest to `x`, mm. */
+function nearestTo(units: Wall['units'], x: number): string | undefined {
+  const away = (unit: Wall['units'][number]) => Math.abs(unit.x + unit.length / 2 - x);
+  return [...units].sort((a, b) => away(a) - away(b))[0]?.id;
+}
