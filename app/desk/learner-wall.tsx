@@ -1,7 +1,6 @@
 import { useId } from 'react';
 import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
-import type { FalseRow, FindingRow } from '../../lib/wall-page/result-rows';
 import { OutcomeSign } from '../../components/result/signs';
 import { WallMarks } from '../../components/wall/wall-overlays';
 import { WallFills, WallPicture } from '../../components/wall/wall-picture';
@@ -11,8 +10,9 @@ import type { RuleSetId } from '../../lib/limits/limit';
 import { frontPicture } from '../../lib/views/front/front';
 import type { Wall } from '../../lib/wall/model';
 import { partsOf } from '../../lib/wall/parts';
-import { drawnResult } from '../walls/drawn-marks';
+import type { FalseRow, FindingRow } from '../../lib/wall-page/result-rows';
 import { rowsOf } from '../../lib/wall-page/rows-of-result';
+import { drawnResult } from '../walls/drawn-marks';
 import { percentText } from './book-numbers';
 import { CouldFall } from './could-fall';
 import styles from './mark-book.module.css';

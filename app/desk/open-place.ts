@@ -7,8 +7,8 @@ import type { RuleSetId } from '../../lib/limits/limit';
 import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
 import type { Wall } from '../../lib/wall/model';
+import { namesOf } from '../../lib/wall/part-names';
 import { laidWall } from '../server/laid-walls';
-import { partName } from '../../lib/wall/part-names';
 
 /** One wall of a set work and what the group made of it. */
 export interface OpenPlace {
@@ -61,9 +61,6 @@ function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null
     },
     handIns,
     heat: heatOf(marks, new Set(handIns.map(({ learner }) => learner)).size),
-    nameOf: (id) => {
-      const part = parts.get(id);
-      return part ? partName(part, wall) : id;
-    },
+    nameOf: namesOf(wall, parts),
   };
 }

@@ -9,9 +9,9 @@ import { INSTRUMENTS, type Instrument, type InstrumentId } from '../../lib/instr
 import { INSTRUMENT } from '../../lib/instruments/instrument-list';
 import { readAt } from '../../lib/instruments/read';
 import type { Reading } from '../../lib/instruments/reading';
+import { partName } from '../../lib/wall/part-names';
 import { partsOf } from '../../lib/wall/parts';
 import { surveyOf } from '../../lib/wall/survey';
-import { partName } from '../../lib/wall/part-names';
 import styles from './instruments.module.css';
 
 export const dynamic = 'error';

@@ -1,11 +1,11 @@
 import type { LookAlike } from '../../lib/generate/look-alikes/look-alike';
 import type { Spoil } from '../../lib/generate/plan';
 import type { Topic } from '../../lib/generate/topics';
-import { FACE_MARKS } from '../../lib/inspect/face-marks';
+import { BLEMISHES } from '../../lib/inspect/blemishes';
 import type { Condition, WallKind } from '../../lib/wall/model';
 import type { PartKind } from '../../lib/wall/part-id';
 
-export type FaceMark = Exclude<Condition, 'sound'>;
+export type Blemish = Exclude<Condition, 'sound'>;
 
 /** Walls of one lesson: laid from one seed, once sound and once spoiled, and the topic to practise on after it. */
 export interface LessonFamily {
@@ -16,17 +16,17 @@ export interface LessonFamily {
   readonly spoils: readonly Spoil[];
   readonly lookAlikes: readonly LookAlike[];
   /** What is ringed on the sound wall: a part, or a unit with a mark; and what is to be said of it. No figures. */
-  readonly good: readonly (readonly [part: PartKind | FaceMark, says: string])[];
+  readonly good: readonly (readonly [part: PartKind | Blemish, says: string])[];
   /** Marks put by hand on the faces of units. */
-  readonly marks?: Readonly<Record<string, FaceMark>>;
+  readonly marks?: Readonly<Record<string, Blemish>>;
 }
 
 const spoil = (fault: Spoil['fault'], severity: number): Spoil => ({ fault, severity });
 const laid = { masonry: 'anchored', lookAlikes: [] } as const;
 
 /** "Stains running down: a symptom. Water runs here." */
-function told(mark: FaceMark): readonly [FaceMark, string] {
-  const { name, tells, means } = FACE_MARKS[mark];
+function told(mark: Blemish): readonly [Blemish, string] {
+  const { name, tells, means } = BLEMISHES[mark];
   return [mark, `${name}: ${tells}. ${means}`];
 }
 

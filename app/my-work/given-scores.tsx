@@ -9,7 +9,7 @@ const MARK_WORDS: Readonly<Record<GivenMark['kind'], string>> = {
 };
 
 /** How near a score is; and where the first marking did not stand, every mark with its reason, the one that counts last. */
-export function MarkWords(props: {
+export function GivenScores(props: {
   readonly score: number;
   readonly walls: number;
   readonly marks: readonly GivenMark[];

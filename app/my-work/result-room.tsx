@@ -2,11 +2,11 @@
 
 import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
-import type { ResultRows } from '../../lib/wall-page/result-rows';
 import { parseReading } from '../../components/wall-page/kept-work';
 import type { AttemptWall } from '../../lib/store/attempts';
-import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { LaidPractice } from '../../lib/wall-page/laid-practice';
+import type { ResultRows } from '../../lib/wall-page/result-rows';
+import { PracticeRoom } from '../walls/[code]/practice-room';
 
 /** A wall that was handed in, with the marks the site has and its key. */
 export function ResultRoom(props: {

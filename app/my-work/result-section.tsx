@@ -6,13 +6,13 @@ import { partsOf } from '../../lib/wall/parts';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../lib/wall-page/laid-practice';
 import { rowsOf } from '../../lib/wall-page/rows-of-result';
+import { GivenScores } from './given-scores';
 import type { ShownResult } from './learner-work';
-import { MarkWords } from './given-scores';
 import styles from './my-work.module.css';
 import { ResultRoom } from './result-room';
 
 /** The result of a set work: the score in words, each wall, and one wall with its key. A practice result, and no more. */
-export function ResultPart(props: {
+export function ResultSection(props: {
   readonly work: WorkRow;
   readonly result: ShownResult;
   readonly place: number | null;
@@ -58,7 +58,7 @@ export function ResultPart(props: {
       <p>
         <span className={styles.score}>{scoreOf100(result.score)}</span> of 100
       </p>
-      <MarkWords score={result.score} walls={result.walls.length} marks={result.marks} />
+      <GivenScores score={result.score} walls={result.walls.length} marks={result.marks} />
       {work.spec.passMark && (
         <PassWords passMark={work.spec.passMark} score={result.score} walls={result.walls.length} />
       )}

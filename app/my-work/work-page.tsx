@@ -3,14 +3,14 @@ import { When } from '../../components/time/when';
 import { PostForm } from '../../components/ui/post-form';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { Store } from '../../lib/store/database';
-import type { Learner } from '../accounts/people';
-import { readLessons } from '../lessons/read-lessons';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../lib/wall-page/laid-practice';
+import type { Learner } from '../accounts/people';
+import { readLessons } from '../lessons/read-lessons';
 import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
 import { RelatedReading } from './related-reading';
-import { ResultPart } from './result-section';
+import { ResultSection } from './result-section';
 import { WorkRoom } from './work-room';
 
 /** A set work as its learner sees it: what it is, the way to begin, the walls, and the result once it is shown. */
@@ -62,7 +62,7 @@ export async function WorkPage(props: {
           {place === null && <About seen={seen} />}
           {place === null && <RelatedReading spec={work.spec} lessons={await readLessons()} />}
           <Handed seen={seen} />
-          {result && <ResultPart work={work} result={result} place={place} />}
+          {result && <ResultSection work={work} result={result} place={place} />}
           {place === null && <Begin seen={seen} />}
         </>
       )}

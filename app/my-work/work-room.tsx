@@ -8,10 +8,10 @@ import { useOutbox } from '../../components/hand-in/use-outbox';
 import { WallList } from '../../components/hand-in/wall-list';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
+import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
-import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import styles from './my-work.module.css';
 import { addressOf, LIST, usePlace } from './use-place';
 

@@ -2,6 +2,7 @@ import { setImmediate } from 'node:timers/promises';
 import { type Match, matchOf, type SeenForm } from '../../lib/classes/form-match';
 import { briefAt, FormError, formFor, slotsOf } from '../../lib/classes/forms';
 import type { SetWorkSpec } from '../../lib/classes/set-work';
+import { WALL_PROBE } from '../../lib/exercise/wall-probe';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
@@ -9,12 +10,11 @@ import type { GivenWall } from '../../lib/store/attempts';
 import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
 import { wrongField } from '../request/refusal';
 import { fingerprintHere } from '../server/laid-walls';
-import { LOOK } from '../../lib/exercise/wall-probe';
 
 /** The spec with its slots drawn. @throws Refusal when no such walls can be laid. */
 export function withSlots(spec: SetWorkSpec, secret: string): KeptSpec {
   try {
-    return { ...spec, slots: slotsOf(spec, secret, LOOK) };
+    return { ...spec, slots: slotsOf(spec, secret, WALL_PROBE) };
   } catch (error) {
     if (!(error instanceof FormError)) throw error;
     throw wrongField('topics', `${error.message[0]?.toUpperCase()}${error.message.slice(1)}.`);
@@ -27,7 +27,7 @@ export function briefsFor(
   learner: string | null,
   attempt: number,
 ): readonly Brief[] {
-  return formFor(spec, spec.slots, secret, { learner, attempt }, LOOK);
+  return formFor(spec, spec.slots, secret, { learner, attempt }, WALL_PROBE);
 }
 
 /** One wall of the form of a learner's first attempt (null: of everyone); undefined where there is no such place. */
@@ -37,7 +37,7 @@ export function briefOfPlace(
   place: number,
 ): Brief | undefined {
   if (place < 1 || place > spec.walls) return undefined;
-  return briefAt(spec, spec.slots, secret, { learner, attempt: 1 }, place, LOOK);
+  return briefAt(spec, spec.slots, secret, { learner, attempt: 1 }, place, WALL_PROBE);
 }
 
 /** The walls a new attempt is given, with their fingerprints: they are what a hand-in is held against. */
@@ -58,7 +58,7 @@ export async function matchFor(
   for (const { id, name } of learners) {
     const walls = briefsFor(work, id, 1).map((brief) => ({
       difficulty: brief.difficulty,
-      families: LOOK.measured(brief),
+      families: WALL_PROBE.measured(brief),
     }));
     forms.push({ name, walls });
     // A group's forms take seconds: a hand-in must not wait for all of them.

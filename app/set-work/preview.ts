@@ -8,8 +8,8 @@ import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import type { Wall } from '../../lib/wall/model';
-import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { partName } from '../../lib/wall/part-names';
+import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 
 /** One fault of the key, in words. */
 export interface KeyLine {

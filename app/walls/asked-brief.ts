@@ -5,8 +5,8 @@ import { TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
 import { RULE_SETS } from '../../lib/limits/limit';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { WALL_KINDS } from '../../lib/wall/model';
-import { fieldProblems } from './brief-problems';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../../lib/wall-page/brief-words';
+import { fieldProblems } from './brief-problems';
 
 export const BRIEF_FIELDS: readonly WallFormField[] = [
   { name: 'topic', label: 'Topic', choices: TOPICS.map((value) => ({ value, label: TOPIC_TITLES[value] })) },

@@ -1,8 +1,8 @@
-import type { ResultRows } from '../../lib/wall-page/result-rows';
 import type { DrawnMark } from '../../components/wall/wall-drawing';
 import type { Mark } from '../../components/wall-page/practice-state';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../lib/wall/parts';
+import type { ResultRows } from '../../lib/wall-page/result-rows';
 
 /** The learner's marks as rings on the wall, numbered as in the list. */
 export function drawnMarks(marks: readonly Mark[], parts: ReadonlyMap<string, Part>): readonly DrawnMark[] {

@@ -1,5 +1,4 @@
-import type { Finding } from '../../lib/inspect/finding';
-import type { Act } from '../../lib/marking/act';
+import type { ExplainedFinding } from '../../lib/drills/explained-finding';
 import type { LengthSystem } from '../../lib/units';
 import { ACT_REASONS } from '../result/answer-check';
 import { measuredWords } from '../result/finding-measure';
@@ -7,21 +6,6 @@ import { formatMeasure, isFine } from '../result/format-measure';
 import { HazardSign } from '../result/signs';
 import { MeasureStrip } from './build/measure-strip';
 import styles from './drills.module.css';
-
-/** A finding with all that is to be said of it. */
-export interface ExplainedFinding {
-  readonly number: number;
-  readonly finding: Finding;
-  readonly name: string;
-  readonly place: string;
-  readonly looksLike: string;
-  readonly measuredBy: string;
-  readonly whyItMatters: string;
-  readonly rightAct: Act;
-  readonly putsRight: string;
-  /** Whose limit it is, with edition, clause and how sure. */
-  readonly source: string;
-}
 
 /** Name, place and measure of a finding in one line: "Unit proud, course 5, unit 3: 12 mm, limit 4 mm". */
 export function findingLine({ name, place, finding }: ExplainedFinding, system: LengthSystem): string {

@@ -2,7 +2,9 @@
 
 import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
-import { type FaultChoice, faultsAt, type PickedPart, placesFor } from '../wall-page/part-facts';
+import type { FaultChoice } from '../../lib/wall-page/fault-choices';
+import type { PickedPart } from '../../lib/wall-page/nearby-parts';
+import { faultsAt, placesFor } from '../wall-page/faults-at';
 import styles from './name-fault.module.css';
 
 /** Names the fault at the part picked: one list of all faults, by family, in the browser's own control. */

@@ -2,10 +2,10 @@ import type { LimitKind } from '../../lib/limits/limit';
 import type { Act } from '../../lib/marking/act';
 import type { Verdict } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';
+import type { FindingRow } from '../../lib/wall-page/result-rows';
 import { measuredWords, offTheMean } from './finding-measure';
 import { formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FindingRow } from '../../lib/wall-page/result-rows';
 
 /** Why an act is the right one: the rule, said each time. */
 export const ACT_REASONS: Readonly<Record<Act, string>> = {

@@ -1,9 +1,9 @@
 'use client';
 
 import type { LengthSystem } from '../../lib/units';
+import type { FalseRow, Within } from '../../lib/wall-page/result-rows';
 import { formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FalseRow, Within } from '../../lib/wall-page/result-rows';
 import { OutcomeSign } from './signs';
 
 /** A mark at a place that is within its limits, and what was measured there. */

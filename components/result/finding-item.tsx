@@ -5,11 +5,11 @@ import type { Finding } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
+import type { FindingRow } from '../../lib/wall-page/result-rows';
 import { ACT_REASONS, AnswerCheck } from './answer-check';
 import { measuredWords } from './finding-measure';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
 import styles from './result.module.css';
-import type { FindingRow } from '../../lib/wall-page/result-rows';
 import { HazardSign, OutcomeSign } from './signs';
 
 const HOW_SURE_WORDS: Readonly<Record<HowSure, string>> = {

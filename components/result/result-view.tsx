@@ -4,12 +4,12 @@ import Link from 'next/link';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
+import type { FalseRow, FindingRow, ResultRows } from '../../lib/wall-page/result-rows';
 import { Caution } from '../ui/caution';
 import { FalseMarkItem } from './false-mark-item';
 import { FindingItem } from './finding-item';
 import { FiveMarksTable } from './five-marks';
 import styles from './result.module.css';
-import type { FalseRow, FindingRow, ResultRows } from '../../lib/wall-page/result-rows';
 import { COULD_FALL_RULE, scoreOf100, scoreWords } from './score-words';
 
 /** In a new wall these are a matter of looks; in an old one they are movement. */

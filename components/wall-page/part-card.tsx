@@ -2,8 +2,8 @@
 
 import type { ReactNode } from 'react';
 import type { PartKind } from '../../lib/wall/part-id';
+import type { NamedPart, PickedPart } from '../../lib/wall-page/nearby-parts';
 import styles from './part-card.module.css';
-import type { NamedPart, PickedPart } from './part-facts';
 
 /** Parts that a tap may have been meant for instead, and how many of them are named at once. */
 const BESIDE: readonly PartKind[] = ['unit', 'bed', 'head', 'tie'];

@@ -1,22 +1,16 @@
 'use client';
 
+import type { ReviewQuestion } from '../../lib/wall-page/review-questions';
 import { COULD_FALL_RULE } from '../result/score-words';
 import { Caution } from '../ui/caution';
 import { MarkList, type NamedMark } from './marking/mark-list';
 import styles from './review.module.css';
 
-/** A family of faults to look for once more, and the view to look in. */
-export interface LastLook {
-  readonly family: string;
-  readonly question: string;
-  readonly view: string;
-}
-
 /** The last look before handing in. Nothing is handed in without coming through here. */
 export function Review(props: {
   readonly marks: readonly NamedMark[];
   readonly saysSound: boolean;
-  readonly looks: readonly LastLook[];
+  readonly looks: readonly ReviewQuestion[];
   readonly cautions: readonly string[];
   /** One wall of several that are handed in together: it is done here, and can still be changed. */
   readonly isOneOfSeveral?: boolean;

@@ -7,9 +7,10 @@ import type { Aim } from '../../lib/views/pointing/pick';
 import type { Layer } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
+import type { ViewChoice } from '../../lib/wall-page/view-choices';
 import { type Choice, ChoiceBar } from '../ui/choice-bar';
+import { useViewSettings, type ViewSettings } from '../wall/use-view-settings';
 import { CourseControl, CutControl, DistanceControl, SunControl } from '../wall/view-controls';
-import { type Looks, useLooks } from '../wall/use-view-settings';
 import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
 import { WallList } from '../wall/wall-list';
 import styles from './wall-stage.module.css';
@@ -26,17 +27,11 @@ const FORMS = [
   { value: 'list', label: 'a list' },
 ] as const;
 
-interface Place {
-  readonly value: string;
-  readonly look: string;
-  readonly label: string;
-}
-
-/** The wall with the looks and places to choose from, as a drawing or as a list. */
+/** The wall with its views to choose from, as a drawing or as a list. */
 export function WallStage(props: {
   readonly wall: Wall;
   readonly label: string;
-  readonly views: readonly Place[];
+  readonly views: readonly ViewChoice[];
   readonly viewKey: string;
   readonly view: View;
   /** What this view cannot show, in a sentence. */
@@ -59,8 +54,8 @@ export function WallStage(props: {
   const { lengths, onView, onPick, onPaper = false } = props;
   const [layer, setLayer] = useState<Layer>('units');
   const [form, setForm] = useState<'drawing' | 'list'>('drawing');
-  const looks = useLooks(viewKey, props.view);
-  const shared = { wall, view: looks.view, marks, selected, layer, system, label };
+  const settings = useViewSettings(viewKey, props.view);
+  const shared = { wall, view: settings.view, marks, selected, layer, system, label };
   return (
     <section className={styles.stage} aria-labelledby="stage-heading">
       <h2 id="stage-heading" className="visually-hidden" tabIndex={-1}>
@@ -69,18 +64,18 @@ export function WallStage(props: {
       <Places views={views} viewKey={viewKey} onView={onView} />
       {hint && <p className={styles.hint}>{hint}</p>}
       {bar}
-      <Controls wall={wall} viewKey={viewKey} looks={looks} system={system} />
+      <Controls wall={wall} viewKey={viewKey} settings={settings} system={system} />
       <div data-stage className={styles.drawing}>
         {form === 'list' && !onPaper ? (
           <WallList
             {...shared}
-            distance={looks.viewing.distance}
+            distance={settings.viewing.distance}
             onPick={onPick && ((part) => onPick(part, null))}
           />
         ) : (
           <WallDrawing
             {...shared}
-            viewing={looks.viewing}
+            viewing={settings.viewing}
             {...(dimensions ? { dimensions } : {})}
             {...(onPick ? { onPick } : {})}
           />
@@ -91,7 +86,7 @@ export function WallStage(props: {
         <summary>Lengths and list</summary>
         <div className={styles.bars}>
           {lengths}
-          {looks.view.kind !== 'tickets' && (
+          {settings.view.kind !== 'tickets' && (
             <ChoiceBar
               legend="Arrow keys and list go by"
               options={LAYER_CHOICES}
@@ -108,7 +103,7 @@ export function WallStage(props: {
 
 /** First how to look, then where, if that look has several places. */
 export function Places(props: {
-  readonly views: readonly Place[];
+  readonly views: readonly ViewChoice[];
   readonly viewKey: string;
   readonly onView: (key: string) => void;
 }) {
@@ -141,18 +136,18 @@ export function Places(props: {
 export function Controls(props: {
   readonly wall: Wall;
   readonly viewKey: string;
-  readonly looks: Looks;
+  readonly settings: ViewSettings;
   readonly system: LengthSystem;
 }) {
-  const { wall, viewKey, looks, system } = props;
-  const { view } = looks;
+  const { wall, viewKey, settings, system } = props;
+  const { view } = settings;
   if (viewKey === 'afar') {
-    return <DistanceControl distance={looks.distance} system={system} onChange={looks.stand} />;
+    return <DistanceControl distance={settings.distance} system={system} onChange={settings.stand} />;
   }
-  if (viewKey === 'side-light') return <SunControl sun={looks.sun} onChange={looks.shine} />;
+  if (viewKey === 'side-light') return <SunControl sun={settings.sun} onChange={settings.shine} />;
   const panel = 'panel' in view && wall.panels.find(({ id }) => id === view.panel);
   if (!panel) return null;
-  const move = (to: number) => looks.move(panel.id, to);
+  const move = (to: number) => settings.move(panel.id, to);
   if (view.kind === 'side-section') {
     return <CutControl panel={panel} x={view.x} system={system} onChange={move} />;
   }

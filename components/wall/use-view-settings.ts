@@ -8,7 +8,7 @@ import type { Afar } from './view-controls';
 /** The sun low on the left, where it rakes the face. */
 const LOW_SUN = -70;
 
-export interface Looks {
+export interface ViewSettings {
   readonly view: View;
   readonly viewing: ViewingConditions;
   readonly distance: Afar;
@@ -19,8 +19,8 @@ export interface Looks {
   readonly move: (panel: string, to: number) => void;
 }
 
-/** How the reader looks: distance, light, and where each panel is cut or looked down on. Kept while other views are chosen. */
-export function useLooks(viewKey: string, asked: View): Looks {
+/** How the reader settings: distance, light, and where each panel is cut or looked down on. Kept while other views are chosen. */
+export function useViewSettings(viewKey: string, asked: View): ViewSettings {
   const [distance, stand] = useState<Afar>('six metres');
   const [sun, shine] = useState(LOW_SUN);
   const [places, setPlaces] = useState<Readonly<Record<string, number>>>({});

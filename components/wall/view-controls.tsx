@@ -2,8 +2,8 @@ import { formatLength, type LengthSystem } from '../../lib/units';
 import { finestSeen, SUN_REACH } from '../../lib/views/viewing-conditions';
 import type { Panel } from '../../lib/wall/model';
 import { type Choice, ChoiceBar } from '../ui/choice-bar';
-import styles from './view-controls.module.css';
 import { Stepper } from './stepper';
+import styles from './view-controls.module.css';
 
 export type Afar = 'six metres' | 'ten metres';
 

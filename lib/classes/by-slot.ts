@@ -1,12 +1,12 @@
 import { orderFor } from './forms';
-import type { WorkRow } from '../store/set-work';
+import type { SetWorkSpec } from './set-work';
 
 /**
  * Answers of first attempts with the slot in place of the place, both from 1. Where each learner has walls of their own, what is
  * comparable is the slot, the plan a wall was drawn to; each has the slots in an order of their own.
  */
 export function bySlot<T extends { readonly learner: string; readonly place: number }>(
-  { spec, secret }: Pick<WorkRow, 'spec' | 'secret'>,
+  { spec, secret }: { readonly spec: SetWorkSpec; readonly secret: string },
   answers: readonly T[],
 ): readonly T[] {
   const orders = new Map<string, readonly number[]>();

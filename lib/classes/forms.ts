@@ -4,9 +4,9 @@ import type { SetWorkSpec } from './set-work';
 
 /**
  * What a wall holds, as families of its faults in a fixed order, one entry a fault; empty for a sound wall.
- * The caller looks: this room may neither lay nor inspect a wall.
+ * The caller looks into the walls: this room may neither lay nor inspect a wall.
  */
-export interface Look {
+export interface WallProbe {
   /** What the brief plans: quick, right but for a fault that finds no room. */
   readonly planned: (brief: Brief) => readonly string[];
   /** What the laid wall is found to hold: the truth. */
@@ -50,7 +50,7 @@ const MOST_TRIES = 20_000;
  * worked out from the number of walls. Kept with the set work, for it takes a second or two.
  * @throws FormError where no wall can have a fault
  */
-export function slotsOf(spec: SetWorkSpec, secret: string, look: Look): readonly Slot[] {
+export function slotsOf(spec: SetWorkSpec, secret: string, probe: WallProbe): readonly Slot[] {
   const draws = secretDraws(secret, 'slots');
   const least = spec.walls < 3 ? 0 : Math.max(1, Math.floor((spec.walls * 3) / 10));
   const sound = draws.whole(least, Math.ceil(spec.walls / 2));
@@ -59,7 +59,7 @@ export function slotsOf(spec: SetWorkSpec, secret: string, look: Look): readonly
   const isSound = draws.shuffled(turns([true], spec.walls).map((_, place) => place < sound));
   return topics.map((topic, place) => {
     const kind = kinds[place] as Brief['kind'];
-    const mix = isSound[place] ? SOUND : commonMix(spec, { topic, kind }, draws, look);
+    const mix = isSound[place] ? SOUND : commonMix(spec, { topic, kind }, draws, probe);
     return { topic, kind, ...mix };
   });
 }
@@ -74,10 +74,10 @@ export function formFor(
   slots: readonly Slot[],
   secret: string,
   owner: FormOwner,
-  look: Look,
+  probe: WallProbe,
 ): readonly Brief[] {
   return orderFor(spec, secret, owner).map((_, index) =>
-    briefAt(spec, slots, secret, owner, index + 1, look),
+    briefAt(spec, slots, secret, owner, index + 1, probe),
   );
 }
 
@@ -88,13 +88,13 @@ export function briefAt(
   secret: string,
   owner: FormOwner,
   place: number,
-  look: Look,
+  probe: WallProbe,
 ): Brief {
   const at = orderFor(spec, secret, owner)[place - 1];
   const slot = at === undefined ? undefined : slots[at];
   if (!slot)
     throw new FormError(`the set work has ${slots.length} slots for ${spec.walls} walls, none at ${place}`);
-  const brief = matchedBrief(spec, slot, secretDraws(secret, `${nameOf(spec, owner)} wall ${at}`), look);
+  const brief = matchedBrief(spec, slot, secretDraws(secret, `${nameOf(spec, owner)} wall ${at}`), probe);
   if (brief) return brief;
   throw new FormError(
     `no ${slot.kind} of the topic "${slot.topic}" with ${keyOf(slot.families) || 'no fault'} was found: choose another topic or kind`,
@@ -120,19 +120,19 @@ function commonMix(
   spec: SetWorkSpec,
   slot: Pick<Slot, 'topic' | 'kind'>,
   draws: SecretDraws,
-  look: Look,
+  probe: WallProbe,
 ): Mix {
   const briefs = Array.from({ length: SAMPLE }, () => briefOf(spec, slot, draws.seed()));
   const mixes = new Map<string, { readonly planned: readonly string[]; readonly briefs: Brief[] }>();
   for (const brief of briefs) {
-    const planned = look.planned(brief);
+    const planned = probe.planned(brief);
     const mix = mixes.get(keyOf(planned)) ?? { planned, briefs: [] };
     mixes.set(keyOf(planned), mix);
     mix.briefs.push(brief);
   }
   for (const { planned, briefs: alike } of mixes.values()) {
     if (planned.length === 0 || alike.length < OFTEN_ENOUGH) continue;
-    const held = alike.slice(0, LAID).map(look.measured);
+    const held = alike.slice(0, LAID).map(probe.measured);
     const families = held.find((each, at) => each.length > 0 && isHalfOf(each, held.slice(at)));
     if (families) return { planned, families };
   }
@@ -147,11 +147,11 @@ function isHalfOf(mix: readonly string[], held: readonly (readonly string[])[]):
   return same >= 2 && same * 2 >= held.length;
 }
 
-function matchedBrief(spec: SetWorkSpec, slot: Slot, draws: SecretDraws, look: Look): Brief | null {
+function matchedBrief(spec: SetWorkSpec, slot: Slot, draws: SecretDraws, probe: WallProbe): Brief | null {
   for (let tries = 0; tries < MOST_TRIES; tries++) {
     const brief = briefOf(spec, slot, draws.seed());
-    if (keyOf(look.planned(brief)) !== keyOf(slot.planned)) continue;
-    if (keyOf(look.measured(brief)) === keyOf(slot.families)) return brief;
+    if (keyOf(probe.planned(brief)) !== keyOf(slot.planned)) continue;
+    if (keyOf(probe.measured(brief)) === keyOf(slot.families)) return brief;
   }
   return null;
 }

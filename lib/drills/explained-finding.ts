@@ -1,9 +1,23 @@
-import type { ExplainedFinding } from '../../components/drills/explained-finding';
 import { CATALOGUE } from '../inspect/catalogue';
 import type { Finding } from '../inspect/finding';
 import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
-import { rightActOf } from '../marking/act';
+import { type Act, rightActOf } from '../marking/act';
+
+/** A finding with all that is to be said of it. */
+export interface ExplainedFinding {
+  readonly number: number;
+  readonly finding: Finding;
+  readonly name: string;
+  readonly place: string;
+  readonly looksLike: string;
+  readonly measuredBy: string;
+  readonly whyItMatters: string;
+  readonly rightAct: Act;
+  readonly putsRight: string;
+  /** Whose limit it is, with edition, clause and how sure. */
+  readonly source: string;
+}
 
 /** A finding with the words a reader needs: its name, its place, whose figure it breaks and why that matters. */
 export function explainedFinding(

@@ -1,4 +1,4 @@
-import type { Look } from '../classes/forms';
+import type { WallProbe } from '../classes/forms';
 import type { Brief } from '../generate/brief';
 import { layWall } from '../generate/generate';
 import { planOf } from '../generate/planner';
@@ -10,7 +10,7 @@ import { inspect } from '../inspect/inspect';
 const FAMILIES = TOPICS.filter((topic) => topic !== 'mixed');
 
 /** Looks at walls for lib/classes, which may neither lay nor inspect one. */
-export const LOOK: Look = {
+export const WALL_PROBE: WallProbe = {
   planned: (brief) => familiesOf(planOf(brief).spoils.map(({ fault }) => fault)),
   measured: (brief) => measuredFamilies(brief),
 };

@@ -1,10 +1,20 @@
-import { formatMeasure } from '../../components/result/format-measure';
-import type { FaultChoice } from '../../components/wall-page/part-facts';
-import type { Mark } from '../../components/wall-page/practice-state';
 import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../generate/topics';
 import { CATALOGUE } from '../inspect/catalogue';
 import { CHECKS, type CheckId } from '../inspect/finding';
-import type { LengthSystem } from '../units';
+import type { PartKind } from '../wall/part-id';
+
+/** A fault as it can be chosen. */
+export interface FaultChoice {
+  readonly id: CheckId;
+  readonly name: string;
+  readonly looksLike: string;
+  readonly whereToLook: string;
+  readonly family: string;
+  /** The kinds of part it is marked on. */
+  readonly markedOn: readonly PartKind[];
+  /** What is measured for it, and in which unit. */
+  readonly asks: { readonly what: string; readonly unit: string };
+}
 
 /** All faults as they can be chosen: every one of them, whatever the wall is about. */
 export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
@@ -27,13 +37,6 @@ export function topicOf(fault: CheckId): Topic {
 
 export function faultName(fault: string): string {
   return FAULT_CHOICES.find(({ id }) => id === fault)?.name ?? fault;
-}
-
-/** What a mark says beyond place, name and certainty: "9.5 mm · good practice · put right now". Empty when nothing. */
-export function detailsText({ fault, reading, kind, act }: Mark, system: LengthSystem): string {
-  const { unit } = CATALOGUE[fault].asks;
-  const amount = reading === undefined ? undefined : formatMeasure(reading, unit, system);
-  return [amount, kind, act].filter((each) => each !== undefined).join(' · ');
 }
 
 /** Address of the passage of its lesson on a fault. */

@@ -1,8 +1,22 @@
+import type { SurveyedWall } from '../exercise/surveyed';
 import { gapBetween } from '../geometry/box';
 import { type Aim, awayFrom } from '../views/pointing/pick';
 import { topCourseOf, type Wall } from '../wall/model';
 import { type PanelId, type PartKind, parsePartId } from '../wall/part-id';
+import { partName } from '../wall/part-names';
 import type { Part } from '../wall/parts';
+
+/** A part of the wall with the name a reader sees. */
+export interface NamedPart {
+  readonly id: string;
+  readonly kind: PartKind;
+  readonly name: string;
+}
+
+export interface PickedPart extends NamedPart {
+  /** What else can be marked from this place, nearest first: its joints, its course, its panel, what carries it. */
+  readonly nearby: readonly NamedPart[];
+}
 
 /** Parts small enough that what lies beside them is near. */
 const SMALL: readonly PartKind[] = ['unit', 'bed', 'head', 'tie'];
@@ -12,6 +26,18 @@ const FEW: readonly PartKind[] = ['support', 'opening', 'edge', 'corner'];
 const NEAR_TIES = 3;
 /** What lies no farther off than this is beside a part, mm: over a joint and a half. */
 const BESIDE = 20;
+
+/** A part that was pointed to, with what else a fault there may be marked on; null for no part of this wall. */
+export function pickedPart(
+  { wall, parts }: Pick<SurveyedWall, 'wall' | 'parts'>,
+  id: string,
+  aim: Aim | null,
+): PickedPart | null {
+  const part = parts.get(id);
+  if (!part) return null;
+  const named = (each: Part) => ({ id: each.id, kind: each.kind, name: partName(each, wall) });
+  return { ...named(part), nearby: nearbyParts(part, aim, wall, parts).map(named) };
+}
 
 /**
  * What else can be marked from a part, nearest first to the place pointed at (to the middle of the part where nobody pointed): the units

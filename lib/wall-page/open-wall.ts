@@ -1,6 +1,6 @@
 import { type SurveyedWall, surveyed } from '../exercise/surveyed';
 import type { Wall } from '../wall/model';
-import { partName } from '../wall/part-names';
+import { namesOf } from '../wall/part-names';
 
 /** A wall with what the pages ask of it worked out once. */
 export interface OpenWall extends SurveyedWall {
@@ -15,15 +15,11 @@ export interface OpenWall extends SurveyedWall {
 
 export function openWallOf(wall: Wall): OpenWall {
   const all = surveyed(wall);
-  const { parts } = all;
   const { units } = wall;
   return {
     ...all,
     firstUnit: middleUnit(wall),
-    nameOf: (id) => {
-      const part = parts.get(id);
-      return part ? partName(part, wall) : id;
-    },
+    nameOf: namesOf(wall, all.parts),
     unitFrom: (unit, by) => {
       const at = units.findIndex(({ id }) => id === unit);
       return units[(at + by + units.length) % units.length]?.id ?? unit;

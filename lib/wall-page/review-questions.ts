@@ -1,9 +1,15 @@
-import type { LastLook } from '../../components/wall-page/review';
 import { cutsOf } from '../views/view';
 import type { Wall } from '../wall/model';
 
+/** A family of faults to look for once more, and the view to look in. */
+export interface ReviewQuestion {
+  readonly family: string;
+  readonly question: string;
+  readonly view: string;
+}
+
 /** What to look for once more before handing in, with the view for it. */
-export function lastLooks(wall: Wall): readonly LastLook[] {
+export function reviewQuestions(wall: Wall): readonly ReviewQuestion[] {
   const base = cutsOf(wall)[0];
   const joints = {
     family: 'Joints',

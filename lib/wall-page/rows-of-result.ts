@@ -1,10 +1,3 @@
-import type {
-  FalseRow,
-  FaultTexts,
-  FindingRow,
-  LeftRow,
-  ResultRows,
-} from './result-rows';
 import type { GradedFinding, GradedMark, Result } from '../exercise/result';
 import { CATALOGUE } from '../inspect/catalogue';
 import type { CheckId } from '../inspect/finding';
@@ -13,9 +6,10 @@ import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
 import type { Wall } from '../wall/model';
 import { isOfKind, parsePartId } from '../wall/part-id';
+import { namesOf } from '../wall/part-names';
 import type { Part } from '../wall/parts';
 import { faultName, passageOf, topicOf } from './fault-choices';
-import { partName } from '../wall/part-names';
+import type { FalseRow, FaultTexts, FindingRow, LeftRow, ResultRows } from './result-rows';
 
 /** Certain, in the words of a mark. */
 const CERTAIN = 3;
@@ -27,10 +21,7 @@ export function rowsOf(
   rules: RuleSetId,
   parts: ReadonlyMap<string, Part>,
 ): ResultRows {
-  const nameOf = (id: string) => {
-    const part = parts.get(id);
-    return part ? partName(part, wall) : id;
-  };
+  const nameOf = namesOf(wall, parts);
   const findings = [...result.findings].sort((a, b) => urgencyOf(a, result) - urgencyOf(b, result));
   const falseMarks = result.marks
     .filter(({ outcome }) => outcome === 'false')

@@ -1,6 +1,6 @@
 import type { Wall } from './model';
 import { type PartId, parsePartId } from './part-id';
-import type { Part } from './parts';
+import { type Part, partsOf } from './parts';
 
 /** What a reader calls a part. Courses count from the bottom, units from the left. */
 export function partName(part: Part, wall: Wall): string {
@@ -8,6 +8,17 @@ export function partName(part: Part, wall: Wall): string {
   return wall.panels.length > 1 && part.kind !== 'corner' && part.kind !== 'batch' && part.kind !== 'panel'
     ? `${name}, wall ${part.panel}`
     : name;
+}
+
+/** Names the parts of a wall as a reader does; what is no part of it by its id. */
+export function namesOf(
+  wall: Wall,
+  parts: ReadonlyMap<string, Part> = partsOf(wall),
+): (id: string) => string {
+  return (id) => {
+    const part = parts.get(id);
+    return part ? partName(part, wall) : id;
+  };
 }
 
 function bareName(part: Part, wall: Wall): string {

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { openPlace } from '../../app/desk/open-place';
-import { measuredPair } from '../../lib/drills/pair/measured-pair';
 import { gradeWalls } from '../../app/server/grade-walls';
-import { layPractice } from '../../lib/wall-page/laid-practice';
+import { measuredPair } from '../../lib/drills/pair/measured-pair';
 import { layByCode } from '../../lib/engines/engines';
 import { ENGINE } from '../../lib/generate/brief';
 import { parseCode } from '../../lib/generate/wall-code';
+import { layPractice } from '../../lib/wall-page/laid-practice';
 import { frozenWalls, wallNow } from '../frozen/frozen-walls';
 
 // The first wall with a fault that the first engine gave out, with the fingerprint an attempt of that day would hold.

@@ -1,63 +1,63 @@
 'use client';
 
 import { useMemo, useState } from 'react';
+import { BlemishField } from '../../../components/drills/build/blemish-choice';
 import styles from '../../../components/drills/build/build.module.css';
 import { BuildFound } from '../../../components/drills/build/build-found';
 import { BuildSlider } from '../../../components/drills/build/build-slider';
-import { FaceMarksChoice } from '../../../components/drills/build/face-marks-choice';
 import { LiftSteps } from '../../../components/drills/build/lift-steps';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Caution } from '../../../components/ui/caution';
 import { DrawContext } from '../../../components/wall/draw-context';
-import { useLooks } from '../../../components/wall/use-view-settings';
+import { useViewSettings } from '../../../components/wall/use-view-settings';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { Controls, Places } from '../../../components/wall-page/wall-stage';
-import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
+import type { LaidBuild, ShownSlider } from '../../../lib/drills/build/laid-build';
+import { viewOfSlider } from '../../../lib/drills/build/slider-view';
+import { withBlemish } from '../../../lib/generate/adjustable/blemished-wall';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
-import { LoadingNotice } from '../../walls/loading-notice';
 import { openWallOf } from '../../../lib/wall-page/open-wall';
-import { useLaterViews } from '../../walls/use-later-views';
 import { viewChoices } from '../../../lib/wall-page/view-choices';
+import { LoadingNotice } from '../../walls/loading-notice';
+import { useLaterViews } from '../../walls/use-later-views';
 import { useStage } from '../use-stage';
-import type { LaidBuild, ShownSlider } from '../../../lib/drills/build/laid-build';
-import { lookAt } from '../../../lib/drills/build/slider-view';
 import { useBuild } from './use-build';
 
 /** A wall to spoil: sliders beside it, and at once what each limit says. */
 export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
-  const { base, sliders, faceMarks } = laid;
+  const { base, sliders, blemishes } = laid;
   const build = useBuild(laid, rules);
   const { wall, values, loading } = build;
   const { findings, verdicts } = build.measures;
   const open = useMemo(() => openWallOf(base), [base]);
   const stage = useStage(open);
   const views = useLaterViews(stage.view);
-  const looks = useLooks(stage.viewKey, views.view);
+  const settings = useViewSettings(stage.viewKey, views.view);
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const [ringed, setRinged] = useState(true);
-  const [mark, setMark] = useState<Condition>('sound');
-  const marked = useMemo(() => withMarkedFaces(wall, mark), [wall, mark]);
+  const [blemish, setBlemish] = useState<Condition>('sound');
+  const shownWall = useMemo(() => withBlemish(wall, blemish), [wall, blemish]);
   const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
   const families = [...new Set(sliders.map(({ family }) => family))];
   const look = (slider: ShownSlider) => {
-    const { view, unit } = lookAt(slider, base);
+    const { view, unit } = viewOfSlider(slider, base);
     stage.choose(view);
     if (unit) stage.lift(unit);
   };
-  const markFaces = (condition: Condition) => {
-    setMark(condition);
+  const putBlemish = (condition: Condition) => {
+    setBlemish(condition);
     // Only the face shows them.
     if (stage.view.kind !== 'front') stage.choose('front');
   };
   const reset = () => {
     build.reset();
-    setMark('sound');
+    setBlemish('sound');
   };
   const couldFall =
-    faceMarks[system].some(
-      ({ condition, tells }) => condition === mark && tells.startsWith('could be loose'),
+    blemishes[system].some(
+      ({ condition, tells }) => condition === blemish && tells.startsWith('could be loose'),
     ) || findings.some(({ finding }) => finding.hazard === 'could fall');
   return (
     <div className={styles.room}>
@@ -66,7 +66,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
           The wall
         </h2>
         <Places views={viewChoices(base)} viewKey={stage.viewKey} onView={stage.choose} />
-        <Controls wall={wall} viewKey={stage.viewKey} looks={looks} system={system} />
+        <Controls wall={wall} viewKey={stage.viewKey} settings={settings} system={system} />
         {views.loading ? (
           <LoadingNotice of={[views.loading]} />
         ) : (
@@ -83,9 +83,9 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
       <div className={styles.stage}>
         <DrawContext value={views.draw}>
           <WallDrawing
-            wall={marked}
-            view={looks.view}
-            viewing={looks.viewing}
+            wall={shownWall}
+            view={settings.view}
+            viewing={settings.viewing}
             marks={shown.map((each) => ({
               ...each.region,
               part: each.parts[0] ?? each.region.panel,
@@ -140,7 +140,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
           <summary>
             <h3>Marks on the faces</h3>
           </summary>
-          <FaceMarksChoice choices={faceMarks[system]} value={mark} onChange={markFaces} />
+          <BlemishField choices={blemishes[system]} value={blemish} onChange={putBlemish} />
         </details>
         <p>
           <button type="button" className="button button-plain" onClick={reset}>

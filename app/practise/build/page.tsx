@@ -2,13 +2,12 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import styles from '../../../components/drills/build/build.module.css';
 import { Caution } from '../../../components/ui/caution';
+import { BASES, layBuild } from '../../../lib/drills/build/laid-build';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import type { Asked } from '../../walls/asked-brief';
-import { BASES } from '../../../lib/drills/build/bases';
 import { BuildPractice } from './build-practice';
-import { layBuild } from '../../../lib/drills/build/laid-build';
 
 export const metadata: Metadata = {
   title: 'Build your own wall',

@@ -5,14 +5,14 @@ import { redirect } from 'next/navigation';
 import styles from '../../../components/drills/quick/quick.module.css';
 import { Caution } from '../../../components/ui/caution';
 import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/drills/quick/quick-look';
+import { QUICK_LOOK_TABLE, seenIn } from '../../../lib/drills/quick/quick-look-table';
+import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
 import { MOST_ROUND } from '../../../lib/drills/quick/quick-round';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import { QuickLooks } from './quick-looks';
-import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
-import { QUICK_SIGHTS, seenIn } from '../../../lib/drills/quick/quick-look-table';
 
 export const metadata: Metadata = {
   title: 'Quick look',
@@ -33,7 +33,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
   if (rules === undefined || round === null)
     redirect(addressOf({ rules: rules ?? 'canada', round: round ?? randomInt(MOST_ROUND + 1), look, level }));
   const name = { rules, round, look, level };
-  const { label, shows } = QUICK_SIGHTS[look];
+  const { label, shows } = QUICK_LOOK_TABLE[look];
   return (
     <>
       <h1>Quick look</h1>
@@ -42,7 +42,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
         <Choices
           legend="What to look at"
           choices={QUICK_LOOKS.map((each) => ({
-            label: QUICK_SIGHTS[each].label,
+            label: QUICK_LOOK_TABLE[each].label,
             to: { ...name, look: each },
             here: each === look,
           }))}

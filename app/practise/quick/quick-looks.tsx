@@ -4,31 +4,33 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { KeptRounds } from '../../../components/drills/quick/kept-rounds';
 import styles from '../../../components/drills/quick/quick.module.css';
 import { QuickBar } from '../../../components/drills/quick/quick-bar';
+import { QuickDrawing } from '../../../components/drills/quick/quick-drawing';
 import { QuickFigures } from '../../../components/drills/quick/quick-figures';
 import { QuickResult } from '../../../components/drills/quick/quick-result';
-import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
-import { QuickSight } from '../../../components/drills/quick/quick-drawing';
 import { QuickStart } from '../../../components/drills/quick/quick-start';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Caution } from '../../../components/ui/caution';
 import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures';
 import { isSort, sortNumber } from '../../../lib/drills/quick/quick-look';
+import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
+import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { LoadingNotice } from '../../walls/loading-notice';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { loadViews } from '../../walls/use-later-views';
 import { useLazy } from '../../walls/use-lazy';
-import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
 import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
 import { useQuickRound } from './use-quick-round';
 
 /** What lays, measures and draws the pictures of a round. */
 const loadQuick = () =>
-  Promise.all([import('../../../lib/drills/quick/quick-picture'), loadViews()]).then(([{ quickPicture }, drawingOf]) => ({
-    quickPicture,
-    drawingOf,
-  }));
+  Promise.all([import('../../../lib/drills/quick/quick-picture'), loadViews()]).then(
+    ([{ quickPicture }, drawingOf]) => ({
+      quickPicture,
+      drawingOf,
+    }),
+  );
 
 /** A round of quick looks: the pictures are made in the browser one by one, the key is told when all are answered. */
 export function QuickLooks({
@@ -65,7 +67,7 @@ export function QuickLooks({
   const { add, wasCounted } = kept;
   const finish = () => {
     setFailed(false);
-    import('../../../lib/drills/quick/rows-of-round').then(
+    import('../../../lib/drills/quick/quick-rows').then(
       ({ quickRows }) => {
         const found = quickRows(name, answers);
         setIsRepeat(wasCounted(name));
@@ -113,7 +115,7 @@ export function QuickLooks({
           </h2>
           {isSeen && part === null && <LoadingNotice of={[quick]} />}
           {part && picture && !paused ? (
-            <QuickSight
+            <QuickDrawing
               key={place}
               draw={part.drawingOf}
               wall={picture.wall}

@@ -1,10 +1,10 @@
-import type { ResultRows } from '../../../lib/wall-page/result-rows';
 import type { Mark } from '../../../components/wall-page/practice-state';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
 import { GradingError } from '../../../lib/exercise/place-marks';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
+import type { ResultRows } from '../../../lib/wall-page/result-rows';
 import { rowsOf } from '../../../lib/wall-page/rows-of-result';
 
 export interface GradedWork {

@@ -14,8 +14,8 @@ import type { LengthSystem } from '../../../lib/units';
 import type { Aim } from '../../../lib/views/pointing/pick';
 import { isOfKind } from '../../../lib/wall/part-id';
 import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
+import { pickedPart } from '../../../lib/wall-page/nearby-parts';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
-import { pickedPart } from '../../../lib/wall-page/picked-part';
 
 /** The card of the part picked: what instruments read there, and the form that marks it or changes a mark on it. */
 export function PickedCard(props: {

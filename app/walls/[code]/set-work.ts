@@ -1,6 +1,6 @@
-import type { ResultRows } from '../../../lib/wall-page/result-rows';
 import type { Mark } from '../../../components/wall-page/practice-state';
 import type { Reading } from '../../../lib/instruments/reading';
+import type { ResultRows } from '../../../lib/wall-page/result-rows';
 
 /** All that a reader hands in. */
 export interface HandedWork {

@@ -59,12 +59,12 @@ export function Side(props: {
   if (work.phase === 'review') {
     const { tools } = practice;
     if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
-    const { Review, lastLooks } = tools.loaded;
+    const { Review, reviewQuestions } = tools.loaded;
     return (
       <Review
         marks={practice.named}
         saysSound={work.saysSound}
-        looks={lastLooks(open.wall)}
+        looks={reviewQuestions(open.wall)}
         cautions={DRAWING_CAUTIONS}
         isOneOfSeveral={setWork !== null}
         onChange={practice.change}

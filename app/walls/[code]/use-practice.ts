@@ -8,14 +8,14 @@ import { useKeptPractice } from '../../../components/wall-page/use-kept-practice
 import { useTimeSpent } from '../../../components/wall-page/use-time-spent';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { Aim } from '../../../lib/views/pointing/pick';
-import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import type { LaidPractice } from '../../../lib/wall-page/laid-practice';
 import { openWallOf } from '../../../lib/wall-page/open-wall';
 import { openingsUpOf } from '../../../lib/wall-page/openings-up';
+import { viewKeyFor } from '../../../lib/wall-page/view-choices';
+import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import { useFirstInteraction } from '../use-first-interaction';
 import { loadViews } from '../use-later-views';
 import { useLazy } from '../use-lazy';
-import { viewKeyFor } from '../../../lib/wall-page/view-choices';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';

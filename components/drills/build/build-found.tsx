@@ -1,6 +1,7 @@
+import type { ExplainedFinding } from '../../../lib/drills/explained-finding';
 import type { LengthSystem } from '../../../lib/units';
 import { HazardSign } from '../../result/signs';
-import { type ExplainedFinding, findingLine } from '../explained-finding';
+import { findingLine } from '../explained-finding';
 import styles from './build.module.css';
 
 /** What is beyond a limit now. */

@@ -1,11 +1,12 @@
 'use client';
 
 import { useState } from 'react';
+import type { BuildVerdict, Compared } from '../../../lib/drills/build/build-measures';
 import type { LengthSystem } from '../../../lib/units';
 import { LengthField } from '../../trade/fields/length-field';
 import { NumberField } from '../../trade/fields/number-field';
 import styles from './build.module.css';
-import { type BuildVerdict, type Compared, ComparedList, VerdictLine } from './build-verdict';
+import { ComparedList, VerdictLine } from './build-verdict';
 
 /** One departure: its slider, how it stands by the rules in use, and by the others when asked. */
 export function BuildSlider(props: {

@@ -1,32 +1,7 @@
-import type { LimitKind } from '../../../lib/limits/limit';
+import type { BuildVerdict, Compared } from '../../../lib/drills/build/build-measures';
 import type { LengthSystem } from '../../../lib/units';
 import { formatMeasure } from '../../result/format-measure';
 import styles from './build.module.css';
-
-/** One measure held against one limit. */
-export interface BuildVerdict {
-  /** Name of the limit. */
-  readonly limit: string;
-  readonly end: 'at most' | 'at least';
-  readonly measured: number;
-  readonly bound: number;
-  /** Negative: how far beyond. */
-  readonly margin: number;
-  readonly passes: boolean;
-  readonly unit: string;
-  readonly kind: LimitKind;
-  readonly source: string;
-}
-
-/** What one rule set says of a slider. */
-export interface Compared {
-  readonly rules: string;
-  readonly title: string;
-  readonly verdicts: readonly (BuildVerdict & {
-    /** Value of the slider at which the limit is met exactly: one step further it is crossed. */
-    readonly crossedAt: number;
-  })[];
-}
 
 /** "✓ Within: 6.5 mm, at most 10 mm, 3.5 mm to spare". */
 export function VerdictLine({

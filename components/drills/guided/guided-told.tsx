@@ -1,6 +1,7 @@
+import type { ExplainedFinding } from '../../../lib/drills/explained-finding';
 import type { LengthSystem } from '../../../lib/units';
 import styles from '../drills.module.css';
-import { type ExplainedFinding, ExplainedItem } from '../explained-finding';
+import { ExplainedItem } from '../explained-finding';
 
 /** Everything found on the wall, told in full. In the second step each says how the reader did. */
 export function GuidedTold(props: {

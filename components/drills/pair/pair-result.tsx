@@ -1,9 +1,9 @@
+import type { PairRows } from '../../../lib/drills/pair/pair-rows';
 import type { LengthSystem } from '../../../lib/units';
 import { formatMeasure } from '../../result/format-measure';
 import { OutcomeSign } from '../../result/signs';
 import { ExplainedItem } from '../explained-finding';
 import styles from './pair.module.css';
-import type { PairRows } from '../../../lib/drills/pair/pair-rows';
 
 /** What differs between the two walls, measured on both. */
 export function PairResult(props: {

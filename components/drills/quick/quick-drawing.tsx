@@ -14,7 +14,7 @@ import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
 const NONE: readonly DrawnMark[] = [];
 
 /** A picture of a round: one look at one place of a wall. */
-export function QuickSight(props: {
+export function QuickDrawing(props: {
   readonly draw: Draw;
   readonly wall: Wall;
   readonly view: View;

@@ -2,13 +2,13 @@
 
 import Link from 'next/link';
 import { useState } from 'react';
+import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
 import type { LengthSystem } from '../../../lib/units';
 import type { Draw } from '../../../lib/views/front/draw-front';
 import { HazardSign } from '../../result/signs';
 import { ExplainedItem, findingLine } from '../explained-finding';
 import styles from './quick.module.css';
-import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
-import { QuickSight } from './quick-drawing';
+import { QuickDrawing } from './quick-drawing';
 
 /** Every wall of the round with its key, what could fall and was missed first, then what else was answered wrongly. */
 export function QuickResult({
@@ -61,7 +61,7 @@ function QuickItem(props: { readonly row: QuickRow; readonly system: LengthSyste
         <summary>Look at wall {row.number} again</summary>
         {seen && (
           <>
-            <QuickSight
+            <QuickDrawing
               draw={draw}
               wall={row.wall}
               view={row.view}

@@ -3,7 +3,7 @@
 import { useEffect, useId, useRef } from 'react';
 import type { CheckId } from '../../../lib/inspect/finding';
 import type { PartKind } from '../../../lib/wall/part-id';
-import type { FaultChoice } from '../part-facts';
+import type { FaultChoice } from '../../../lib/wall-page/fault-choices';
 import styles from './fault-chooser.module.css';
 
 const KIND_WORDS: Readonly<Record<PartKind, string>> = {

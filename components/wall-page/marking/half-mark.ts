@@ -1,5 +1,5 @@
 import type { LengthSystem } from '../../../lib/units';
-import type { FaultChoice } from '../part-facts';
+import type { FaultChoice } from '../../../lib/wall-page/fault-choices';
 import type { HalfMark, Mark } from '../practice-state';
 import { parseReading, readingText } from '../reading-text';
 import { type MarkDetails, NO_DETAILS } from './mark-details';

@@ -1,12 +1,12 @@
-import type { Compared } from '../../../components/drills/build/build-verdict';
 import { adjusted, slidersOf, type Values } from '../../generate/adjustable/sliders';
 import type { RuleSetId } from '../../limits/limit';
 import { type Wall, WallError } from '../../wall/model';
 import { refuseUnstandable } from '../../wall/stands';
+import type { Compared } from './build-measures';
 import { type BuildMeasures, comparedFor, measuresOf } from './build-measures';
 
-/** What spoils a wall laid true and measures it: fetched once the reader stirs. */
-export interface Hand {
+/** Spoils a wall laid true, and measures it: fetched at the reader's first interaction. */
+export interface Adjuster {
   readonly spoil: (values: Values) => Wall;
   /** Why no wall stands with one slider so, or null. */
   readonly refusalOf: (slider: string, value: number | undefined) => string | null;
@@ -17,9 +17,9 @@ export interface Hand {
   readonly compare: (wall: Wall, slider: string) => readonly Compared[];
 }
 
-export function handFor(base: Wall, rules: RuleSetId): Hand {
+export function adjusterOf(base: Wall, rules: RuleSetId): Adjuster {
   const sliders = slidersOf(base, rules);
-  const refusalOf: Hand['refusalOf'] = (slider, value) =>
+  const refusalOf: Adjuster['refusalOf'] = (slider, value) =>
     value === undefined ? null : (sliders.find(({ id }) => id === slider)?.fitted.refuse?.(value) ?? null);
   return {
     refusalOf,

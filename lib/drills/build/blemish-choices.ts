@@ -1,17 +1,27 @@
-import type { FaceMarkChoice } from '../../../components/drills/build/face-marks-choice';
-import { FACE_MARKS } from '../../inspect/face-marks';
+import { BLEMISHES } from '../../inspect/blemishes';
 import { formatBound } from '../../limits/format-bound';
 import { namedLimitOf, ruleSetTitle } from '../../limits/limits';
 import type { LengthSystem } from '../../units';
-import { CONDITIONS } from '../../wall/model';
+import { CONDITIONS, type Condition } from '../../wall/model';
 
-/** The marks there are, the gravest last. Only chips have a published figure. */
-export function faceMarkChoices(system: LengthSystem): readonly FaceMarkChoice[] {
+/** A blemish that can be put on the faces, and what is said of it. */
+export interface BlemishChoice {
+  readonly condition: Condition;
+  readonly name: string;
+  readonly tells: string;
+  readonly means: string;
+  readonly remedy: string;
+  /** A published figure for it, with its source, or null. */
+  readonly figure: string | null;
+}
+
+/** The blemishes there are, the gravest last. Only chips have a published figure. */
+export function blemishChoices(system: LengthSystem): readonly BlemishChoice[] {
   return (['looks only', 'a symptom', 'could be loose, so have it looked at'] as const).flatMap((tells) =>
     CONDITIONS.flatMap((condition) => {
-      if (condition === 'sound' || FACE_MARKS[condition].tells !== tells) return [];
+      if (condition === 'sound' || BLEMISHES[condition].tells !== tells) return [];
       const figure = condition === 'chip' ? chipFigure(system) : null;
-      return [{ condition, ...FACE_MARKS[condition], figure }];
+      return [{ condition, ...BLEMISHES[condition], figure }];
     }),
   );
 }

@@ -1,15 +1,39 @@
-import type { BuildVerdict, Compared } from '../../../components/drills/build/build-verdict';
-import type { ExplainedFinding } from '../../../components/drills/explained-finding';
 import { adjusted, type Slider } from '../../generate/adjustable/sliders';
 import { type Measurement, marginOf, passes } from '../../inspect/check';
 import type { CheckId } from '../../inspect/finding';
 import { inspect, measureAll } from '../../inspect/inspect';
-import { RULE_SETS, type RuleSetId } from '../../limits/limit';
+import { type LimitKind, RULE_SETS, type RuleSetId } from '../../limits/limit';
 import { ruleSetTitle, sourceOf } from '../../limits/limits';
 import type { Wall } from '../../wall/model';
+import { namesOf } from '../../wall/part-names';
 import { type Survey, surveyOf } from '../../wall/survey';
+import type { ExplainedFinding } from '../explained-finding';
 import { explainedFinding } from '../explained-finding';
-import { partNames } from '../../wall/part-names-of';
+
+/** One measure held against one limit. */
+export interface BuildVerdict {
+  /** Name of the limit. */
+  readonly limit: string;
+  readonly end: 'at most' | 'at least';
+  readonly measured: number;
+  readonly bound: number;
+  /** Negative: how far beyond. */
+  readonly margin: number;
+  readonly passes: boolean;
+  readonly unit: string;
+  readonly kind: LimitKind;
+  readonly source: string;
+}
+
+/** What one rule set says of a slider. */
+export interface Compared {
+  readonly rules: string;
+  readonly title: string;
+  readonly verdicts: readonly (BuildVerdict & {
+    /** Value of the slider at which the limit is met exactly: one step further it is crossed. */
+    readonly crossedAt: number;
+  })[];
+}
 
 /** What is measured on an adjusted wall, and what of it is beyond a limit. */
 export interface BuildMeasures {
@@ -19,7 +43,7 @@ export interface BuildMeasures {
 }
 
 export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSetId): BuildMeasures {
-  const nameOf = partNames(wall);
+  const nameOf = namesOf(wall);
   const measurements: (readonly [CheckId, Measurement])[] = [];
   measureAll(surveyOf(wall), rules, (check, measurement) => measurements.push([check, measurement]));
   return {

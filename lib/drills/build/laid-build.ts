@@ -1,13 +1,37 @@
-import type { FaceMarkChoice } from '../../../components/drills/build/face-marks-choice';
 import type { Fitted } from '../../generate/adjustable/departure';
 import { type Slider, slidersOf } from '../../generate/adjustable/sliders';
 import { layTrue } from '../../generate/adjustable/true-wall';
 import type { RuleSetId } from '../../limits/limit';
 import type { LengthSystem } from '../../units';
-import type { Wall } from '../../wall/model';
-import type { BaseChoice } from './bases';
+import { WALL_KINDS, type Wall, type WallKind } from '../../wall/model';
+import { KIND_TITLES } from '../../wall-page/brief-words';
+import type { BlemishChoice } from './blemish-choices';
+import { blemishChoices } from './blemish-choices';
 import { type BuildMeasures, measuresOf } from './build-measures';
-import { faceMarkChoices } from './blemish-choices';
+
+/** A wall to begin with. */
+export interface BaseChoice {
+  readonly id: string;
+  readonly title: string;
+  readonly kind: WallKind;
+  readonly masonry: 'anchored' | 'adhered';
+}
+
+/** Every kind of wall that is tied back, and one that is stuck on. */
+export const BASES: readonly [BaseChoice, ...BaseChoice[]] = [
+  baseOf('plain-panel'),
+  ...WALL_KINDS.filter((kind) => kind !== 'plain-panel').map(baseOf),
+  {
+    id: 'stuck-on',
+    title: `${KIND_TITLES['plain-panel']}, stuck to its backing`,
+    kind: 'plain-panel',
+    masonry: 'adhered',
+  },
+];
+
+function baseOf(kind: WallKind): BaseChoice {
+  return { id: kind, title: KIND_TITLES[kind], kind, masonry: 'anchored' };
+}
 
 /** A slider as it is shown, without what it does to the wall. */
 export interface ShownSlider extends Pick<Slider, 'id' | 'family' | 'name' | 'unit'> {
@@ -22,7 +46,7 @@ export interface LaidBuild {
   readonly base: Wall;
   readonly sliders: readonly ShownSlider[];
   readonly measures: BuildMeasures;
-  readonly faceMarks: Readonly<Record<LengthSystem, readonly FaceMarkChoice[]>>;
+  readonly blemishes: Readonly<Record<LengthSystem, readonly BlemishChoice[]>>;
 }
 
 export function layBuild({ kind, masonry }: BaseChoice, rules: RuleSetId): LaidBuild {
@@ -32,7 +56,7 @@ export function layBuild({ kind, masonry }: BaseChoice, rules: RuleSetId): LaidB
     base,
     sliders: sliders.map(shownSlider),
     measures: measuresOf(base, sliders, rules),
-    faceMarks: { mm: faceMarkChoices('mm'), inches: faceMarkChoices('inches') },
+    blemishes: { mm: blemishChoices('mm'), inches: blemishChoices('inches') },
   };
 }
 

@@ -2,8 +2,8 @@ import { cutsOf } from '../../views/view';
 import type { Wall } from '../../wall/model';
 import type { ShownSlider } from './laid-build';
 
-/** The look in which a departure shows, and the unit to lift for it. */
-export function lookAt(
+/** The view in which a departure shows, and the unit to lift for it. */
+export function viewOfSlider(
   { family, id, fitted }: ShownSlider,
   wall: Wall,
 ): { readonly view: string; readonly unit?: string } {

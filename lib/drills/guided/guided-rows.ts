@@ -1,13 +1,13 @@
-import type { ExplainedFinding } from '../../../components/drills/explained-finding';
-import type { FaultChoice } from '../../../components/wall-page/part-facts';
-import { namesFor } from './guided-steps';
 import { TOPIC_FAULTS } from '../../generate/topics';
 import { CATALOGUE } from '../../inspect/catalogue';
 import { CHECKS, type CheckId } from '../../inspect/finding';
+import { namesOf } from '../../wall/part-names';
+import type { FaultChoice } from '../../wall-page/fault-choices';
 import { FAULT_CHOICES } from '../../wall-page/fault-choices';
+import type { ExplainedFinding } from '../explained-finding';
 import { explainedFinding } from '../explained-finding';
 import type { FaultyWall } from '../faulty-wall';
-import { partNames } from '../../wall/part-names-of';
+import { namesFor } from './guided-steps';
 
 /** What a guided wall shows of its key. Plain data: the server measures, so that the browser need not fetch what does. */
 export interface GuidedRow extends ExplainedFinding {
@@ -20,7 +20,7 @@ export interface GuidedRow extends ExplainedFinding {
 
 export function guidedRows({ wall, findings, brief }: FaultyWall): readonly GuidedRow[] {
   const { rules, topic, seed } = brief;
-  const nameOf = partNames(wall);
+  const nameOf = namesOf(wall);
   return findings.map((finding, index) => {
     const { mistakenFor, whereToLook } = CATALOGUE[finding.check];
     const near = CHECKS.filter((check) => mistakenFor.includes(check));

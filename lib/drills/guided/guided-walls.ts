@@ -1,6 +1,6 @@
-import { type GuidedStep, halfOf } from './guided-steps';
 import { seedAfter } from '../faulty-brief';
 import { type FaultyWall, faultyWall } from '../faulty-wall';
+import { type GuidedStep, halfOf } from './guided-steps';
 
 /**
  * The wall of each step: of the same family of faults, each with another number. Where the reader has to find the place, the second

@@ -1,5 +1,5 @@
 import { CHECKS } from '../../inspect/finding';
-import type { PairMark } from './rows-of-pair';
+import type { PairMark } from './pair-rows';
 
 const VERSION = 1;
 

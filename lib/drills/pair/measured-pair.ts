@@ -1,10 +1,10 @@
-import { hash32 } from '../hash';
 import { layByCode, layWithoutFaults } from '../../engines/engines';
 import type { Brief } from '../../generate/brief';
 import { inspect } from '../../inspect/inspect';
 import type { RuleSetId } from '../../limits/limit';
 import type { Wall } from '../../wall/model';
 import { firstMeasured } from '../faulty-brief';
+import { hash32 } from '../hash';
 
 /** The same wall twice: as laid, and as spoiled. */
 export interface Pair {

@@ -1,4 +1,12 @@
-import type { ExplainedFinding } from '../../../components/drills/explained-finding';
+import { grade } from '../../exercise/grade';
+import { keyOf } from '../../exercise/key';
+import { surveyed } from '../../exercise/surveyed';
+import { CATALOGUE } from '../../inspect/catalogue';
+import { explainMarks } from '../../inspect/explain';
+import type { CheckId } from '../../inspect/finding';
+import { namesOf } from '../../wall/part-names';
+import { type ExplainedFinding, explainedFinding } from '../explained-finding';
+import type { Pair } from './measured-pair';
 
 /** One difference between the two walls. */
 export interface PairRow extends ExplainedFinding {
@@ -23,4 +31,38 @@ export interface PairRows {
   readonly rightSide: boolean;
   readonly findings: readonly PairRow[];
   readonly falseMarks: readonly PairFalseMark[];
+}
+
+export interface PairMark {
+  readonly part: string;
+  readonly fault: CheckId;
+}
+
+/** What differs; and what of it was found. Marks count on the spoiled wall only. */
+export function pairRows(
+  { brief: { rules }, sound, spoiled }: Pair,
+  marks: readonly PairMark[],
+  rightSide: boolean,
+): PairRows {
+  const nameOf = namesOf(spoiled);
+  const key = keyOf(surveyed(spoiled), rules);
+  const result = rightSide ? grade(key, marks) : null;
+  const { survey, parts } = surveyed(sound);
+  const findings = key.findings.map((finding, index): PairRow => {
+    const places = finding.parts.slice(0, 1).map((part) => ({ part, fault: finding.check }));
+    const [onSound] = explainMarks(survey, parts, rules, places);
+    return {
+      ...explainedFinding(finding, index + 1, rules, nameOf),
+      outcome: result?.findings[index]?.outcome ?? 'missed',
+      onSound: onSound?.measured?.value ?? null,
+    };
+  });
+  const falseMarks = (result?.marks ?? [])
+    .filter(({ outcome }) => outcome === 'false')
+    .map(({ mark, explanation }) => ({
+      name: CATALOGUE[mark.fault].name,
+      place: nameOf(mark.part),
+      within: explanation?.measured ?? null,
+    }));
+  return { rightSide, findings, falseMarks };
 }

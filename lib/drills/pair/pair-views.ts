@@ -4,7 +4,7 @@ import type { Wall } from '../../wall/model';
 import { type ViewChoice, viewChoices, viewKeyFor, viewOf } from '../../wall-page/view-choices';
 
 /** Looks go by the sound wall, so that the list of them gives nothing away. */
-export function looksOf(sound: Wall): readonly ViewChoice[] {
+export function pairViews(sound: Wall): readonly ViewChoice[] {
   return viewChoices(sound);
 }
 
@@ -18,12 +18,12 @@ function keyOn(from: Wall, to: Wall, key: string): string {
 }
 
 /** The view of a wall for a look of the sound wall. */
-export function lookOn(wall: Wall, sound: Wall, key: string, unit: string): View {
+export function viewOn(wall: Wall, sound: Wall, key: string, unit: string): View {
   const lifted = wall.units.some(({ id }) => id === unit) ? unit : (wall.units[0]?.id ?? '');
   return viewOf(keyOn(sound, wall, key), lifted, wall);
 }
 
 /** The look of the sound wall in which a finding on the spoiled one shows best. */
-export function lookFor(finding: Finding, spoiled: Wall, sound: Wall): string {
+export function pairViewFor(finding: Finding, spoiled: Wall, sound: Wall): string {
   return keyOn(spoiled, sound, viewKeyFor(finding, spoiled));
 }

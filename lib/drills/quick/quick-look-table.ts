@@ -1,12 +1,12 @@
-import type { QuickLevel, QuickLook, QuickSort } from './quick-look';
 import type { Topic } from '../../generate/topics';
 import type { CheckId } from '../../inspect/finding';
 import type { WallKind } from '../../wall/model';
+import type { QuickLevel, QuickLook, QuickSort } from './quick-look';
 
 type Sort = readonly [Topic, WallKind];
 
 /** What a look of a round is called, which walls it is taken of, and which faults show in it at each level. */
-interface QuickSight {
+interface QuickLookRow {
   readonly label: string;
   /** What is shown, in a sentence. */
   readonly shows: string;
@@ -46,7 +46,7 @@ const CUT: readonly CheckId[] = [
  * 141 and more each; behind a unit bare 300 easy (1 when harder: left out there), ring 149 and 390; tickets 66 and more. Left out: shallow and thin
  * ties (2 to 48), what moves the whole wall a little (level, gauge, perpends, plumb), raked joints and the corner.
  */
-export const QUICK_SIGHTS: Readonly<Record<QuickLook, QuickSight>> = {
+export const QUICK_LOOK_TABLE: Readonly<Record<QuickLook, QuickLookRow>> = {
   face: {
     label: 'From in front',
     shows: 'The whole wall, seen from in front. Joints that are wrong here are a whole bed.',
@@ -100,5 +100,5 @@ export const QUICK_SIGHTS: Readonly<Record<QuickLook, QuickSight>> = {
 };
 
 export function seenIn({ look, level }: QuickSort): readonly CheckId[] {
-  return QUICK_SIGHTS[look].seen[level];
+  return QUICK_LOOK_TABLE[look].seen[level];
 }

@@ -1,6 +1,3 @@
-import { hash32 } from '../hash';
-import type { QuickLook, QuickSort } from './quick-look';
-import { askOf } from './quick-round';
 import { type Brief, MAX_SEED } from '../../generate/brief';
 import { FAULTS } from '../../generate/faults';
 import { layWall } from '../../generate/generate';
@@ -15,7 +12,10 @@ import type { Unit, Wall } from '../../wall/model';
 import { unitId } from '../../wall/part-id';
 import { partsOf } from '../../wall/parts';
 import { surveyOf } from '../../wall/survey';
-import { QUICK_SIGHTS, seenIn } from './quick-look-table';
+import { hash32 } from '../hash';
+import type { QuickLook, QuickSort } from './quick-look';
+import { QUICK_LOOK_TABLE, seenIn } from './quick-look-table';
+import { askOf } from './quick-round';
 
 /** Which round: its number, whose rules, what it looks at. */
 export interface QuickRoundName extends QuickSort {
@@ -44,7 +44,7 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
   const ask = askOf(name, place, MAX_SEED);
   const wanted = seenIn(name);
   // A topic of which nothing shows at this level would never have a faulty wall.
-  const sorts = QUICK_SIGHTS[name.look].sorts.filter(([topic, kind]) =>
+  const sorts = QUICK_LOOK_TABLE[name.look].sorts.filter(([topic, kind]) =>
     wanted.some((fault) => TOPIC_FAULTS[topic].includes(fault) && FAULTS[fault].kinds.includes(kind)),
   );
   const [topic, kind] = sorts[ask.draw % sorts.length] ?? ['line', 'plain-panel'];

@@ -1,10 +1,10 @@
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
+import { BlemishField } from '../../../components/drills/build/blemish-choice';
 import { BuildFound } from '../../../components/drills/build/build-found';
 import { BuildSlider } from '../../../components/drills/build/build-slider';
-import type { BuildVerdict, Compared } from '../../../components/drills/build/build-verdict';
-import { FaceMarksChoice } from '../../../components/drills/build/face-marks-choice';
+import type { BuildVerdict, Compared } from '../../../lib/drills/build/build-measures';
 import { PROUD } from './samples';
 
 const VERDICT: BuildVerdict = {
@@ -107,7 +107,7 @@ test('a mark is chosen by name, and the page says how far it is to be taken', as
     figure: null,
   } as const;
   const shown = (value: 'sound' | 'flake') => (
-    <FaceMarksChoice choices={[flake]} value={value} onChange={(condition) => heard.push(condition)} />
+    <BlemishField choices={[flake]} value={value} onChange={(condition) => heard.push(condition)} />
   );
   const { rerender } = render(shown('sound'));
   expect(screen.queryByText('Do not pull at it.')).toBeNull();

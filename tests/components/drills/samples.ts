@@ -1,4 +1,4 @@
-import type { ExplainedFinding } from '../../../components/drills/explained-finding';
+import type { ExplainedFinding } from '../../../lib/drills/explained-finding';
 
 /** A unit 9 mm proud where 3 mm are allowed: invented, for the tests of the ways to practise. */
 export const PROUD: ExplainedFinding = {

@@ -1,11 +1,11 @@
 import { render, screen, within } from '@testing-library/react';
 import { expect, test } from 'vitest';
-import { MarkWords } from '../../../app/my-work/given-scores';
+import { GivenScores } from '../../../app/my-work/given-scores';
 
 const HANDED_IN = { kind: 'handed in', score: 1 / 3, reason: 'handed in' } as const;
 
 test('one marking: how near it is, and no list', () => {
-  render(<MarkWords score={1 / 3} walls={3} marks={[HANDED_IN]} />);
+  render(<GivenScores score={1 / 3} walls={3} marks={[HANDED_IN]} />);
   // By hand: Beta(2, 3), standard deviation √(2·3 / (5²·6)) = 0.2.
   expect(screen.getByText('A score from so few walls is not exact: give or take 20.').tagName).toBe('P');
   expect(screen.queryByRole('list')).toBeNull();
@@ -13,7 +13,7 @@ test('one marking: how near it is, and no list', () => {
 
 test('a mark set by hand stands beside the one it goes before, with its reason', () => {
   render(
-    <MarkWords
+    <GivenScores
       score={0.55}
       walls={3}
       marks={[

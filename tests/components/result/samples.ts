@@ -1,5 +1,5 @@
-import type { FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 import type { Finding } from '../../../lib/inspect/finding';
+import type { FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 
 const REGION = { panel: 'A', x: 0, y: 0, width: 1, height: 1 };
 /** Invented figures and a source that does not exist: for the tests alone. */

@@ -1,10 +1,10 @@
 import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
-import type { FalseRow, FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 import { ResultView } from '../../../components/result/result-view';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';
+import type { FalseRow, FindingRow, ResultRows } from '../../../lib/wall-page/result-rows';
 import { MISSED, NONE, NOTHING, TWISTED } from './samples';
 
 function show(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { formatBeyond, formatMeasure, isFine } from '../../../components/result/format-measure';
-import type { FalseRow, FindingRow } from '../../../lib/wall-page/result-rows';
 import { scoreOf100, scoreWords } from '../../../components/result/score-words';
+import type { FalseRow, FindingRow } from '../../../lib/wall-page/result-rows';
 
 describe('a measure in the reader’s lengths', () => {
   test.each([

@@ -1,4 +1,5 @@
-import type { FaultChoice, PickedPart } from '../../../components/wall-page/part-facts';
+import type { FaultChoice } from '../../../lib/wall-page/fault-choices';
+import type { PickedPart } from '../../../lib/wall-page/nearby-parts';
 
 /** Three faults marked on different kinds of part, and a unit with what is around it: invented, for the tests of the bench. */
 export const FAULTS: readonly FaultChoice[] = [

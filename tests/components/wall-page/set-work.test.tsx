@@ -3,8 +3,8 @@ import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { PracticeRoom } from '../../../app/walls/[code]/practice-room';
 import type { HandedWork, SetWork } from '../../../app/walls/[code]/set-work';
-import { layForSetWork } from '../../../lib/wall-page/laid-practice';
 import { loadViews } from '../../../app/walls/use-later-views';
+import { layForSetWork } from '../../../lib/wall-page/laid-practice';
 import type { ResultRows } from '../../../lib/wall-page/result-rows';
 
 const LAID = layForSetWork({

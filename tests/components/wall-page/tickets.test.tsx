@@ -2,12 +2,12 @@ import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
 import { DrawContext } from '../../../components/wall/draw-context';
 import type { DrawnMark } from '../../../components/wall/wall-drawing';
 import { TicketLines } from '../../../components/wall-page/ticket-lines';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
 import { HAND_BATCHES, handWall } from '../../lib/views/hand-wall';
 
 const WALL = handWall({ batches: HAND_BATCHES });

@@ -2,10 +2,10 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import { viewChoices, viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { viewChoices, viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 import { HAND_BATCHES, handWall, handWindow } from '../../lib/views/hand-wall';
 
 const WINDOW = { ...handWindow(), batches: HAND_BATCHES };

@@ -1,6 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { partName } from '../../../lib/wall/part-names';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 import { layByCode } from '../../../lib/engines/engines';
@@ -8,6 +7,7 @@ import { parseCode } from '../../../lib/generate/wall-code';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { inspect } from '../../../lib/inspect/inspect';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { partName } from '../../../lib/wall/part-names';
 import { partsOf } from '../../../lib/wall/parts';
 import { LOOKS, openBrowser, visit } from '../browser';
 import { NO_DOUBLE_TAP_MS } from './practice-steps';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { bySlot } from '../../../lib/classes/by-slot';
 import { briefsFor, withSlots } from '../../../app/set-work/lay-forms';
-import { LOOK } from '../../../lib/exercise/wall-probe';
+import { bySlot } from '../../../lib/classes/by-slot';
 import { templateOf } from '../../../lib/classes/templates';
+import { WALL_PROBE } from '../../../lib/exercise/wall-probe';
 
 const SPEC = { ...templateOf('fair-test').spec, walls: 5 };
 
@@ -12,7 +12,7 @@ test('answers under one slot are on walls with the same families of faults, what
     briefsFor(work, learner, 1).map((brief, index) => ({
       learner,
       place: index + 1,
-      families: LOOK.measured(brief),
+      families: WALL_PROBE.measured(brief),
     })),
   );
   for (const { place, families } of bySlot(work, answers)) {

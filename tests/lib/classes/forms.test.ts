@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { LOOK } from '../../../lib/exercise/wall-probe';
 import { matchOf } from '../../../lib/classes/form-match';
-import { briefAt, formFor, type Look, orderFor, slotsOf } from '../../../lib/classes/forms';
+import { briefAt, formFor, orderFor, slotsOf, type WallProbe } from '../../../lib/classes/forms';
 import { minutesFor, type SetWorkSpec } from '../../../lib/classes/set-work';
 import { TEMPLATES } from '../../../lib/classes/templates';
+import { WALL_PROBE } from '../../../lib/exercise/wall-probe';
 import { codeOf } from '../../../lib/generate/wall-code';
 
 const SPEC: SetWorkSpec = {
@@ -22,7 +22,7 @@ const SPEC: SetWorkSpec = {
 };
 
 /** Walls by hand: the last digit of the seed tells what a wall holds. 9 plans two faults of which one finds no room. */
-const BY_DIGIT: Look = {
+const BY_DIGIT: WallProbe = {
   planned: ({ seed }) =>
     [[], [], [], [], ['joints'], ['joints'], ['line'], ['line'], ['ties'], ['joints', 'line']][seed % 10] ??
     [],
@@ -107,7 +107,7 @@ describe('forms from a secret', () => {
   });
 
   test('a topic that can have no fault says so', () => {
-    const sound: Look = { planned: () => [], measured: () => [] };
+    const sound: WallProbe = { planned: () => [], measured: () => [] };
     expect(() => slotsOf(SPEC, 'secret', sound)).toThrow(
       'no wall of the topic "joints" and the kind "plain-panel" can have a fault under these rules: choose another topic or kind',
     );
@@ -123,21 +123,24 @@ describe('forms from a secret', () => {
 
   test('a wall that is never found says so, and does not look for ever', () => {
     const slots = slotsOf(SPEC, 'secret', BY_DIGIT);
-    const sound: Look = { planned: () => [], measured: () => [] };
+    const sound: WallProbe = { planned: () => [], measured: () => [] };
     expect(() => formFor(SPEC, slots, 'secret', { learner: 'a', attempt: 1 }, sound)).toThrow('was found');
   });
 
   test('real walls: four learners of the fair test are matched, and no code comes twice', () => {
     const { spec } = TEMPLATES.find(({ id }) => id === 'fair-test') as (typeof TEMPLATES)[number];
-    const slots = slotsOf(spec, 'real', LOOK);
+    const slots = slotsOf(spec, 'real', WALL_PROBE);
     const forms = ['a', 'b', 'c', 'd'].map((learner) => ({
       name: learner,
-      briefs: formFor(spec, slots, 'real', { learner, attempt: 1 }, LOOK),
+      briefs: formFor(spec, slots, 'real', { learner, attempt: 1 }, WALL_PROBE),
     }));
     const match = matchOf(
       forms.map(({ name, briefs }) => ({
         name,
-        walls: briefs.map((brief) => ({ difficulty: brief.difficulty, families: LOOK.measured(brief) })),
+        walls: briefs.map((brief) => ({
+          difficulty: brief.difficulty,
+          families: WALL_PROBE.measured(brief),
+        })),
       })),
     );
     expect(match.rows.map(({ alike }) => alike)).toEqual([true, true, true, true]);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type QuickPicture, quickPicture } from '../../../lib/drills/quick/quick-picture';
-import { seenIn } from '../../../lib/drills/quick/quick-look-table';
 import { QUICK_LEVELS, QUICK_LOOKS } from '../../../lib/drills/quick/quick-look';
+import { seenIn } from '../../../lib/drills/quick/quick-look-table';
+import { type QuickPicture, quickPicture } from '../../../lib/drills/quick/quick-picture';
 import { askOf, WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
 import { MAX_SEED } from '../../../lib/generate/brief';
 import { inspect } from '../../../lib/inspect/inspect';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { quickRows } from '../../../lib/drills/quick/rows-of-round';
 import { WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
+import { quickRows } from '../../../lib/drills/quick/quick-rows';
 
 const ROUNDS = 20;
 

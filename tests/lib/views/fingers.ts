@@ -1,11 +1,7 @@
-import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
-import { type OpenWall, openWallOf } from '../../../lib/wall-page/open-wall';
-import { pickedPart } from '../../../lib/wall-page/picked-part';
-import { viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 import { brought, zoomed } from '../../../components/wall/gestures/seen-box';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel } from '../../../components/wall/to-screen';
-import { placesFor } from '../../../components/wall-page/part-facts';
+import { placesFor } from '../../../components/wall-page/faults-at';
 import type { Drawing } from '../../../lib/drawing/shape';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
@@ -20,6 +16,10 @@ import type { Finding } from '../../../lib/inspect/finding';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
+import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
+import { pickedPart } from '../../../lib/wall-page/nearby-parts';
+import { type OpenWall, openWallOf } from '../../../lib/wall-page/open-wall';
+import { viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 
 /**
  * How far a finger's tap scatters each way, px, as a standard deviation: 1.64 mm, with which a square target of 9.2 mm catches 99 taps of

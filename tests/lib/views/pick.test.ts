@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { awayFrom, pickAt } from '../../../lib/views/pointing/pick';
 import type { View } from '../../../lib/views/view';
 import { partsOf } from '../../../lib/wall/parts';
+import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { handWall } from './hand-wall';
 
 const wall = handWall();

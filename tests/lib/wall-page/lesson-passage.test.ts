@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { passageOf } from '../../../lib/wall-page/fault-choices';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { CHECKS } from '../../../lib/inspect/finding';
+import { passageOf } from '../../../lib/wall-page/fault-choices';
 
 test.each(CHECKS)('%s leads to a lesson that speaks of it under what goes wrong', (check) => {
   const text = readFileSync(`content/lessons/${CATALOGUE[check].lesson}.mdx`, 'utf8');

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { openingsUpOf } from '../../../lib/wall-page/openings-up';
 import { layWall } from '../../../lib/generate/generate';
 import { inspect } from '../../../lib/inspect/inspect';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
+import { openingsUpOf } from '../../../lib/wall-page/openings-up';
 
 const SEEDS = 12;
 /** A patch is four courses high, so a searcher opens every fourth course. */

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { drawTerm } from '../../../app/glossary/term-pictures';
-import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { partName } from '../../../lib/wall/part-names';
 import { partsOf } from '../../../lib/wall/parts';
+import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { handTall } from '../views/hand-wall';
 
 const wall = handTall();

@@ -1,8 +1,8 @@
 'use client';
 
 import { useState } from 'react';
-import { PracticeRoom } from '../../../walls/[code]/practice-room';
 import type { LaidPractice } from '../../../../lib/wall-page/laid-practice';
+import { PracticeRoom } from '../../../walls/[code]/practice-room';
 
 /** A wall as its learner gets it: nothing is handed in from here. */
 export function TryRoom(props: {

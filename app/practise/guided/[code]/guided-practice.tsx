@@ -7,15 +7,15 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Caution } from '../../../../components/ui/caution';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { WallStage } from '../../../../components/wall-page/wall-stage';
+import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Wall } from '../../../../lib/wall/model';
-import { LoadingNotice } from '../../../walls/loading-notice';
 import { openWallOf } from '../../../../lib/wall-page/open-wall';
-import { useLaterViews } from '../../../walls/use-later-views';
 import { viewChoices, viewKeyFor } from '../../../../lib/wall-page/view-choices';
+import { LoadingNotice } from '../../../walls/loading-notice';
+import { useLaterViews } from '../../../walls/use-later-views';
 import { useStage } from '../../use-stage';
-import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import { GuidedSide } from './guided-side';
 import { useGuided } from './use-guided';
 

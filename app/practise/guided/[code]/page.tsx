@@ -3,19 +3,19 @@ import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import styles from '../../../../components/drills/drills.module.css';
 import { Caution } from '../../../../components/ui/caution';
+import { faultyWall } from '../../../../lib/drills/faulty-wall';
+import { guidedRows } from '../../../../lib/drills/guided/guided-rows';
 import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/drills/guided/guided-steps';
+import { guidedWall } from '../../../../lib/drills/guided/guided-walls';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
-import type { Asked } from '../../../walls/asked-brief';
 import { KIND_TITLES } from '../../../../lib/wall-page/brief-words';
+import type { Asked } from '../../../walls/asked-brief';
 import { plainCode, readCode } from '../../../walls/read-code';
 import { WrongCode } from '../../../walls/wrong-code';
-import { faultyWall } from '../../../../lib/drills/faulty-wall';
 import { GuidedPractice } from './guided-practice';
-import { guidedRows } from '../../../../lib/drills/guided/guided-rows';
-import { guidedWall } from '../../../../lib/drills/guided/guided-walls';
 
 interface Props {
   readonly params: Promise<{ readonly code: string }>;

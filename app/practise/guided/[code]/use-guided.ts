@@ -1,13 +1,13 @@
 'use client';
 
 import { useMemo, useState } from 'react';
-import { placesFor } from '../../../../components/wall-page/part-facts';
+import { placesFor } from '../../../../components/wall-page/faults-at';
+import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { Aim } from '../../../../lib/views/pointing/pick';
+import { pickedPart } from '../../../../lib/wall-page/nearby-parts';
 import type { OpenWall } from '../../../../lib/wall-page/open-wall';
-import { pickedPart } from '../../../../lib/wall-page/picked-part';
 import { useLazy } from '../../../walls/use-lazy';
-import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 
 const loadFoundBy = () => import('../../../../lib/drills/guided/found-by').then(({ foundBy }) => foundBy);
 

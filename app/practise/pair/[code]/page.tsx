@@ -2,6 +2,8 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import { Caution } from '../../../../components/ui/caution';
+import { seedAfter } from '../../../../lib/drills/faulty-brief';
+import { measuredPair } from '../../../../lib/drills/pair/measured-pair';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
@@ -9,8 +11,6 @@ import { ruleSetTitle } from '../../../../lib/limits/limits';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../../lib/wall-page/brief-words';
 import { plainCode, readCode } from '../../../walls/read-code';
 import { WrongCode } from '../../../walls/wrong-code';
-import { seedAfter } from '../../../../lib/drills/faulty-brief';
-import { measuredPair } from '../../../../lib/drills/pair/measured-pair';
 import { PairPractice } from './pair-practice';
 
 interface Props {

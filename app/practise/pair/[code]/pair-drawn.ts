@@ -1,5 +1,5 @@
-import type { PairRows } from '../../../../lib/drills/pair/pair-rows';
 import type { DrawnMark } from '../../../../components/wall/wall-drawing';
+import type { PairRows } from '../../../../lib/drills/pair/pair-rows';
 import type { FindingDimension } from '../../../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../../../lib/wall/parts';
 import type { usePair } from './use-pair';

@@ -8,17 +8,17 @@ import { LengthChoice, useLengthSystem } from '../../../../components/forms/leng
 import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { DrawContext } from '../../../../components/wall/draw-context';
-import { useLooks } from '../../../../components/wall/use-view-settings';
+import { useViewSettings } from '../../../../components/wall/use-view-settings';
 import { Controls, LAYER_CHOICES, Places } from '../../../../components/wall-page/wall-stage';
+import type { Pair } from '../../../../lib/drills/pair/measured-pair';
+import { pairViewFor, pairViews, viewOn } from '../../../../lib/drills/pair/pair-views';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { Layer } from '../../../../lib/views/pointing/targets';
 import { hiddenFromFront } from '../../../../lib/wall-page/hidden-from-front';
 import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
-import type { Pair } from '../../../../lib/drills/pair/measured-pair';
 import { PairAsk } from './pair-ask';
 import { dimensionsOf, drawnOn } from './pair-drawn';
-import { lookFor, lookOn, looksOf } from '../../../../lib/drills/pair/pair-views';
 import { usePair } from './use-pair';
 
 /** Two walls from one seed, one of them spoiled. */
@@ -39,10 +39,10 @@ export function PairPractice(props: {
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
   const hidden = look === 'front' && !isTold ? hiddenFromFront(sound, brief.topic) : null;
-  const { draw, view, loading } = useLaterViews(lookOn(sound, sound, look, lifted));
-  const looks = useLooks(look, view);
+  const { draw, view, loading } = useLaterViews(viewOn(sound, sound, look, lifted));
+  const settings = useViewSettings(look, view);
   // A cut or a course is moved on both walls at once.
-  const isMoved = looks.view.kind === 'side-section' || looks.view.kind === 'above';
+  const isMoved = settings.view.kind === 'side-section' || settings.view.kind === 'above';
 
   useEffect(() => {
     if (isTold) room.current?.querySelector<HTMLElement>('#pair-heading')?.focus();
@@ -51,7 +51,7 @@ export function PairPractice(props: {
   const show = (number: number) => {
     const finding = rows?.findings.find((each) => each.number === number)?.finding;
     if (!finding) return;
-    const key = lookFor(finding, spoiled, sound);
+    const key = pairViewFor(finding, spoiled, sound);
     setLook(key);
     const [part] = finding.parts;
     if (key === 'behind' && part) setLifted(part);
@@ -63,7 +63,7 @@ export function PairPractice(props: {
     return {
       number,
       wall,
-      view: isMoved || loading ? looks.view : lookOn(wall, sound, look, lifted),
+      view: isMoved || loading ? settings.view : viewOn(wall, sound, look, lifted),
       marks: drawnOn(number, pair, parts),
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
@@ -74,9 +74,9 @@ export function PairPractice(props: {
   return (
     <div ref={room} data-told={isTold}>
       <div className={styles.bars}>
-        <Places views={looksOf(sound)} viewKey={look} onView={setLook} />
+        <Places views={pairViews(sound)} viewKey={look} onView={setLook} />
         {hidden && <p className={styles.hint}>{hidden}</p>}
-        <Controls wall={sound} viewKey={look} looks={looks} system={system} />
+        <Controls wall={sound} viewKey={look} settings={settings} system={system} />
         {loading && <LoadingNotice of={[loading]} />}
         {look === 'behind' && !loading && (
           <LiftSteps
@@ -94,13 +94,13 @@ export function PairPractice(props: {
           walls={walls}
           chosen={side}
           layer={layer}
-          viewing={looks.viewing}
+          viewing={settings.viewing}
           system={system}
           look={look}
         />
       </DrawContext>
       <div className={styles.bars}>
-        {side !== null && !isTold && looks.view.kind !== 'tickets' && (
+        {side !== null && !isTold && settings.view.kind !== 'tickets' && (
           <ChoiceBar legend="Arrow keys go by" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}
         <LengthChoice system={system} />

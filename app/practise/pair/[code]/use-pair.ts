@@ -2,16 +2,21 @@
 
 import { useEffect, useMemo, useState } from 'react';
 import { keepText, readKept } from '../../../../components/wall-page/kept-text';
-import type { Aim } from '../../../../lib/views/pointing/pick';
-import { openWallOf } from '../../../../lib/wall-page/open-wall';
-import { pickedPart } from '../../../../lib/wall-page/picked-part';
-import { useLazy } from '../../../walls/use-lazy';
-import type { Pair } from '../../../../lib/drills/pair/measured-pair';
-import type { PairMark } from '../../../../lib/drills/pair/rows-of-pair';
 import { formatPair, parsePair } from '../../../../lib/drills/pair/kept-pair';
+import type { Pair } from '../../../../lib/drills/pair/measured-pair';
+import type { PairMark } from '../../../../lib/drills/pair/pair-rows';
+import type { Aim } from '../../../../lib/views/pointing/pick';
+import { pickedPart } from '../../../../lib/wall-page/nearby-parts';
+import { openWallOf } from '../../../../lib/wall-page/open-wall';
+import { useLazy } from '../../../walls/use-lazy';
 
-const loadFaults = () => import('../../../../lib/wall-page/fault-choices').then(({ FAULT_CHOICES }) => FAULT_CHOICES);
-const loadKey = () => import('../../../../lib/drills/pair/rows-of-pair').then(({ PAIR_KEY }) => PAIR_KEY);
+const loadFaults = () =>
+  import('../../../../lib/wall-page/fault-choices').then(({ FAULT_CHOICES }) => FAULT_CHOICES);
+const loadKey = () =>
+  Promise.all([
+    import('../../../../lib/drills/pair/pair-rows'),
+    import('../../../../components/drills/pair/pair-result'),
+  ]).then(([{ pairRows }, { PairResult }]) => ({ pairRows, PairResult }));
 
 /** Everything that happens on a pair: which wall is pointed to, what is marked on it, and the key once asked for. */
 export function usePair(code: string, pair: Pair) {

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { bySlot } from '../../../../../lib/classes/by-slot';
 import { isShown } from '../../../../../lib/classes/release';
 import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
 import { RULE_SETS } from '../../../../../lib/limits/limit';
@@ -6,9 +7,8 @@ import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book/book-heads';
 import { workOf } from '../../../../../lib/store/set-work';
-import { requirePage } from '../../../../access/guard';
-import { bySlot } from '../../../../../lib/classes/by-slot';
 import { faultName } from '../../../../../lib/wall-page/fault-choices';
+import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
 import styles from '../../../mark-book.module.css';

@@ -5,13 +5,13 @@ import { TicketLines } from '../../../../../components/wall-page/ticket-lines';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { groupOf, rosterWithPins } from '../../../../../lib/store/groups';
 import { workOf } from '../../../../../lib/store/set-work';
+import { viewsOnPaper } from '../../../../../lib/views/parse-view';
 import { requirePage } from '../../../../access/guard';
 import { qrPath } from '../../../../accounts/qr-path';
 import { siteAddress } from '../../../../request/address';
 import { KeyList } from '../../../../set-work/key-list';
 import { briefsFor } from '../../../../set-work/lay-forms';
 import { type PreviewWall, previewOf } from '../../../../set-work/preview';
-import { viewsOnPaper } from '../../../../../lib/views/views-on-paper';
 import styles from './print.module.css';
 import { PrintButton } from './print-button';
 

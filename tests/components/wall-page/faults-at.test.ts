@@ -1,10 +1,7 @@
 import { expect, test } from 'vitest';
-import {
-  type FaultChoice,
-  faultsAt,
-  type PickedPart,
-  placesFor,
-} from '../../../components/wall-page/part-facts';
+import { faultsAt, placesFor } from '../../../components/wall-page/faults-at';
+import type { FaultChoice } from '../../../lib/wall-page/fault-choices';
+import type { PickedPart } from '../../../lib/wall-page/nearby-parts';
 import { FAULTS, UNIT } from './samples';
 
 const FAULT: FaultChoice = {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { faceMarkChoices } from '../../../lib/drills/build/blemish-choices';
-import { withMarkedFaces } from '../../../lib/generate/adjustable/marked-faces';
+import { blemishChoices } from '../../../lib/drills/build/blemish-choices';
+import { withBlemish } from '../../../lib/generate/adjustable/blemished-wall';
 import { layTrue } from '../../../lib/generate/adjustable/true-wall';
 import { inspect } from '../../../lib/inspect/inspect';
 import { CONDITIONS, WALL_KINDS } from '../../../lib/wall/model';
@@ -8,7 +8,7 @@ import { parseWall } from '../../../lib/wall/schema';
 
 test.each(WALL_KINDS)('a few units of a %s bear the mark, in several courses, and it stays sound', (kind) => {
   const wall = layTrue(kind, 'anchored', 'canada');
-  const marked = withMarkedFaces(wall, 'flake');
+  const marked = withBlemish(wall, 'flake');
   const bearing = marked.units.filter(({ condition }) => condition === 'flake');
   expect(bearing.length).toBeGreaterThanOrEqual(5);
   expect(bearing.length).toBeLessThan(wall.units.length / 10);
@@ -20,11 +20,11 @@ test.each(WALL_KINDS)('a few units of a %s bear the mark, in several courses, an
 
 test('with nothing chosen the wall is the same one', () => {
   const wall = layTrue('plain-panel', 'adhered', 'canada');
-  expect(withMarkedFaces(wall, 'sound')).toBe(wall);
+  expect(withBlemish(wall, 'sound')).toBe(wall);
 });
 
 test('every mark can be chosen, the gravest last, and chips have the British figure', () => {
-  const choices = faceMarkChoices('mm');
+  const choices = blemishChoices('mm');
   expect(choices.map(({ condition }) => condition).sort()).toEqual(
     [...CONDITIONS].filter((each) => each !== 'sound').sort(),
   );

@@ -1,20 +1,20 @@
 import type { Condition } from '../wall/model';
 
-/** How far a mark on a face is to be taken. */
-export type FaceMarkTells = 'looks only' | 'a symptom' | 'could be loose, so have it looked at';
+/** How seriously to take a blemish on a face. */
+export type BlemishTells = 'looks only' | 'a symptom' | 'could be loose, so have it looked at';
 
 /** Plain words, no figures. Source: common practice of the trade, in our own words. */
-export interface FaceMarkText {
+export interface BlemishText {
   readonly name: string;
-  readonly tells: FaceMarkTells;
+  readonly tells: BlemishTells;
   /** What it is, or can come from. */
   readonly means: string;
   /** What to do about it. */
   readonly remedy: string;
 }
 
-/** What is seen on the face of a unit and what it tells. No check reads any of it: a wall is not sound or faulty by its marks. */
-export const FACE_MARKS: Readonly<Record<Exclude<Condition, 'sound'>, FaceMarkText>> = {
+/** What is seen on the face of a unit and what it tells. No check reads any of it: no wall is sound or faulty by its blemishes. */
+export const BLEMISHES: Readonly<Record<Exclude<Condition, 'sound'>, BlemishText>> = {
   chip: {
     name: 'Small chips',
     tells: 'looks only',

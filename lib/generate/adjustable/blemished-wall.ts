@@ -1,10 +1,10 @@
 import type { Condition, Wall } from '../../wall/model';
 
-/** One whole unit in so many shows the mark, strewn over the wall. */
+/** One whole unit in so many shows the blemish, strewn over the wall. */
 const ONE_IN = 17;
 
-/** The wall with a mark put on a few whole units of its main panel, always the same ones. Nothing measured changes. */
-export function withMarkedFaces(wall: Wall, condition: Condition): Wall {
+/** The wall with a blemish put on a few whole units of its main panel, always the same ones. Nothing measured changes. */
+export function withBlemish(wall: Wall, condition: Condition): Wall {
   if (condition === 'sound') return wall;
   const whole = wall.units.filter(({ panel, kind }) => panel === 'A' && kind === 'stretcher');
   const marked = new Set(

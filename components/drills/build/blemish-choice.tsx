@@ -1,21 +1,11 @@
 import { useId } from 'react';
+import type { BlemishChoice } from '../../../lib/drills/build/blemish-choices';
 import type { Condition } from '../../../lib/wall/model';
 import styles from './build.module.css';
 
-/** One mark that can be put on the faces, and what is said of it. */
-export interface FaceMarkChoice {
-  readonly condition: Condition;
-  readonly name: string;
-  readonly tells: string;
-  readonly means: string;
-  readonly remedy: string;
-  /** A published figure for it, with its source, or null. */
-  readonly figure: string | null;
-}
-
 /** What is to be seen on a few faces, and what that tells. */
-export function FaceMarksChoice(props: {
-  readonly choices: readonly FaceMarkChoice[];
+export function BlemishField(props: {
+  readonly choices: readonly BlemishChoice[];
   readonly value: Condition;
   readonly onChange: (condition: Condition) => void;
 }) {
