@@ -89,6 +89,7 @@ export const ACCESS = {
   'POST /api/work/due': 'instructor',
   'GET /api/work/[work]/picture': 'instructor',
   'POST /api/attempts': 'learner',
+  'GET /api/attempts/[attempt]/walls/[place]': 'learner',
 
   // Handing in.
   'POST /api/hand-in': 'learner',

@@ -2,6 +2,7 @@ import { notFound } from 'next/navigation';
 import { When } from '../../components/time/when';
 import { PostForm } from '../../components/ui/post-form';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
+import type { AttemptWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../lib/wall-page/laid-practice';
@@ -11,6 +12,7 @@ import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
 import { RelatedReading } from './related-reading';
 import { ResultSection } from './result-section';
+import type { RoomWall } from './use-walls';
 import { WorkRoom } from './work-room';
 
 /** A set work as its learner sees it: what it is, the way to begin, the walls, and the result once it is shown. */
@@ -27,12 +29,7 @@ export async function WorkPage(props: {
   const { work, open, result } = seen;
   // A wall by itself is shown with its result; before that there is nothing to show of it.
   const place = result ? props.place : null;
-  const walls = open?.walls.flatMap(({ place, code }) => {
-    const brief = briefOfCode(code);
-    return brief
-      ? [{ place, laid: JSON.stringify(layForSetWork(brief)), kind: KIND_TITLES[brief.kind] }]
-      : [];
-  });
+  const walls = open?.walls.flatMap((wall) => roomWall(wall, wall.place === (props.place ?? 1)));
   const gone = open !== null && walls?.length !== open.walls.length;
   return (
     <div className={open || place !== null ? styles.room : styles.page}>
@@ -68,6 +65,14 @@ export async function WorkPage(props: {
       )}
     </div>
   );
+}
+
+/** One wall is laid for the page; the page fetches the others. None where this site cannot read the code. */
+function roomWall({ place, code, fingerprint }: AttemptWall, isFirst: boolean): readonly RoomWall[] {
+  const brief = briefOfCode(code);
+  if (!brief) return [];
+  const laid = isFirst ? JSON.stringify(layForSetWork(brief)) : null;
+  return [{ place, fingerprint, laid, kind: KIND_TITLES[brief.kind] }];
 }
 
 function About({ seen: { work, open, attempts } }: { readonly seen: WorkToSee }) {

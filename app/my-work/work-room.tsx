@@ -14,17 +14,11 @@ import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
 import styles from './my-work.module.css';
 import { addressOf, LIST, usePlace } from './use-place';
-
-export interface RoomWall {
-  readonly place: number;
-  /** A LaidPractice as JSON: as text, ten walls are written into the page, and read from it, in a fraction of the time. */
-  readonly laid: string;
-  /** What kind of wall it is, in words. */
-  readonly kind: string;
-}
+import { type RoomWall, useWalls } from './use-walls';
 
 /**
- * The walls of an open attempt: list and wall in one page, so that it goes on without a network once it is open. No key comes here.
+ * The walls of an open attempt: list and wall in one page, so that it goes on without a network once all walls are on the device.
+ * No key comes here.
  */
 export function WorkRoom(props: {
   readonly attempt: string;
@@ -47,7 +41,13 @@ export function WorkRoom(props: {
   const { handIn } = outbox;
   const isOpen = handIn === null || handIn?.state === 'refused';
   const wall = (isOpen && walls.find((each) => each.place === place)) || null;
-  const laid = useMemo(() => wall && laidOf(wall), [wall]);
+  const fetched = useWalls(attempt, walls, wall?.place ?? null);
+  const text = wall ? fetched.get(wall.place) : undefined;
+  const laid = useMemo(() => laidOf(text), [text]);
+  const fingerprintFor = ({ place, fingerprint }: RoomWall) => {
+    const shown = laidOf(fetched.get(place));
+    return shown ? fingerprintOf(shown.wall) : fingerprint;
+  };
 
   // So that a wall opened later without a network has all it needs.
   useEffect(() => {
@@ -102,26 +102,33 @@ export function WorkRoom(props: {
           addressOf={addressOf}
           onChange={change}
           onHandIn={handAllIn}
+          onDevice={fetched.size}
         />
       )}
-      {wall && laid && (
+      {wall && (
         <>
           <p>
             <a className={styles.back} href={LIST}>
               All walls
             </a>
           </p>
-          <PracticeRoom
-            key={wall.place}
-            laid={laid}
-            label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}
-            setWork={{
-              keptAs: nameOfWall(attempt, wall.place),
-              openingsUp,
-              onHandIn: (work) => finish(wall, work),
-              rows: null,
-            }}
-          />
+          {laid ? (
+            <PracticeRoom
+              key={wall.place}
+              laid={laid}
+              label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}
+              setWork={{
+                keptAs: nameOfWall(attempt, wall.place),
+                openingsUp,
+                onHandIn: (work) => finish(wall, work),
+                rows: null,
+              }}
+            />
+          ) : (
+            <p role="status">
+              Wall {wall.place} is being fetched. Without a network it comes as soon as there is one again.
+            </p>
+          )}
         </>
       )}
       <p role="status" className="visually-hidden">
@@ -131,10 +138,6 @@ export function WorkRoom(props: {
   );
 }
 
-function laidOf({ laid }: RoomWall): LaidPractice {
-  return JSON.parse(laid) as LaidPractice;
-}
-
-function fingerprintFor(wall: RoomWall): string {
-  return fingerprintOf(laidOf(wall).wall);
+function laidOf(text: string | undefined): LaidPractice | null {
+  return text === undefined ? null : (JSON.parse(text) as LaidPractice);
 }

@@ -24,8 +24,10 @@ export function WallList(props: {
   /** To change a wall that is done. */
   readonly onChange: (place: number) => void;
   readonly onHandIn: () => void;
+  /** How many of the walls are on this device. */
+  readonly onDevice: number;
 }) {
-  const { attempt, walls, addressOf, onChange, onHandIn } = props;
+  const { attempt, walls, addressOf, onChange, onHandIn, onDevice } = props;
   const [states, setStates] = useState<readonly WallState[]>();
   const [asked, setAsked] = useState(false);
   // What is kept on the device is only known here.
@@ -96,8 +98,10 @@ export function WallList(props: {
         </button>
       </div>
       <p>
-        Nothing is handed in yet. You can go on without a network as long as this page stays open. Each step
-        is saved on this device.
+        Nothing is handed in yet. Each step is saved on this device.{' '}
+        {onDevice < walls.length
+          ? `Stay on the network for a moment: ${onDevice} of ${walls.length} walls are on this device so far.`
+          : 'You can go on without a network as long as this page stays open.'}
       </p>
     </>
   );

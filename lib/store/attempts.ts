@@ -41,7 +41,7 @@ export class AttemptError extends Error {
 export async function openAttempt(
   store: Store,
   { work, learner }: { readonly work: string; readonly learner: string },
-  lay: (work: WorkRow, number: number) => readonly GivenWall[],
+  lay: (work: WorkRow, number: number) => Promise<readonly GivenWall[]>,
   at: number,
 ): Promise<AttemptRow> {
   const row = await workOf(store, work);
@@ -52,7 +52,7 @@ export async function openAttempt(
     (await groupProblem(store, row.groupId)) ?? beginProblem(row, attempts.length, row.spec.attempts, at);
   if (problem !== null) throw new AttemptError(problem);
   const number = attempts.length + 1;
-  const walls = lay(row, number);
+  const walls = await lay(row, number);
   try {
     await write(store, { id: randomUUID(), work, learner, number, at }, walls);
   } catch (error) {
@@ -158,6 +158,22 @@ export interface AttemptWall extends GivenWall {
 
 export async function wallsOf({ db }: Store, attempt: string): Promise<readonly AttemptWall[]> {
   return await handedWalls(db, attempt);
+}
+
+/** A wall of an attempt that is still open; undefined where there is none. */
+export async function openWall(
+  { db }: Store,
+  attempt: string,
+  place: number,
+): Promise<{ readonly code: string } | undefined> {
+  return db
+    .selectFrom('attempt_wall')
+    .innerJoin('attempt', 'attempt.id', 'attempt_wall.attempt_id')
+    .select('code')
+    .where('attempt.id', '=', attempt)
+    .where('attempt.state', '=', 'open')
+    .where('place', '=', place)
+    .executeTakeFirst();
 }
 
 export interface LearnerWork {

@@ -1,6 +1,7 @@
 import { type Kysely, sql } from 'kysely';
 import type { Store } from './database';
 import { guardAppendOnly } from './migrations/append-only';
+import { makeDrawnForms } from './migrations/drawn-forms';
 import { makeFirstTables } from './migrations/first-tables';
 import { guardAttempts } from './migrations/forward-only';
 import { indexScores } from './migrations/mark-book';
@@ -18,6 +19,7 @@ const MIGRATIONS: readonly Migration[] = [
   { name: 'scores by the page', run: indexScores },
   { name: 'attempts only move forward', run: guardAttempts },
   { name: 'second step of signing in', run: makeSecondStep },
+  { name: 'forms drawn ahead', run: makeDrawnForms },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;

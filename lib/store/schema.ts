@@ -80,6 +80,14 @@ export interface SetWorkTable {
   created_at: Ms;
 }
 
+/** The walls that a learner's first attempt will be given. */
+export interface DrawnFormTable {
+  set_work_id: Fixed<string>;
+  learner_id: Fixed<string>;
+  /** A GivenWall each. */
+  walls: Fixed<Json>;
+}
+
 export interface AttemptTable {
   id: Fixed<string>;
   set_work_id: string;
@@ -179,6 +187,7 @@ export interface Tables {
   learner_session: LearnerSessionTable;
   throttle: ThrottleTable;
   set_work: SetWorkTable;
+  drawn_form: DrawnFormTable;
   attempt: AttemptTable;
   attempt_wall: AttemptWallTable;
   result_version: ResultVersionTable;

@@ -41,6 +41,7 @@ function filled(route: string): string {
     group: cast.group,
     work: cast.work,
     learner: cast.learner,
+    attempt: cast.attempt,
     place: '1',
     code: route.startsWith('/join') ? cast.joinCode : 'AAA-AAAA-AAA',
     slug: 'full-joints',
@@ -61,6 +62,7 @@ function filled(route: string): string {
 /** Which records a request names: those of its address; a body names all four. */
 function namedBy(route: string): NamedName {
   if (route.startsWith('POST')) return 'their attempt';
+  if (route.includes('[attempt]')) return 'their attempt';
   if (route.includes('[learner]')) return 'their learner';
   if (route.includes('[work]')) return 'their set work';
   return route.includes('[group]') ? 'their group' : 'nothing';

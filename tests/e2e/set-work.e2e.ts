@@ -141,6 +141,8 @@ describe('a learner on a phone', () => {
     await page.getByRole('link', { name: 'Warm-up' }).click();
     await page.getByRole('button', { name: 'Begin' }).click();
     await page.getByText('○ Not begun').first().waitFor();
+    // The page brings one wall and fetches the other.
+    await page.getByText('You can go on without a network').waitFor();
     await page.waitForLoadState('networkidle');
     await lookAt(page, 'my-work-walls', PHONE);
     await page.context().setOffline(true);
@@ -218,15 +220,25 @@ describe('the key', () => {
       const { work } = await answerOf(owner.post('/api/work', { ...spec, group }));
       await answerOf(owner.post('/api/work/set', { work }));
       const begun = await learner.post('/api/attempts', { work });
+      const answer = await begun.text();
+      const { attempt } = JSON.parse(answer) as { readonly attempt: string };
+      const fetched = await Promise.all(
+        Array.from({ length: 24 }, async (_, at) =>
+          (await learner.get(`/api/attempts/${attempt}/walls/${at + 2}`)).text(),
+        ),
+      );
       const payloads = [
-        await begun.text(),
-        await (await learner.get(`/my-work/${work}`)).text(),
+        answer,
         await (await learner.get(`/my-work/${work}/7`)).text(),
+        await (await learner.get(`/my-work/${work}`)).text(),
+        ...fetched,
       ];
       for (const payload of payloads) expect(words.exec(payload)?.[0]).toBe(undefined);
       // Nor a code: with it the wall could be opened by itself, key and all.
       for (const payload of payloads) expect(CODE.exec(payload)?.[0]).toBe(undefined);
-      walls += payloads[1]?.match(/masonry\W+(?:anchored|adhered)/g)?.length ?? 0;
+      // The page brings one wall, each answer another.
+      for (const payload of payloads.slice(2))
+        walls += payload.match(/masonry\W+(?:anchored|adhered)/g)?.length ?? 0;
     }
     expect(walls).toBe(500);
   });

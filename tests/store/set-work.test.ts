@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
+import { drawAhead } from '../../app/set-work/draw-ahead';
 import { briefsFor, givenWalls, withSlots } from '../../app/set-work/lay-forms';
 import { templateOf } from '../../lib/classes/templates';
 import { attemptsOf, openAttempt, wallsOf, workForLearner } from '../../lib/store/attempts';
 import { verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
+import { drawnForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
 import {
   addToRoster,
   closeGroup,
@@ -76,7 +78,12 @@ async function setWork(store: Store, group: string, changes: Partial<WorkDraft> 
 }
 
 const open = (store: Store, work: string, learner: string, at = NOON) =>
-  openAttempt(store, { work, learner }, (kept, number) => givenWalls(briefsFor(kept, learner, number)), at);
+  openAttempt(
+    store,
+    { work, learner },
+    async (kept, number) => givenWalls(briefsFor(kept, learner, number)),
+    at,
+  );
 
 describe.each(KINDS)('groups and set work on %s', (kind) => {
   const ready = async () => readyStore(await emptyDatabase(kind));
@@ -196,6 +203,36 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
     expect(await codes(second.id)).not.toEqual(await codes(first.id));
     await markAsMarked(store, second.id);
     await expect(open(store, work, ada.id)).rejects.toThrow('as often as this work allows');
+  });
+
+  test('forms drawn ahead are the walls that the secret gives, for all on the roster, and go with their learner', async () => {
+    const store = await ready();
+    const { group, ada, bo } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    const row = await workOf(store, work);
+    expect(await drawnForm(store, row, ada.id)).toBe(null);
+    await drawAhead(store, work);
+    expect(await drawnForm(store, row, ada.id)).toEqual(givenWalls(briefsFor(row, ada.id, 1)));
+    expect(await drawnForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
+    expect(await learnersWithoutForm(store, row)).toEqual([]);
+    // A second run finds nothing to do and changes nothing.
+    await drawAhead(store, work);
+    expect(await drawnForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
+    await store.db.deleteFrom('learner').where('id', '=', bo.id).execute();
+    expect(await drawnForm(store, row, bo.id)).toBe(null);
+  });
+
+  test('of one wall for all, whoever joins later has the form that was drawn for the others; a draft has none', async () => {
+    const store = await ready();
+    const { group } = await groupOfTwo(store);
+    const same = { spec: withSlots({ ...SPEC, sameForAll: true }, 'a secret') };
+    const unset = await createWork(store, group, 'a secret', draft(same), BY);
+    await drawAhead(store, unset);
+    expect(await drawnForm(store, await workOf(store, unset), 'anybody')).toBe(null);
+    await moveWork(store, unset, 'set', BY);
+    await drawAhead(store, unset);
+    const row = await workOf(store, unset);
+    expect(await drawnForm(store, row, 'anybody')).toEqual(givenWalls(briefsFor(row, null, 1)));
   });
 
   test('when it is not open, over, a draft or closed, nothing begins; what was begun goes on', async () => {

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { AttemptError, openAttempt } from '../../../lib/store/attempts';
+import { drawnForm } from '../../../lib/store/drawn-forms';
 import { guarded } from '../../access/guard';
 import { parseFields, Refusal } from '../../request/refusal';
 import { briefsFor, givenWalls } from '../../set-work/lay-forms';
@@ -13,7 +14,9 @@ export const POST = guarded('POST /api/attempts', async ({ person, body, store, 
     const { id, number } = await openAttempt(
       store,
       { work, learner: person.learnerId },
-      (row, attempt) => givenWalls(briefsFor(row, person.learnerId, attempt)),
+      async (row, attempt) =>
+        (attempt === 1 ? await drawnForm(store, row, person.learnerId) : null) ??
+        givenWalls(briefsFor(row, person.learnerId, attempt)),
       at,
     );
     return Response.json({ ok: true, attempt: id, number });

@@ -23,6 +23,7 @@ function list() {
       addressOf={(place) => `#wall-${place}`}
       onChange={onChange}
       onHandIn={onHandIn}
+      onDevice={WALLS.length}
     />,
   );
   return { onHandIn, onChange };
@@ -81,8 +82,10 @@ describe('the list of walls', () => {
         addressOf={String}
         onChange={vi.fn()}
         onHandIn={vi.fn()}
+        onDevice={2}
       />,
     );
+    expect(screen.getByText(/2 of 3 walls are on this device so far/)).toBeVisible();
     expect(screen.getByText(/A wall without an answer scores nothing, even if it is sound\./)).toBeVisible();
     await userEvent.click(screen.getByRole('button', { name: 'Hand in all 3 walls' }));
     expect(screen.getByRole('alert')).toHaveTextContent(

@@ -1,0 +1,62 @@
+'use client';
+
+import { useEffect, useState } from 'react';
+
+export interface RoomWall {
+  readonly place: number;
+  /** A LaidPractice as JSON, in the page for one wall only; null where it is fetched later. */
+  readonly laid: string | null;
+  /** Hash of the wall that was given. */
+  readonly fingerprint: string;
+  /** What kind of wall it is, in words. */
+  readonly kind: string;
+}
+
+/** Between two walls that nobody waits for: a whole college begins in the same minute. */
+const PAUSE_MS = 3_000;
+/** Before another try, when the network gave nothing. */
+const RETRY_MS = 5_000;
+
+/**
+ * The walls of an attempt that are on this device, as JSON texts by place. The page brings one of them; the others are fetched one
+ * by one, first the one that is `wanted`, so that the work goes on without a network.
+ */
+export function useWalls(
+  attempt: string,
+  walls: readonly RoomWall[],
+  wanted: number | null,
+): ReadonlyMap<number, string> {
+  const [fetched, setFetched] = useState<ReadonlyMap<number, string>>(
+    () => new Map(walls.flatMap(({ place, laid }) => (laid === null ? [] : [[place, laid]]))),
+  );
+  const [tries, setTries] = useState(0);
+  const missing = walls.map(({ place }) => place).filter((place) => !fetched.has(place));
+  const isWanted = wanted !== null && missing.includes(wanted);
+  const next = isWanted ? wanted : missing[0];
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another try is what `tries` is for
+  useEffect(() => {
+    if (next === undefined) return;
+    const aborted = new AbortController();
+    const again = () => setTries((count) => count + 1);
+    let timer: ReturnType<typeof setTimeout>;
+    const fetchNext = async () => {
+      try {
+        const answer = await fetch(`/api/attempts/${attempt}/walls/${next}`, { signal: aborted.signal });
+        if (!answer.ok) throw new Error(`answered ${answer.status}`);
+        const laid = await answer.text();
+        setFetched((before) => new Map([...before, [next, laid]]));
+      } catch {
+        if (!aborted.signal.aborted) timer = setTimeout(again, RETRY_MS);
+      }
+    };
+    timer = setTimeout(fetchNext, isWanted ? 0 : PAUSE_MS);
+    window.addEventListener('online', again);
+    return () => {
+      aborted.abort();
+      clearTimeout(timer);
+      window.removeEventListener('online', again);
+    };
+  }, [attempt, next, isWanted, tries]);
+  return fetched;
+}

@@ -1,0 +1,71 @@
+import * as z from 'zod';
+import type { GivenWall } from './attempts';
+import type { Store } from './database';
+import type { WorkRow } from './set-work';
+
+const wallsKept = z.array(z.strictObject({ place: z.number(), code: z.string(), fingerprint: z.string() }));
+
+/** Learners of the work's group who have neither a form nor an attempt yet. */
+export async function learnersWithoutForm(
+  { db }: Store,
+  { id, groupId }: Pick<WorkRow, 'id' | 'groupId'>,
+): Promise<readonly string[]> {
+  const rows = await db
+    .selectFrom('learner')
+    .select('id')
+    .where('group_id', '=', groupId)
+    .where('removed_at', 'is', null)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('drawn_form')
+            .select('learner_id')
+            .whereRef('learner_id', '=', 'learner.id')
+            .where('set_work_id', '=', id),
+        ),
+      ),
+    )
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('attempt')
+            .select('learner_id')
+            .whereRef('learner_id', '=', 'learner.id')
+            .where('set_work_id', '=', id),
+        ),
+      ),
+    )
+    .orderBy('name')
+    .execute();
+  return rows.map((row) => row.id);
+}
+
+/** Keeps the form of a learner's first attempt. One that is there already stays. */
+export async function keepForm(
+  { db }: Store,
+  work: string,
+  learner: string,
+  walls: readonly GivenWall[],
+): Promise<void> {
+  await db
+    .insertInto('drawn_form')
+    .values({ set_work_id: work, learner_id: learner, walls: JSON.stringify(walls) })
+    .onConflict((conflict) => conflict.doNothing())
+    .execute();
+}
+
+/** The form of a learner's first attempt, or null where none was drawn ahead. Of one wall for all, that of anybody will do. */
+export async function drawnForm(
+  { db }: Store,
+  { id, spec }: Pick<WorkRow, 'id' | 'spec'>,
+  learner: string,
+): Promise<readonly GivenWall[] | null> {
+  const row = await db
+    .selectFrom('drawn_form')
+    .select('walls')
+    .where('set_work_id', '=', id)
+    .$if(!spec.sameForAll, (query) => query.where('learner_id', '=', learner))
+    .limit(1)
+    .executeTakeFirst();
+  return row ? wallsKept.parse(JSON.parse(row.walls)) : null;
+}
