@@ -2,6 +2,7 @@ import { type Box, boxRound } from '../geometry/box';
 import { type Point, type Ring, rectRing } from '../geometry/polygon';
 import type { Mm } from '../units';
 import { shareOf } from './drawn-chance';
+import { ring } from './rings';
 import { type Area, lines, type Paint, type Shape } from './shape';
 
 /** A modular brick as it is laid in a stretcher course, and its joints, mm. */
@@ -64,10 +65,7 @@ export function arrises(faces: readonly Ring[]): readonly Area[] {
   const edge = (from: number, to: number, up: Mm) =>
     faces.map((face): Ring => {
       const [start = [0, 0], end = [0, 0]] = [face[from], face[to]];
-      return [
-        [start[0] + 2, start[1] + up],
-        [end[0] - 2, end[1] + up],
-      ];
+      return ring(start[0] + 2, start[1] + up, end[0] - 2, end[1] + up);
     });
   return [
     lines(edge(3, 2, -0.6), { paint: '#fff0dc', width: 1.1, opacity: 0.3 }),

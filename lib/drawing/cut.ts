@@ -1,6 +1,7 @@
 import { type Point, type Ring, rectRing } from '../geometry/polygon';
 import type { Mm } from '../units';
 import { BRICK, GAUGE, JOINT } from './brickwork';
+import { ring } from './rings';
 import { type Area, lines, type Paint, type Pen, polygon, rect, type Shape } from './shape';
 
 /** In a section x runs out of the wall to the right. The outline of what is cut: */
@@ -42,10 +43,7 @@ export function cutColumn(face: Mm, low: Mm, courses: number, depth: Mm = BRICK.
 /** Studs, sheathing and the water barrier on it, between two levels; `face` is where the air space begins. */
 export function cutFrame(face: Mm, low: Mm, high: Mm): readonly Shape[] {
   const back = face - SHEATHING - STUD_DEEP;
-  const upright = (x: Mm): Ring => [
-    [x, low],
-    [x, high],
-  ];
+  const upright = (x: Mm): Ring => ring(x, low, x, high);
   return [
     rect({ x: back, y: low, width: STUD_DEEP, height: high - low }, 'url:wood', 0.75),
     lines([upright(back), upright(face - SHEATHING)], { paint: '#22272b', width: 1 }),
@@ -66,15 +64,7 @@ export function cutStrap(face: Mm, tip: Mm, y: Mm, thickness: Mm): readonly Shap
     polygon(foot, '--ink'),
     rect({ x: face, y: y - thickness / 2, width: tip - face, height: thickness }, '--ink'),
     { kind: 'dot', at: [face, y + 24], radius: 3.2, fill: '--ink' },
-    lines(
-      [
-        [
-          [tip, y - 5],
-          [tip, y + 5],
-        ],
-      ],
-      { paint: '--ink', width: 0.8 },
-    ),
+    lines([ring(tip, y - 5, tip, y + 5)], { paint: '--ink', width: 0.8 }),
   ];
 }
 

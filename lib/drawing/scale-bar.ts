@@ -1,4 +1,5 @@
 import { inches, type LengthSystem, type Mm } from '../units';
+import { ring } from './rings';
 import { type Label, lines, rect, type Shape } from './shape';
 
 /** Lengths a scale bar may have, longest first: in mm, and in inches. */
@@ -24,18 +25,11 @@ export function scaleBar(
     shapes: [
       rect({ x, y, width: long, height: high }, '--raised'),
       ...[0, 2, 4].map((index) => rect({ x: x + index * part, y, width: part, height: high }, '--slate')),
-      lines(
-        [
-          [
-            [x, y],
-            [x + long, y],
-            [x + long, y + high],
-            [x, y + high],
-            [x, y],
-          ],
-        ],
-        { paint: '--slate', width: 1, thin: true },
-      ),
+      lines([ring(x, y, x + long, y, x + long, y + high, x, y + high, x, y)], {
+        paint: '--slate',
+        width: 1,
+        thin: true,
+      }),
     ],
     label: { at: [x + long + high, y + high / 2], text: chosen?.text ?? '', anchor: 'start' },
   };

@@ -1,4 +1,5 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
+import { ring } from '../../drawing/rings';
 import { type Drawing, type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
 import { alongTape, upTape } from '../../drawing/tape';
 import type { Box } from '../../geometry/box';
@@ -105,14 +106,8 @@ function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
     ...studs.map((stud) => rect(stud, '#a97f4b', 0.55)),
     lines(
       studs.flatMap((stud) => [
-        [
-          [stud.x, 0],
-          [stud.x, stud.height],
-        ],
-        [
-          [stud.x + STUD, 0],
-          [stud.x + STUD, stud.height],
-        ],
+        ring(stud.x, 0, stud.x, stud.height),
+        ring(stud.x + STUD, 0, stud.x + STUD, stud.height),
       ]),
       { paint: '#6d4d27', width: 1, thin: true, dash: [6, 4], opacity: 0.8 },
     ),
@@ -134,25 +129,14 @@ function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
 function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
   const level = -36;
   const ticks = panel.studs.flatMap((stud): readonly Ring[] => [
-    [
-      [x + stud, level - 24],
-      [x + stud, level + 24],
-    ],
-    [
-      [x + stud - 14, level - 14],
-      [x + stud + 14, level + 14],
-    ],
+    ring(x + stud, level - 24, x + stud, level + 24),
+    ring(x + stud - 14, level - 14, x + stud + 14, level + 14),
   ]);
-  return lines(
-    [
-      [
-        [x, level],
-        [x + panel.length, level],
-      ],
-      ...ticks,
-    ],
-    { paint: '--slate', width: 1.2, thin: true },
-  );
+  return lines([ring(x, level, x + panel.length, level), ...ticks], {
+    paint: '--slate',
+    width: 1.2,
+    thin: true,
+  });
 }
 
 function topOf({ placed }: PanelSurvey): Mm {

@@ -1,5 +1,6 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { scatterOf } from '../../drawing/drawn-chance';
+import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, type Label, lines, rect, type Shape, type Spot } from '../../drawing/shape';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
@@ -107,17 +108,11 @@ function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): 
 function grid({ length: wide, height }: Unit): readonly Shape[] {
   const upright = Array.from(
     { length: GRID + 1 },
-    (_, index): Ring => [
-      [(wide * index) / GRID, 0],
-      [(wide * index) / GRID, height],
-    ],
+    (_, index): Ring => ring((wide * index) / GRID, 0, (wide * index) / GRID, height),
   );
   const level = Array.from(
     { length: GRID + 1 },
-    (_, index): Ring => [
-      [0, (height * index) / GRID],
-      [wide, (height * index) / GRID],
-    ],
+    (_, index): Ring => ring(0, (height * index) / GRID, wide, (height * index) / GRID),
   );
   return [
     lines([...upright, ...level], { paint: '#ffffff', width: 1.8, thin: true, opacity: 0.55 }),
@@ -156,15 +151,10 @@ function bedBelow(
           0.35,
         ),
         rect({ x, y: top - tie.embedment, width: tie.width, height: tie.embedment + 26 }, '#8d989e'),
-        lines(
-          [
-            [
-              [x + tie.width * 0.3, top - tie.embedment],
-              [x + tie.width * 0.3, top + 26],
-            ],
-          ],
-          { paint: '#c6cfd3', width: 1.5 },
-        ),
+        lines([ring(x + tie.width * 0.3, top - tie.embedment, x + tie.width * 0.3, top + 26)], {
+          paint: '#c6cfd3',
+          width: 1.5,
+        }),
       ]),
     ],
     labels: [

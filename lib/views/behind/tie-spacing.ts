@@ -1,3 +1,4 @@
+import { ring } from '../../drawing/rings';
 import { type Label, lines, type Shape } from '../../drawing/shape';
 import { overlaps } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
@@ -61,10 +62,7 @@ function widest(pairs: readonly (readonly [Tie, Tie])[], like: Mm): readonly [Ti
 function dimension(from: Point, to: Point, long: Mm, size: Mm, system: LengthSystem) {
   const isUp = from[0] === to[0];
   const [across, up] = isUp ? [size * 0.4, 0] : [0, size * 0.4];
-  const end = ([x, y]: Point): Ring => [
-    [x - across, y - up],
-    [x + across, y + up],
-  ];
+  const end = ([x, y]: Point): Ring => ring(x - across, y - up, x + across, y + up);
   const rings: readonly Ring[] = [[from, to], end(from), end(to)];
   return {
     shapes: [

@@ -1,4 +1,5 @@
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
+import { ring } from '../../drawing/rings';
 import type { Area, Paint } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
@@ -95,11 +96,7 @@ function crumbsOf(unit: Unit): readonly Ring[] {
       0.06 + 0.86 * shareOf(unit.id, 251 + index),
       0.22 + 0.12 * shareOf(unit.id, 261 + index),
     );
-    return [
-      [x, y],
-      [x + 2, y + 0.6],
-      [x + 0.8, y + 1.8],
-    ];
+    return ring(x, y, x + 2, y + 0.6, x + 0.8, y + 1.8);
   });
 }
 

@@ -1,5 +1,6 @@
 import { heightDimension, lengthDimension } from '../../drawing/dimension';
 import { TEXT_SHARE } from '../../drawing/label-nodes';
+import { ring } from '../../drawing/rings';
 import { type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
@@ -141,15 +142,12 @@ function cornerLines(
     const before = frames[index];
     const end = (before?.x ?? 0) + (surveys[index]?.panel.length ?? 0);
     const middle = (end + x) / 2;
-    return lines(
-      [
-        [
-          [middle, low],
-          [middle, high],
-        ],
-      ],
-      { paint: '--slate', width: 1.5, thin: true, dash: [10, 4, 2, 4] },
-    );
+    return lines([ring(middle, low, middle, high)], {
+      paint: '--slate',
+      width: 1.5,
+      thin: true,
+      dash: [10, 4, 2, 4],
+    });
   });
 }
 

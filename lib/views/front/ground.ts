@@ -1,4 +1,5 @@
 import { darker } from '../../drawing/colours';
+import { ring } from '../../drawing/rings';
 import { lines, polygon, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
@@ -26,15 +27,7 @@ export function frontGround(wall: Wall, panel: Panel, left: Mm, right: Mm): read
       { x: -left, y: ground - GROUND_HIGH, width: panel.length + left + right, height: GROUND_HIGH },
       'url:earth',
     ),
-    lines(
-      [
-        [
-          [-left, ground],
-          [panel.length + right, ground],
-        ],
-      ],
-      { paint: '#3c3226', width: 5 },
-    ),
+    lines([ring(-left, ground, panel.length + right, ground)], { paint: '#3c3226', width: 5 }),
   ];
 }
 
@@ -52,28 +45,12 @@ function ledgeFront({ fromX, toX, y, material }: Support): readonly Shape[] {
   const fill = material === 'wood' ? 'url:wood' : material === 'steel' ? 'url:cut-steel' : 'url:concrete';
   return [
     rect(box, fill),
-    lines(
-      [
-        [
-          [fromX, y],
-          [toX, y],
-        ],
-      ],
-      { paint: '#2b2723', width: 2.5 },
-    ),
-    lines(
-      [
-        [
-          [fromX, y],
-          [fromX, y - LEDGE_HIGH],
-        ],
-        [
-          [toX, y],
-          [toX, y - LEDGE_HIGH],
-        ],
-      ],
-      { paint: '#2b2723', width: 1.5, opacity: 0.7 },
-    ),
+    lines([ring(fromX, y, toX, y)], { paint: '#2b2723', width: 2.5 }),
+    lines([ring(fromX, y, fromX, y - LEDGE_HIGH), ring(toX, y, toX, y - LEDGE_HIGH)], {
+      paint: '#2b2723',
+      width: 1.5,
+      opacity: 0.7,
+    }),
   ];
 }
 

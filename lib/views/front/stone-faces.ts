@@ -1,4 +1,5 @@
 import { scatterOf, shareOf } from '../../drawing/drawn-chance';
+import { ring } from '../../drawing/rings';
 import type { Area } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
@@ -76,10 +77,7 @@ function strokesOf(unit: Unit): readonly Ring[] {
       const at = 2 + (index + 0.5) * STROKE + off(300 + index);
       const foot = y - (fall * at) / length;
       return [foot, foot + height - MARGIN].map(
-        (low): Ring => [
-          [x + at, low + 1.6],
-          [x + at + 1.2, low + MARGIN - 1.4],
-        ],
+        (low): Ring => ring(x + at, low + 1.6, x + at + 1.2, low + MARGIN - 1.4),
       );
     }),
     ...Array.from({ length: up }, (_, index) => {

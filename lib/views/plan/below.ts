@@ -1,5 +1,6 @@
 import { cut } from '../../drawing/cut';
 import { heightDimension } from '../../drawing/dimension';
+import { ring } from '../../drawing/rings';
 import { type Drawing, lines } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
@@ -73,18 +74,12 @@ function underHead(wall: Wall, survey: PanelSurvey, opening: Opening, system: Le
     ({ fromX, toX, back, front }): PlanPiece => ({
       middle: (from + to) / 2,
       shapes: [
-        lines(
-          [
-            [
-              [fromX, 0 - back],
-              [fromX, 0 - front],
-              [toX, 0 - front],
-              [toX, 0 - back],
-              [fromX, 0 - back],
-            ],
-          ],
-          { paint: '#22272b', width: 1.4, thin: true, dash: [6, 4] },
-        ),
+        lines([ring(fromX, 0 - back, fromX, 0 - front, toX, 0 - front, toX, 0 - back, fromX, 0 - back)], {
+          paint: '#22272b',
+          width: 1.4,
+          thin: true,
+          dash: [6, 4],
+        }),
       ],
     }),
   );

@@ -1,4 +1,5 @@
 import { cut, SHEATHING } from '../../drawing/cut';
+import { ring } from '../../drawing/rings';
 import { type Area, lines, type Paint, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Ring } from '../../geometry/polygon';
@@ -54,10 +55,7 @@ export function planBacking(wall: Wall, { panel }: PanelSurvey, from: Mm, to: Mm
       : []),
     rect({ x: from, y: face, width, height: SHEATHING }, 'url:cut-wood'),
     lines(
-      [face, face + SHEATHING].map((y) => [
-        [from, y],
-        [to, y],
-      ]),
+      [face, face + SHEATHING].map((y) => ring(from, y, to, y)),
       { paint: '#22272b', width: 1.4 },
     ),
     ...studs.map((stud): Shape => {
@@ -70,15 +68,7 @@ export function planBacking(wall: Wall, { panel }: PanelSurvey, from: Mm, to: Mm
 
 /** The face line of the wall, as a line is stretched for laying: dashed, in the blue of a chalk line. */
 export function planLine(from: Mm, to: Mm): Shape {
-  return lines(
-    [
-      [
-        [from, 0],
-        [to, 0],
-      ],
-    ],
-    { paint: '--chalk', width: 1.6, thin: true, dash: [8, 4] },
-  );
+  return lines([ring(from, 0, to, 0)], { paint: '--chalk', width: 1.6, thin: true, dash: [8, 4] });
 }
 
 /** The part of an opening between two places: jambs of the frame where they lie there, and the pane. */

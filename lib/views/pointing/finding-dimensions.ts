@@ -1,3 +1,4 @@
+import { ring } from '../../drawing/rings';
 import { type Drawing, type Frame, type Label, onSheet, type Pen, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
@@ -118,15 +119,7 @@ function spanShapes(span: Span, frame: Frame, mmPerPx: number): readonly Shape[]
   const lies = Math.abs(to[0] - from[0]) >= Math.abs(to[1] - from[1]);
   const reach = TICK * mmPerPx;
   const tick = ([x, y]: Point): Ring =>
-    lies
-      ? [
-          [x, y - reach],
-          [x, y + reach],
-        ]
-      : [
-          [x - reach, y],
-          [x + reach, y],
-        ];
+    lies ? ring(x, y - reach, x, y + reach) : ring(x - reach, y, x + reach, y);
   const base = (span.base ?? []).map((point) => pointOnSheet(frame, point));
   return [...(base.length > 0 ? haloed([base], [8, 4]) : []), ...haloed([[from, to], tick(from), tick(to)])];
 }

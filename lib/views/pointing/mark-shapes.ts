@@ -1,3 +1,4 @@
+import { ring } from '../../drawing/rings';
 import { type Drawing, onSheet, type Pen, type Shape } from '../../drawing/shape';
 import type { Box, FaceBox } from '../../geometry/box';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
@@ -100,14 +101,8 @@ function crossHatch({ x, y, width, height }: Box, step: number): readonly Ring[]
   for (let along = step; along < width + height; along += step) {
     const low = Math.max(0, along - height);
     const high = Math.min(along, width);
-    rings.push([
-      [x + low, y + along - low],
-      [x + high, y + along - high],
-    ]);
-    rings.push([
-      [x + low, y + height - (along - low)],
-      [x + high, y + height - (along - high)],
-    ]);
+    rings.push(ring(x + low, y + along - low, x + high, y + along - high));
+    rings.push(ring(x + low, y + height - (along - low), x + high, y + height - (along - high)));
   }
   return rings;
 }

@@ -1,5 +1,6 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { noteTo } from '../../drawing/note';
+import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines, rect, type Shape } from '../../drawing/shape';
 import type { Ring } from '../../geometry/polygon';
@@ -65,28 +66,22 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
       goesOn(wall, high),
       ...flashing.shapes,
       ...depth.shapes,
-      lines(
-        [
-          [
-            [face, ledge.y + 4],
-            [face, ledge.y - 70],
-          ],
-        ],
-        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
-      ),
+      lines([ring(face, ledge.y + 4, face, ledge.y - 70)], {
+        paint: '--slate',
+        width: 1,
+        thin: true,
+        dash: [5, 3],
+      }),
       ...overhang.shapes,
       ...ledgeNote.shapes,
       ...bar.shapes,
       ...strip.shapes,
-      lines(
-        [
-          [
-            [cutAt, stripLow - 18],
-            [cutAt, stripLow + strip.height + 18],
-          ],
-        ],
-        { paint: '--chalk', width: 2, thin: true, dash: [10, 4, 2, 4] },
-      ),
+      lines([ring(cutAt, stripLow - 18, cutAt, stripLow + strip.height + 18)], {
+        paint: '--chalk',
+        width: 2,
+        thin: true,
+        dash: [10, 4, 2, 4],
+      }),
     ],
     labels: [
       ...body.labels,
@@ -126,15 +121,7 @@ export function cutFoundation(ledge: Support): readonly Shape[] {
       { x: ledge.front, y: -LEDGE_DEEP, width: 130 - ledge.front, height: LEDGE_DEEP + GROUND },
       'url:earth',
     ),
-    lines(
-      [
-        [
-          [ledge.front, GROUND],
-          [130, GROUND],
-        ],
-      ],
-      { paint: '#3c3226', width: 3 },
-    ),
+    lines([ring(ledge.front, GROUND, 130, GROUND)], { paint: '#3c3226', width: 3 }),
     rect(
       { x: SHEET_LEFT + 40, y: -LEDGE_DEEP, width: ledge.back - SHEET_LEFT - 40, height: LEDGE_DEEP },
       'url:concrete',

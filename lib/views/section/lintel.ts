@@ -1,5 +1,6 @@
 import { heightDimension, lengthDimension } from '../../drawing/dimension';
 import type { NoteWish } from '../../drawing/note';
+import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
@@ -127,28 +128,18 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
     : null;
   return {
     shapes: [
-      lines(
-        [
-          [
-            [face, y + 2],
-            [face, y - thick - 50],
-          ],
-        ],
-        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
-      ),
-      lines(
-        [
-          [
-            [front, y - thick],
-            [front, y - thick - 96],
-          ],
-          [
-            [back, y - thick],
-            [back, y - thick - 96],
-          ],
-        ],
-        { paint: '--slate', width: 1, thin: true, dash: [5, 3] },
-      ),
+      lines([ring(face, y + 2, face, y - thick - 50)], {
+        paint: '--slate',
+        width: 1,
+        thin: true,
+        dash: [5, 3],
+      }),
+      lines([ring(front, y - thick, front, y - thick - 96), ring(back, y - thick, back, y - thick - 96)], {
+        paint: '--slate',
+        width: 1,
+        thin: true,
+        dash: [5, 3],
+      }),
       ...overhang.shapes,
       ...leg.shapes,
       ...(upright?.shapes ?? []),

@@ -1,4 +1,5 @@
 import { breakLine, cut, SHEATHING, sheetMetal } from '../../drawing/cut';
+import { ring } from '../../drawing/rings';
 import { lines, rect, type Shape } from '../../drawing/shape';
 import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
@@ -14,19 +15,10 @@ export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
     rect({ x: back - 140, y: head - 12, width: 140 + SHEATHING, height: 12 }, 'url:cut-wood'),
     cut(rectRing(frame.x, frame.y, frame.width, frame.height), 'url:cut-wood'),
     rect({ x: pane, y: low, width: 22, height: frame.y - low }, '#9db6c4', 0.6),
-    lines(
-      [
-        [
-          [pane, low],
-          [pane, frame.y],
-        ],
-        [
-          [pane + 22, low],
-          [pane + 22, frame.y],
-        ],
-      ],
-      { paint: '#4d6472', width: 1.4 },
-    ),
+    lines([ring(pane, low, pane, frame.y), ring(pane + 22, low, pane + 22, frame.y)], {
+      paint: '#4d6472',
+      width: 1.4,
+    }),
     breakLine(pane - 30, pane + 52, low),
   ];
 }
@@ -43,10 +35,7 @@ export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x
   const { back, front, y, angle } = lintel;
   const behind = -wall.family.depth - wall.cavity + 2;
   const crest = y - angle.thickness + angle.vertical + 2;
-  const over: Ring = [
-    [front + 3, y + 1.5],
-    [front + 9, y - 7],
-  ];
+  const over: Ring = ring(front + 3, y + 1.5, front + 9, y - 7);
   // An angle shallower than the units stands inside them: the flashing then drops behind the units.
   const within = back > -wall.family.depth;
   const run: Ring = within

@@ -1,4 +1,5 @@
 import { cut, SHEATHING, STUD_DEEP } from '../../drawing/cut';
+import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines, rect, type Shape, type Spot } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
@@ -45,15 +46,7 @@ export function sideView(
     },
     shapes: [
       ...body.shapes,
-      lines(
-        [
-          [
-            [0, 0],
-            [0, high + 20],
-          ],
-        ],
-        { paint: '--chalk', width: 1.4, thin: true, dash: [8, 4] },
-      ),
+      lines([ring(0, 0, 0, high + 20)], { paint: '--chalk', width: 1.4, thin: true, dash: [8, 4] }),
       ...depth.shapes,
       ...bar.shapes,
     ],
@@ -134,14 +127,7 @@ function frameIn(wall: Wall, { y, height, kind }: Opening): readonly Shape[] {
     ),
     {
       kind: 'area',
-      rings: [
-        [
-          [back + 40, y],
-          [24, y],
-          [24, y + SILL_HIGH - 10],
-          [back + 40, y + SILL_HIGH + 8],
-        ],
-      ],
+      rings: [ring(back + 40, y, 24, y, 24, y + SILL_HIGH - 10, back + 40, y + SILL_HIGH + 8)],
       fill: '#c9c2b4',
       pen: { paint: '#22272b', width: 1.2 },
     },

@@ -1,4 +1,5 @@
 import { lengthDimension } from '../../drawing/dimension';
+import { ring } from '../../drawing/rings';
 import { type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import { formatLength, type LengthSystem, type Mm } from '../../units';
@@ -38,17 +39,11 @@ export function baseStrip(wall: Wall, survey: PanelSurvey, x: Mm, top: Mm, width
         { x: fromX, y: top - deep, width: toX - fromX, height: deep },
         material === 'wood' ? 'url:wood' : 'url:concrete',
       ),
-      lines(
-        [
-          [
-            [fromX, top - deep],
-            [fromX, top],
-            [toX, top],
-            [toX, top - deep],
-          ],
-        ],
-        { paint: '#22272b', width: 1.5, thin: true },
-      ),
+      lines([ring(fromX, top - deep, fromX, top, toX, top, toX, top - deep)], {
+        paint: '#22272b',
+        width: 1.5,
+        thin: true,
+      }),
     ]),
   ];
   return {
@@ -90,14 +85,8 @@ export function headStrip(
     rect(clear, '--air'),
     lines(
       [
-        [
-          [opening.x, head - below],
-          [opening.x, head],
-        ],
-        [
-          [opening.x + opening.width, head - below],
-          [opening.x + opening.width, head],
-        ],
+        ring(opening.x, head - below, opening.x, head),
+        ring(opening.x + opening.width, head - below, opening.x + opening.width, head),
       ],
       { paint: '#22272b', width: 2, thin: true },
     ),

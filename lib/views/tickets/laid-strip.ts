@@ -1,3 +1,4 @@
+import { ring } from '../../drawing/rings';
 import { lines, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
@@ -38,15 +39,12 @@ export function laidStrip(wall: Wall, box: Box): LaidStrip {
       }),
       { kind: 'area', rings: rings(seen, 0), fill: 'url:fleck' },
       ...[left, left + width * scale].map((x) =>
-        lines(
-          [
-            [
-              [x, foot],
-              [x, foot + top * scale],
-            ],
-          ],
-          { paint: '--slate', width: 1.2, thin: true, dash: [7, 4] },
-        ),
+        lines([ring(x, foot, x, foot + top * scale)], {
+          paint: '--slate',
+          width: 1.2,
+          thin: true,
+          dash: [7, 4],
+        }),
       ),
     ],
     left,

@@ -1,5 +1,6 @@
 import { STEEL } from '../../drawing/colours';
 import { scatterOf } from '../../drawing/drawn-chance';
+import { ring } from '../../drawing/rings';
 import { lines, polygon, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
@@ -28,11 +29,7 @@ export function ticketPaper(name: string, box: Box, rules: readonly Mm[]): reado
   const tilt = scatterOf(name, 1, ASKEW);
   const hung = ([px, py]: Point): Point => [px, py + (tilt * (px - x - width / 2)) / width];
   const paper: Ring = [[x, y], [right - EAR, y], [right, y + EAR], ...tornEdge(x, right, top)];
-  const ear: Ring = [
-    [right - EAR, y],
-    [right - EAR, y + EAR],
-    [right, y + EAR],
-  ];
+  const ear: Ring = ring(right - EAR, y, right - EAR, y + EAR, right, y + EAR);
   const hungPaper = paper.map(hung);
   return [
     ...bar(x - 20, right + 14, top + CLIP_HIGH * 0.62),
@@ -57,12 +54,7 @@ function tornEdge(left: Mm, right: Mm, top: Mm): Ring {
   const step = (right - left) / teeth;
   return Array.from({ length: teeth + 1 }, (_, index): Ring => {
     const at = right - index * step;
-    return index === teeth
-      ? [[at, top]]
-      : [
-          [at, top],
-          [at - step / 2, top - 5],
-        ];
+    return index === teeth ? [[at, top]] : ring(at, top, at - step / 2, top - 5);
   }).flat();
 }
 

@@ -1,4 +1,5 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
+import { ring } from '../../drawing/rings';
 import { type Drawing, type Label, lines, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import { spacedOut } from '../../geometry/interval';
@@ -111,16 +112,8 @@ function ticketAt(batch: Batch, low: Mm): Piece {
 function tieTo({ low, high }: { readonly low: Mm; readonly high: Mm }, left: Mm, ticket: Mm): Shape {
   const x = left - BRACKET;
   const gap = Math.min(4, (high - low) / 4);
-  const bracket: Ring = [
-    [left - 4, low + gap],
-    [x, low + gap],
-    [x, high - gap],
-    [left - 4, high - gap],
-  ];
-  const string: Ring = [
-    [x, (low + high) / 2],
-    [PAPER.x + PAPER.width, ticket + PAPER.height / 2],
-  ];
+  const bracket: Ring = ring(left - 4, low + gap, x, low + gap, x, high - gap, left - 4, high - gap);
+  const string: Ring = ring(x, (low + high) / 2, PAPER.x + PAPER.width, ticket + PAPER.height / 2);
   return lines([bracket, string], { paint: '--ink', width: 1.6, thin: true });
 }
 
