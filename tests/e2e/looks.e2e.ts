@@ -44,7 +44,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByText('Lengths and list').click();
     await page.getByRole('radio', { name: 'a list' }).check();
     await page.getByRole('button', { name: 'Row above' }).click();
-    const unit = page.getByRole('button', { name: /^course 2, unit 1,/ });
+    const unit = page.getByRole('button', { name: /^Course 2, unit 1,/ });
     const { height = 0 } = (await unit.boundingBox()) ?? {};
     expect(height).toBeGreaterThanOrEqual(76);
     await lookAt(page, 'list-in-large-buttons', look);

@@ -8,7 +8,7 @@ import type { LengthSystem, Mm } from '../../units';
 import { isTall, type Unit, type Wall } from '../../wall/model';
 import { surveyOf } from '../../wall/survey';
 import { fillOf } from '../front/units';
-import { caliper } from '../pointing/part-names';
+import { caliper } from '../pointing/part-readouts';
 import { length } from '../section/sheet';
 import { outlineOf } from '../unit-outline';
 import { ViewError } from '../view';

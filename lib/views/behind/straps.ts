@@ -3,7 +3,7 @@ import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
 import type { Tie, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
-import { caliper } from '../pointing/part-names';
+import { caliper } from '../pointing/part-readouts';
 
 /** A tie this near an end of its panel carries its text inward, mm. */
 const NEAR_END: Mm = 200;

@@ -5,7 +5,7 @@ import { type Opening, type Tie, topCourseOf, type Unit, type Wall } from '../..
 import { headId } from '../../wall/part-id';
 import { headWidth, type PanelSurvey, type Placed, surveyOf } from '../../wall/survey';
 import { courseRows, type InCourse } from '../course-rows';
-import { caliper } from '../pointing/part-names';
+import { caliper } from '../pointing/part-readouts';
 import { cutFill } from '../section/cut-parts';
 import { length } from '../section/sheet';
 import { type View, ViewError } from '../view';

@@ -6,7 +6,7 @@ import { formatInches, formatLength, inches, type LengthSystem, MM_PER_M } from 
 import type { Wall } from '../../wall/model';
 import type { FindingDimension } from './finding-dimension';
 import { type Span, spansOf } from './finding-spans';
-import { caliper } from './part-names';
+import { caliper } from './part-readouts';
 
 /** Half the length of a tick, and from a line to its words, px. */
 const TICK = 6;

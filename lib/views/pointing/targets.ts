@@ -3,11 +3,12 @@ import { type Box, distanceTo } from '../../geometry/box';
 import type { LengthSystem } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/part-id';
+import { partName } from '../../wall/part-names';
 import { type Part, partsOf } from '../../wall/parts';
-import { ticketName } from '../tickets/words';
+import { ticketReadout } from '../tickets/words';
 import type { View } from '../view';
 import type { Distance } from '../viewing-conditions';
-import { partNames } from './part-names';
+import { partReadouts } from './part-readouts';
 
 /** What can be pointed at together: one layer at a time. */
 export type Layer = 'units' | 'joints' | 'fixings';
@@ -44,12 +45,12 @@ export function targetRows(
   system: LengthSystem,
   distance: Distance = 'near',
 ): readonly TargetRow[] {
-  const names = new Map([
-    ...partNames(wall, view, system, distance),
-    ...wall.batches.map((batch) => [batch.id, ticketName(batch)] as const),
+  const readouts = new Map([
+    ...partReadouts(wall, view, system, distance),
+    ...wall.batches.map((batch) => [batch.id, ticketReadout(batch)] as const),
   ]);
   for (const each of [layer, 'fixings', 'units'] as const) {
-    const rows = rowsOfLayer(wall, view, drawing, each, names);
+    const rows = rowsOfLayer(wall, view, drawing, each, readouts);
     if (rows.length > 0) return rows;
   }
   return [];
@@ -60,7 +61,7 @@ function rowsOfLayer(
   view: View,
   drawing: Drawing,
   layer: Layer,
-  names: ReadonlyMap<string, string>,
+  readouts: ReadonlyMap<string, string>,
 ): readonly TargetRow[] {
   const parts = partsOf(wall);
   const rows = new Map<string, Map<string, Target>>();
@@ -75,7 +76,7 @@ function rowsOfLayer(
       id,
       before
         ? { ...before, others: [...(before.others ?? []), box] }
-        : { part: id, name: names.get(id) ?? id, box },
+        : { part: id, name: `${partName(part, wall)}${readouts.get(id) ?? ''}`, box },
     );
     rows.set(key, row);
   }

@@ -20,10 +20,15 @@ export function airTexts({ air }: Batch): readonly [celsius: string, fahrenheit:
 
 /** All that a ticket says, in one line to be read aloud or listed; never whether it is right. */
 export function ticketName(batch: Batch): string {
-  const { id, portland, lime, sand, minutes } = batch;
+  return `Mixing ${batchNumber(batch.id)}${ticketReadout(batch)}`;
+}
+
+/** The same without the name of the mixing: ", courses 1 to 9, 1 cement, …". */
+export function ticketReadout(batch: Batch): string {
+  const { portland, lime, sand, minutes } = batch;
   const [celsius, fahrenheit] = airTexts(batch);
   return [
-    `mixing ${batchNumber(id)}`,
+    '',
     coursesText(batch),
     `${shortNumber(portland)} cement, ${shortNumber(lime)} lime, ${shortNumber(sand)} sand by volume`,
     'sand damp and loose',

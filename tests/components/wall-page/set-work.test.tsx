@@ -98,7 +98,7 @@ test('a hand-in that did not arrive can be handed in again', async () => {
 test('a form half filled is there again when the page is opened anew, and gone once it is closed', async () => {
   const { user, close } = show();
   const pick = async () => {
-    screen.getByRole('gridcell', { name: /^course 1, unit 2,/ }).focus();
+    screen.getByRole('gridcell', { name: /^Course 1, unit 2,/ }).focus();
     await user.keyboard('{Enter}');
   };
   await pick();
@@ -122,10 +122,10 @@ test('a form half filled is there again when the page is opened anew, and gone o
 test('the keyboard keeps its place on the wall when what draws the other looks arrives', async () => {
   show();
   // The first key begins the fetching, and is dealt with before anything can arrive.
-  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, .*unit 1,/ }), { key: 'ArrowRight' });
+  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^Course 1, .*unit 1,/ }), { key: 'ArrowRight' });
   await act(loadViews);
-  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^course 1, unit 2,/ }), { key: 'ArrowRight' });
-  expect(screen.getByRole('gridcell', { name: /^course 1, unit 3,/ })).toHaveFocus();
+  fireEvent.keyDown(screen.getByRole('gridcell', { name: /^Course 1, unit 2,/ }), { key: 'ArrowRight' });
+  expect(screen.getByRole('gridcell', { name: /^Course 1, unit 3,/ })).toHaveFocus();
 });
 
 test('each attempt keeps its own work', async () => {

@@ -11,7 +11,7 @@ import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
 import { HAND_BATCHES, handWall } from '../../lib/views/hand-wall';
 
 const WALL = handWall({ batches: HAND_BATCHES });
-const SECOND = /^mixing 2, courses 3 to 4, .* 300 minutes from mixing to the last unit laid$/;
+const SECOND = /^Mixing 2, courses 3 to 4, .* 300 minutes from mixing to the last unit laid$/;
 
 function Stage(props: { readonly onPick?: (part: string) => void; readonly marks?: readonly DrawnMark[] }) {
   const [key, setKey] = useState('front');
@@ -98,7 +98,7 @@ describe('the mixing tickets, as a look of the wall', () => {
 test('on paper there is a line a mixing', () => {
   render(<TicketLines batches={HAND_BATCHES} />);
   expect(screen.getAllByRole('listitem').map(({ textContent }) => textContent)).toEqual([
-    'mixing 1, courses 1 to 2, 1 cement, 0.5 lime, 4 sand by volume, sand damp and loose, air 25 °C or 77 °F, 72 minutes from mixing to the last unit laid',
+    'Mixing 1, courses 1 to 2, 1 cement, 0.5 lime, 4 sand by volume, sand damp and loose, air 25 °C or 77 °F, 72 minutes from mixing to the last unit laid',
     expect.stringMatching(SECOND),
   ]);
 });

@@ -161,7 +161,7 @@ describe('as a list', () => {
     expect(screen.getByRole('combobox', { name: 'Row' })).toHaveDisplayValue('Course 1: 2 units');
     await user.click(screen.getByRole('button', { name: 'Row above' }));
     await user.click(
-      screen.getByRole('button', { name: 'course 2, unit 1, bat · 95 mm × 60 mm, face on the line' }),
+      screen.getByRole('button', { name: 'Course 2, unit 1, bat · 95 mm × 60 mm, face on the line' }),
     );
     expect(onPick.mock.calls).toEqual([['A2.1', null]]);
   });
@@ -170,10 +170,10 @@ describe('as a list', () => {
     const user = await asList(vi.fn());
     await user.click(look('Joints'));
     expect(
-      screen.getByRole('button', { name: 'course 1, bed under unit 1, left 10 mm, right 10 mm' }),
+      screen.getByRole('button', { name: 'Bed joint under unit 1, course 1, left 10 mm, right 10 mm' }),
     ).toBeInTheDocument();
     await user.click(look('Ties and supports'));
-    expect(screen.getByRole('button', { name: 'concrete ledge, 620 mm long' })).toBeInTheDocument();
+    expect(screen.getByRole('button', { name: 'The concrete ledge, 620 mm long' })).toBeInTheDocument();
   });
 
   test('of every look: the same parts as its drawing', async () => {
@@ -186,7 +186,7 @@ describe('as a list', () => {
   test('after hand-in it is read only', async () => {
     await asList();
     expect(screen.queryByRole('button', { name: /stretcher/ })).not.toBeInTheDocument();
-    expect(screen.getByText(/^course 1, unit 1, stretcher/)).toBeInTheDocument();
+    expect(screen.getByText(/^Course 1, unit 1, stretcher/)).toBeInTheDocument();
   });
 });
 

@@ -37,21 +37,21 @@ describe('the grid over the drawing', () => {
     const rows = within(grid).getAllByRole('row');
     expect(rows.map((row) => within(row).getAllByRole('gridcell').length)).toEqual([3, 4, 3, 4]);
     expect(tabStops().map((each) => each.getAttribute('aria-label'))).toEqual([
-      'course 1, unit 1, stretcher',
+      'Course 1, unit 1, stretcher',
     ]);
   });
 
   test('the layer decides what can be pointed at', () => {
     const { rerender } = render(drawing({ layer: 'joints' }));
-    expect(cell('course 1, bed under unit 2, left 10 mm, right 10 mm')).toBeInTheDocument();
+    expect(cell('Bed joint under unit 2, course 1, left 10 mm, right 10 mm')).toBeInTheDocument();
     rerender(drawing({ layer: 'fixings', wall: handWindow() }));
-    expect(cell('window, 210 mm wide, 130 mm high')).toBeInTheDocument();
+    expect(cell('The window opening, 210 mm wide, 130 mm high')).toBeInTheDocument();
     expect(screen.queryByRole('gridcell', { name: /unit/ })).not.toBeInTheDocument();
   });
 
   test('what is selected says so', () => {
     render(drawing({ selected: 'A2.2' }));
-    expect(cell('course 2, unit 2, stretcher')).toHaveAttribute('aria-selected', 'true');
+    expect(cell('Course 2, unit 2, stretcher')).toHaveAttribute('aria-selected', 'true');
     expect(screen.getAllByRole('gridcell', { selected: true })).toHaveLength(1);
   });
 
@@ -67,12 +67,12 @@ describe('by keyboard', () => {
     const user = userEvent.setup();
     render(drawing());
     await user.tab();
-    expect(cell('course 1, unit 1, stretcher')).toHaveFocus();
+    expect(cell('Course 1, unit 1, stretcher')).toHaveFocus();
     await user.keyboard('{ArrowRight}{ArrowUp}');
-    expect(cell('course 2, unit 2, stretcher')).toHaveFocus();
+    expect(cell('Course 2, unit 2, stretcher')).toHaveFocus();
     expect(tabStops()).toHaveLength(1);
     await user.keyboard('{End}{PageUp}');
-    expect(cell('course 4, unit 4, bat')).toHaveFocus();
+    expect(cell('Course 4, unit 4, bat')).toHaveFocus();
     // The zoom buttons are for the pointer: in the grid plus, minus and 0 do the same.
     await user.tab();
     expect(document.body).toHaveFocus();
@@ -83,12 +83,12 @@ describe('by keyboard', () => {
     render(drawing({ wall: handTall(), selected: 'A2.1' }));
     await user.tab();
     await user.keyboard('{ArrowUp}{ArrowLeft}');
-    expect(cell('course 1, quoin at the left end, unit 1, standing through course 3')).toHaveFocus();
+    expect(cell('Course 1, quoin at the left end, unit 1, standing through course 3')).toHaveFocus();
     // Right again keeps to the course one came along.
     await user.keyboard('{ArrowRight}{ArrowRight}');
-    expect(cell('course 2, soldier 1 of the row, unit 2, standing through course 4')).toHaveFocus();
+    expect(cell('Course 2, soldier, unit 2, number 1 in the row, standing through course 4')).toHaveFocus();
     await user.keyboard('{ArrowUp}');
-    expect(cell('course 5, unit 2, stretcher')).toHaveFocus();
+    expect(cell('Course 5, unit 2, stretcher')).toHaveFocus();
     expect(tabStops()).toHaveLength(1);
   });
 

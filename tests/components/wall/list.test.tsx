@@ -52,7 +52,7 @@ test('opens at the bottom, goes up and down, and stops at both ends', async () =
 test('what is selected is in sight, and pressed; the reader may go on from there', async () => {
   const user = userEvent.setup();
   const { rerender } = render(list('A2.2'));
-  expect(screen.getByRole('button', { pressed: true })).toHaveTextContent('course 2, unit 2');
+  expect(screen.getByRole('button', { pressed: true })).toHaveTextContent('Course 2, unit 2');
   await user.click(screen.getByRole('button', { name: 'Row above' }));
   expect(row()).toHaveDisplayValue('Course 3: 3 units');
   rerender(list('A4.1'));
@@ -61,17 +61,17 @@ test('what is selected is in sight, and pressed; the reader may go on from there
 
 test('a marked part says its marks', () => {
   render(list(null, ['A1.2', 'A1.2']));
-  expect(screen.getByRole('button', { name: /^course 1, unit 2, .*mark 1, 2$/ })).toBeInTheDocument();
+  expect(screen.getByRole('button', { name: /^Course 1, unit 2, .*mark 1, 2$/ })).toBeInTheDocument();
 });
 
 test('close by a unit is measured; from six metres it is not', () => {
   const { unmount } = render(list(null));
   expect(
-    screen.getByRole('button', { name: /^course 1, unit 2, stretcher · 200 mm × 60 mm/ }),
+    screen.getByRole('button', { name: /^Course 1, unit 2, stretcher · 200 mm × 60 mm/ }),
   ).toBeInTheDocument();
   unmount();
   render(list(null, [], 'six metres'));
-  expect(screen.getByRole('button', { name: 'course 1, unit 2, stretcher' })).toBeInTheDocument();
+  expect(screen.getByRole('button', { name: 'Course 1, unit 2, stretcher' })).toBeInTheDocument();
 });
 
 test('what stands through three courses is listed in its lowest, and says so', async () => {
@@ -79,7 +79,7 @@ test('what stands through three courses is listed in its lowest, and says so', a
   render(list('A2.3', [], 'near', handTall()));
   expect(row()).toHaveDisplayValue('Course 2: 6 units');
   expect(screen.getByRole('button', { pressed: true })).toHaveTextContent(
-    /^course 2, soldier 2 of the row, unit 3, standing through course 4 · 60 mm × 200 mm/,
+    /^Course 2, soldier, unit 3, number 2 in the row, standing through course 4 · 60 mm × 200 mm/,
   );
   await user.click(screen.getByRole('button', { name: 'Row above' }));
   expect(row()).toHaveDisplayValue('Course 3: 2 units');
@@ -89,7 +89,7 @@ test('a row is one stop of the keyboard; arrows, Home and End move along it', as
   const user = userEvent.setup();
   render(list('A1.2'));
   const part = (position: number) =>
-    screen.getByRole('button', { name: new RegExp(`^course 1, unit ${position},`) });
+    screen.getByRole('button', { name: new RegExp(`^Course 1, unit ${position},`) });
   const stops = () => [1, 2, 3].filter((position) => part(position).tabIndex === 0);
   expect(stops()).toEqual([2]);
   part(2).focus();

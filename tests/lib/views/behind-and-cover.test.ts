@@ -5,7 +5,7 @@ import type { Drawing, Label } from '../../../lib/drawing/shape';
 import { beforeCoverView } from '../../../lib/views/behind/before-cover';
 import { behindView } from '../../../lib/views/behind/behind';
 import { strapBox } from '../../../lib/views/behind/straps';
-import { caliper, partNames } from '../../../lib/views/pointing/part-names';
+import { caliper, partReadouts } from '../../../lib/views/pointing/part-readouts';
 import { HAND_PANEL, HAND_TIE, handWall, handWallWith } from './hand-wall';
 
 const areasOf = ({ shapes }: Drawing, fill: string) =>
@@ -69,8 +69,8 @@ describe('a corner from above, before cover', () => {
   test('says how far 1 m along the return lies off the square line, to the eye and aloud', () => {
     const { labels } = beforeCoverView(turned, 'mm');
     expect(labels.map(({ text }) => text)).toContain('280 mm off the dotted');
-    expect(partNames(turned, { kind: 'before-cover' }, 'mm').get('A-B-corner')).toBe(
-      'corner of wall A and wall B, 1000 mm along wall B lies 280 mm off square',
+    expect(partReadouts(turned, { kind: 'before-cover' }, 'mm').get('A-B-corner')).toBe(
+      ', 1000 mm along wall B lies 280 mm off square',
     );
   });
 

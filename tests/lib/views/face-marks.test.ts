@@ -4,7 +4,7 @@ import { boundAt } from '../../../lib/limits/bound';
 import { namedLimitOf } from '../../../lib/limits/limits';
 import { blemishes } from '../../../lib/views/front/blemishes';
 import { frontView } from '../../../lib/views/front/front';
-import { partNames } from '../../../lib/views/pointing/part-names';
+import { partReadouts } from '../../../lib/views/pointing/part-readouts';
 import { CONDITIONS, type Unit } from '../../../lib/wall/model';
 import { handUnits, handWall, handWallWith } from './hand-wall';
 
@@ -83,25 +83,25 @@ test('a crumbling edge runs from end to end along the underside, up to a quarter
 });
 
 test.each([
-  ['chip', 'course 2, unit 2, stretcher, with a small chip at its edge'],
-  ['flake', 'course 2, unit 2, stretcher, with a flake off its face'],
-  ['crumbling', 'course 2, unit 2, stretcher, with a crumbling edge'],
-  ['smear', 'course 2, unit 2, stretcher, with mortar smeared on its face'],
-  ['stain', 'course 2, unit 2, stretcher, with a stain running down its face'],
-  ['hairline', 'course 2, unit 2, stretcher, with a thin crack'],
-  ['sound', 'course 2, unit 2, stretcher'],
-] as const)('a unit with %s is called by it', (condition, name) => {
-  const names = partNames(handWallWith('A2.2', { condition }), { kind: 'front' }, 'mm');
-  expect(names.get('A2.2')).toBe(name);
+  ['chip', ', stretcher, with a small chip at its edge'],
+  ['flake', ', stretcher, with a flake off its face'],
+  ['crumbling', ', stretcher, with a crumbling edge'],
+  ['smear', ', stretcher, with mortar smeared on its face'],
+  ['stain', ', stretcher, with a stain running down its face'],
+  ['hairline', ', stretcher, with a thin crack'],
+  ['sound', ', stretcher'],
+] as const)('a unit with %s says so after its name', (condition, words) => {
+  const readouts = partReadouts(handWallWith('A2.2', { condition }), { kind: 'front' }, 'mm');
+  expect(readouts.get('A2.2')).toBe(words);
 });
 
-test('no name judges', () => {
+test('no reading judges', () => {
   const wall = handWall({
     units: handUnits().map((unit, at) => ({
       ...unit,
       condition: CONDITIONS[at % CONDITIONS.length] ?? 'sound',
     })),
   });
-  const said = [...partNames(wall, { kind: 'front' }, 'mm').values()].join();
+  const said = [...partReadouts(wall, { kind: 'front' }, 'mm').values()].join();
   expect(said).not.toMatch(/sound|too|wrong|bad|fault|loose|danger|harmless/);
 });

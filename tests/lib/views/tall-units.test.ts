@@ -8,7 +8,7 @@ import { frontJoints } from '../../../lib/views/front/joints';
 import { frontShadows } from '../../../lib/views/front/shadows';
 import { aboveView } from '../../../lib/views/plan/above';
 import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../../lib/views/pointing/keyboard-navigation';
-import { partNames } from '../../../lib/views/pointing/part-names';
+import { partReadouts } from '../../../lib/views/pointing/part-readouts';
 import { targetRows } from '../../../lib/views/pointing/targets';
 import { svgOf } from '../../../lib/views/print-svg';
 import { unitsCut } from '../../../lib/views/section/cut-parts';
@@ -179,11 +179,11 @@ describe('cut through', () => {
 });
 
 test.each([
-  ['A2.3', 'course 2, soldier 2 of the row, unit 3, standing through course 4'],
-  ['A1.1', 'course 1, quoin at the left end, unit 1, standing through course 3'],
-  ['A1.2', 'course 1, unit 2, bat'],
-])('%s is "%s"', (part, name) => {
-  expect(partNames(handTall(), FRONT, 'mm').get(part)).toBe(name);
+  ['A2.3', ', number 2 in the row, standing through course 4'],
+  ['A1.1', ', standing through course 3'],
+  ['A1.2', ', bat'],
+])('after the name of %s stands "%s"', (part, name) => {
+  expect(partReadouts(handTall(), FRONT, 'mm').get(part)).toBe(name);
 });
 
 describe('keyboard travel past what stands through', () => {

@@ -7,6 +7,7 @@ import { type GridPlace, gridPlaceOf, placeAfterKey } from '../../../lib/views/p
 import { type Layer, targetAt, targetRows } from '../../../lib/views/pointing/targets';
 import type { View } from '../../../lib/views/view';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
+import { namesOf } from '../../../lib/wall/part-names';
 import { handWall, handWallWith, handWindow } from './hand-wall';
 
 const FRONT: View = { kind: 'front' };
@@ -17,12 +18,12 @@ function rowsOf(wall: Wall, layer: Layer, view: View = FRONT) {
 
 describe('names are measurements', () => {
   test.each([
-    ['units', 'A1.1', 'course 1, unit 1, stretcher'],
-    ['units', 'A4.1', 'course 4, unit 1, bat'],
-    ['joints', 'A2.2-bed', 'course 2, bed under unit 2, left 10 mm, right 10 mm'],
-    ['joints', 'A1.1/2', 'course 1, head joint after unit 1, 10 mm wide'],
-    ['fixings', 'A-ledge', 'concrete ledge, 620 mm long'],
-    ['fixings', 'A-left-end', 'left end'],
+    ['units', 'A1.1', 'Course 1, unit 1, stretcher'],
+    ['units', 'A4.1', 'Course 4, unit 1, bat'],
+    ['joints', 'A2.2-bed', 'Bed joint under unit 2, course 2, left 10 mm, right 10 mm'],
+    ['joints', 'A1.1/2', 'Head joint between units 1 and 2, course 1, 10 mm wide'],
+    ['fixings', 'A-ledge', 'The concrete ledge, 620 mm long'],
+    ['fixings', 'A-left-end', 'The left end'],
   ] as const)('%s: %s is "%s"', (layer, part, name) => {
     const names = rowsOf(handWall(), layer).flatMap(({ targets }) => targets);
     expect(names.find((target) => target.part === part)?.name).toBe(name);
@@ -31,19 +32,28 @@ describe('names are measurements', () => {
   test('a tapering bed and a half-filled head say what a rule would read', () => {
     const wall = handWallWith('A3.2', { fall: 4 }, { heads: [{ joint: 'A3.1/2', filled: 40 }] });
     const names = rowsOf(wall, 'joints').flatMap(({ targets }) => targets.map(({ name }) => name));
-    expect(names).toContain('course 3, bed under unit 2, left 10 mm, right 6 mm');
-    expect(names).toContain('course 3, head joint after unit 1, 10 mm wide, filled 40%');
+    expect(names).toContain('Bed joint under unit 2, course 3, left 10 mm, right 6 mm');
+    expect(names).toContain('Head joint between units 1 and 2, course 3, 10 mm wide, filled 40%');
   });
 
   test('ties are named only where they are seen', () => {
     const tie =
-      'tie over course 2, 310 mm from the left, 1.00 mm strap 24 mm wide, 90 mm long, 40 mm in the bed';
+      'Tie 1 on course 2, 310 mm from the left, 1.00 mm strap 24 mm wide, 90 mm long, 40 mm in the bed';
     const seen = rowsOf(handWall(), 'fixings', { kind: 'before-cover' });
     expect(seen.flatMap(({ targets }) => targets.map(({ name }) => name))).toContain(tie);
     expect(
       rowsOf(handWall(), 'fixings').flatMap(({ targets }) => targets.map(({ name }) => name)),
     ).not.toContain(tie);
   });
+});
+
+test('a part of any wall goes by the name that its card, the marks and the result give it, whatever is read there besides', () => {
+  const wall = layPlan(planWith('door-corner', 'anchored', 'canada', [], 4));
+  const nameOf = namesOf(wall);
+  const layers = ['units', 'joints', 'fixings'] as const;
+  const targets = layers.flatMap((layer) => rowsOf(wall, layer).flatMap((row) => row.targets));
+  expect(targets.length).toBeGreaterThan(500);
+  expect(targets.filter(({ part, name }) => !`${name},`.startsWith(`${nameOf(part)},`))).toEqual([]);
 });
 
 test('from six metres nobody reads a joint; that one is open shows', () => {
@@ -60,8 +70,8 @@ test('from six metres nobody reads a joint; that one is open shows', () => {
   const rows = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), 'joints', 'mm', 'six metres');
   const names = rows.flatMap(({ targets }) => targets.map(({ name }) => name));
   expect(names.filter((name) => /\d (mm|in)\b|%/.test(name))).toEqual([]);
-  expect(names).toContain('course 3, head joint after unit 1, open');
-  expect(names).toContain('course 2, head joint after unit 1');
+  expect(names).toContain('Head joint between units 1 and 2, course 3, open');
+  expect(names).toContain('Head joint between units 1 and 2, course 2');
 });
 
 describe('a plan in strips', () => {

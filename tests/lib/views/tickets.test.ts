@@ -89,8 +89,8 @@ describe('a ticket is pointed at', () => {
 
   test('by a name that says all that is on it, whatever was last taken hold of', () => {
     expect(rows.flatMap(({ targets }) => targets.map(({ name }) => name))).toEqual([
-      'mixing 1, courses 1 to 2, 1 cement, 0.5 lime, 4 sand by volume, sand damp and loose, air 25 °C or 77 °F, 72 minutes from mixing to the last unit laid',
-      'mixing 2, courses 3 to 4, 1 cement, 1 lime, 12.25 sand by volume, sand damp and loose, air −5 °C or 23 °F, 300 minutes from mixing to the last unit laid',
+      'Mixing 1, courses 1 to 2, 1 cement, 0.5 lime, 4 sand by volume, sand damp and loose, air 25 °C or 77 °F, 72 minutes from mixing to the last unit laid',
+      'Mixing 2, courses 3 to 4, 1 cement, 1 lime, 12.25 sand by volume, sand damp and loose, air −5 °C or 23 °F, 300 minutes from mixing to the last unit laid',
     ]);
     expect(targetRows(WALL, TICKETS, drawing, 'joints', 'mm')).toEqual(rows);
   });

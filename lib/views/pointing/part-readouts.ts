@@ -1,0 +1,81 @@
+import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../../units';
+import { isTall, type Tie, topCourseOf, type Wall } from '../../wall/model';
+import { bedId, headId } from '../../wall/part-id';
+import { headWidth, type Placed, surveyOf } from '../../wall/survey';
+import { offSquare, turnOf } from '../plan/corner';
+import type { View } from '../view';
+import type { Distance } from '../viewing-conditions';
+import { seenOn } from './condition-words';
+
+/**
+ * What a rule laid on each part would read, and what is seen there, said after its name: ", left 10 mm, right 10 mm"; never whether that
+ * is right. Only what the view shows is said: a tie's strap has no length from in front, and nobody reads a joint from six metres.
+ */
+export function partReadouts(
+  wall: Wall,
+  view: View,
+  system: LengthSystem,
+  distance: Distance = 'near',
+): ReadonlyMap<string, string> {
+  const readouts = new Map<string, string>();
+  const length = (mm: Mm): string => (system === 'mm' ? formatMm(Math.round(mm)) : formatInches(mm));
+  const near = (words: string): string => (distance === 'near' ? words : '');
+  const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
+  for (const survey of surveyOf(wall).panels) {
+    for (const placed of survey.placed) {
+      const { unit, bed, right } = placed;
+      readouts.set(unit.id, `${unitReadout(placed)}${seenOn(unit.condition)}`);
+      if (bed !== null) {
+        readouts.set(bedId(unit.id), near(`, left ${length(bed.left)}, right ${length(bed.right)}`));
+      }
+      if (right !== null) {
+        const id = headId(unit.id, right.unit.position);
+        const share = filled.get(id) ?? 100;
+        const fill = share >= 100 ? '' : share <= 0 ? ', open' : near(`, filled ${share}%`);
+        readouts.set(id, `${near(`, ${length(headWidth(unit, right.unit))} wide`)}${fill}`);
+      }
+    }
+    for (const { id, width, height } of survey.openings) {
+      readouts.set(id, `, ${length(width)} wide, ${length(height)} high`);
+    }
+    for (const { id, kind, fromX, toX } of survey.supports) {
+      if (view.kind === 'section' || kind === 'ledge') readouts.set(id, `, ${length(toX - fromX)} long`);
+    }
+    for (const tie of survey.ties) readouts.set(tie.id, tieReadout(wall, tie, length, system));
+  }
+  const turn = view.kind === 'before-cover' ? turnOf(wall) : null;
+  if (turn !== null) {
+    const off = system === 'mm' ? formatMm(offSquare(turn)) : formatInches(offSquare(turn));
+    readouts.set(turn.corner, `, ${length(1000)} along wall ${turn.turned.id} lies ${off} off square`);
+  }
+  return readouts;
+}
+
+/** ", bat"; ", number 4 in the row, standing through course 25". */
+function unitReadout(placed: Placed): string {
+  const { unit } = placed;
+  if (!isTall(unit)) return `, ${unit.kind}`;
+  const inRow = unit.kind === 'soldier' ? `, number ${soldiersTo(placed)} in the row` : '';
+  return `${inRow}, standing through course ${topCourseOf(unit)}`;
+}
+
+/** Soldiers from the left of a row to this one, itself counted. */
+function soldiersTo({ left }: Placed): number {
+  return left?.unit.kind === 'soldier' ? 1 + soldiersTo(left) : 1;
+}
+
+/** ", 400 mm from the left, 1.00 mm strap 25 mm wide, 50 mm in the bed": the thickness as a caliper reads it. */
+function tieReadout(wall: Wall, tie: Tie, length: (mm: Mm) => string, system: LengthSystem): string {
+  const reach = wall.cavity > 0 ? `, ${length(wall.cavity + tie.embedment)} long` : '';
+  return `, ${length(tie.x)} from the left, ${caliper(tie.thickness, system)} strap ${length(tie.width)} wide${reach}, ${length(tie.embedment)} in the bed`;
+}
+
+/** As read on a caliper: hundredths of a millimetre, or thousandths of an inch ("0.039 in"). */
+export function caliper(thickness: Mm, system: LengthSystem = 'mm'): string {
+  if (system === 'inches') {
+    const thousandths = Math.round((thickness / inches(1)) * 1000);
+    return `${Math.floor(thousandths / 1000)}.${String(thousandths % 1000).padStart(3, '0')} in`;
+  }
+  const hundredths = Math.round(thickness * 100);
+  return `${Math.floor(hundredths / 100)}.${String(hundredths % 100).padStart(2, '0')} mm`;
+}
