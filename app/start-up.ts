@@ -19,6 +19,8 @@ export async function startUp(): Promise<void> {
     const { kind } = await store();
     if (isPageMaker) return;
     await announceStartCode();
+    if (databaseUrl !== null && !process.env.SECRET)
+      log.warn('SECRET is not set: where several machines share a database, each needs the same one');
     log.info({ database: kind, from: databaseUrl === null ? 'the data directory' : 'DATABASE_URL' }, 'ready');
   } catch (error) {
     process.stderr.write(`\n${wordsOf(error)}\n`);

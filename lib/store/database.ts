@@ -17,10 +17,21 @@ export interface Store {
   readonly close: () => Promise<void>;
 }
 
+/** What we use of a connection's socket, which the driver's types leave out. */
+interface Stream {
+  readonly setTimeout: (ms: number, silent: () => void) => void;
+  readonly destroy: () => void;
+}
+
 /** PostgreSQL's number for its type bigint. */
 const BIGINT = 20;
 /** A statement that takes longer is given up, and the asker told that the database is busy, ms. */
 const PATIENCE_MS = 10_000;
+/**
+ * A server that is there has answered by then, ms: a connection on which nothing has come is given up. Where a machine has gone without
+ * a word, the system would hold on to it for a quarter of an hour.
+ */
+const SILENCE_MS = PATIENCE_MS + 2_000;
 
 export function sqliteFileIn(dataDir: string): string {
   return join(dataDir, 'read-the-wall.sqlite');
@@ -52,7 +63,11 @@ function openServer(databaseUrl: string): Store {
   });
   // A connection that breaks is replaced at the next query; unheard it would end the process, idle or between two queries.
   pool.on('error', () => undefined);
-  pool.on('connect', (client) => client.on('error', () => undefined));
+  pool.on('connect', (client) => {
+    client.on('error', () => undefined);
+    const { stream } = (client as unknown as { readonly connection: { readonly stream: Stream } }).connection;
+    stream.setTimeout(SILENCE_MS, () => stream.destroy());
+  });
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   return { db, kind: 'postgres', close: () => db.destroy() };
 }

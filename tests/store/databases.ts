@@ -2,10 +2,10 @@ import { randomUUID } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import pg from 'pg';
 import { inject, onTestFinished } from 'vitest';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { migrate } from '../../lib/store/migrate';
+import { ask } from '../kills/ask';
 import { NOON } from './samples/sample-attempt';
 
 export const KINDS = ['sqlite', 'postgres'] as const;
@@ -19,7 +19,9 @@ export async function emptyDatabase(kind: Kind, options = ''): Promise<StoreSett
   const name = `wall_${randomUUID().replaceAll('-', '')}`;
   const server = inject('postgres');
   await ask(server, `create database ${name}`);
-  onTestFinished(() => ask(server, `drop database if exists ${name} with (force)`));
+  onTestFinished(async () => {
+    await ask(server, `drop database if exists ${name} with (force)`);
+  });
   return { dataDir, databaseUrl: server.replace(/\/postgres$/, `/${name}${options}`) };
 }
 
@@ -34,14 +36,4 @@ export async function readyStore(settings: StoreSettings): Promise<Store> {
   onTestFinished(close);
   await migrate(store, NOON);
   return { ...store, close };
-}
-
-export async function ask(address: string, sql: string): Promise<void> {
-  const client = new pg.Client({ connectionString: address });
-  await client.connect();
-  try {
-    await client.query(sql);
-  } finally {
-    await client.end();
-  }
 }

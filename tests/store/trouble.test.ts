@@ -5,9 +5,14 @@ import { openDatabase, sqliteFileIn } from '../../lib/store/database';
 import type { Tables } from '../../lib/store/schema';
 import { openSqlite } from '../../lib/store/sqlite';
 import { StoreProblem } from '../../lib/store/store-problem';
-import { ask, emptyDatabase, readyStore } from './databases';
+import { startPostgres } from '../commands/postgres.mjs';
+import { openFloatingAddress } from '../kills/addresses';
+import { ask } from '../kills/ask';
+import { startStandby } from '../kills/standby';
+import { emptyDatabase, readyStore } from './databases';
 import { HALF, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
+const WAITS_FOR_STANDBY = "select pid from pg_stat_activity where wait_event = 'SyncRep'";
 /** Results this long do not fit into the pages that are left. */
 const LONG = HALF.results.map((result) => ({ ...result, capped: 'x'.repeat(400_000) }));
 
@@ -146,12 +151,59 @@ describe('PostgreSQL that cannot write', () => {
     expect(await recordHandIn(store, sampleHandIn(mine))).toMatchObject({ replay: false });
   });
 
+  test('a server that falls silent is given up, and the hand-in goes in once another has its address', async () => {
+    const settings = await emptyDatabase('postgres');
+    const url = new URL(settings.databaseUrl ?? '');
+    const server = Number(url.port);
+    const floating = await openFloatingAddress(server);
+    onTestFinished(floating.close);
+    url.port = String(floating.port);
+    const store = await readyStore({ ...settings, databaseUrl: url.href });
+    const mine = await sampleAttempt(store);
+    floating.fallSilent();
+    expect(await troubleOf(recordHandIn(store, sampleHandIn(mine)))).toBe('unreachable');
+    floating.moveTo(server);
+    expect(await untouched(store)).toBe(true);
+    expect(await recordHandIn(store, sampleHandIn(mine))).toMatchObject({ replay: false });
+  });
+
   test('no server at all', async () => {
     const store = await openDatabase({ dataDir: '', databaseUrl: 'postgres://wall:x@127.0.0.1:1/wall' });
     expect(await troubleOf(recordHandIn(store, sampleHandIn({ attempt: 'a', learner: 'b' })))).toBe(
       'unreachable',
     );
     await store.close();
+  });
+});
+
+describe('PostgreSQL with a standby', () => {
+  test('what the standby may not have is not acknowledged, also when the same hand-in comes again', async () => {
+    const first = await startPostgres();
+    onTestFinished(first.stop);
+    const standby = await startStandby(first);
+    onTestFinished(standby.stop);
+    const store = await readyStore({ dataDir: '', databaseUrl: first.address });
+    const handIn = sampleHandIn(await sampleAttempt(store));
+
+    standby.crash();
+    const cutOff = recordHandIn(store, handIn).catch(() => 'no receipt');
+    await expect.poll(async () => (await ask(first.address, WAITS_FOR_STANDBY)).rowCount).toBe(1);
+    await ask(first.address, `select pg_terminate_backend(pid) from (${WAITS_FOR_STANDBY}) as waiting`);
+    expect(await cutOff).toBe('no receipt');
+    // From here on the first database shows the hand-in, and it alone has it.
+    const again = recordHandIn(store, handIn);
+    const waiting = expect.poll(async () => (await ask(first.address, WAITS_FOR_STANDBY)).rowCount).toBe(1);
+    expect(await Promise.race([again, waiting.then(() => 'it waits')])).toBe('it waits');
+
+    standby.start();
+    const receipt = await again;
+    expect(receipt).toMatchObject({ attempt: handIn.attempt, replay: true });
+    await store.close();
+    first.crash();
+    standby.promote();
+    const second = await openDatabase({ dataDir: '', databaseUrl: standby.address });
+    onTestFinished(second.close);
+    expect(await recordHandIn(second, handIn)).toEqual(receipt);
   });
 });
 
