@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
-import { drawnForm, keepForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
+import { keepForm, keptForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
 import { type WorkRow, workOf } from '../../lib/store/set-work';
 import { briefOfPlace, givenWalls } from './lay-forms';
 
@@ -13,7 +13,7 @@ export async function drawAhead(store: Store, work: string): Promise<void> {
   const row = await workOf(store, work);
   if (row.state !== 'set') return;
   for (const learner of await learnersWithoutForm(store, row)) {
-    const known = row.spec.sameForAll ? await drawnForm(store, row, learner) : null;
+    const known = row.spec.sameForAll ? await keptForm(store, row, learner) : null;
     await keepForm(store, work, learner, known ?? (await formWallByWall(row, learner)));
   }
 }

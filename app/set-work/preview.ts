@@ -1,9 +1,9 @@
 import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
+import { layByCode } from '../../lib/engines/engines';
 import { type Key, keyOf } from '../../lib/exercise/key';
 import { surveyed } from '../../lib/exercise/surveyed';
 import type { Brief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
@@ -33,7 +33,7 @@ export interface PreviewWall {
 /** The walls of a form with their key, for the instructor alone. */
 export function previewOf(briefs: readonly Brief[]): readonly PreviewWall[] {
   return briefs.map((brief, index) => {
-    const key = keyOf(surveyed(layWall(brief)), brief.rules);
+    const key = keyOf(surveyed(layByCode(brief).wall), brief.rules);
     return {
       place: index + 1,
       code: codeOf(brief),

@@ -50,7 +50,7 @@ export function WorkForm(props: {
         chosen={[spec.sameForAll ? 'same' : 'each']}
         choices={[
           { value: 'same', label: 'The same walls for all: to talk about together' },
-          { value: 'each', label: 'Walls of their own for each learner, with the same mix of faults' },
+          { value: 'each', label: 'Walls of their own for each learner' },
         ]}
       />
       <TimesFields opensAt={start.opensAt} dueAt={start.dueAt} days={start.days} />

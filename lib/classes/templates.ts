@@ -60,7 +60,7 @@ export const TEMPLATES: readonly Template[] = [
   {
     id: 'fair-test',
     title: 'Fair test',
-    use: 'Twelve walls each: every learner gets walls of their own, with the same mix of faults. Results show when it is due.',
+    use: 'Twelve walls each: every learner gets walls of their own, matched by how plain their faults are. Results show when it is due.',
     spec: {
       ...PLAIN,
       topics: ['mixed'],

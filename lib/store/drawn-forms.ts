@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { GivenWall } from './attempts';
+import { type GivenWall, wallsOf } from './attempts';
 import type { Store } from './database';
 import type { WorkRow } from './set-work';
 
@@ -54,13 +54,26 @@ export async function keepForm(
     .execute();
 }
 
-/** The form of a learner's first attempt, or null where none was drawn ahead. Of one wall for all, that of anybody will do. */
-export async function drawnForm(
-  { db }: Store,
+/**
+ * The form of a learner's first attempt (null: of everyone): what the attempt was given, or what was drawn ahead; null without
+ * either. Of one wall for all, that of anybody will do.
+ */
+export async function keptForm(
+  store: Store,
   { id, spec }: Pick<WorkRow, 'id' | 'spec'>,
-  learner: string,
+  learner: string | null,
 ): Promise<readonly GivenWall[] | null> {
-  const row = await db
+  if (learner === null && !spec.sameForAll) return null;
+  const attempt = await store.db
+    .selectFrom('attempt')
+    .select('id')
+    .where('set_work_id', '=', id)
+    .where('number', '=', 1)
+    .$if(!spec.sameForAll, (query) => query.where('learner_id', '=', learner))
+    .limit(1)
+    .executeTakeFirst();
+  if (attempt) return wallsOf(store, attempt.id);
+  const row = await store.db
     .selectFrom('drawn_form')
     .select('walls')
     .where('set_work_id', '=', id)

@@ -1,15 +1,14 @@
 import { randomUUID } from 'node:crypto';
 import type { Selectable } from 'kysely';
-import type { Slot } from '../classes/forms';
 import { isShown } from '../classes/release';
 import type { SetWorkSpec } from '../classes/set-work';
 import { appendAudit } from './audit';
 import type { Store } from './database';
 import type { Release, SetWorkTable, WorkState } from './schema';
 
-/** What is kept of a set work's walls: the spec, and the slots drawn from it and the secret. */
+/** What is kept of a set work's walls: the spec, and the severity that its faulty walls are matched to (none in older works). */
 export interface KeptSpec extends SetWorkSpec {
-  readonly slots: readonly Slot[];
+  readonly severity?: number;
 }
 
 export interface WorkTimes {

@@ -10,7 +10,7 @@ const WORK: WorkInGroup = {
   groupId: 'g',
   title: 'Walls',
   secret: 's',
-  spec: { ...templateOf('warm-up').spec, slots: [] },
+  spec: { ...templateOf('warm-up').spec },
   state: 'set',
   opensAt: null,
   dueAt: 1000,

@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { drawAhead } from '../../app/set-work/draw-ahead';
-import { briefsFor, givenWalls, withSlots } from '../../app/set-work/lay-forms';
+import { briefsFor, firstForm, givenWalls, withSeverity } from '../../app/set-work/lay-forms';
 import { templateOf } from '../../lib/classes/templates';
+import { codeOf } from '../../lib/generate/wall-code';
 import { attemptsOf, openAttempt, wallsOf, workForLearner } from '../../lib/store/attempts';
 import { verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
-import { drawnForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
+import { keepForm, keptForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
 import {
   addToRoster,
   closeGroup,
@@ -38,7 +39,7 @@ const draft = (changes: Partial<WorkDraft> = {}): WorkDraft => ({
   dueAt: NOON + HOUR,
   graceMs: 60_000,
   release: 'at once',
-  spec: withSlots(SPEC, 'a secret'),
+  spec: withSeverity(SPEC),
   ...changes,
 });
 
@@ -210,29 +211,54 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
     const { group, ada, bo } = await groupOfTwo(store);
     const work = await setWork(store, group);
     const row = await workOf(store, work);
-    expect(await drawnForm(store, row, ada.id)).toBe(null);
+    expect(await keptForm(store, row, ada.id)).toBe(null);
     await drawAhead(store, work);
-    expect(await drawnForm(store, row, ada.id)).toEqual(givenWalls(briefsFor(row, ada.id, 1)));
-    expect(await drawnForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
+    expect(await keptForm(store, row, ada.id)).toEqual(givenWalls(briefsFor(row, ada.id, 1)));
+    expect(await keptForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
     expect(await learnersWithoutForm(store, row)).toEqual([]);
     // A second run finds nothing to do and changes nothing.
     await drawAhead(store, work);
-    expect(await drawnForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
+    expect(await keptForm(store, row, bo.id)).toEqual(givenWalls(briefsFor(row, bo.id, 1)));
     await store.db.deleteFrom('learner').where('id', '=', bo.id).execute();
-    expect(await drawnForm(store, row, bo.id)).toBe(null);
+    expect(await keptForm(store, row, bo.id)).toBe(null);
+  });
+
+  test('after a new engine the desk still shows the walls that were given, and those drawn ahead', async () => {
+    const store = await ready();
+    const { group, ada, bo } = await groupOfTwo(store);
+    const work = await setWork(store, group);
+    const row = await workOf(store, work);
+    // Codes that engine 2 gave out, in place of those of today.
+    const older = {
+      topic: 'joints',
+      kind: 'plain-panel',
+      difficulty: 2,
+      rules: 'canada',
+      engine: 2,
+    } as const;
+    const walls = Array.from({ length: row.spec.walls }, (_, seed) => ({
+      place: seed + 1,
+      code: codeOf({ ...older, seed }),
+      fingerprint: 'of then',
+    }));
+    await keepForm(store, work, bo.id, walls);
+    await openAttempt(store, { work, learner: ada.id }, async () => walls, NOON);
+    const codes = walls.map(({ code }) => code);
+    expect((await firstForm(store, row, ada.id)).map(codeOf)).toEqual(codes);
+    expect((await firstForm(store, row, bo.id)).map(codeOf)).toEqual(codes);
   });
 
   test('of one wall for all, whoever joins later has the form that was drawn for the others; a draft has none', async () => {
     const store = await ready();
     const { group } = await groupOfTwo(store);
-    const same = { spec: withSlots({ ...SPEC, sameForAll: true }, 'a secret') };
+    const same = { spec: withSeverity({ ...SPEC, sameForAll: true }) };
     const unset = await createWork(store, group, 'a secret', draft(same), BY);
     await drawAhead(store, unset);
-    expect(await drawnForm(store, await workOf(store, unset), 'anybody')).toBe(null);
+    expect(await keptForm(store, await workOf(store, unset), 'anybody')).toBe(null);
     await moveWork(store, unset, 'set', BY);
     await drawAhead(store, unset);
     const row = await workOf(store, unset);
-    expect(await drawnForm(store, row, 'anybody')).toEqual(givenWalls(briefsFor(row, null, 1)));
+    expect(await keptForm(store, row, 'anybody')).toEqual(givenWalls(briefsFor(row, null, 1)));
   });
 
   test('when it is not open, over, a draft or closed, nothing begins; what was begun goes on', async () => {

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { AttemptError, openAttempt } from '../../../lib/store/attempts';
-import { drawnForm } from '../../../lib/store/drawn-forms';
+import { keptForm } from '../../../lib/store/drawn-forms';
 import { guarded } from '../../access/guard';
 import { parseFields, Refusal } from '../../request/refusal';
 import { briefsFor, givenWalls } from '../../set-work/lay-forms';
@@ -15,7 +15,7 @@ export const POST = guarded('POST /api/attempts', async ({ person, body, store, 
       store,
       { work, learner: person.learnerId },
       async (row, attempt) =>
-        (attempt === 1 ? await drawnForm(store, row, person.learnerId) : null) ??
+        (attempt === 1 ? await keptForm(store, row, person.learnerId) : null) ??
         givenWalls(briefsFor(row, person.learnerId, attempt)),
       at,
     );

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { matchOf } from '../../../lib/classes/form-match';
-import { briefAt, formFor, orderFor, slotsOf, type WallProbe } from '../../../lib/classes/forms';
+import { briefAt, formFor, usualSeverity, type WallProbe } from '../../../lib/classes/forms';
 import { minutesFor, type SetWorkSpec } from '../../../lib/classes/set-work';
 import { TEMPLATES } from '../../../lib/classes/templates';
-import { WALL_PROBE } from '../../../lib/exercise/wall-probe';
+import { severityOf, WALL_PROBE } from '../../../lib/exercise/wall-probe';
+import type { Brief } from '../../../lib/generate/brief';
 import { codeOf } from '../../../lib/generate/wall-code';
 
 const SPEC: SetWorkSpec = {
@@ -21,22 +22,19 @@ const SPEC: SetWorkSpec = {
   passMark: null,
 };
 
-/** Walls by hand: the last digit of the seed tells what a wall holds. 9 plans two faults of which one finds no room. */
+/** Walls by hand: the last digit of the seed tells what a wall holds. 9 plans a fault that finds no room. */
 const BY_DIGIT: WallProbe = {
-  planned: ({ seed }) =>
-    [[], [], [], [], ['joints'], ['joints'], ['line'], ['line'], ['ties'], ['joints', 'line']][seed % 10] ??
-    [],
-  measured: ({ seed }) =>
-    [[], [], [], [], ['joints'], ['joints'], ['line'], ['line'], ['ties'], ['joints']][seed % 10] ?? [],
+  planned: ({ seed }) => [0, 0, 0, 0, 1, 1, 1, 2, 2, 1][seed % 10] ?? 0,
+  measured: ({ seed }) => [[], [], [], [], [0.1], [0.5], [0.9], [0.4, 0.6], [1, 1], []][seed % 10] ?? [],
 };
 
-const form = (learner: string | null, spec = SPEC, attempt = 1) =>
-  formFor(spec, slotsOf(spec, 'secret', BY_DIGIT), 'secret', { learner, attempt }, BY_DIGIT);
+const form = (
+  learner: string | null,
+  spec: SetWorkSpec & { readonly severity?: number } = SPEC,
+  attempt = 1,
+) => formFor(spec, 'secret', { learner, attempt }, BY_DIGIT);
 
-const seen = (name: string, learner: string) => ({
-  name,
-  walls: form(learner).map((brief) => ({ difficulty: brief.difficulty, families: BY_DIGIT.measured(brief) })),
-});
+const isSound = (brief: Brief) => BY_DIGIT.measured(brief).length === 0;
 
 describe('forms from a secret', () => {
   test('the same secret gives the same form, another learner or attempt other walls', () => {
@@ -46,27 +44,17 @@ describe('forms from a secret', () => {
     expect(new Set(all).size).toBe(18);
   });
 
-  test('one wall for all is the same for every learner, in the order of the slots', () => {
+  test('one wall for all is the same for every learner', () => {
     const spec = { ...SPEC, sameForAll: true };
     expect(form('a', spec)).toEqual(form('b', spec));
     expect(form('a', spec)).toEqual(form(null, spec));
-    expect(orderFor(spec, 'secret', { learner: 'a', attempt: 1 })).toEqual([0, 1, 2, 3, 4, 5]);
-    expect(form('a', spec).map(BY_DIGIT.measured)).toEqual(
-      slotsOf(spec, 'secret', BY_DIGIT).map(({ families }) => families),
-    );
   });
 
-  test('forms hold the same kinds of fault the same number of times', () => {
-    const match = matchOf([seen('A', 'a'), seen('B', 'b'), seen('C', 'c')]);
-    expect(match.alike).toBe(true);
-    expect(match.rows[0]?.difficulty).toBe(12);
-  });
-
-  test('neighbours do not have their sound walls in the same places', () => {
-    const places = ['a', 'b', 'c', 'd', 'e', 'f'].map((learner) =>
-      orderFor(SPEC, 'secret', { learner, attempt: 1 }).join(),
-    );
-    expect(new Set(places).size).toBeGreaterThan(3);
+  test('no wall holds a fault that was only planned', () => {
+    const digits = Array.from({ length: 20 }, (_, n) =>
+      form(`learner ${n}`).map(({ seed }) => seed % 10),
+    ).flat();
+    expect(digits).not.toContain(9);
   });
 
   test.each([
@@ -78,109 +66,106 @@ describe('forms from a secret', () => {
     [6, 1, 3],
     [10, 3, 5],
     [12, 3, 6],
-  ])('of %i walls, from %i to %i are sound', (walls, least, most) => {
-    const spec = { ...SPEC, walls };
-    const counts = Array.from(
-      { length: 40 },
-      (_, n) => slotsOf(spec, `secret ${n}`, BY_DIGIT).filter(({ families }) => families.length === 0).length,
-    );
-    expect(Math.min(...counts)).toBe(least);
-    expect(Math.max(...counts)).toBe(most);
-  });
+  ])(
+    'of %i walls, from %i to %i are sound, and each learner has a number of their own',
+    (walls, least, most) => {
+      const counts = Array.from(
+        { length: 60 },
+        (_, n) => form(`learner ${n}`, { ...SPEC, walls }).filter(isSound).length,
+      );
+      expect(Math.min(...counts)).toBe(least);
+      expect(Math.max(...counts)).toBe(most);
+    },
+  );
 
-  test('topics and kinds take turns', () => {
+  test('topics and kinds come up equally often in every form', () => {
     const spec: SetWorkSpec = {
       ...SPEC,
       topics: ['joints', 'line'],
       kinds: ['plain-panel', 'gable-end', 'window-panel'],
     };
-    const slots = slotsOf(spec, 'secret', BY_DIGIT);
-    expect(slots.map(({ topic }) => topic).sort()).toEqual([
-      'joints',
-      'joints',
-      'joints',
-      'line',
-      'line',
-      'line',
-    ]);
-    expect(new Set(slots.map(({ kind }) => kind)).size).toBe(3);
+    for (const learner of ['a', 'b', 'c']) {
+      const counts = (of: 'topic' | 'kind') =>
+        spec[`${of}s`].map((each) => form(learner, spec).filter((brief) => brief[of] === each).length);
+      expect(counts('topic')).toEqual([3, 3]);
+      expect(counts('kind')).toEqual([2, 2, 2]);
+    }
   });
 
-  test('a topic that can have no fault says so', () => {
-    const sound: WallProbe = { planned: () => [], measured: () => [] };
-    expect(() => slotsOf(SPEC, 'secret', sound)).toThrow(
-      'no wall of the topic "joints" and the kind "plain-panel" can have a fault under these rules: choose another topic or kind',
-    );
+  test('the kind of a wall tells nothing of what is in it: each kind is sound for some and faulty for others', () => {
+    const spec: SetWorkSpec = { ...SPEC, kinds: ['plain-panel', 'gable-end'], walls: 4 };
+    const forms = Array.from({ length: 40 }, (_, n) => form(`learner ${n}`, spec)).flat();
+    for (const kind of spec.kinds) {
+      const sound = forms.filter((brief) => brief.kind === kind).map(isSound);
+      expect(new Set(sound)).toEqual(new Set([true, false]));
+    }
+  });
+
+  test('of three faulty walls drawn, the one nearest the usual severity is set', () => {
+    // All faults are 0.1, 0.5, 0.9 or 1 over: drawn alike often, nearest to 0.5 are those of 0.5 in the mean.
+    const meanOf = (spec: SetWorkSpec & { readonly severity?: number }) => {
+      const faults = Array.from({ length: 60 }, (_, n) => form(`learner ${n}`, spec))
+        .flat()
+        .flatMap(BY_DIGIT.measured);
+      return faults.filter((each) => each >= 0.4 && each <= 0.6).length / faults.length;
+    };
+    // Of the digits 4 to 8, two of five hold such faults; of three drawn, 1 − (3/5)³ = 78 % have one.
+    expect(meanOf(SPEC)).toBeLessThan(0.6);
+    expect(meanOf({ ...SPEC, severity: 0.5 })).toBeGreaterThan(0.7);
+  });
+
+  test('usual severity by hand: the first two faulty walls of each topic and kind', () => {
+    // Seeds 4 and 5: 0.1 and 0.5.
+    expect(usualSeverity(SPEC, BY_DIGIT)).toBeCloseTo(0.3, 12);
+    expect(usualSeverity({ ...SPEC, kinds: ['plain-panel', 'gable-end'] }, BY_DIGIT)).toBeCloseTo(0.3, 12);
+  });
+
+  test('a topic that can have no fault says so, and does not look for ever', () => {
+    const sound: WallProbe = { planned: () => 0, measured: () => [] };
+    const problem =
+      'no wall of the topic "joints" and the kind "plain-panel" can have a fault under these rules: choose another topic or kind';
+    expect(() => usualSeverity(SPEC, sound)).toThrow(problem);
+    expect(() => formFor(SPEC, 'secret', { learner: 'a', attempt: 1 }, sound)).toThrow(problem);
   });
 
   test('one wall by its place is the wall of the form; a place beyond it is refused', () => {
-    const slots = slotsOf(SPEC, 'secret', BY_DIGIT);
-    const owner = { learner: 'a', attempt: 1 };
-    const one = (place: number) => briefAt(SPEC, slots, 'secret', owner, place, BY_DIGIT);
+    const one = (place: number) => briefAt(SPEC, 'secret', { learner: 'a', attempt: 1 }, place, BY_DIGIT);
     expect([1, 2, 3, 4, 5, 6].map(one)).toEqual(form('a'));
     expect(() => one(7)).toThrow('none at 7');
   });
 
-  test('a wall that is never found says so, and does not look for ever', () => {
-    const slots = slotsOf(SPEC, 'secret', BY_DIGIT);
-    const sound: WallProbe = { planned: () => [], measured: () => [] };
-    expect(() => formFor(SPEC, slots, 'secret', { learner: 'a', attempt: 1 }, sound)).toThrow('was found');
-  });
-
-  test('real walls: four learners of the fair test are matched, and no code comes twice', () => {
+  test('real walls: what a form is drawn to hold is what its walls are found to hold, and no code comes twice', () => {
     const { spec } = TEMPLATES.find(({ id }) => id === 'fair-test') as (typeof TEMPLATES)[number];
-    const slots = slotsOf(spec, 'real', WALL_PROBE);
-    const forms = ['a', 'b', 'c', 'd'].map((learner) => ({
-      name: learner,
-      briefs: formFor(spec, slots, 'real', { learner, attempt: 1 }, WALL_PROBE),
-    }));
-    const match = matchOf(
-      forms.map(({ name, briefs }) => ({
-        name,
-        walls: briefs.map((brief) => ({
-          difficulty: brief.difficulty,
-          families: WALL_PROBE.measured(brief),
-        })),
-      })),
+    const forms = ['a', 'b', 'c'].map((learner) =>
+      formFor(spec, 'real', { learner, attempt: 1 }, WALL_PROBE),
     );
-    expect(match.rows.map(({ alike }) => alike)).toEqual([true, true, true, true]);
-    expect(new Set(forms.flatMap(({ briefs }) => briefs.map(codeOf))).size).toBe(48);
+    expect(new Set(forms.flat().map(codeOf)).size).toBe(36);
+    for (const briefs of forms) {
+      const sound = briefs.filter((brief) => WALL_PROBE.measured(brief).length === 0).length;
+      expect(sound).toBeGreaterThanOrEqual(3);
+      expect(sound).toBeLessThanOrEqual(6);
+    }
   });
 });
 
-describe('the match of forms', () => {
-  const wall = (difficulty: number, ...families: readonly string[]) => ({ difficulty, families });
+test('how far a fault is over its limit: a share of the limit, at most all of it', () => {
+  expect(severityOf({ margin: -3, limit: 12, unit: 'mm' })).toBe(0.25);
+  expect(severityOf({ margin: -30, limit: 12, unit: 'mm' })).toBe(1);
+  expect(severityOf({ margin: -1, limit: 1, unit: 'there or not' })).toBe(1);
+  expect(severityOf({ margin: -4, limit: 0, unit: 'mm' })).toBe(1);
+});
 
-  test('counts by hand', () => {
-    const match = matchOf([
-      { name: 'A', walls: [wall(2), wall(2, 'line', 'joints'), wall(2, 'joints')] },
-      { name: 'B', walls: [wall(2, 'joints', 'line'), wall(2, 'joints'), wall(2)] },
-    ]);
-    expect(match).toEqual({
-      families: ['joints', 'line'],
-      rows: [
-        { name: 'A', walls: 3, difficulty: 6, sound: 1, faults: 3, byFamily: [2, 1], alike: true },
-        { name: 'B', walls: 3, difficulty: 6, sound: 1, faults: 3, byFamily: [2, 1], alike: true },
-      ],
-      alike: true,
-    });
-  });
-
-  test.each([
-    ['one more sound wall', [wall(2), wall(2), wall(2, 'joints', 'joints', 'line')]],
-    ['another family', [wall(2), wall(2, 'line', 'joints'), wall(2, 'line')]],
-    ['a harder wall', [wall(2), wall(3, 'line', 'joints'), wall(2, 'joints')]],
-    ['a wall fewer', [wall(2), wall(4, 'line', 'joints', 'joints')]],
-  ])('%s is seen', (_, walls) => {
-    const first = { name: 'A', walls: [wall(2), wall(2, 'line', 'joints'), wall(2, 'joints')] };
-    const match = matchOf([first, { name: 'B', walls }]);
-    expect(match.alike).toBe(false);
-    expect(match.rows.map(({ alike }) => alike)).toEqual([true, false]);
-  });
-
-  test('no form at all is alike', () => {
-    expect(matchOf([])).toEqual({ families: [], rows: [], alike: true });
-  });
+test('the match of forms counts by hand', () => {
+  expect(
+    matchOf([
+      { name: 'A', walls: [[], [0.2, 0.4], [0.6]] },
+      { name: 'B', walls: [[]] },
+    ]),
+  ).toEqual([
+    { name: 'A', walls: 3, sound: 1, faults: 3, severity: expect.closeTo(0.4, 12) },
+    { name: 'B', walls: 1, sound: 1, faults: 0, severity: null },
+  ]);
+  expect(matchOf([])).toEqual([]);
 });
 
 test.each([

@@ -1,17 +1,16 @@
 import * as z from 'zod';
-import { changeDraft, WorkError, workOf } from '../../../../lib/store/set-work';
+import { changeDraft, WorkError } from '../../../../lib/store/set-work';
 import { guarded } from '../../../access/guard';
 import { parseFields, Refusal } from '../../../request/refusal';
-import { withSlots } from '../../../set-work/lay-forms';
+import { withSeverity } from '../../../set-work/lay-forms';
 import { parseWork } from '../../../set-work/work-fields';
 
 /** Changes a draft. Its secret stays: the same fields ask the same walls. */
 export const POST = guarded('POST /api/work/edit', async ({ person, body, store, at }) => {
   const { work } = parseFields(z.object({ work: z.string() }), body);
   const { title, spec, times } = parseWork(body);
-  const { secret } = await workOf(store, work);
   try {
-    const draft = { title, ...times, spec: withSlots(spec, secret) };
+    const draft = { title, ...times, spec: withSeverity(spec) };
     await changeDraft(store, work, draft, { actor: `user ${person.userId}`, at });
   } catch (error) {
     if (!(error instanceof WorkError)) throw error;

@@ -11,7 +11,7 @@ import { layForSetWork } from '../../../../lib/wall-page/laid-practice';
 import { requirePage } from '../../../access/guard';
 import { readLessons } from '../../../lessons/read-lessons';
 import { RelatedReading } from '../../../my-work/related-reading';
-import { briefsFor, matchFor } from '../../../set-work/lay-forms';
+import { firstForm, matchFor } from '../../../set-work/lay-forms';
 import { previewOf } from '../../../set-work/preview';
 import { RELEASE_WORDS } from '../../../set-work/release-words';
 import { DueField } from '../../../set-work/times-fields';
@@ -49,7 +49,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
   const learner = work.spec.sameForAll
     ? null
     : (learners.find((each) => each.id === asked.learner) ?? learners[0] ?? null);
-  const walls = previewOf(briefsFor(work, learner?.id ?? null, 1));
+  const walls = previewOf(await firstForm(store, work, learner?.id ?? null));
   const tried = walls.find(({ place }) => String(place) === asked.wall);
   if (tried) {
     return (
@@ -97,7 +97,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
         <p>Everyone gets the same walls.</p>
       ) : (
         <>
-          <MatchTable match={await matchFor(work, counted)} />
+          <MatchTable rows={await matchFor(store, work, counted)} />
           {counted.length < learners.length && (
             <p>
               <a className={styles.link} href={`/desk/work/${id}?match=all`}>

@@ -1,11 +1,11 @@
 import * as z from 'zod';
-import { layWall } from '../../../../../lib/generate/generate';
+import { layByCode } from '../../../../../lib/engines/engines';
 import { workOf } from '../../../../../lib/store/set-work';
 import { printSvg } from '../../../../../lib/views/print-svg';
 import { ViewError } from '../../../../../lib/views/view';
 import { guarded } from '../../../../access/guard';
 import { parseFields, Refusal } from '../../../../request/refusal';
-import { briefOfPlace } from '../../../../set-work/lay-forms';
+import { firstForm } from '../../../../set-work/lay-forms';
 
 const fields = z.object({
   place: z.coerce.number().int().min(1),
@@ -18,11 +18,11 @@ const fields = z.object({
 export const GET = guarded('GET /api/work/[work]/picture', async ({ request, params, store }) => {
   const asked = parseFields(fields, Object.fromEntries(new URL(request.url).searchParams));
   const work = await workOf(store, params.work ?? '');
-  const brief = briefOfPlace(work, asked.learner ?? null, asked.place);
+  const brief = (await firstForm(store, work, asked.learner ?? null))[asked.place - 1];
   if (!brief) throw new Refusal(404, 'This work has no such wall.');
   const lengths = brief.rules === 'united-states' ? 'inches' : 'mm';
   try {
-    return new Response(printSvg(layWall(brief), asked.view, lengths), {
+    return new Response(printSvg(layByCode(brief).wall, asked.view, lengths), {
       headers: { 'content-type': 'image/svg+xml; charset=utf-8', 'cache-control': 'private, max-age=3600' },
     });
   } catch (error) {

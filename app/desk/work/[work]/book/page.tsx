@@ -1,12 +1,10 @@
 import type { Metadata } from 'next';
-import { bySlot } from '../../../../../lib/classes/by-slot';
 import { isShown } from '../../../../../lib/classes/release';
 import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
 import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book/book-heads';
-import { workOf } from '../../../../../lib/store/set-work';
 import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
@@ -80,14 +78,11 @@ export default async function WorkBookPage({
           <h2>How good is this set as a test?</h2>
           {!head.sameForAll && (
             <p className={styles.text}>
-              Each learner has the walls in an order of their own. Here “wall 3” means all walls drawn to the
-              third plan, wherever they stood.
+              Each learner has walls of their own, so “wall 3” is another wall for each. The figures for the
+              whole set hold; what a single row says is mostly chance.
             </p>
           )}
-          <ItemTable
-            answers={head.sameForAll ? answers : bySlot(await workOf(store, work), answers)}
-            sameForAll={head.sameForAll}
-          />
+          <ItemTable answers={answers} sameForAll={head.sameForAll} />
         </>
       )}
       <MarkAgainForm

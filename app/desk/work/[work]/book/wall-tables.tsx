@@ -5,7 +5,33 @@ import { errorText, percentText } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
 import { Head, SheetTable } from '../../../sheet-table';
 
-/** Each wall of the work: what is there, how it was scored and what the group called it. */
+/** Walls that are read together: one place where all have the same walls; else all walls with as many faults. */
+interface WallRow {
+  readonly key: string;
+  readonly there: string;
+  /** The wall to look at, where it is one wall. */
+  readonly place: number | null;
+  readonly own: readonly WallAnswer[];
+}
+
+function rowsOf(answers: readonly WallAnswer[], sameForAll: boolean): readonly WallRow[] {
+  const numberOf = ({ place, faults }: WallAnswer) => (sameForAll ? place : faults.length);
+  return [...new Set(answers.map(numberOf))]
+    .sort((a, b) => a - b)
+    .map((number) => {
+      const own = answers.filter((answer) => numberOf(answer) === number);
+      return sameForAll
+        ? { key: `Wall ${number}`, there: thereWords(own[0]), place: number, own }
+        : {
+            key: countWords(number),
+            there: own.length === 1 ? '1 wall' : `${own.length} walls`,
+            place: null,
+            own,
+          };
+    });
+}
+
+/** What stands in the walls, how they were scored and what the group called them. */
 export function WallTable({
   work,
   answers,
@@ -15,16 +41,13 @@ export function WallTable({
   readonly answers: readonly WallAnswer[];
   readonly sameForAll: boolean;
 }) {
-  const places = [...new Set(answers.map(({ place }) => place))].sort((a, b) => a - b);
   return (
     <SheetTable
-      caption={
-        sameForAll ? 'Walls of this work' : 'Walls of this work: each learner has their own at every place'
-      }
+      caption={sameForAll ? 'Walls of this work' : 'Walls of this work, by how many faults are in them'}
       head={
         <>
           <Head>Wall</Head>
-          <Head>What is there</Head>
+          <Head>{sameForAll ? 'What is there' : 'How many'}</Head>
           <Head number>Mean score, %</Head>
           <Head number>Called faulty</Head>
           <Head number>Faults found</Head>
@@ -33,16 +56,15 @@ export function WallTable({
       }
     >
       <tbody>
-        {places.map((place) => {
-          const own = answers.filter((answer) => answer.place === place);
+        {rowsOf(answers, sameForAll).map(({ key, there, place, own }) => {
           const answered = own.filter((answer) => answer.answered);
           const faults = own.flatMap((answer) => answer.faults);
           return (
-            <tr key={place}>
+            <tr key={key}>
               <th scope="row">
-                <a href={`/desk/work/${work}/walls/${place}`}>Wall {place}</a>
+                {place === null ? key : <a href={`/desk/work/${work}/walls/${place}`}>{key}</a>}
               </th>
-              <td>{sameForAll ? thereWords(own[0]) : 'differs'}</td>
+              <td>{there}</td>
               <td className={styles.number}>{percentText(meanOf(own))}</td>
               <td className={styles.number}>
                 {answered.filter(({ saysSound }) => !saysSound).length} of {answered.length}
@@ -128,6 +150,11 @@ export function LearnerWalls({
       </tbody>
     </SheetTable>
   );
+}
+
+function countWords(faults: number): string {
+  if (faults === 0) return 'Sound walls';
+  return faults === 1 ? 'Walls with 1 fault' : `Walls with ${faults} faults`;
 }
 
 function thereWords(answer: WallAnswer | undefined): string {

@@ -10,7 +10,7 @@ import { requirePage } from '../../../../access/guard';
 import { qrPath } from '../../../../accounts/qr-path';
 import { siteAddress } from '../../../../request/address';
 import { KeyList } from '../../../../set-work/key-list';
-import { briefsFor } from '../../../../set-work/lay-forms';
+import { firstForm } from '../../../../set-work/lay-forms';
 import { type PreviewWall, previewOf } from '../../../../set-work/preview';
 import styles from './print.module.css';
 import { PrintButton } from './print-button';
@@ -35,7 +35,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
   const { joinCode } = await groupOf(store, work.groupId);
   const roster = work.spec.sameForAll ? [] : await rosterWithPins(store, work.groupId);
   const learner = roster.find((each) => each.id === asked) ?? roster[0] ?? null;
-  const walls = previewOf(briefsFor(work, learner?.id ?? null, 1));
+  const walls = previewOf(await firstForm(store, work, learner?.id ?? null));
   const address = `${siteAddress(await headers())}/my-work/${id}`;
   const whose = learner ? `&learner=${learner.id}` : '';
   return (
