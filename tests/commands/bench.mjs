@@ -27,7 +27,7 @@ await runCommand(async () => {
       platform: 'node',
       format: 'esm',
       // Native code and what asks for its parts by name cannot be bundled; they are found beside the cache.
-      external: ['better-sqlite3', 'pg', 'kysely'],
+      external: ['better-sqlite3', 'pg', 'kysely', 'vitest', 'esbuild'],
       // The commands find the top folder from where they stand.
       define: { 'import.meta.url': JSON.stringify(import.meta.url) },
       logLevel: 'error',

@@ -1,0 +1,53 @@
+/** A room that is mutated, how many mutants of it are tried, and the tests that must notice, the quick ones first. */
+export interface MutatedRoom {
+  readonly room: string;
+  readonly count: number;
+  readonly project: 'node' | 'store';
+  readonly tests: readonly string[];
+}
+
+export const ROOMS: readonly MutatedRoom[] = [
+  {
+    room: 'inspect',
+    count: 32,
+    project: 'node',
+    tests: [
+      'tests/naive',
+      'tests/lib/inspect',
+      'tests/lib/exercise',
+      'tests/lib/views/finding-dimensions.test.ts',
+      'tests/lib/instruments/findings.test.ts',
+      'tests/frozen',
+      'tests/laws/agreement.test.ts',
+      'tests/laws/laws.test.ts',
+    ],
+  },
+  {
+    room: 'limits',
+    count: 28,
+    project: 'node',
+    tests: ['tests/reference/deciding-limits.test.ts', 'tests/reference/limits', 'tests/lib/limits', 'tests/naive'],
+  },
+  {
+    room: 'marking',
+    count: 22,
+    project: 'node',
+    tests: ['tests/lib/marking', 'tests/reference/marking.test.ts', 'tests/lib/exercise'],
+  },
+  {
+    room: 'exercise',
+    count: 10,
+    project: 'node',
+    tests: ['tests/lib/exercise', 'tests/app/export', 'tests/lib/marking'],
+  },
+  {
+    room: 'views',
+    count: 30,
+    project: 'node',
+    tests: ['tests/lib/views', 'tests/walls', 'tests/lib/inspect'],
+  },
+  { room: 'store', count: 20, project: 'store', tests: ['tests/store'] },
+];
+
+/** Of tests that take many walls in blocks or rounds, the first is enough here. */
+export const FIRST_BLOCK = /^(?!.*\b(?:block|round) [1-9])/;
