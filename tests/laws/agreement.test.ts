@@ -6,7 +6,7 @@ import { measureNaively } from '../naive/measure';
 import { disagreement, placeOf } from './agreement-walls';
 
 const WALLS = 10_000;
-const BLOCKS = 5;
+const BLOCKS = 50;
 
 describe('the key and a second measurer that shares no code with it', () => {
   test.each(Array.from({ length: BLOCKS }, (_, block) => block))(

@@ -22,7 +22,9 @@ function importsOf(file: string): readonly string[] {
   if (before !== undefined) return before;
   const paths = [...readFileSync(file, 'utf8').matchAll(IMPORTED)].flatMap(([, still, late]) => {
     const bare = join(dirname(file), still ?? late ?? '');
-    const path = ENDINGS.map((ending) => bare + ending).find((each) => /\.\w+$/.test(each) && existsSync(each));
+    const path = ENDINGS.map((ending) => bare + ending).find(
+      (each) => /\.\w+$/.test(each) && existsSync(each),
+    );
     return path === undefined ? [] : [path];
   });
   known.set(file, paths);

@@ -140,6 +140,17 @@ describe('reading marks', () => {
     expect(parseMarks(JSON.stringify({ marks: [whole] }))).toEqual([whole]);
   });
 
+  test('every figure at its border is read, and one beyond is not', () => {
+    const reads = (mark: object) => () =>
+      parseMarks(JSON.stringify({ marks: [{ part: 'A1.1', fault: 'proud-unit', ...mark }] }));
+    for (const sure of [1, 2, 3]) expect(reads({ sure })()).toMatchObject([{ sure }]);
+    for (const reading of [-1_000_000, 1_000_000]) expect(reads({ reading })()).toMatchObject([{ reading }]);
+    expect(reads({ part: 'A'.repeat(40) })()).toHaveLength(1);
+    for (const sure of [0, 4, 1.5]) expect(reads({ sure })).toThrow('marks.0.sure: ');
+    for (const reading of [-1_000_001, 1_000_001]) expect(reads({ reading })).toThrow('marks.0.reading: ');
+    for (const part of ['', 'A'.repeat(41)]) expect(reads({ part })).toThrow('marks.0.part: ');
+  });
+
   test.each([
     ['', 'marks: not JSON'],
     ['[]', 'marks: '],
