@@ -8,7 +8,7 @@ const MARK_WORDS: Readonly<Record<GivenMark['kind'], string>> = {
   'set by hand': 'set by your instructor',
 };
 
-/** How near a score is; and where the first marking did not stand, every mark with its reason, the one that counts last. */
+/** How exact a score is; where the first one was changed, every score with its reason, the one that counts last. */
 export function GivenScores(props: {
   readonly score: number;
   readonly walls: number;

@@ -36,14 +36,14 @@ export interface ShownResult {
   readonly attempt: AttemptRow;
   readonly walls: readonly AttemptWall[];
   readonly score: number;
-  /** One a place. */
+  /** One for each wall, in order. */
   readonly results: readonly Result[];
   readonly comments: readonly string[];
   /** Every mark it was given, the one that counts last. */
   readonly marks: readonly GivenMark[];
 }
 
-/** Undefined for a draft: a learner does not know of it. */
+/** Undefined for a draft, which learners cannot see. */
 export async function workToSee(
   store: Store,
   work: string,

@@ -21,7 +21,7 @@ export default async function MyWorkPage() {
       </p>
       <OutboxWatch learner={person.learnerId} />
       {works.length === 0 && (
-        <p>Nothing is set yet. Ask your instructor, or practise on any wall meanwhile.</p>
+        <p>Nothing is set yet. Ask your instructor, or practise on any wall in the meantime.</p>
       )}
       <ul className={styles.works}>
         {works.map((each) => (

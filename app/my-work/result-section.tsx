@@ -100,7 +100,7 @@ function PassWords(props: {
     <p>
       Pass mark {scoreOf100(passMark.share)}: {OUTCOME_WORDS[passOutcome(score, walls, passMark.share)]} Set
       by {passMark.person} on {passMark.date}: {passMark.method}. This is a practice result. It says nothing
-      of work on a real wall.
+      about work on a real wall.
     </p>
   );
 }

@@ -131,7 +131,7 @@ function Handed({ seen: { attempts, shown } }: { readonly seen: WorkToSee }) {
               </>
             )}
             : receipt <strong>{receipt}</strong>
-            {late && '. It came late, and is flagged so.'}
+            {late && '. It was late, and is flagged as late.'}
           </li>
         ))}
       </ul>

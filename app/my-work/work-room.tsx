@@ -89,7 +89,7 @@ export function WorkRoom(props: {
       </h2>
       {endsAt !== null && isOpen && (
         <p>
-          Your time is over at <When at={endsAt} />. What comes later is taken, and flagged as late.
+          Your time is up at <When at={endsAt} />. Work handed in later is accepted, and flagged as late.
         </p>
       )}
       {handIn && <HandInStatus handIn={handIn} sending={outbox.sending} onSend={outbox.sendNow} />}

@@ -8,7 +8,7 @@ import { LIMIT_CAUTIONS } from '../../lib/inspect/make-safe';
 import { type Asked, askedBrief, BRIEF_FIELDS } from '../walls/asked-brief';
 import styles from './practise.module.css';
 
-/** The start of a way to practise that needs a wall with a fault: asks for one. Its page leads on to the first that has one. */
+/** The first page of a drill that needs a wall with a fault: a form for one. Its page leads on to the first wall that has one. */
 export function AskWall(props: {
   readonly asked: Asked;
   /** The address of the way; the code of the wall comes after it. */

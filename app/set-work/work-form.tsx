@@ -97,7 +97,7 @@ export function WorkForm(props: {
         <TextField
           name="grace"
           label="Grace in minutes"
-          help="What comes so much later still counts as in time."
+          help="Work handed in this much later still counts as on time."
           kind="number"
           value={String(start.graceMinutes)}
         />

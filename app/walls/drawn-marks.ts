@@ -30,7 +30,7 @@ export function drawnResult(rows: ResultRows, parts: ReadonlyMap<string, Part>):
   ];
 }
 
-/** What was measured at each fault, to be drawn where it was: of the one shown, or of all. */
+/** What was measured at the fault shown, or at every fault, drawn where it was measured. */
 export function measuredAt(rows: ResultRows, shown: number | null): readonly FindingDimension[] {
   return rows.findings
     .filter(({ number, finding }) => finding.unit !== 'there or not' && (shown === null || number === shown))

@@ -12,7 +12,7 @@ const INTERACTIONS = [
   'wheel',
 ] as const;
 
-/** True from the reader's first move on the page. What the first look can do without is fetched then, so that it does not hold that look up. */
+/** True from the reader's first move on the page. Whatever the first screen can do without is fetched then, so that it does not hold that screen up. */
 export function useFirstInteraction(): boolean {
   const [interacted, setInteracted] = useState(false);
   useEffect(() => {

@@ -30,7 +30,7 @@ export function HandInStatus(props: {
         </p>
         <p>
           The site has your work since <When at={receipt.handedInAt} />.{' '}
-          {receipt.late && 'It came late, and is flagged so. Your instructor decides.'}
+          {receipt.late && 'It was late, and is flagged as late. Your instructor decides what that means.'}
         </p>
       </section>
     );

@@ -1,7 +1,7 @@
-/** Names that begin so are of set work: kept on the device, for a phone may be off for a week. All else is kept in this tab. */
+/** Names with this beginning belong to set work, which is kept on the device, as a phone may be off for a week. Everything else is kept in this tab. */
 export const SET_WORK_NAME = 'set-work ';
 
-/** Text kept where a reload or a way back does not lose it. Null where nothing is kept, or where storage is forbidden. */
+/** Text that survives a reload or going back. Null where nothing is kept, or where storage is forbidden. */
 export function readKept(key: string): string | null {
   try {
     return shelfOf(key).getItem(key);

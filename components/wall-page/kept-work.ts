@@ -25,7 +25,7 @@ export function formatWork({ marks, saysSound, phase, opened, readings, half }: 
   });
 }
 
-/** Reads kept work back. Null for anything that is not work on a wall with these parts: it is then left alone. */
+/** Reads kept work back. Null, and left alone, if it is not work on a wall with these parts. */
 export function parseWork(text: string | null, isPart: (id: string) => boolean): Work | null {
   if (text === null) return null;
   let loose: unknown;
@@ -92,7 +92,7 @@ export function parseReading(loose: unknown, isPart: (id: string) => boolean): R
   };
 }
 
-/** As it has been kept from the first: what it says beyond place, name and certainty under the name `said`. */
+/** As it has always been stored: its details under the name `said`. */
 function keptHalf({ details, ...half }: HalfMade) {
   return { ...half, said: details };
 }

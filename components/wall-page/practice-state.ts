@@ -41,7 +41,7 @@ export interface Work {
   /** The learner says that nothing is wrong. Never together with marks. */
   readonly saysSound: boolean;
   readonly phase: Phase;
-  /** Units lifted, in the order they were. A real wall is opened sparingly: there is a limit. */
+  /** Units in the order in which they were lifted. A real wall is opened sparingly: there is a limit. */
   readonly opened: readonly string[];
   /** The notebook, the latest last. */
   readonly readings: readonly Reading[];
@@ -142,7 +142,7 @@ function withMarks(state: PracticeState, marks: readonly Mark[]): PracticeState 
   return { ...state, marks, saysSound: false, past: [...state.past, state.marks], half: halfOfNew(state) };
 }
 
-/** What changes a mark goes with the list it was in: its place there may now be another's. */
+/** A half-made change is dropped when the list changes: its place there may now be another mark's. */
 function halfOfNew({ half }: PracticeState): HalfMade | null {
   return half?.changing === null ? half : null;
 }

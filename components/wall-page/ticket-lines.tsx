@@ -2,7 +2,7 @@ import { ticketName } from '../../lib/views/tickets/words';
 import type { Batch } from '../../lib/wall/model';
 import styles from './ticket-lines.module.css';
 
-/** The mixing tickets on paper: a line a mixing, where the drawing of them would have to be too small to read. */
+/** The mixing tickets on paper: one line for each, as the drawing would come out too small to read. */
 export function TicketLines({ batches }: { readonly batches: readonly Batch[] }) {
   return (
     <>

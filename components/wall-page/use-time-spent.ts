@@ -3,7 +3,7 @@
 import { useCallback, useEffect, useRef } from 'react';
 import { keepText, readKept } from './kept-text';
 
-/** Gathers the time in which the page is in sight, through reloads too. Gives a function that says how much it is so far, in ms. */
+/** Adds up the time for which the page is visible, across reloads. Returns a function that gives the total so far, ms. */
 export function useTimeSpent(keptAs: string): () => number {
   const key = `wall-time:${keptAs}`;
   const since = useRef<number | null>(null);
@@ -20,7 +20,7 @@ export function useTimeSpent(keptAs: string): () => number {
     const kept = Number(readKept(key));
     gathered.current = kept > 0 && Number.isFinite(kept) ? kept : 0;
     gather();
-    // Also when the page is left: it is out of sight then.
+    // Leaving the page hides it too.
     document.addEventListener('visibilitychange', gather);
     return () => document.removeEventListener('visibilitychange', gather);
   }, [key, gather]);

@@ -25,7 +25,7 @@ import { useLaterViews } from '../../walls/use-later-views';
 import { useStage } from '../use-stage';
 import { useBuild } from './use-build';
 
-/** A wall to spoil: sliders beside it, and at once what each limit says. */
+/** A wall to spoil, with sliders beside it and the verdict of each limit as they move. */
 export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
   const { base, sliders, blemishes } = laid;
   const build = useBuild(laid, rules);

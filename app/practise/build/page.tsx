@@ -58,7 +58,7 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
         </Link>
       </p>
       <noscript>
-        <p>The sliders need JavaScript. Without it you see the wall and its limits only.</p>
+        <p>The sliders need JavaScript. Without it you see only the wall and its limits.</p>
       </noscript>
       <BuildPractice key={`${base.id} ${rules}`} laid={layBuild(base, rules)} rules={rules} />
       <div className="column">

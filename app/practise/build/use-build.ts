@@ -11,7 +11,7 @@ const ALL_SOUND: Values = {};
 
 const loadAdjuster = () => import('../../../lib/drills/build/adjuster').then(({ adjusterOf }) => adjusterOf);
 
-/** A wall laid true and what was done to it. The wall shown is the last that stands. */
+/** A wall laid true and what was done to it. The wall shown is the last one that stood. */
 export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetId) {
   const [values, setValues] = useState(ALL_SOUND);
   /** The last values with which the wall stood. */
@@ -32,7 +32,7 @@ export function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetI
     /** Why the wall does not stand with the values set, or null. */
     problem,
     measures,
-    /** What spoils and measures, where it is missed: something is set, or it did not arrive. */
+    /** The adjuster, while a slider waits for it or after it failed to arrive. */
     loading: adjuster === null && (fetched.failed || values !== lastStood) ? fetched : null,
     compare: (slider: string) => adjuster?.compare(wall, slider) ?? null,
     refusalOf: (slider: string) => adjuster?.refusalOf(slider, values[slider]) ?? null,

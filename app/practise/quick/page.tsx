@@ -121,7 +121,7 @@ function Choices(props: {
   );
 }
 
-/** From in front and easy is not named: so the address was once. */
+/** The easy round from in front is not named in the address: rounds had no names at first. */
 function addressOf({ rules, round, look, level }: QuickRoundName): string {
   const sort = `${look === 'face' ? '' : `&look=${look}`}${level === 1 ? '' : `&level=${level}`}`;
   return `/practise/quick?rules=${rules}&round=${round}${sort}`;

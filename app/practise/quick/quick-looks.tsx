@@ -32,7 +32,7 @@ const loadQuick = () =>
     }),
   );
 
-/** A round of quick looks: the pictures are made in the browser one by one, the key is told when all are answered. */
+/** A round of quick looks: the pictures are made in the browser one by one, the key is shown when all are answered. */
 export function QuickLooks({
   name,
   of,
@@ -88,11 +88,11 @@ export function QuickLooks({
 
   const stage = isSeen && !paused ? place : null;
   useEffect(() => {
-    // What was just pressed has gone: the eye of a screen reader goes on at what came in its place.
+    // The button just pressed is gone: a screen reader goes on from what took its place.
     if (stage === 0) {
       const heading = room.current?.querySelector<HTMLElement>('[data-round]');
       heading?.focus();
-      // The clock runs: the wall and both answers are to be on the screen.
+      // The clock is running: the wall and both answers must be on the screen.
       heading?.parentElement?.scrollIntoView();
     }
     if (rows) room.current?.querySelector<HTMLElement>('#round-heading')?.focus();

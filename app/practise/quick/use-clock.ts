@@ -4,7 +4,7 @@ import { useEffect, useRef } from 'react';
 
 const BEAT_MS = 200;
 
-/** Tells how much time went by, beat by beat, while it runs. A page out of sight lets no time go by. */
+/** Reports the time that has passed, beat by beat, while it runs. None passes while the page is hidden. */
 export function useClock(runs: boolean, onPass: (ms: number) => void): void {
   const heard = useRef(onPass);
   heard.current = onPass;

@@ -16,7 +16,7 @@ import type { SetWork } from './set-work';
 import { Side } from './side';
 import { usePractice } from './use-practice';
 
-/** The practice on one wall. It is inspected and marked in the browser, unless it is set work. */
+/** One wall to read and mark. It is graded in the browser, unless it is set work. */
 export function PracticeRoom(props: {
   readonly laid: LaidPractice;
   readonly label: string;
@@ -31,7 +31,7 @@ export function PracticeRoom(props: {
   const views = useLaterViews(
     viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall),
   );
-  // On paper before hand-in: the wall as everyone gets it, without what this reader thinks of it.
+  // On paper before hand-in: the wall as everyone gets it, without this reader's marks.
   const bare = printing && practice.work.phase !== 'handed in';
   const picked = bare ? null : practice.picked;
   return (

@@ -6,15 +6,15 @@ import type { ResultRows } from '../../../lib/wall-page/result-rows';
 export interface HandedWork {
   readonly marks: readonly Mark[];
   readonly saysSound: boolean;
-  /** Units lifted, in the order they were. */
+  /** Units in the order in which they were lifted. */
   readonly opened: readonly string[];
   /** The notebook. */
   readonly readings: readonly Reading[];
-  /** Time the page was in sight, ms. */
+  /** Time for which the page was visible, ms. */
   readonly spentMs: number;
 }
 
-/** A wall set as work: marked elsewhere, with no key in the browser. */
+/** A wall set as work: graded on the server, with no key in the browser. */
 export interface SetWork {
   /** Name under which the work is kept in this tab: one for each attempt. */
   readonly keptAs: string;

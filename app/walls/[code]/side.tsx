@@ -123,7 +123,7 @@ function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> 
   );
 }
 
-/** What was read so far. Beside the wall whether a part is picked or not. */
+/** The notebook, beside the wall whether a part is picked or not. */
 function Notes({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
   const { work, picked, open, system, tools } = practice;
   if (work.readings.length === 0 || tools.loaded === null) return null;

@@ -12,14 +12,14 @@ const WHERE: Readonly<Record<Place, string>> = {
   card: '#picked-name',
 };
 
-/** As in the styles of the card: it stands under the wall; and it lies over the wall, for which a low screen has no room. */
+/** The breakpoints of the card's styles: under the wall on a narrow screen, and over it where the screen is also high enough. */
 const NARROW = '(max-width: 59.99rem)';
 const OVER_IT = `${NARROW} and (min-height: 30rem)`;
 
 /** Between what was picked and the card over the wall, px. */
 const GAP = 12;
 
-/** Moves the keyboard's focus to where the reader's last step leads. Moves wait until that place is drawn. */
+/** Moves the keyboard's focus to where the reader's last step leads, once that place is drawn. */
 export function useFocusMoves() {
   const room = useRef<HTMLDivElement>(null);
   const next = useRef<Place | 'wall' | null>(null);
@@ -73,7 +73,7 @@ function matches(screen: string): boolean {
   return window.matchMedia(screen).matches;
 }
 
-/** In a look higher than what the card leaves free, what was picked moves up too, as far as its own head stays in sight. */
+/** Where the view is taller than the space above the card, what was picked moves up too, as far as its top stays in sight. */
 function clearOf(name: Element, room: HTMLElement | null): void {
   const picked = room?.querySelector('[data-stage] [data-ring="selected"]')?.getBoundingClientRect();
   const card = name.closest('section')?.getBoundingClientRect();

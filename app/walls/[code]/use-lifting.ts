@@ -4,7 +4,7 @@ import { useState } from 'react';
 import type { Step } from '../../../components/wall-page/lifted-bar';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
 
-/** The unit to lift, or that is lifted; and what is open, against how many may be. */
+/** The unit to lift, or the one lifted; the units lifted so far, and how many may be. */
 export function useLifting(
   { firstUnit, unitFrom, courseFrom, nameOf }: OpenWall,
   opened: readonly string[],
@@ -15,7 +15,7 @@ export function useLifting(
     unit,
     name: nameOf(unit),
     isOpen: opened.includes(unit),
-    /** Takes a unit as the one to lift, without lifting it. */
+    /** Chooses the unit to lift, without lifting it. */
     aim,
     step: ({ along, by }: Step) => aim(along === 'course' ? unitFrom(unit, by) : courseFrom(unit, by)),
     most,

@@ -9,8 +9,7 @@ import { useTimeSpent } from '../../../components/wall-page/use-time-spent';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { Aim } from '../../../lib/views/pointing/pick';
 import type { LaidPractice } from '../../../lib/wall-page/laid-practice';
-import { openWallOf } from '../../../lib/wall-page/open-wall';
-import { openingsUpOf } from '../../../lib/wall-page/openings-up';
+import { openingsUpOf, openWallOf } from '../../../lib/wall-page/open-wall';
 import { viewKeyFor } from '../../../lib/wall-page/view-choices';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import { useFirstInteraction } from '../use-first-interaction';
@@ -19,7 +18,6 @@ import { useLazy } from '../use-lazy';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
-import { useSelection } from './use-selection';
 
 // What the page fetches once it stands, each when it is wanted.
 const loadTools = () => import('./tools').then(({ TOOLS }) => TOOLS);
@@ -27,12 +25,12 @@ const loadGrading = () => import('./graded-work').then(({ gradedWork }) => grade
 const loadResultView = () =>
   import('../../../components/result/result-view').then(({ ResultView }) => ResultView);
 
-/** Fetches ahead all that reading a wall of set work takes, so that it can be read without a network. */
+/** Fetches everything needed to read a wall of set work, so that it can be read without a network. */
 export async function fetchForReading(): Promise<void> {
   await Promise.all([loadTools(), loadViews()]);
 }
 
-/** Everything a practice page knows and can do: the wall laid, the work on it, what is looked at, and each step of the reader. */
+/** Everything the wall page knows and can do: the wall, the work on it, the view, and each step of the reader. */
 export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const open = useMemo(() => openWallOf(laid.wall), [laid.wall]);
   const { wall, parts, nameOf } = open;
@@ -70,13 +68,13 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
   const pick = (part: string, at: Aim | null = null) => {
-    // A unit to lift is pointed out in the view from in front: its card would lie over it.
+    // In the view behind, a tap chooses the unit to lift: its card would lie over it.
     const isAim = viewKey === 'behind' && !lifting.isOpen && parts.get(part)?.kind === 'unit';
     take(isAim ? null : part, null, at);
     if (isAim) lifting.aim(part);
     else focus.toCard();
   };
-  // Typing goes before: keeping what is typed may wait.
+  // Typing comes first: saving what is typed can wait.
   const fillIn = (half: HalfMade | null) => startTransition(() => dispatch({ kind: 'fill in', half }));
   const close = () => {
     fillIn(null);
@@ -84,7 +82,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     focus.backToWall();
   };
   const lift = (unit: string) => {
-    // No card opens by itself: on a phone it would lie over the back that is to be seen.
+    // No card opens by itself: on a phone it would cover the back of the unit.
     take(null);
     lifting.aim(unit);
     setViewKey('behind');
@@ -179,7 +177,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   };
 
   const dimensions = useMemo(() => (rows ? measuredAt(rows, shown) : []), [rows, shown]);
-  // With the result given out, the whole wall lies open.
+  // Once the result is out, every unit may be looked behind.
   const seesBehind = lifting.isOpen || rows !== null;
   return {
     ...{ laid, open, work, ready, system, picked, aim, changing, viewKey, lifting, seesBehind },
@@ -199,4 +197,19 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
   };
+}
+
+/** The part picked, the place pointed at on it, and the mark that is changed there, by its place in the list. */
+interface Selection extends Pick<HalfMade, 'changing'> {
+  readonly part: string | null;
+  readonly aim: Aim | null;
+}
+
+const NOTHING: Selection = { part: null, aim: null, changing: null };
+
+/** What the reader picked last. A page just opened goes on with a half-made mark, if there is one. */
+function useSelection(half: HalfMade | null) {
+  const [selection, select] = useState<Selection | null>(null);
+  const { part, aim, changing } = selection ?? (half && { ...half, aim: null }) ?? NOTHING;
+  return { picked: part, aim, changing, select };
 }

@@ -88,7 +88,7 @@ export function FaultChooser(props: {
                       checked={fault.id === value}
                       aria-describedby={fault.id === value ? `${id}-looks` : undefined}
                       onChange={() => onChoose(fault.id)}
-                      // A press of the pointer settles it; arrows only walk along, and their click counts none.
+                      // A press of the pointer settles it. The arrow keys only move along: their click has a count of 0.
                       onClick={(event) => event.detail > 0 && onFold(true)}
                     />
                     <span>{fault.name}</span>

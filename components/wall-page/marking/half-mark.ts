@@ -17,7 +17,7 @@ export function halfFrom(
   return { words: '', fault: before?.fault ?? null, place: null, sure: before?.sure ?? 2, details, system };
 }
 
-/** The same with the reading told in other lengths. */
+/** The same with its reading in the other system of lengths. */
 export function inLengths(half: HalfMark, fault: FaultChoice | undefined, system: LengthSystem): HalfMark {
   const { details } = half;
   const value = fault && parseReading(details.reading, fault.asks.unit, half.system);

@@ -38,7 +38,7 @@ export function MarkForm(props: {
   readonly notebook: readonly Reading[];
   /** A reading the notebook hands over; each press hands a new object. */
   readonly attached: { readonly reading: Reading } | null;
-  /** Hears what the form holds, each time it changes. */
+  /** Called with what the form holds, each time it changes. */
   readonly onFill: (half: HalfMark) => void;
   /** Takes the mark, or says in a sentence why it cannot. */
   readonly onMark: (mark: Mark) => string | null;
@@ -64,7 +64,7 @@ export function MarkForm(props: {
     onFill(half);
   }, [half, onFill]);
 
-  // What was typed in one system of lengths is told in the other.
+  // What was typed in one system of lengths is shown in the other.
   if (half.system !== system) setHalf(inLengths(half, fault, system));
   // A reading handed over waits for a fault that is read in its unit.
   if (attached !== null && attached !== taken && fault) {

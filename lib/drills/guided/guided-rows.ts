@@ -6,8 +6,9 @@ import type { FaultChoice } from '../../wall-page/fault-choices';
 import { FAULT_CHOICES } from '../../wall-page/fault-choices';
 import type { ExplainedFinding } from '../explained-finding';
 import { explainedFinding } from '../explained-finding';
-import type { FaultyWall } from '../faulty-wall';
-import { namesFor } from './guided-steps';
+import { seedAfter } from '../faulty-brief';
+import { type FaultyWall, faultyWall } from '../faulty-wall';
+import { type GuidedStep, halfOf, namesFor } from './guided-steps';
 
 /** What a guided wall shows of its key. Plain data: the server measures, so that the browser need not fetch what does. */
 export interface GuidedRow extends ExplainedFinding {
@@ -32,4 +33,15 @@ export function guidedRows({ wall, findings, brief }: FaultyWall): readonly Guid
       names: names.map((id) => ({ id, name: CATALOGUE[id].name })),
     };
   });
+}
+
+/**
+ * The wall of each step: of the same family of faults, each with another number. Where the reader has to find the place, the second
+ * wall has the fault that the first one showed first; where the reader has to find the name, any of the family.
+ */
+export function guidedWall(first: FaultyWall, step: GuidedStep): FaultyWall {
+  if (step === 1) return first;
+  const shown = first.findings.slice(0, 1).map(({ check }) => check);
+  const second = faultyWall(seedAfter(first.brief), halfOf(first.brief.seed) === 'place' ? shown : []);
+  return step === 2 ? second : faultyWall(seedAfter(second.brief));
 }

@@ -145,7 +145,7 @@ describe('where a hand-in is', () => {
     show({ state: 'received', receipt: { receipt: 'AB12-CD34-EF56', handedInAt: 0, late: true } });
     expect(screen.getByRole('heading', { name: 'Received' })).toBeVisible();
     expect(screen.getByText('AB12-CD34-EF56')).toBeVisible();
-    expect(screen.getByRole('status')).toHaveTextContent('It came late, and is flagged so.');
+    expect(screen.getByRole('status')).toHaveTextContent('It was late, and is flagged as late.');
   });
 
   test('refused: why, and that the marks are still there', () => {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { layWall } from '../../../lib/generate/generate';
 import { inspect } from '../../../lib/inspect/inspect';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
-import { openingsUpOf } from '../../../lib/wall-page/openings-up';
+import { openingsUpOf } from '../../../lib/wall-page/open-wall';
 
 const SEEDS = 12;
 /** A patch is four courses high, so a searcher opens every fourth course. */

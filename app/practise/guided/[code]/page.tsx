@@ -4,9 +4,8 @@ import { permanentRedirect } from 'next/navigation';
 import styles from '../../../../components/drills/drills.module.css';
 import { Caution } from '../../../../components/ui/caution';
 import { faultyWall } from '../../../../lib/drills/faulty-wall';
-import { guidedRows } from '../../../../lib/drills/guided/guided-rows';
+import { guidedRows, guidedWall } from '../../../../lib/drills/guided/guided-rows';
 import { GUIDED_STEPS, type GuidedStep, halfOf, parseStep } from '../../../../lib/drills/guided/guided-steps';
-import { guidedWall } from '../../../../lib/drills/guided/guided-walls';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { codeOf } from '../../../../lib/generate/wall-code';
 import { DRAWING_CAUTIONS } from '../../../../lib/inspect/make-safe';
@@ -67,7 +66,7 @@ export default async function GuidedPage({ params, searchParams }: Props) {
         </Link>
       </p>
       <noscript>
-        <p>Other looks and what you say of the wall need JavaScript. Without it you see its front only.</p>
+        <p>The other views and your answers need JavaScript. Without it you see only the front.</p>
       </noscript>
       {step === 3 ? (
         <div className="column">

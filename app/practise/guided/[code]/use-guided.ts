@@ -11,7 +11,7 @@ import { useLazy } from '../../../walls/use-lazy';
 
 const loadFoundBy = () => import('../../../../lib/drills/guided/found-by').then(({ foundBy }) => foundBy);
 
-/** What a guided wall shows, what the reader has said of it, and how that stands. */
+/** What a guided wall shows, what the reader answered, and which answers are right. */
 export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly GuidedRow[], step: 1 | 2) {
   const { wall } = open;
   const [named, checkNames] = useState<readonly (string | null)[] | null>(null);
@@ -41,7 +41,7 @@ export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly Guide
     pick,
     checkNames,
     checkPlaces: () => setPointed(true),
-    /** What says which places are right, while it is on its way. */
+    /** What checks the places, while it is being fetched. */
     loading: pointed && right === null ? foundBy : null,
   };
 }

@@ -46,9 +46,7 @@ export default async function PairPage({ params }: Props) {
         </Link>
       </p>
       <noscript>
-        <p>
-          Other looks and what you say of the walls need JavaScript. Without it you see their fronts only.
-        </p>
+        <p>The other views and your answers need JavaScript. Without it you see only the fronts.</p>
       </noscript>
       <PairPractice
         key={exact}

@@ -64,7 +64,7 @@ export function usePair(code: string, pair: Pair) {
     marks,
     rows,
     faults,
-    /** What is on its way once the reader is done. */
+    /** The key, while it is being fetched. */
     loading: isDone && rows === null ? key : null,
     Result: key.loaded?.PairResult ?? null,
     openOf,
