@@ -3,7 +3,7 @@ import { arc, ring } from '../../../lib/drawing/rings';
 import { polygon, type Shape } from '../../../lib/drawing/shape';
 import type { Point, Ring } from '../../../lib/geometry/polygon';
 import { bar, solid } from './pieces';
-import { chalk, type Sketch, sketch } from './sketch';
+import { chalk, outlined, type Sketch, sketch } from './sketch';
 
 /** A segmental arch on skewbacks: its middle far below, from inside to outside a brick and a half. */
 const MIDDLE: Point = [450, -90];
@@ -24,6 +24,9 @@ const wedge = (from: number, to: number): Ring => [
 ];
 const each = (2 * HALF) / WEDGES;
 const gap = 5 / OUTSIDE;
+const VOUSSOIRS = Array.from({ length: WEDGES }, (_, index) =>
+  wedge(-HALF + index * each + gap, -HALF + (index + 1) * each - gap),
+);
 
 /** The courses of one side, cut off at the jamb and, above the springing, along the slope of the skewback. */
 function abutment(side: 1 | -1): readonly Shape[] {
@@ -65,19 +68,8 @@ const ARCH: readonly Shape[] = [
     ],
     'url:mortar',
   ),
-  ...Array.from({ length: WEDGES }, (_, index) =>
-    polygon(
-      wedge(-HALF + index * each + gap, -HALF + (index + 1) * each - gap),
-      `url:unit${(index * 5) % 8}a`,
-    ),
-  ),
-  {
-    kind: 'area',
-    rings: Array.from({ length: WEDGES }, (_, index) =>
-      wedge(-HALF + index * each + gap, -HALF + (index + 1) * each - gap),
-    ),
-    fill: 'url:fleck',
-  },
+  ...VOUSSOIRS.map((ring, index) => polygon(ring, `url:unit${(index * 5) % 8}a`)),
+  { kind: 'area', rings: VOUSSOIRS, fill: 'url:fleck' },
   ...abutment(1),
   ...abutment(-1),
 ];
@@ -88,7 +80,7 @@ export const ARCHES: Readonly<Record<string, Sketch>> = {
     900,
     [
       ...ARCH,
-      { kind: 'area', rings: [wedge(-each / 2, each / 2)], pen: { paint: '--chalk', width: 3, thin: true } },
+      outlined(wedge(-each / 2, each / 2)),
       chalk(at(INSIDE, HALF), at(OUTSIDE, HALF)),
       chalk(at(INSIDE, -HALF), at(OUTSIDE, -HALF)),
     ],

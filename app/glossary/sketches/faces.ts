@@ -2,7 +2,7 @@ import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawin
 import { SLOT } from '../../../lib/drawing/colours';
 import { sheetMetal } from '../../../lib/drawing/cut';
 import { ring, round } from '../../../lib/drawing/rings';
-import { polygon, rect } from '../../../lib/drawing/shape';
+import { lines, polygon, rect } from '../../../lib/drawing/shape';
 import type { Box } from '../../../lib/geometry/box';
 import { rectRing } from '../../../lib/geometry/polygon';
 import { around, bar, block, bond, FOOT, unitAt, wall, windowIn } from './pieces';
@@ -27,6 +27,16 @@ const english = [0, 1, 2, 3, 4].flatMap((course) =>
   course % 2 === 1 ? headers(course) : runningBond(120, 1080, 1, y(course)),
 );
 const slivers = runningBond(-150, 594, 5, FOOT);
+
+/** A crack in steps along the joints, and what a unit has lost of its face, both in courses of the bond above. */
+const CRACK = [
+  ...ring(146, 20, 150, 91, 200, 91, 249, 93, 253, 159, 300, 160, 354, 158),
+  ...ring(356, 225, 400, 224, 456, 227, 459, 294, 510, 293, 558, 294, 560, 355),
+];
+const FLAKE = ring(380, 235, 470, 233, 496, 251, 484, 277, 421, 281, 387, 265);
+const SCRATCHES = Array.from({ length: 17 }, (_, row) =>
+  Array.from({ length: 31 }, (_each, at) => [at * 30, 12 + row * 21 + 3 * Math.sin(at * 0.9 + row)] as const),
+);
 
 /** Words that show on the face of a wall. */
 export const FACES: Readonly<Record<string, Sketch>> = {
@@ -63,11 +73,7 @@ export const FACES: Readonly<Record<string, Sketch>> = {
         [330, 4],
         [700, 2],
       ].map(([x = 0, course = 0], index) => {
-        const unit = unitAt(five, x, course);
-        return polygon(
-          rectRing(unit.x, unit.y, unit.width, unit.height),
-          index % 2 === 0 ? 'url:blooma' : 'url:bloomb',
-        );
+        return rect(unitAt(five, x, course), index % 2 === 0 ? 'url:blooma' : 'url:bloomb');
       }),
     ],
     ['white salt', [640, 412], [450, y(3) + 40]],
@@ -118,20 +124,9 @@ export const FACES: Readonly<Record<string, Sketch>> = {
     900,
     [
       ...wall(5),
-      polygon(
-        ring(378, y(3) + 6, 470, y(3) + 4, 498, y(3) + 22, 486, y(3) + 48, 420, y(3) + 53, 384, y(3) + 36),
-        '#2a130b',
-        0.75,
-      ),
-      polygon(
-        ring(380, y(3) + 4, 470, y(3) + 2, 496, y(3) + 20, 484, y(3) + 46, 421, y(3) + 50, 387, y(3) + 34),
-        '#cf8b6c',
-      ),
-      polygon(
-        ring(380, y(3) + 4, 470, y(3) + 2, 496, y(3) + 20, 484, y(3) + 46, 421, y(3) + 50, 387, y(3) + 34),
-        'url:grain',
-        0.9,
-      ),
+      polygon(ring(378, 237, 470, 235, 498, 253, 486, 279, 420, 284, 384, 267), '#2a130b', 0.75),
+      polygon(FLAKE, '#cf8b6c'),
+      polygon(FLAKE, 'url:grain', 0.9),
     ],
     ['flake broken off', [430, 412], [450, y(3) + 34]],
   ),
@@ -162,46 +157,7 @@ export const FACES: Readonly<Record<string, Sketch>> = {
   ),
   crack: sketch(
     900,
-    [
-      ...wall(5),
-      {
-        kind: 'area',
-        open: true,
-        rings: [
-          ring(
-            146,
-            20,
-            150,
-            y(0) + height + 4,
-            200,
-            y(1) - 6,
-            249,
-            y(1) - 4,
-            253,
-            y(1) + height + 5,
-            300,
-            y(2) - 4,
-            354,
-            y(2) - 6,
-            356,
-            y(2) + height + 4,
-            400,
-            y(3) - 7,
-            456,
-            y(3) - 4,
-            459,
-            y(3) + height + 6,
-            510,
-            y(4) - 5,
-            558,
-            y(4) - 4,
-            560,
-            y(4) + height,
-          ),
-        ],
-        pen: { paint: SLOT, width: 6 },
-      },
-    ],
+    [...wall(5), lines([CRACK], { paint: SLOT, width: 6 })],
     ['steps along the joints', [330, 412], [352, y(2) + 30]],
   ),
   'scratch-coat': sketch(
@@ -209,19 +165,7 @@ export const FACES: Readonly<Record<string, Sketch>> = {
     [
       bar(0, 0, 900, 360, '#b9b1a3'),
       rect({ x: 0, y: 0, width: 900, height: 360 }, 'url:grain'),
-      ...Array.from({ length: 17 }, (_, row) => {
-        const low = 12 + row * 21;
-        const ring = Array.from(
-          { length: 31 },
-          (_each, index) => [index * 30, low + 3 * Math.sin(index * 0.9 + row)] as const,
-        );
-        return {
-          kind: 'area' as const,
-          open: true,
-          rings: [ring],
-          pen: { paint: '#7d7568', width: 4.5 },
-        };
-      }),
+      lines(SCRATCHES, { paint: '#7d7568', width: 4.5 }),
       ...brickwork([
         { x: -20, y: 20, width: 240, height: 60 },
         { x: 230, y: 20, width: 170, height: 60 },

@@ -1,7 +1,7 @@
 import { BRICK, brickwork, runningBond } from '../../../lib/drawing/brickwork';
 import { cut } from '../../../lib/drawing/cut';
 import { arc, ring, round } from '../../../lib/drawing/rings';
-import { polygon, type Shape } from '../../../lib/drawing/shape';
+import { lines, polygon, type Shape } from '../../../lib/drawing/shape';
 import { type Ring, rectRing } from '../../../lib/geometry/polygon';
 import { bar, block, handle, LINE, STEEL, solid } from './pieces';
 import { type Sketch, sketch } from './sketch';
@@ -94,12 +94,10 @@ export const JOINTS: Readonly<Record<string, Sketch>> = {
     [
       bar(40, 40, 290, 130, 'url:unit4a'),
       solid(ring(44, 46, 180, 43, 325, 46, 327, 110, 324, 164, 170, 167, 45, 165, 43, 100), 'url:mortar'),
-      ...Array.from({ length: 8 }, (_, index) => ({
-        kind: 'area' as const,
-        open: true,
-        rings: [ring(52, 56 + index * 14, 180, 59 + index * 14, 318, 55 + index * 14)],
-        pen: { ...LINE, paint: '#9d9483', width: 2 },
-      })),
+      lines(
+        [56, 70, 84, 98, 112, 126, 140, 154].map((low) => ring(52, low, 180, low + 3, 318, low - 1)),
+        { ...LINE, paint: '#9d9483', width: 2 },
+      ),
       solid(ring(270, 96, 390, 60, 400, 100, 380, 128), STEEL),
       ...handle([396, 94], [470, 122], 16),
     ],

@@ -4,10 +4,10 @@ import { ring, round } from '../../../lib/drawing/rings';
 import { polygon, rect } from '../../../lib/drawing/shape';
 import type { Box } from '../../../lib/geometry/box';
 import type { Point, Ring } from '../../../lib/geometry/polygon';
-import { around, bar, FOOT, STEEL, solid, windowIn } from './pieces';
-import { chalk, measured, ringed, type Sketch, sketch } from './sketch';
+import { around, bar, FOOT, fromAbove, STEEL, solid, windowIn } from './pieces';
+import { chalk, measured, outlined, ringed, type Sketch, sketch } from './sketch';
 
-const { depth, height } = BRICK;
+const { height } = BRICK;
 
 /** An opening under a lintel whose ends lie in the wall. */
 const UNDER: Box = { x: 248, y: -20, width: 418, height: FOOT + 2 * GAUGE + 10 };
@@ -17,6 +17,7 @@ const sill: Ring = ring(372, 226, 562, 204, 562, 164, 552, 164, 552, 174, 540, 1
 
 /** A wall's long face and the short one that runs back from its corner. */
 const BACK = (x: number, y: number): Point => [500 + x * 0.62, y + x * 0.18];
+const RETURN = [BACK(0, 14), BACK(500, 14), BACK(500, 349), BACK(0, 349)];
 
 /** Words of openings, of corners and of the top of a wall. */
 export const OPENINGS: Readonly<Record<string, Sketch>> = {
@@ -26,10 +27,7 @@ export const OPENINGS: Readonly<Record<string, Sketch>> = {
       ...brickwork(overOpening),
       ...windowIn({ ...UNDER, height: UNDER.height - 2 }),
       bar(128, HEAD - 9, 658, 9, '#56616a'),
-      ...[
-        [128, 248],
-        [666, 786],
-      ].map(([from = 0, to = 0]) => measured([from, HEAD + 26], [to, HEAD + 26], 12)),
+      ...[128, 666].map((from) => measured([from, HEAD + 26], [from + 120, HEAD + 26], 12)),
     ],
     ['lintel', [450, 100], [450, HEAD - 6]],
     ['bearing', [130, 412], [188, HEAD + 26]],
@@ -103,12 +101,8 @@ export const OPENINGS: Readonly<Record<string, Sketch>> = {
         ).flat(),
         BACK,
       ),
-      polygon([BACK(0, 14), BACK(500, 14), BACK(500, 349), BACK(0, 349)], '#170c08', 0.28),
-      {
-        kind: 'area',
-        rings: [[BACK(0, 14), BACK(500, 14), BACK(500, 349), BACK(0, 349)]],
-        pen: { paint: '--chalk', width: 3, thin: true },
-      },
+      polygon(RETURN, '#170c08', 0.28),
+      outlined(RETURN),
     ],
     ['return', [560, 424], [580, 330]],
     ['long wall', [260, 412], [260, 330]],
@@ -138,17 +132,9 @@ export const OPENINGS: Readonly<Record<string, Sketch>> = {
   square: sketch(
     900,
     [
-      ...brickwork(
-        Array.from({ length: 4 }, (_, index) => ({ x: 230 + index * 204, y: 36, width: 194, height: 92 })),
-      ),
-      ...brickwork(
-        Array.from({ length: 2 }, (_, index) => ({ x: 230, y: 138 + index * 204, width: 92, height: 194 })),
-      ),
-      {
-        kind: 'area',
-        rings: [ring(322, 128, 690, 128, 322, 404)],
-        pen: { paint: '--chalk', width: 3, thin: true },
-      },
+      ...brickwork([0, 1, 2, 3].map((index) => ({ x: 230 + index * 204, y: 36, width: 194, height: 92 }))),
+      ...brickwork([0, 1].map((index) => ({ x: 230, y: 138 + index * 204, width: 92, height: 194 }))),
+      outlined(ring(322, 128, 690, 128, 322, 404)),
       chalk([322, 160], [354, 160], [354, 128]),
     ],
     ['four parts', [470, 190], [470, 128]],
@@ -158,17 +144,7 @@ export const OPENINGS: Readonly<Record<string, Sketch>> = {
   ),
   range: sketch(
     1100,
-    [
-      ...brickwork(
-        Array.from({ length: 5 }, (_, index) => ({
-          x: 40 + index * 204,
-          y: index === 2 ? 180 : 215,
-          width: 194,
-          height: depth,
-        })),
-      ),
-      chalk([20, 208], [1080, 208]),
-    ],
+    [...brickwork(fromAbove([215, 215, 180, 215, 215])), chalk([20, 208], [1080, 208])],
     ['line', [180, 90], [240, 208]],
     ['out of range', [700, 90], [560, 182]],
     ['seen from above', [300, 420], [330, 290]],

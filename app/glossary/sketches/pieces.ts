@@ -1,7 +1,7 @@
 import { BRICK, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
 import { cut, cutColumn, cutFrame, cutStrap, STUD_DEEP } from '../../../lib/drawing/cut';
 import { ring } from '../../../lib/drawing/rings';
-import { type Paint, type Pen, polygon, rect, type Shape } from '../../../lib/drawing/shape';
+import { lines, type Paint, type Pen, polygon, rect, type Shape } from '../../../lib/drawing/shape';
 import { type Box, clipped } from '../../../lib/geometry/box';
 import { type Point, type Ring, rectRing } from '../../../lib/geometry/polygon';
 import type { Mm } from '../../../lib/units';
@@ -11,8 +11,8 @@ export const STEEL = '#8c979f';
 export const TIMBER = '#b98a54';
 
 /** A thing with its outline. */
-export function solid(ring: Ring, fill: Paint): Shape {
-  return { kind: 'area', rings: [ring], fill, pen: LINE };
+export function solid(ring: Ring, fill: Paint, pen: Pen = LINE): Shape {
+  return { kind: 'area', rings: [ring], fill, pen };
 }
 
 export function bar(x: Mm, y: Mm, width: Mm, height: Mm, fill: Paint): Shape {
@@ -74,20 +74,10 @@ export function houseWall(courses = 6, ties: readonly number[] = [2, 4]): readon
   const { face, ledge, frame } = VENEER;
   const sill = ledge + GAUGE;
   const back = frame - 12 - STUD_DEEP;
-  const foundation: Ring = ring(
-    back - 10,
-    -40,
-    face + 45,
-    -40,
-    face + 45,
-    ledge,
-    frame,
-    ledge,
-    frame,
-    sill,
-    back - 10,
-    sill,
-  );
+  const foundation: Ring = [
+    ...ring(back - 10, -40, face + 45, -40, face + 45, ledge),
+    ...ring(frame, ledge, frame, sill, back - 10, sill),
+  ];
   return [
     rect({ x: frame, y: ledge, width: face - BRICK.depth - frame, height: 500 }, '--air'),
     cut(foundation, 'url:concrete'),
@@ -106,12 +96,8 @@ export function block(
   const top = (along: Mm, back: Mm): Point => [x + along + back * 0.6, y + height + back * 0.5];
   const front = rectRing(x, y, length, height);
   const above: Ring = [top(0, 0), top(length, 0), top(length, depth), top(0, depth)];
-  const end: Ring = [
-    [x + length, y],
-    [x + length + depth * 0.6, y + depth * 0.5],
-    top(length, depth),
-    top(length, 0),
-  ];
+  const foot = ring(x + length, y, x + length + depth * 0.6, y + depth * 0.5);
+  const end: Ring = [...foot, top(length, depth), top(length, 0)];
   const shapes = [
     ...[front, above, end].map((ring) => solid(ring, 'url:unit0a')),
     polygon(above, '#fff0dc', 0.22),
@@ -121,10 +107,15 @@ export function block(
   return { shapes, top };
 }
 
+/** Units of a course seen from above, the face of each at its own height on the sheet. */
+export function fromAbove(faces: readonly Mm[]): readonly Box[] {
+  return faces.map((y, index) => ({ x: 40 + index * 204, y, width: BRICK.length, height: BRICK.depth }));
+}
+
 /** A handle of wood along a line. */
 export function handle(from: Point, to: Point, thick: Mm): readonly Shape[] {
   return [
-    { kind: 'area', rings: [[from, to]], open: true, pen: { paint: '#4d2f18', width: thick } },
-    { kind: 'area', rings: [[from, to]], open: true, pen: { paint: '#8a5730', width: thick * 0.78 } },
+    lines([[from, to]], { paint: '#4d2f18', width: thick }),
+    lines([[from, to]], { paint: '#8a5730', width: thick * 0.78 }),
   ];
 }

@@ -10,18 +10,10 @@ const { depth, height } = BRICK;
 const { face, ledge, frame } = VENEER;
 const back = face - depth;
 const bed = (course: number) => ledge + course * GAUGE;
-const FLASHING = ring(
-  frame + 3,
-  bed(3),
-  frame + 3,
-  ledge + 26,
-  frame + 14,
-  ledge + 4,
-  face + 2,
-  ledge + 4,
-  face + 12,
-  ledge - 8,
-);
+const FLASHING = [
+  ...ring(frame + 3, bed(3), frame + 3, ledge + 26, frame + 14, ledge + 4),
+  ...ring(face + 2, ledge + 4, face + 12, ledge - 8),
+];
 /** Courses one over another, the face of each where `faceOf` says. */
 const pile = (courses: number, low: number, faceOf: (course: number) => number) =>
   Array.from({ length: courses }, (_, course) => {

@@ -1,5 +1,6 @@
 import { MORTAR, RED_BRICK } from '../../../lib/drawing/colours';
 import { callout } from '../../../lib/drawing/note';
+import { ring } from '../../../lib/drawing/rings';
 import { lines, type Shape } from '../../../lib/drawing/shape';
 import { svgFile } from '../../../lib/drawing/svg-file';
 import { type Box, grown } from '../../../lib/geometry/box';
@@ -40,11 +41,16 @@ export function svgOfSketch({ wide, shapes, words }: Sketch): string {
 /** What the picture is about, ringed in the blue of a chalk line. */
 export function ringed(box: Box, room: Mm = 8): readonly Shape[] {
   const { x, y, width, height } = grown(box, room);
-  const rings = [rectRing(x, y, width, height)];
+  const outline = rectRing(x, y, width, height);
   return [
-    { kind: 'area', rings, pen: { paint: '--raised', width: 6, thin: true } },
-    { kind: 'area', rings, pen: { paint: '--chalk', width: 3, thin: true } },
+    { kind: 'area', rings: [outline], pen: { paint: '--raised', width: 6, thin: true } },
+    outlined(outline),
   ];
+}
+
+/** The outline of a thing in the same blue. */
+export function outlined(points: Ring): Shape {
+  return { kind: 'area', rings: [points], pen: { paint: '--chalk', width: 3, thin: true } };
 }
 
 /** A line in chalk blue: the mason's line, a plumb line, what a thing is measured from. */
@@ -59,19 +65,10 @@ export function dashed(...points: Ring): Shape {
 /** From one end of a length to the other, with a stroke across each end. */
 export function measured([x1, y1]: Point, [x2, y2]: Point, reach: Mm): Shape {
   const [across, up] = y1 === y2 ? [0, reach] : [reach, 0];
-  const end = (x: Mm, y: Mm): Ring => [
-    [x - across, y - up],
-    [x + across, y + up],
-  ];
-  return lines(
-    [
-      [
-        [x1, y1],
-        [x2, y2],
-      ],
-      end(x1, y1),
-      end(x2, y2),
-    ],
-    { paint: '--chalk', width: 2.4, thin: true },
-  );
+  const end = (x: Mm, y: Mm) => ring(x - across, y - up, x + across, y + up);
+  return lines([ring(x1, y1, x2, y2), end(x1, y1), end(x2, y2)], {
+    paint: '--chalk',
+    width: 2.4,
+    thin: true,
+  });
 }

@@ -2,7 +2,7 @@ import { BRICK, brickFaces, brickwork, GAUGE, JOINT, runningBond } from '../../.
 import { arc, ring, round } from '../../../lib/drawing/rings';
 import { lines, polygon, rect, type Shape } from '../../../lib/drawing/shape';
 import { type Ring, rectRing } from '../../../lib/geometry/polygon';
-import { bar, FOOT, handle, STEEL, solid, TIMBER, wall } from './pieces';
+import { bar, FOOT, fromAbove, handle, STEEL, solid, TIMBER, wall } from './pieces';
 import { chalk, dashed, type Sketch, sketch } from './sketch';
 
 const { height } = BRICK;
@@ -25,12 +25,7 @@ const lead = (mirror: (x: number, width: number) => number): readonly Shape[] =>
 
 const heap: Ring = [[150, 100], ...arc(300, 100, 150, Math.PI, 0, 92)];
 const bubble = (x: number, low: number): readonly Shape[] => [
-  {
-    kind: 'area',
-    rings: [rectRing(x - 60, low, 120, 30)],
-    fill: '#dbe8a8',
-    pen: { paint: '#4f6b3a', width: 2, thin: true },
-  },
+  solid(rectRing(x - 60, low, 120, 30), '#dbe8a8', { paint: '#4f6b3a', width: 2, thin: true }),
   solid(round(x, low + 17, 24, 9), '#f7fbe9'),
   lines(
     [x - 30, x + 30].map((at): Ring => ring(at, low, at, low + 30)),
@@ -43,14 +38,9 @@ export const TOOLS: Readonly<Record<string, Sketch>> = {
   batch: sketch(
     900,
     [
-      ...[
-        [60, 0, '#9aa0a3'],
-        [200, 0, '#f1eee6'],
-        ...[0, 1, 2].flatMap((column) => [
-          [380 + column * 130, 0, '#d8bb84'],
-          [380 + column * 130, 130, '#d8bb84'],
-        ]),
-      ].map(([x, low, fill]) => bar(Number(x), 60 + Number(low), 115, 115, String(fill))),
+      bar(60, 60, 115, 115, '#9aa0a3'),
+      bar(200, 60, 115, 115, '#f1eee6'),
+      ...[380, 510, 640].flatMap((x) => [60, 190].map((low) => bar(x, low, 115, 115, '#d8bb84'))),
     ],
     ['cement', [117, 290], [117, 150]],
     ['lime', [257, 290], [257, 150]],
@@ -139,17 +129,7 @@ export const TOOLS: Readonly<Record<string, Sketch>> = {
   ),
   straightedge: sketch(
     1100,
-    [
-      ...brickwork(
-        Array.from({ length: 5 }, (_, index) => ({
-          x: 40 + index * 204,
-          y: [200, 182, 170, 182, 200][index] ?? 200,
-          width: 194,
-          height: 92,
-        })),
-      ),
-      bar(30, 292, 1040, 44, STEEL),
-    ],
+    [...brickwork(fromAbove([200, 182, 170, 182, 200])), bar(30, 292, 1040, 44, STEEL)],
     ['straightedge', [300, 440], [340, 320]],
     ['gap at a hollow', [700, 100], [550, 276]],
     ['from above', [180, 100], [150, 210]],
@@ -169,18 +149,8 @@ export const TOOLS: Readonly<Record<string, Sketch>> = {
   jointer: sketch(
     500,
     [
-      {
-        kind: 'area',
-        open: true,
-        rings: [ring(60, 112, 130, 96, 230, 96, 290, 120, 320, 150)],
-        pen: { paint: '#4b555c', width: 19 },
-      },
-      {
-        kind: 'area',
-        open: true,
-        rings: [ring(60, 114, 130, 98, 230, 98, 290, 122, 320, 152)],
-        pen: { paint: STEEL, width: 11 },
-      },
+      lines([ring(60, 112, 130, 96, 230, 96, 290, 120, 320, 150)], { paint: '#4b555c', width: 19 }),
+      lines([ring(60, 114, 130, 98, 230, 98, 290, 122, 320, 152)], { paint: STEEL, width: 11 }),
       ...handle([316, 148], [440, 156], 28),
     ],
     ['round bar', [170, 40], [170, 94]],
