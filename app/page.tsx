@@ -50,7 +50,7 @@ export default function StartPage() {
             width={1200}
             height={840}
           />
-          <figcaption>
+          <figcaption className="fine">
             This wall is sound. Every measurement on it is within the limits of{' '}
             {ruleSetTitle(HOME_WALL.rules)}.
           </figcaption>

@@ -1,6 +1,7 @@
 'use client';
 
 import { type ChangeEvent, useSyncExternalStore } from 'react';
+import { Options } from '../../components/ui/options';
 import { isTheme, THEME_KEY, type Theme } from './theme';
 
 const NAMES: Readonly<Record<Theme, string>> = {
@@ -21,11 +22,7 @@ export function ThemeChoice() {
       Colours{' '}
       <select value={theme ?? ''} onChange={choose}>
         <option value="">Like my device</option>
-        {Object.entries(NAMES).map(([value, name]) => (
-          <option key={value} value={value}>
-            {name}
-          </option>
-        ))}
+        <Options of={Object.entries(NAMES)} />
       </select>
     </label>
   );

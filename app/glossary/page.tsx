@@ -37,10 +37,10 @@ export default function GlossaryPage() {
         {GLOSSARY.map(({ id, american, british, means, picture }) => {
           const svg = drawTerm(id);
           return (
-            <section key={id} id={id} className={styles.entry}>
+            <section key={id} id={id} className={`${styles.entry} target`}>
               <h2>{american}</h2>
               {american !== british && (
-                <p className={styles.facts}>
+                <p className="fine">
                   In Britain: <strong>{british}</strong>
                 </p>
               )}

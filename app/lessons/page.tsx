@@ -28,7 +28,7 @@ export default async function LessonsPage() {
               {meta.order}. {meta.title}
             </Link>
             <p>{meta.summary}</p>
-            <p className={styles.facts}>
+            <p className="fine">
               {meta.minutes} minutes · for the {meta.readers.join(', the ')}
             </p>
           </li>

@@ -44,7 +44,7 @@ export function ExplainedItem(props: {
         end={measured > limit ? 'at most' : 'at least'}
         system={system}
       />
-      <p className={styles.source}>{row.source}</p>
+      <p className={`${styles.source} fine`}>{row.source}</p>
       <dl className={styles.told}>
         <dt>What you see</dt>
         <dd>{row.looksLike}</dd>

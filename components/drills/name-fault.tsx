@@ -4,6 +4,7 @@ import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { FaultChoice } from '../../lib/wall-page/fault-choices';
 import type { PickedPart } from '../../lib/wall-page/nearby-parts';
+import { Options } from '../ui/options';
 import { faultsAt, placesFor } from '../wall-page/faults-at';
 import styles from './name-fault.module.css';
 
@@ -48,13 +49,9 @@ export function NameFault(props: {
           <option value="">Choose …</option>
           {families.map((family) => (
             <optgroup key={family} label={family}>
-              {faults
-                .filter((each) => each.family === family)
-                .map((each) => (
-                  <option key={each.id} value={each.id}>
-                    {each.name}
-                  </option>
-                ))}
+              <Options
+                of={faults.filter((each) => each.family === family).map((each) => [each.id, each.name])}
+              />
             </optgroup>
           ))}
         </select>
@@ -63,11 +60,7 @@ export function NameFault(props: {
         <p>
           <label htmlFor={`${id}-place`}>Which one?</label>
           <select id={`${id}-place`} value={at.id} onChange={(event) => setPlace(event.target.value)}>
-            {places.map((each) => (
-              <option key={each.id} value={each.id}>
-                {each.name}
-              </option>
-            ))}
+            <Options of={places.map((each) => [each.id, each.name])} />
           </select>
         </p>
       )}

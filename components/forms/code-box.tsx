@@ -11,7 +11,7 @@ export function CodeBox({
   return (
     <form method="get" action="/walls" className={styles.code}>
       <label htmlFor="wall-code">Wall code</label>
-      <div className={styles.row}>
+      <div className={`${styles.row} row`}>
         <input
           id="wall-code"
           name="code"
@@ -34,7 +34,7 @@ export function CodeBox({
           {problem}
         </p>
       )}
-      <p id="wall-code-help" className={styles.help}>
+      <p id="wall-code-help" className={`${styles.help} fine`}>
         Ten letters and digits, like 3K7-Q2WF-9TB.
       </p>
     </form>

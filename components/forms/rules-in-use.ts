@@ -6,7 +6,7 @@ import { useLengthSystem } from './length-choice';
 /** What a reader can choose to see: one rule set, or all side by side. */
 export type RulesInUse = RuleSetId | 'all';
 
-export const USUAL_RULES: RuleSetId = 'canada';
+const USUAL_RULES: RuleSetId = 'canada';
 
 const kept = keptChoice('rules', isRulesInUse);
 
@@ -15,6 +15,12 @@ export const chooseRules = kept.choose;
 /** The rule set the reader has chosen in this browser; the usual one until then. */
 export function useRulesInUse(): RulesInUse {
   return kept.useChosen(USUAL_RULES);
+}
+
+/** The one rule set that walls and questions go by: the usual one where the reader sees all side by side. */
+export function useOneRuleSet(): RuleSetId {
+  const inUse = useRulesInUse();
+  return inUse === 'all' ? USUAL_RULES : inUse;
 }
 
 export function isRulesInUse(value: unknown): value is RulesInUse {

@@ -1,3 +1,4 @@
+import { Options } from '../ui/options';
 import styles from './forms.module.css';
 
 export interface FieldChoice {
@@ -34,11 +35,7 @@ export function WallForm(props: {
         <p key={name} className={styles.field}>
           <label htmlFor={name}>{label}</label>
           <select id={name} name={name} defaultValue={typed[name]} {...described(name, problemOf(name))}>
-            {choices.map((choice) => (
-              <option key={choice.value} value={choice.value}>
-                {choice.label}
-              </option>
-            ))}
+            <Options of={choices.map((choice) => [choice.value, choice.label])} />
           </select>
           <Problem name={name} text={problemOf(name)} />
         </p>
@@ -54,7 +51,7 @@ export function WallForm(props: {
           {...described('seed', problemOf('seed'))}
         />
         <Problem name="seed" text={problemOf('seed')} />
-        <span className={styles.help}>
+        <span className={`${styles.help} fine`}>
           A whole number from 0 to {mostSeed.toLocaleString('en')}. The same number gives the same wall.
         </span>
       </p>

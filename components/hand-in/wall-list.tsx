@@ -86,7 +86,7 @@ export function WallList(props: {
         nothing, even if it is sound.
       </p>
       {open.length > 0 && asked && <p role="alert">{openWords(open)}</p>}
-      <div className={styles.steps}>
+      <div className={`${styles.steps} row`}>
         <button
           type="button"
           className={open.length > 0 ? 'button button-plain' : 'button'}

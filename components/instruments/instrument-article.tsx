@@ -24,7 +24,7 @@ export function InstrumentArticle(props: {
       <figure>
         <InstrumentPicture instrument={id} reading={sample?.reading ?? null} system={system} />
         {sample && (
-          <figcaption>
+          <figcaption className="fine">
             {sample.place}: {sample.reading.what.toLowerCase()}, {formatWhole(sample.reading, system)}
           </figcaption>
         )}
@@ -39,7 +39,7 @@ export function InstrumentArticle(props: {
             <dd>{sizeOf(resolution, unit, system)}</dd>
             <dt>Within</dt>
             <dd>
-              {sizeOf(error, unit, system)}, either way <span className={styles.source}>({source})</span>
+              {sizeOf(error, unit, system)}, either way <span className="fine">({source})</span>
             </dd>
           </>
         )}

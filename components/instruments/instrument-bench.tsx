@@ -6,6 +6,7 @@ import { INSTRUMENT, instrumentsFor } from '../../lib/instruments/instrument-lis
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
 import type { PartKind } from '../../lib/wall/part-id';
+import { Options } from '../ui/options';
 import { formatReading, formatRest } from './format-reading';
 import styles from './instrument-bench.module.css';
 import { InstrumentPicture } from './instrument-picture';
@@ -59,10 +60,10 @@ export function InstrumentBench(props: {
         <InstrumentPicture instrument={id} {...{ reading, system }} />
         <output className={styles.value} aria-label="Reading" aria-live="polite">
           {reading === null ? (
-            <span className={styles.nothing}>{whyNot(instrument, partKind)}</span>
+            <span className={styles.what}>{whyNot(instrument, partKind)}</span>
           ) : (
             <>
-              <span className={styles.what}>
+              <span className={`${styles.what} fine`}>
                 {reading.what}
                 {from && `, from ${from.name}`}
               </span>
@@ -73,7 +74,7 @@ export function InstrumentBench(props: {
         </output>
       </div>
       {readings.length > 1 && <ReadingList {...{ readings, reading, system }} onChoose={setWhat} />}
-      <div className={styles.tools}>
+      <div className="row">
         {noted !== null && (
           <button
             type="button"
@@ -98,11 +99,11 @@ export function InstrumentBench(props: {
         )}
       </div>
       {takesTwo && start !== null && (
-        <p className={styles.hint} role="status">
+        <p className={`${styles.hint} fine`} role="status">
           From: {start.name}. {from === null && 'Now pick another part on the wall.'}
         </p>
       )}
-      <p className={styles.hint}>{instrument.lies}</p>
+      <p className={`${styles.hint} fine`}>{instrument.lies}</p>
     </section>
   );
 }
@@ -115,12 +116,7 @@ function Choice(props: {
 }) {
   const { id, fits, others, onChoose } = props;
   const name = useId();
-  const options = (list: typeof fits) =>
-    list.map((each) => (
-      <option key={each.id} value={each.id}>
-        {each.name}
-      </option>
-    ));
+  const named = (list: typeof fits) => list.map((each) => [each.id, each.name] as const);
   return (
     <p className={styles.choice}>
       <label htmlFor={name}>Instrument</label>
@@ -132,8 +128,12 @@ function Choice(props: {
           if (next) onChoose(next);
         }}
       >
-        <optgroup label="Read here">{options(fits)}</optgroup>
-        <optgroup label="Not on this part">{options(others)}</optgroup>
+        <optgroup label="Read here">
+          <Options of={named(fits)} />
+        </optgroup>
+        <optgroup label="Not on this part">
+          <Options of={named(others)} />
+        </optgroup>
       </select>
     </p>
   );
@@ -150,7 +150,7 @@ function ReadingList(props: {
   const name = useId();
   return (
     <fieldset className={styles.list}>
-      <legend>It reads here</legend>
+      <legend className="fine">It reads here</legend>
       {readings.map((each) => (
         <label key={each.what}>
           <input

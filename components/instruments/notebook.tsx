@@ -41,14 +41,14 @@ export function Notebook(props: {
                 <input type="radio" name={name} checked={place === at} onChange={() => setPicked(place)} />
                 <span className={styles.words}>
                   <strong>{formatWhole(each, system)}</strong> <span>{each.what}</span>{' '}
-                  <span className={styles.where}>
+                  <span className={`${styles.where} fine`}>
                     {nameOf(each.part)} · {INSTRUMENT[each.instrument].name}
                   </span>
                 </span>
               </label>
             ))}
           </fieldset>
-          <div className={styles.tools}>
+          <div className={`${styles.tools} row`}>
             {onAttach && (
               <button type="button" disabled={reading.value === null} onClick={() => onAttach(reading)}>
                 Use it for my mark

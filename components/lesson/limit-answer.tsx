@@ -52,7 +52,7 @@ function Asked({ limit, sets }: { readonly limit: Limit; readonly sets: readonly
         first={first}
       />
       <p className={styles.from}>
-        <span className={styles.kind}>{KIND_WORDS[limit.kind]}</span>{' '}
+        <span className="tag">{KIND_WORDS[limit.kind]}</span>{' '}
         {isBorrowed && 'Used where the code is silent. '}
         <Link href={`/sources#${limit.source}`} prefetch={false}>
           {sourceOf(limit).title}

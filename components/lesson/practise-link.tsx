@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import type { WallKind } from '../../lib/wall/model';
-import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
+import { useOneRuleSet } from '../forms/rules-in-use';
 
 /** Leads to a new wall of the lesson's topic, judged by the rule set in use. */
 export function PractiseLink(props: {
@@ -11,8 +11,7 @@ export function PractiseLink(props: {
   readonly children: React.ReactNode;
 }) {
   const { topic, kind, children } = props;
-  const inUse = useRulesInUse();
-  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  const rules = useOneRuleSet();
   return (
     <Link
       className="button"
@@ -32,8 +31,7 @@ export function QuestionsLink({
   readonly topic: string;
   readonly children: React.ReactNode;
 }) {
-  const inUse = useRulesInUse();
-  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  const rules = useOneRuleSet();
   return (
     <Link className="button button-plain" href={`/questions/${topic}?rules=${rules}`} prefetch={false}>
       {children}

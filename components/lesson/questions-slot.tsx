@@ -1,7 +1,7 @@
 'use client';
 
 import { lazy, type ReactNode, Suspense, useState } from 'react';
-import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
+import { useOneRuleSet } from '../forms/rules-in-use';
 import type { QuestionsBySystem } from '../questions/question-set';
 import styles from './lesson.module.css';
 import { QuestionsLink } from './practise-link';
@@ -14,8 +14,7 @@ const MOST_SEED = 999_999;
 
 /** A few questions inside a lesson, fetched when the reader asks for them; the link leads to a longer set on a page of its own. */
 export function QuestionsSlot({ topic, children }: { readonly topic: string; readonly children: ReactNode }) {
-  const inUse = useRulesInUse();
-  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  const rules = useOneRuleSet();
   const [asked, setAsked] = useState<{ readonly set: QuestionsBySystem; readonly seed: number } | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
 

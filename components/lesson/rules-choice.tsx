@@ -2,6 +2,7 @@
 
 import { type ChangeEvent, useEffect } from 'react';
 import { chooseRules, isRulesInUse, useRulesInUse } from '../forms/rules-in-use';
+import { Options } from '../ui/options';
 import styles from './lesson.module.css';
 
 /** Lets the reader choose by which rules the limits are shown. Hidden without script: then all of them are shown. */
@@ -22,11 +23,7 @@ export function RulesChoice({
     <label className={styles.rules}>
       Show limits by{' '}
       <select value={rules} onChange={choose}>
-        {titles.map(([id, title]) => (
-          <option key={id} value={id}>
-            {title}
-          </option>
-        ))}
+        <Options of={titles} />
         <option value="all">All rule sets, side by side</option>
       </select>
     </label>

@@ -41,7 +41,7 @@ function ComparedLimit({ id }: { readonly id: LimitId }) {
     (rules) => isAsked(rules, id) && !own.some((limit) => limit.rules === rules),
   ).map(ruleSetTitle);
   return (
-    <div className={styles.card} id={id}>
+    <div className={`${styles.card} target`} id={id}>
       <h3 className={styles.quantity}>{anyOf(id)?.quantity}</h3>
       <dl className={styles.figures}>
         {alike(own).map((limits) => (
@@ -64,7 +64,7 @@ function ComparedLimit({ id }: { readonly id: LimitId }) {
         )}
       </dl>
       {practice === undefined && silent.length > 0 && (
-        <p className={styles.silent}>No figure: {silent.join('; ')}; good practice.</p>
+        <p className={`${styles.silent} fine`}>No figure: {silent.join('; ')}; good practice.</p>
       )}
     </div>
   );

@@ -18,7 +18,7 @@ export function LimitItem({
   const { newer } = sourceOf(limit);
   const practice = borrowed || kind === 'good practice';
   return (
-    <li className={styles.item} id={id}>
+    <li className={`${styles.item} target`} id={id}>
       <div>
         <h3 className={styles.quantity}>{quantity}</h3>
         {note !== undefined && <p className={styles.note}>{keepTogether(note)}</p>}
@@ -32,7 +32,7 @@ export function LimitItem({
         <LimitTable bound={bound} name={quantity} first={first} />
       </div>
       <p className={styles.from}>
-        <span className={practice ? styles.practice : styles.kind}>
+        <span className={practice ? 'tag tag-practice' : 'tag'}>
           {borrowed ? 'Good practice' : KIND_WORDS[kind]}
         </span>{' '}
         {edition}, {clause.replace(/\.$/, '')}.{' '}

@@ -1,6 +1,7 @@
 import { formatFineLength } from '../../lib/limits/format-amount';
 import type { Bound } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
+import { ColumnHeads } from '../ui/column-heads';
 import styles from './limit-tables.module.css';
 import { keepTogether } from './limit-words';
 import { MortarTable } from './mortar-table';
@@ -85,12 +86,7 @@ function AngleTable({
 function TieTable({ bound, name, first }: { bound: Form<'tie-rows'>; name: string; first: LengthSystem }) {
   return (
     <TableFrame name={name}>
-      <thead>
-        <tr>
-          <th scope="col">Up the wall, at most</th>
-          <th scope="col">Across it, at most</th>
-        </tr>
-      </thead>
+      <ColumnHeads of={['Up the wall, at most', 'Across it, at most']} />
       <tbody>
         {bound.rows.map(({ vertical, horizontal }) => (
           <tr key={vertical}>

@@ -1,4 +1,5 @@
 import type { MortarRow } from '../../lib/limits/limit';
+import { ColumnHeads } from '../ui/column-heads';
 import { keepTogether } from './limit-words';
 import { TableFrame } from './table-frame';
 
@@ -6,15 +7,7 @@ import { TableFrame } from './table-frame';
 export function MortarTable({ rows, name }: { readonly rows: readonly MortarRow[]; readonly name: string }) {
   return (
     <TableFrame name={name}>
-      <thead>
-        <tr>
-          <th scope="col">Type</th>
-          <th scope="col">Portland cement</th>
-          <th scope="col">Other cement</th>
-          <th scope="col">Lime</th>
-          <th scope="col">Sand</th>
-        </tr>
-      </thead>
+      <ColumnHeads of={['Type', 'Portland cement', 'Other cement', 'Lime', 'Sand']} />
       <tbody>
         {rows.map(({ type, portland, lime, masonryCement, masonryCementVolume, sand }) => (
           <tr key={[type, portland, masonryCement, lime[1]].join()}>

@@ -73,7 +73,7 @@ export function QuestionCard(props: {
             </p>
             {!verdict.right && <RightAnswer question={question} />}
             <p>{verdict.explanation.replace(sourceOf(question), '')}</p>
-            <p className={styles.source}>{sourceOf(question).trim()}</p>
+            <p className="fine">{sourceOf(question).trim()}</p>
           </div>
         )}
       </div>

@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { QuestionTopic } from '../../lib/questions/topics';
-import { USUAL_RULES, useRulesInUse } from '../forms/rules-in-use';
+import { useOneRuleSet } from '../forms/rules-in-use';
 
 /** Leads to questions on a topic, asked by the rule set in use. */
 export function TopicLink({
@@ -13,8 +13,7 @@ export function TopicLink({
   readonly topic: QuestionTopic;
   readonly children: ReactNode;
 }) {
-  const inUse = useRulesInUse();
-  const rules = inUse === 'all' ? USUAL_RULES : inUse;
+  const rules = useOneRuleSet();
   return (
     <Link href={`/questions/${topic}?rules=${rules}`} prefetch={false}>
       {children}

@@ -23,7 +23,7 @@ export function FalseMarkItem(props: {
       <h4>
         <span className={styles.number}>{row.number}</span> {row.faultName}
       </h4>
-      <p className={styles.place}>
+      <p className="fine">
         {row.place}
         {row.certainWrong && ' · you were certain'}
       </p>
@@ -39,7 +39,7 @@ export function FalseMarkItem(props: {
       {within ? (
         <>
           <p>{withinWords(within, system)}</p>
-          <p className={styles.source}>{within.source}</p>
+          <p className="fine">{within.source}</p>
         </>
       ) : (
         <p>Nothing of this kind is out of its limit at this place.</p>

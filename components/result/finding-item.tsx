@@ -45,7 +45,7 @@ export function FindingItem(props: {
       <h4>
         <span className={styles.number}>{row.number}</span> {texts.name}
       </h4>
-      <p className={styles.place}>{row.place}</p>
+      <p className="fine">{row.place}</p>
       {namedAs && (
         <p>
           You called it “{namedAs}”{row.certainWrong && ', and were certain'}. The place was right, so it
@@ -80,7 +80,7 @@ export function FindingItem(props: {
           </div>
         )}
       </dl>
-      <p className={styles.source}>
+      <p className="fine">
         {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
         {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
         {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).

@@ -78,7 +78,7 @@ export function ResultView(props: {
         <strong>{scoreOf100(rows.score)}</strong> of 100
       </p>
       <p className={styles.words}>{scoreWords(rows)}</p>
-      {couldFall && <p className={styles.ruleLine}>{COULD_FALL_RULE}</p>}
+      {couldFall && <p className={`${styles.ruleLine} fine`}>{COULD_FALL_RULE}</p>}
       {rows.capped && <p className={styles.capped}>{rows.capped}</p>}
       <FiveMarksTable parts={rows.parts} />
       {rows.repeats > 0 && (
@@ -121,7 +121,7 @@ export function ResultView(props: {
             {rows.left.map((row) => (
               <li key={`${row.part} ${row.faultName}`} className={styles.item}>
                 <h4>{row.faultName}?</h4>
-                <p className={styles.place}>{row.place}</p>
+                <p className="fine">{row.place}</p>
                 <p>
                   You said to leave it, and so it is. {row.lookAlike} It costs nothing, and counts as acted.
                 </p>
@@ -131,7 +131,7 @@ export function ResultView(props: {
         </>
       )}
       {again && (
-        <div className={styles.next}>
+        <div className={`${styles.next} row`}>
           <Link className="button" href={again.nextHref} prefetch={false}>
             Try the same family again
           </Link>

@@ -37,7 +37,7 @@ export function DrawingFrame(props: {
       <div>
         <figure className={styles.sheet}>
           {sheet && <KitDrawing {...sheet} />}
-          {note !== undefined && <figcaption className={styles.note}>{note}</figcaption>}
+          {note !== undefined && <figcaption className={`${styles.note} fine`}>{note}</figcaption>}
         </figure>
         <output className={styles.result}>
           {result.map((line) => (
@@ -74,7 +74,7 @@ function WorkedOut({ working }: { readonly working: readonly Working[] }) {
             <dd>
               {formula}
               <br />
-              <span className={styles.source}>Source: {source}</span>
+              <span className="fine">Source: {source}</span>
             </dd>
           </div>
         ))}

@@ -13,7 +13,7 @@ import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { useFields } from './fields/use-fields';
 import { formatQuantity } from './format-number';
-import styles from './trade.module.css';
+import { TradeTable } from './trade-table';
 
 const KM_PER_H_PER_M_PER_S = 3.6;
 
@@ -61,27 +61,15 @@ export function FallingBrick() {
         'Nobody stands below loose masonry or below people laying it. Close the place off first, then call a competent person.',
       ]}
     >
-      <div className={styles.table}>
-        <table>
-          <caption>Published energies</caption>
-          <thead>
-            <tr>
-              <th scope="col">Energy</th>
-              <th scope="col">What it is</th>
-              <th scope="col">Source</th>
-            </tr>
-          </thead>
-          <tbody>
-            {PUBLISHED_IMPACTS.map((impact) => (
-              <tr key={impact.energy}>
-                <th scope="row">{formatQuantity(impact.energy, 'J', system, 2).replace(' ', '\u00a0')}</th>
-                <td>{impact.what}</td>
-                <td>{impact.source}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <TradeTable caption="Published energies" heads={['Energy', 'What it is', 'Source']}>
+        {PUBLISHED_IMPACTS.map((impact) => (
+          <tr key={impact.energy}>
+            <th scope="row">{formatQuantity(impact.energy, 'J', system, 2).replace(' ', '\u00a0')}</th>
+            <td>{impact.what}</td>
+            <td>{impact.source}</td>
+          </tr>
+        ))}
+      </TradeTable>
     </DrawingFrame>
   );
 }

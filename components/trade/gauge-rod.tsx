@@ -18,7 +18,7 @@ import { DrawingFrame, type Working } from './drawing-frame';
 import { useFields } from './fields/use-fields';
 import { formatNumber } from './format-number';
 import { RodStrips } from './rod-strips';
-import styles from './trade.module.css';
+import { TradeTable } from './trade-table';
 import { LimitVerdict } from './verdict-item';
 
 const FIELDS = {
@@ -90,30 +90,18 @@ function OtherCounts(props: {
     (courses) => courses >= 1 && height / courses >= unit,
   );
   return (
-    <div className={styles.table}>
-      <table>
-        <caption>One course less or more</caption>
-        <thead>
-          <tr>
-            <th scope="col">Courses</th>
-            <th scope="col">Gauge</th>
-            <th scope="col">Bed joint</th>
+    <TradeTable caption="One course less or more" heads={['Courses', 'Gauge', 'Bed joint']}>
+      {counts.map((courses) => {
+        const each = gaugeForCourses(height, courses, unit);
+        return (
+          <tr key={courses}>
+            <th scope="row">{courses}</th>
+            <td>{inBoth(each.gauge, system)}</td>
+            <td>{inBoth(each.joint, system)}</td>
           </tr>
-        </thead>
-        <tbody>
-          {counts.map((courses) => {
-            const each = gaugeForCourses(height, courses, unit);
-            return (
-              <tr key={courses}>
-                <th scope="row">{courses}</th>
-                <td>{inBoth(each.gauge, system)}</td>
-                <td>{inBoth(each.joint, system)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+        );
+      })}
+    </TradeTable>
   );
 }
 

@@ -2,7 +2,7 @@ import { angleVerdict } from '../../lib/limits/bound';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { limitOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
 import { formatLength, type LengthSystem, type Mm } from '../../lib/units';
-import styles from './trade.module.css';
+import { TradeTable } from './trade-table';
 
 /** The angles of a rule set's table, each with whether it serves this opening. */
 export function LintelTable(props: {
@@ -22,39 +22,29 @@ export function LintelTable(props: {
   const { bound } = limit;
   const length = (mm: Mm) => formatLength(mm, system);
   return (
-    <div className={styles.table}>
-      <table>
-        <caption>
-          Angles for {length(clear)} by {ruleSetTitle(rules)}
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Upright leg</th>
-            <th scope="col">Level leg</th>
-            <th scope="col">Thickness</th>
-            <th scope="col">This opening</th>
-          </tr>
-        </thead>
-        <tbody>
-          {bound.rows.map((row) => {
-            const serves = angleVerdict(bound, row, clear, { depth, storeys }).passes;
-            return (
-              <tr key={`${row.vertical} ${row.horizontal} ${row.thickness}`}>
-                <td>{length(row.vertical)}</td>
-                <td>{length(row.horizontal)}</td>
-                <td>{length(row.thickness)}</td>
-                <td>{serves ? '✓ serves' : '✗ does not serve'}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-      <p className={styles.source}>
+    <>
+      <TradeTable
+        caption={`Angles for ${length(clear)} by ${ruleSetTitle(rules)}`}
+        heads={['Upright leg', 'Level leg', 'Thickness', 'This opening']}
+      >
+        {bound.rows.map((row) => {
+          const serves = angleVerdict(bound, row, clear, { depth, storeys }).passes;
+          return (
+            <tr key={`${row.vertical} ${row.horizontal} ${row.thickness}`}>
+              <td>{length(row.vertical)}</td>
+              <td>{length(row.horizontal)}</td>
+              <td>{length(row.thickness)}</td>
+              <td>{serves ? '✓ serves' : '✗ does not serve'}</td>
+            </tr>
+          );
+        })}
+      </TradeTable>
+      <p className="fine">
         Kind of limit: {limit.kind}. {sourceOf(limit).title}, {limit.clause.replace(/\.$/, '')}.{' '}
         {bound.caseBy === 'unit depth'
           ? 'It goes by the depth of the veneer.'
           : 'It goes by the storeys above.'}
       </p>
-    </div>
+    </>
   );
 }

@@ -11,6 +11,7 @@ import type { Picture } from '../drawing/kit-drawing';
 import { DrawingFrame, type Working } from './drawing-frame';
 import { useFields } from './fields/use-fields';
 import styles from './trade.module.css';
+import { TradeTable } from './trade-table';
 import { heldTo, LimitVerdict } from './verdict-item';
 
 const FIELDS = {
@@ -86,40 +87,29 @@ export function SetOutCourse() {
       }
       working={WORKING}
     >
-      <div className={styles.table}>
-        <table>
-          <caption>Ways to fill it, largest smallest piece first</caption>
-          <thead>
-            <tr>
-              <th scope="col">Way</th>
-              <th scope="col">Pieces</th>
-              <th scope="col">Joint</th>
-              <th scope="col">Smallest</th>
-              <th scope="col">Limits</th>
-            </tr>
-          </thead>
-          <tbody>
-            {ways.map((way) => (
-              <tr key={keyOf(way)}>
-                <th scope="row">
-                  <button
-                    type="button"
-                    className={styles.choose}
-                    aria-pressed={way === shown}
-                    onClick={() => setChosen(keyOf(way))}
-                  >
-                    {way.name}
-                  </button>
-                </th>
-                <td>{way.pieces.length}</td>
-                <td>{length(way.joint)}</td>
-                <td>{length(way.smallest)}</td>
-                <td>{isGood(way) ? '✓ within' : '✗ outside'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <TradeTable
+        caption="Ways to fill it, largest smallest piece first"
+        heads={['Way', 'Pieces', 'Joint', 'Smallest', 'Limits']}
+      >
+        {ways.map((way) => (
+          <tr key={keyOf(way)}>
+            <th scope="row">
+              <button
+                type="button"
+                className={styles.choose}
+                aria-pressed={way === shown}
+                onClick={() => setChosen(keyOf(way))}
+              >
+                {way.name}
+              </button>
+            </th>
+            <td>{way.pieces.length}</td>
+            <td>{length(way.joint)}</td>
+            <td>{length(way.smallest)}</td>
+            <td>{isGood(way) ? '✓ within' : '✗ outside'}</td>
+          </tr>
+        ))}
+      </TradeTable>
     </DrawingFrame>
   );
 }

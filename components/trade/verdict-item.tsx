@@ -68,7 +68,7 @@ export function VerdictItem(props: {
         </strong>{' '}
         {text}
       </p>
-      <p className={styles.source}>
+      <p className="fine">
         {limit.rules === 'good-practice' ? '' : `${ruleSetTitle(limit.rules)}. `}
         Kind of limit: {limit.kind}. {sourceOf(limit).title}, {limit.clause.replace(/\.$/, '')}. How sure:{' '}
         {SURE[limit.howSure]}.

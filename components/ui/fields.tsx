@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import styles from './form.module.css';
 import { useField } from './form-problems';
+import { Options } from './options';
 
 interface FieldProps {
   readonly name: string;
@@ -65,11 +66,7 @@ export function SelectField(
   return (
     <Frame name={name} label={label} {...(help ? { help } : {})}>
       <select id={fieldId} name={name} defaultValue={value} {...attributes}>
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.label}
-          </option>
-        ))}
+        <Options of={choices.map((choice) => [choice.value, choice.label])} />
       </select>
     </Frame>
   );
@@ -95,7 +92,7 @@ export function ChoiceField(
       )}
       <Problem id={`${fieldId}-problem`} text={problem} />
       {choices.map((choice) => (
-        <label key={choice.value} className={styles.choice}>
+        <label key={choice.value} className="tick">
           <input
             type={several ? 'checkbox' : 'radio'}
             name={several ? `${name}[]` : name}
@@ -114,7 +111,7 @@ export function TickField({ name, label, help, ticked }: FieldProps & { readonly
   const { fieldId, problem, attributes } = useField(name, help);
   return (
     <div className={styles.field}>
-      <label className={styles.choice}>
+      <label className="tick">
         <input id={fieldId} type="checkbox" name={`${name}?`} defaultChecked={ticked} {...attributes} />
         <span>{label}</span>
       </label>

@@ -73,7 +73,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
           stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />
         )}
         <div className={styles.bars}>
-          <label className={styles.tick}>
+          <label className="tick">
             <input type="checkbox" checked={ringed} onChange={(event) => setRinged(event.target.checked)} />
             Ring what is beyond a limit
           </label>

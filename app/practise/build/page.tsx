@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import styles from '../../../components/drills/build/build.module.css';
 import { Caution } from '../../../components/ui/caution';
+import { Options } from '../../../components/ui/options';
 import { BASES, layBuild } from '../../../lib/drills/build/laid-build';
 import { LIMIT_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
@@ -30,21 +31,13 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
         <label>
           Kind of wall
           <select name="wall" defaultValue={base.id}>
-            {BASES.map(({ id, title }) => (
-              <option key={id} value={id}>
-                {title}
-              </option>
-            ))}
+            <Options of={BASES.map(({ id, title }) => [id, title])} />
           </select>
         </label>
         <label>
           Judged by
           <select name="rules" defaultValue={rules}>
-            {RULE_SETS.map((each) => (
-              <option key={each} value={each}>
-                {ruleSetTitle(each)}
-              </option>
-            ))}
+            <Options of={RULE_SETS.map((each) => [each, ruleSetTitle(each)])} />
           </select>
         </label>
         <button type="submit" className="button">

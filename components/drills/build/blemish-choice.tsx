@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { BlemishChoice } from '../../../lib/drills/build/blemish-choices';
 import type { Condition } from '../../../lib/wall/model';
+import { Options } from '../../ui/options';
 import styles from './build.module.css';
 
 /** What is to be seen on a few faces, and what that tells. */
@@ -22,11 +23,7 @@ export function BlemishField(props: {
           What a few units show
           <select id={id} value={value} onChange={(event) => choose(event.target.value)}>
             <option value="sound">Nothing</option>
-            {choices.map(({ condition, name }) => (
-              <option key={condition} value={condition}>
-                {name}
-              </option>
-            ))}
+            <Options of={choices.map(({ condition, name }) => [condition, name])} />
           </select>
         </label>
       </div>

@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import styles from './quick.module.css';
 
 /** What the device keeps of quick looks: the reader may take it away or erase it. */
 export function KeptRounds(props: {
@@ -25,7 +24,7 @@ export function KeptRounds(props: {
       ) : (
         <p>Your answers stay in this browser. Nobody else gets them.</p>
       )}
-      <p className={styles.kept}>
+      <p className="row">
         <a
           className="button button-plain"
           download="quick-looks.json"

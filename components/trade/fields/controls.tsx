@@ -4,6 +4,7 @@ import { useId } from 'react';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import { inches, type LengthSystem, MM_PER_M } from '../../../lib/units';
+import { Options } from '../../ui/options';
 import { formatNumber } from '../format-number';
 import styles from '../trade.module.css';
 import { LengthField } from './length-field';
@@ -76,11 +77,7 @@ function Choice(props: {
     <div className={styles.field}>
       <label htmlFor={id}>{label}</label>
       <select id={id} value={String(value)} onChange={(event) => onChange(event.target.value)}>
-        {choices.map(([each, text]) => (
-          <option key={each} value={each}>
-            {text}
-          </option>
-        ))}
+        <Options of={choices} />
       </select>
     </div>
   );
@@ -93,7 +90,7 @@ function Tick(props: {
 }) {
   const { label, value, onChange } = props;
   return (
-    <label className={styles.tick}>
+    <label className="tick">
       <input type="checkbox" checked={value === true} onChange={(event) => onChange(event.target.checked)} />
       {label}
     </label>

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { LengthSystem, MetricUnit } from '../../../lib/units';
-import { USUAL_RULES, useLengthsHere, useRulesInUse } from '../../forms/rules-in-use';
+import { useLengthsHere, useOneRuleSet } from '../../forms/rules-in-use';
 
 interface Amount {
   readonly label: string;
@@ -51,9 +51,8 @@ export interface Given {
 /** What the reader has changed, and until then what each field starts with: rules and lengths are those that lessons are read by. */
 export function useFields<T extends FieldTable>(fields: T) {
   const system = useLengthsHere();
-  const inUse = useRulesInUse();
+  const rules = useOneRuleSet();
   const [changed, setChanged] = useState<Partial<Values<T>>>({});
-  const rules = inUse === 'all' ? USUAL_RULES : inUse;
   const starts = Object.entries(fields).map(([name, field]) => [
     name,
     field === 'rules' ? rules : field.start,

@@ -111,7 +111,7 @@ export function PairPractice(props: {
           {rows.findings.some(({ finding }) => finding.hazard === 'could fall') && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
-          <p className={styles.next}>
+          <p className="row">
             <a className="button" href={next}>
               Another pair like it
             </a>
