@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { learnerData } from '../../lib/store/learner-data';
-import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, SAMPLE_WALLS, sampleAttempt } from './samples/sample-attempt';
+import { learnerData } from '../../../lib/store/learner-data';
+import { emptyDatabase, KINDS, readyStore } from '../databases';
+import { NOON, SAMPLE_WALLS, sampleAttempt } from '../samples/sample-attempt';
 
 const HOUR = 3_600_000;
 const isoOf = (at: number) => new Date(at).toISOString();

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { addToRoster, rosterWithPins } from '../../lib/store/groups';
-import { rosterOf } from '../../lib/store/learners';
-import { emptyDatabase, KINDS, readyStore } from './databases';
-import { NOON, sampleGroup } from './samples/sample-attempt';
+import { addToRoster, rosterWithPins } from '../../../lib/store/groups';
+import { rosterOf } from '../../../lib/store/learners';
+import { emptyDatabase, KINDS, readyStore } from '../databases';
+import { NOON, sampleGroup } from '../samples/sample-attempt';
 
 test.each(KINDS)('a roster is in the order in which people look for a name, on %s', async (kind) => {
   const store = await readyStore(await emptyDatabase(kind));
