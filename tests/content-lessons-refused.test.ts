@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { LessonError } from '../app/lessons/lesson-error';
+import { STEPS, typedMeasurements } from '../app/lessons/check-lesson';
+import { LessonError } from '../app/lessons/front-matter';
 import { parseLesson } from '../app/lessons/parse-lesson';
-import { STEPS } from '../app/lessons/steps';
-import { typedMeasurements } from '../app/lessons/typed-measurements';
 
 const FRONT = `---
 title: One

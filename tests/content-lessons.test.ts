@@ -6,7 +6,6 @@ import { GLOSSARY } from '../app/glossary/glossary';
 import { drawTerm } from '../app/glossary/term-pictures';
 import { drawPicture } from '../app/lessons/draw-picture';
 import { LESSON_FAMILIES, type LessonFamily } from '../app/lessons/lesson-families';
-import { inOrder } from '../app/lessons/lesson-order';
 import {
   fileOf,
   LESSON_RULES,
@@ -16,7 +15,7 @@ import {
   ringsOf,
 } from '../app/lessons/lesson-pictures';
 import { LessonText } from '../app/lessons/lesson-text';
-import { type Lesson, parseLesson } from '../app/lessons/parse-lesson';
+import { inOrder, type Lesson, parseLesson } from '../app/lessons/parse-lesson';
 import { LimitAnswer } from '../components/lesson/limit-answer';
 import { DRAWINGS } from '../components/trade/drawings';
 import { inspect } from '../lib/inspect/inspect';

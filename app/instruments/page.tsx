@@ -1,7 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { InstrumentArticle } from '../../components/instruments/instrument-article';
-import { InstrumentUnits } from '../../components/instruments/instrument-units';
+import { InstrumentArticle, InstrumentUnits } from '../../components/instruments/instrument-article';
 import { Caution } from '../../components/ui/caution';
 import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';

@@ -9,8 +9,18 @@ import { isTerm } from '../glossary/glossary';
 import { isFamily } from './lesson-families';
 import { type LessonPicture, parsePicture } from './lesson-pictures';
 import { isComponent, nodesOf, plainAttributes, proseOf, type TextNode } from './lesson-tree';
-import { STEPS } from './steps';
-import { typedMeasurements } from './typed-measurements';
+
+/** What every lesson goes through, in this order. A lesson's headings are these. */
+export const STEPS = [
+  'Look first',
+  'What good looks like',
+  'How it is done right',
+  'How it is measured',
+  'What is required',
+  'What goes wrong',
+  'What puts it right',
+  'Your turn',
+] as const;
 
 /** What a lesson was found to use, in reading order. */
 export interface LessonParts {
@@ -152,4 +162,20 @@ export function pairOf({ of = '', view = 'front', close }: Said): readonly Lesso
     const picture = parsePicture({ of, state, view, ...(close === undefined ? {} : { close }) });
     return typeof picture === 'string' ? [] : [picture];
   });
+}
+
+const NUMBER =
+  'one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|sixty|ninety|hundred|half|quarter|third|thirds';
+const UNIT =
+  'mm|cm|millimet\\w+|centimet\\w+|met(?:re|er)s?|inch|inches|foot|feet|degrees?|hours?|minutes?|days?|weeks?|years?|per ?cent|kilograms?|pounds?|tonnes?|storeys?';
+
+const PATTERNS = [
+  new RegExp(`\\b(?:${NUMBER})\\b(?: (?:a|an|of an?|square))? (?:${UNIT})\\b`, 'gi'),
+  /\b(?:a|one|two) (?:third|thirds|quarter|quarters|tenth|tenths)\b/gi,
+] as const;
+
+/** Figures that someone typed into prose: a figure comes from the limits or is worked out, so that text and check cannot part. */
+export function typedMeasurements(prose: string): readonly string[] {
+  const figures = prose.split(/\s+/).filter((word) => /\d/.test(word));
+  return [...figures, ...PATTERNS.flatMap((pattern) => prose.match(pattern) ?? [])];
 }

@@ -1,6 +1,10 @@
 import { z } from 'zod';
 import { SOURCES } from '../../lib/limits/bibliography';
-import { LessonError } from './lesson-error';
+
+/** A lesson cannot be used; the message begins with file and line. */
+export class LessonError extends Error {
+  override name = 'LessonError';
+}
 
 /** For whom a lesson is. */
 export const READERS = ['apprentice', 'instructor', 'homeowner'] as const;

@@ -1,8 +1,7 @@
 import { bundleMDX } from 'mdx-bundler';
 import remarkGfm from 'remark-gfm';
 import { type Complaint, checkLesson, type LessonParts, partsOfLesson } from './check-lesson';
-import { type LessonMeta, parseFrontMatter } from './front-matter';
-import { LessonError } from './lesson-error';
+import { LessonError, type LessonMeta, parseFrontMatter } from './front-matter';
 import type { TextNode } from './lesson-tree';
 
 export interface Lesson extends LessonParts {
@@ -56,4 +55,15 @@ async function compile(file: string, source: string, keepTree: () => (root: unkn
     const [, line] = /_mdx_bundler_entry_point[^:_]*:(\d+)/.exec(text) ?? [];
     throw new LessonError(told(file, [{ line: Number(line ?? 1), says: text }]), { cause: error });
   }
+}
+
+/** Sorts lessons by their place. @throws LessonError when two have the same. */
+export function inOrder(lessons: readonly Lesson[]): readonly Lesson[] {
+  const sorted = [...lessons].sort((a, b) => a.meta.order - b.meta.order);
+  sorted.forEach(({ slug, meta }, index) => {
+    if (meta.order === sorted[index + 1]?.meta.order) {
+      throw new LessonError(`content/lessons/${slug}.mdx:1: order: ${meta.order} is taken`);
+    }
+  });
+  return sorted;
 }

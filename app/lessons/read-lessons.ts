@@ -1,8 +1,7 @@
 import 'server-only';
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { inOrder } from './lesson-order';
-import { type Lesson, parseLesson } from './parse-lesson';
+import { inOrder, type Lesson, parseLesson } from './parse-lesson';
 
 /** Compiling is slow: a text that has not changed since is not compiled again. */
 const compiled = new Map<string, { readonly text: string; readonly lesson: Promise<Lesson> }>();

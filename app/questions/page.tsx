@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { TopicLink } from '../../components/questions/topic-link';
+import { QuestionsLink } from '../../components/questions/questions-link';
 import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topics';
 
 export const metadata: Metadata = {
@@ -15,7 +15,7 @@ export default function QuestionsPage() {
       <ul>
         {QUESTION_TOPICS.map((topic) => (
           <li key={topic}>
-            <TopicLink topic={topic}>{QUESTION_TOPIC_TITLES[topic]}</TopicLink>
+            <QuestionsLink topic={topic}>{QUESTION_TOPIC_TITLES[topic]}</QuestionsLink>
           </li>
         ))}
       </ul>

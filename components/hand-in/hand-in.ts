@@ -1,3 +1,5 @@
+import { isRecord } from '../ui/send-fields';
+
 /** One wall as it is handed in, spelt as app/api/hand-in reads it. */
 export interface WallAnswer {
   /** From 1. */
@@ -96,8 +98,4 @@ function receiptIn(body: unknown): Receipt | null {
 function secondsIn(response: Response): number | null {
   const seconds = Number(response.headers.get('retry-after') ?? Number.NaN);
   return Number.isFinite(seconds) && seconds > 0 ? Math.min(seconds, 3600) * 1000 : null;
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }

@@ -3,7 +3,7 @@
 import type { Instrument, ReadingUnit } from '../../lib/instruments/instrument';
 import type { Reading } from '../../lib/instruments/reading';
 import { inches, type LengthSystem } from '../../lib/units';
-import { useLengthSystem } from '../forms/length-choice';
+import { LengthChoice, useLengthSystem } from '../forms/length-choice';
 import { formatWhole } from './format-reading';
 import styles from './instrument-article.module.css';
 import { InstrumentPicture } from './instrument-picture';
@@ -48,6 +48,11 @@ export function InstrumentArticle(props: {
       </dl>
     </article>
   );
+}
+
+/** The reader's units, for all the instruments of a page. */
+export function InstrumentUnits() {
+  return <LengthChoice system={useLengthSystem('mm')} />;
 }
 
 /** A step or an error, as the reader's lengths go: '0.1 mm', '0.004 in'. Of degrees a difference, so no 32 is added. */

@@ -22,19 +22,3 @@ export function PractiseLink(props: {
     </Link>
   );
 }
-
-/** Leads to a set of questions on the lesson, asked by the rule set in use. */
-export function QuestionsLink({
-  topic,
-  children,
-}: {
-  readonly topic: string;
-  readonly children: React.ReactNode;
-}) {
-  const rules = useOneRuleSet();
-  return (
-    <Link className="button button-plain" href={`/questions/${topic}?rules=${rules}`} prefetch={false}>
-      {children}
-    </Link>
-  );
-}

@@ -3,8 +3,8 @@
 import { lazy, type ReactNode, Suspense, useState } from 'react';
 import { useOneRuleSet } from '../forms/rules-in-use';
 import type { QuestionsBySystem } from '../questions/question-set';
+import { QuestionsLink } from '../questions/questions-link';
 import styles from './lesson.module.css';
-import { QuestionsLink } from './practise-link';
 
 const QuestionSet = lazy(async () => ({
   default: (await import('../questions/question-set')).QuestionSet,
@@ -55,7 +55,9 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
             Other numbers
           </button>
         )}{' '}
-        <QuestionsLink topic={topic}>More questions, on a page of their own</QuestionsLink>
+        <QuestionsLink topic={topic} className="button button-plain">
+          More questions, on a page of their own
+        </QuestionsLink>
       </p>
     </div>
   );
