@@ -1,7 +1,7 @@
 import { confusionOf } from '../../lib/classes/statistics/confusion';
 import { type FamilyRates, familyRates } from '../../lib/classes/statistics/family-rates';
 import type { WallAnswer } from '../../lib/classes/statistics/wall-answer';
-import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
+import { TOPIC_TITLES, TOPICS, topicOf } from '../../lib/generate/topics';
 import { faultName } from '../../lib/wall-page/fault-choices';
 import { percentText, shareText } from './book-numbers';
 import styles from './mark-book.module.css';
@@ -78,10 +78,8 @@ function FaultRow({
 
 /** In the order of the lessons; a fault of two topics stands with the first. */
 function familiesOf(rates: readonly FamilyRates[]) {
-  const familyOf = (fault: string) =>
-    TOPICS.find((topic) => TOPIC_FAULTS[topic].some((each) => each === fault)) ?? 'mixed';
   return TOPICS.map((topic) => ({
     title: TOPIC_TITLES[topic],
-    own: rates.filter(({ fault }) => familyOf(fault) === topic),
+    own: rates.filter(({ fault }) => topicOf(fault) === topic),
   })).filter(({ own }) => own.length > 0);
 }

@@ -2,7 +2,7 @@ import { workFor } from '../../lib/classes/need-work';
 import type { SetWorkSpec } from '../../lib/classes/set-work';
 import { type Need, needsOf, needWords } from '../../lib/classes/statistics/teach-next';
 import type { WallAnswer } from '../../lib/classes/statistics/wall-answer';
-import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../../lib/generate/topics';
+import { TOPIC_TITLES } from '../../lib/generate/topics';
 import { faultName } from '../../lib/wall-page/fault-choices';
 import styles from './mark-book.module.css';
 
@@ -57,7 +57,7 @@ interface Card {
 function cardsOf(needs: readonly Need[], last: SetWorkSpec): readonly Card[] {
   const cards = new Map<string, Card>();
   for (const need of needs) {
-    const spec = workFor(need, topicOf, last);
+    const spec = workFor(need, last);
     const key = spec.topics.join();
     const known = cards.get(key);
     cards.set(key, known ? { ...known, needs: [...known.needs, need] } : { spec, needs: [need] });
@@ -67,10 +67,6 @@ function cardsOf(needs: readonly Need[], last: SetWorkSpec): readonly Card[] {
 
 function topicWords({ topics }: SetWorkSpec): string {
   return topics.map((topic) => TOPIC_TITLES[topic].toLowerCase()).join(' and ');
-}
-
-function topicOf(fault: string): Topic {
-  return TOPICS.find((topic) => TOPIC_FAULTS[topic].some((each) => each === fault)) ?? 'mixed';
 }
 
 /** What the page that makes set work fills in. */

@@ -1,3 +1,4 @@
+import { topicOf } from '../generate/topics';
 import type { SetWorkSpec } from './set-work';
 import type { Need } from './statistics/teach-next';
 
@@ -10,11 +11,7 @@ const ATTEMPTS = 3;
 export type LastSet = Pick<SetWorkSpec, 'rules' | 'kinds' | 'difficulty'>;
 
 /** A set work that practises what a group needs: walls of the fault's topic, and of the other's where two are mixed up. */
-export function workFor(
-  need: Need,
-  topicOf: (fault: string) => SetWorkSpec['topics'][number],
-  last: LastSet,
-): SetWorkSpec {
+export function workFor(need: Need, last: LastSet): SetWorkSpec {
   const faults = need.kind === 'swapped' ? [need.fault, need.saidToBe] : [need.fault];
   return {
     ...last,

@@ -69,3 +69,8 @@ export const TOPIC_FAULTS: Readonly<Record<Topic, readonly CheckId[]>> = {
   mortar: MORTAR,
   mixed: [...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...MORTAR],
 };
+
+/** The family of a fault: the first topic, in the order of the lessons, that has it. */
+export function topicOf(fault: string): Topic {
+  return TOPICS.find((topic) => TOPIC_FAULTS[topic].some((each) => each === fault)) ?? 'mixed';
+}

@@ -1,4 +1,4 @@
-import { TOPIC_FAULTS, TOPIC_TITLES, TOPICS, type Topic } from '../generate/topics';
+import { TOPIC_TITLES, topicOf } from '../generate/topics';
 import { CATALOGUE } from '../inspect/catalogue';
 import { CHECKS, type CheckId } from '../inspect/finding';
 import type { PartKind } from '../wall/part-id';
@@ -29,11 +29,6 @@ export const FAULT_CHOICES: readonly FaultChoice[] = CHECKS.map((id) => {
     asks,
   };
 });
-
-/** The first topic that has the fault: its family. */
-export function topicOf(fault: CheckId): Topic {
-  return TOPICS.find((each) => TOPIC_FAULTS[each].includes(fault)) ?? 'mixed';
-}
 
 export function faultName(fault: string): string {
   return FAULT_CHOICES.find(({ id }) => id === fault)?.name ?? fault;

@@ -1,4 +1,5 @@
 import type { GradedFinding, GradedMark, Result } from '../exercise/result';
+import { topicOf } from '../generate/topics';
 import { CATALOGUE } from '../inspect/catalogue';
 import type { CheckId } from '../inspect/finding';
 import { LOOK_ALIKE_TEXTS } from '../inspect/look-alikes';
@@ -8,7 +9,7 @@ import type { Wall } from '../wall/model';
 import { isOfKind, parsePartId } from '../wall/part-id';
 import { namesOf } from '../wall/part-names';
 import type { Part } from '../wall/parts';
-import { faultName, passageOf, topicOf } from './fault-choices';
+import { faultName, passageOf } from './fault-choices';
 import type { FalseRow, FaultTexts, FindingRow, LeftRow, ResultRows } from './result-rows';
 
 /** Certain, in the words of a mark. */

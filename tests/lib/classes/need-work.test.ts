@@ -3,7 +3,6 @@ import { type LastSet, workFor } from '../../../lib/classes/need-work';
 import type { Need } from '../../../lib/classes/statistics/teach-next';
 
 const LAST: LastSet = { rules: 'ontario', kinds: ['window-panel'], difficulty: 3 };
-const topicOf = (fault: string) => (fault === 'thin-tie' ? ('ties' as const) : ('joints' as const));
 
 test.each<[string, Need, readonly string[], number]>([
   ['missed: a step plainer', { kind: 'missed', fault: 'open-head', missed: 5, met: 9 }, ['joints'], 2],
@@ -21,7 +20,7 @@ test.each<[string, Need, readonly string[], number]>([
   ],
   ['cries wolf', { kind: 'cries wolf', fault: 'thin-tie', walls: 5, of: 9 }, ['ties'], 3],
 ])('%s', (_, need, topics, difficulty) => {
-  expect(workFor(need, topicOf, LAST)).toMatchObject({
+  expect(workFor(need, LAST)).toMatchObject({
     topics,
     difficulty,
     rules: 'ontario',
@@ -33,5 +32,5 @@ test.each<[string, Need, readonly string[], number]>([
 
 test('nothing is easier than easy', () => {
   const need: Need = { kind: 'missed', fault: 'open-head', missed: 5, met: 9 };
-  expect(workFor(need, topicOf, { ...LAST, difficulty: 1 }).difficulty).toBe(1);
+  expect(workFor(need, { ...LAST, difficulty: 1 }).difficulty).toBe(1);
 });
