@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
-import { parseReading } from '../../components/wall-page/kept-work';
+import { parseKeptReading } from '../../components/wall-page/kept-work';
 import type { AttemptWall } from '../../lib/store/attempts';
 import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import type { ResultRows } from '../../lib/wall-page/result-rows';
@@ -22,7 +22,7 @@ export function ResultRoom(props: {
   useEffect(() => {
     keepWork(attempt, handedIn.place, {
       marks: handedIn.marks.map((mark) => ({ ...mark, sure: mark.sure ?? 2 })),
-      readings: handedIn.readings.flatMap((reading) => parseReading(reading, () => true) ?? []),
+      readings: handedIn.readings.flatMap((reading) => parseKeptReading(reading, () => true) ?? []),
       saysSound: handedIn.saysSound,
       opened: handedIn.opened,
       phase: 'handed in',

@@ -2,10 +2,10 @@
 
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import { AttemptWalls } from '../../components/hand-in/attempt-walls';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
 import { useOutbox } from '../../components/hand-in/use-outbox';
-import { WallList } from '../../components/hand-in/wall-list';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
 import type { LaidPractice } from '../../lib/wall-page/laid-practice';
@@ -13,7 +13,7 @@ import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
 import styles from './my-work.module.css';
-import { addressOf, LIST, usePlace } from './use-place';
+import { addressOf, LIST, useWallInAddress } from './use-wall-in-address';
 import { type RoomWall, useWalls } from './use-walls';
 
 /**
@@ -37,7 +37,7 @@ export function WorkRoom(props: {
   const router = useRouter();
   const top = useRef<HTMLHeadingElement>(null);
   const [announcement, announce] = useState('');
-  const place = usePlace(first);
+  const place = useWallInAddress(first);
   const { handIn } = outbox;
   const isOpen = handIn === null || handIn?.state === 'refused';
   const wall = (isOpen && walls.find((each) => each.place === place)) || null;
@@ -96,7 +96,7 @@ export function WorkRoom(props: {
       {outbox.problem && <p role="alert">{outbox.problem}</p>}
       {handIn === undefined && <p role="status">One moment …</p>}
       {isOpen && !wall && (
-        <WallList
+        <AttemptWalls
           attempt={attempt}
           walls={walls}
           addressOf={addressOf}

@@ -39,7 +39,7 @@ export function parseWork(text: string | null, isPart: (id: string) => boolean):
   const opened = allOf(loose.opened ?? [], (unit) =>
     typeof unit === 'string' && isPart(unit) ? unit : null,
   );
-  const readings = allOf(loose.readings ?? [], (reading) => parseReading(reading, isPart));
+  const readings = allOf(loose.readings ?? [], (reading) => parseKeptReading(reading, isPart));
   const phase = PHASES.find((each) => each === loose.phase);
   if (marks === null || opened === null || readings === null || phase === undefined) return null;
   const begun = loose.half ?? null;
@@ -76,7 +76,7 @@ function parseMark(loose: unknown, isPart: (id: string) => boolean): Mark | null
 }
 
 /** Reads one entry of the notebook; null for anything that is none, or of other parts. */
-export function parseReading(loose: unknown, isPart: (id: string) => boolean): Reading | null {
+export function parseKeptReading(loose: unknown, isPart: (id: string) => boolean): Reading | null {
   if (!isRecord(loose)) return null;
   const { part, what, value, words, error } = loose;
   const instrument = INSTRUMENTS.find((each) => each === loose.instrument);

@@ -27,7 +27,7 @@ import { middleOf, sheetOf } from './gestures/seen-box';
 import { useGestures } from './gestures/use-gestures';
 import { useSeenBox } from './gestures/use-seen-box';
 import { useTaps } from './gestures/use-taps';
-import { usePlace } from './use-place';
+import { useGridPlace } from './use-grid-place';
 import { useSame } from './use-same';
 import { useShownPlace } from './use-shown-place';
 import styles from './wall-drawing.module.css';
@@ -89,7 +89,7 @@ export function WallDrawing(props: WallDrawingProps) {
   );
   const seen = useSeenBox(sheetOf(shown), drawing.box, svg);
   const gestures = useGestures(svg, seen);
-  const [place, moveTo] = usePlace(rows, selected);
+  const [place, moveTo] = useGridPlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
   // The cell that the focus was last sent to, or found at.
   const headed = useRef<string | null>(null);

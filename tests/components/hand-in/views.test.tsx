@@ -1,10 +1,10 @@
 import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { AttemptWalls } from '../../../components/hand-in/attempt-walls';
 import type { HandIn } from '../../../components/hand-in/hand-in';
 import { HandInStatus } from '../../../components/hand-in/hand-in-status';
 import { keepAnswer, keepWork } from '../../../components/hand-in/kept-answers';
-import { WallList } from '../../../components/hand-in/wall-list';
 
 beforeEach(() => localStorage.clear());
 
@@ -17,7 +17,7 @@ function list() {
   const onHandIn = vi.fn();
   const onChange = vi.fn();
   render(
-    <WallList
+    <AttemptWalls
       attempt="a"
       walls={WALLS}
       addressOf={(place) => `#wall-${place}`}
@@ -76,7 +76,7 @@ describe('the list of walls', () => {
     keepWork('a', 1, { ...seen, marks: [mark] });
     keepWork('a', 2, { ...seen, opened: ['A1.1'] });
     render(
-      <WallList
+      <AttemptWalls
         attempt="a"
         walls={[...WALLS, { place: 3, kind: 'Gable end' }]}
         addressOf={String}

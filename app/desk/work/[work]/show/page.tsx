@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { workHead } from '../../../../../lib/store/book/book-heads';
 import { codeAtPlace, handInsOnWall } from '../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../access/guard';
-import { KeyList } from '../../../key-list';
+import { LetteredKey } from '../../../lettered-key';
 import styles from '../../../mark-book.module.css';
 import { codesOf, openPlace } from '../../../open-place';
 import { HeatWall } from '../../../plots/heat-wall';
@@ -64,7 +64,7 @@ export default async function ShowPage({ params, searchParams }: Props) {
           label={`Wall ${open.code} with the marks of the group${withKey ? ' and the key' : ''}`}
         />
       }
-      keyList={withKey ? <KeyList findings={open.findings} nameOf={open.nameOf} /> : null}
+      keyList={withKey ? <LetteredKey findings={open.findings} nameOf={open.nameOf} /> : null}
     />
   );
 }

@@ -4,8 +4,8 @@ import { workHead } from '../../../../../../lib/store/book/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
 import { requirePage } from '../../../../../access/guard';
 import { times } from '../../../../book-numbers';
-import { KeyList } from '../../../../key-list';
 import { LearnerWall } from '../../../../learner-wall';
+import { LetteredKey } from '../../../../lettered-key';
 import styles from '../../../../mark-book.module.css';
 import { codesOf, openPlace } from '../../../../open-place';
 import { HeatWall } from '../../../../plots/heat-wall';
@@ -94,7 +94,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
             findings={open.findings}
             label={`Wall ${open.code} with the marks of ${times(open.handIns.length, 'hand-in')}. The tables below say the same.`}
           />
-          <KeyList findings={open.findings} nameOf={open.nameOf} />
+          <LetteredKey findings={open.findings} nameOf={open.nameOf} />
           <HeatTable open={open} />
         </>
       )}

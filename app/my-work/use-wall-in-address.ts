@@ -6,7 +6,7 @@ import { useSyncExternalStore } from 'react';
  * Which wall is open: '#wall-3' in the address, so that the browser's own way back works, and nothing is asked of the network.
  * Null for the list. `first` is meant where the address says nothing.
  */
-export function usePlace(first: number | null): number | null {
+export function useWallInAddress(first: number | null): number | null {
   return useSyncExternalStore(
     subscribe,
     () => placeIn(window.location.hash, first),

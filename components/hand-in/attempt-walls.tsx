@@ -17,7 +17,7 @@ interface WallState {
 }
 
 /** The walls of an attempt with how far each is, and the way to hand them in. Asks once more while a wall is not done. */
-export function WallList(props: {
+export function AttemptWalls(props: {
   readonly attempt: string;
   readonly walls: readonly { readonly place: number; readonly kind: string }[];
   readonly addressOf: (place: number) => string;

@@ -5,7 +5,7 @@ import { type GridPlace, gridPlaceOf } from '../../lib/views/pointing/keyboard-n
 import type { TargetRow } from '../../lib/views/pointing/targets';
 
 /** The place of the keyboard in the rows; when the rows change, on what is selected, or at the start. */
-export function usePlace(
+export function useGridPlace(
   rows: readonly TargetRow[],
   selected: string | null,
 ): readonly [GridPlace, (place: GridPlace) => void] {

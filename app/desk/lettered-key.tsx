@@ -7,7 +7,7 @@ import styles from './mark-book.module.css';
 import { letterOf } from './plots/heat-wall';
 
 /** What is wrong with the wall, lettered as the rings on the drawing. */
-export function KeyList({
+export function LetteredKey({
   findings,
   nameOf,
 }: {
