@@ -37,6 +37,8 @@ export interface PanelDraft {
   readonly courses: number;
   readonly opening: OpeningDraft | null;
   readonly gableFrom: number | null;
+  /** The end that meets another panel. */
+  readonly corner: 'left' | 'right' | null;
 }
 
 export interface OpeningDraft {
@@ -49,9 +51,10 @@ export interface OpeningDraft {
   readonly headCourse: number;
 }
 
-/** The opening's clear rectangle: from the last unit of the left part to the first of the right. */
+/** The opening's clear rectangle: from the last unit of the left part to the first of the right, or a quarter of a unit on, so that closers come at the jambs. */
 export function openingOf(draft: Draft, panel: PanelDraft, opening: OpeningDraft): Opening {
-  const x = lengthOf(draft, opening.leftModules);
+  const closers = draft.plan.lookAlikes.includes('closers-at-reveal');
+  const x = snap(lengthOf(draft, opening.leftModules) + (closers ? draft.module / 4 : 0));
   const y = topOf(draft, opening.sillCourse);
   return {
     id: openingId(panel.id, opening.kind),
@@ -64,12 +67,22 @@ export function openingOf(draft: Draft, panel: PanelDraft, opening: OpeningDraft
   };
 }
 
+/** What a unit shows on the return of a corner: its end; a slip is a piece cut round the corner of a whole brick, which is half a unit wide. */
+export function endOf({ plan, out, module }: Draft): Mm {
+  return plan.masonry === 'adhered' ? snap(module / 2 - out.joint) : out.family.depth;
+}
+
+/** Whether a course shows the end of the return's unit at a panel's corner: the faces of a corner take turns, A with a whole unit first. */
+export function showsEnd({ corner }: PanelDraft, course: number): boolean {
+  return corner !== null && course % 2 === (corner === 'left' ? 1 : 0);
+}
+
 /** Replaces units by id; the others stay as they are. */
 export function withUnits(wall: Wall, changed: ReadonlyMap<string, Unit>): Wall {
   return { ...wall, units: wall.units.map((unit) => changed.get(unit.id) ?? unit) };
 }
 
-/** Moves whole courses of a panel up or down: units, and the ties on top of them. `shift` gives mm for a course at x; what it gives is snapped. */
+/** Moves whole courses of a panel up or down: units, and the ties in the beds between them. `shift` gives mm for a course at x; what it gives is snapped. */
 export function shiftCourses(wall: Wall, panel: string, shift: (course: number, x: Mm) => Mm): Wall {
   return {
     ...wall,
@@ -80,7 +93,9 @@ export function shiftCourses(wall: Wall, panel: string, shift: (course: number, 
       return { ...unit, y: unit.y + left, fall: unit.fall - (right - left) };
     }),
     ties: wall.ties.map((tie) =>
-      tie.panel === panel ? { ...tie, y: tie.y + snap(shift(tie.course, tie.x)) } : tie,
+      tie.panel === panel
+        ? { ...tie, y: tie.y + snap((shift(tie.course, tie.x) + shift(tie.course + 1, tie.x)) / 2) }
+        : tie,
     ),
   };
 }

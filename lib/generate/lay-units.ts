@@ -8,7 +8,7 @@ import {
   type UnitKind,
 } from '../wall/model';
 import { headId, unitId } from '../wall/part-id';
-import { type Draft, lengthOf, levelOf, type PanelDraft } from './draft';
+import { type Draft, endOf, lengthOf, levelOf, type PanelDraft, showsEnd } from './draft';
 import { type Piece, quoinAt, quoinPhase, soldiersOver } from './tall-units';
 
 /** Clear runs of a course between ends and openings. */
@@ -34,7 +34,6 @@ const HANDMADE = { ...SCATTER, length: 0.75, place: 0.5, height: 0.375, face: 0.
 /** Lays a sound panel course by course, bottom up. */
 export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | null): readonly Unit[] {
   const units: Unit[] = [];
-  const parts = draft.plan.bond === 'running' ? 2 : 3;
   const scatter = draft.plan.lookAlikes.includes('handmade-size-range') ? HANDMADE : SCATTER;
   const texture: Texture = draft.plan.lookAlikes.includes('textured-units')
     ? draft.chance.pick(['rough', 'rock-face'] as const)
@@ -44,12 +43,9 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
   const { chance, out } = draft;
   const { length, height, depth } = out.family;
   const coverBack = draft.plan.masonry === 'adhered';
-  const shift = draft.plan.lookAlikes.includes('closers-at-reveal') ? draft.module / 4 : 0;
   for (let course = 1; course <= panel.courses; course++) {
-    const turn = (course - 1 + quoinPhase(draft, panel)) % parts;
-    const offset = snap((turn * draft.module) / parts + shift);
     let position = 0;
-    for (const piece of rowOf(draft, panel, opening, course, offset)) {
+    for (const piece of rowOf(draft, panel, opening, course)) {
       position += 1;
       units.push({
         id: unitId(panel.id, course, position),
@@ -85,16 +81,26 @@ function heightOf({ out }: Draft, { tall }: Piece): Mm {
   return tall === 'quoin' ? (TALL_COURSES - 1) * out.gauge + height : height;
 }
 
-/** What is laid in a course, from the left: quoins where one starts, the pieces of the bond between, soldiers over an opening. */
-function rowOf(
-  draft: Draft,
-  panel: PanelDraft,
-  opening: Opening | null,
-  course: number,
-  offset: Mm,
-): readonly Piece[] {
-  const left = quoinAt(draft, panel, course, 'left');
-  const right = quoinAt(draft, panel, course, 'right');
+/**
+ * How far from the left end a course's first whole unit begins. Its first and third courses end in halves beside a quoin, so that the edge of
+ * no quoin runs on in the courses under and over it. At a corner each face shows a whole unit and the end of one in turn, and the bond follows:
+ * third bond goes back and forth.
+ */
+function offsetOf(draft: Draft, panel: PanelDraft, course: number): Mm {
+  const { plan, module, out } = draft;
+  if (plan.quoins) return snap(((course + quoinPhase(draft, panel)) % 2) * (module / 2));
+  const parts = plan.bond === 'running' ? 2 : 3;
+  if (panel.corner === null) return snap((((course - 1) % parts) * module) / parts);
+  if (!showsEnd(panel, course)) return 0;
+  const lap = plan.bond === 'running' ? endOf(draft) + out.joint : module / 3;
+  return snap(panel.corner === 'left' ? lap : module - lap);
+}
+
+/** What is laid in a course, from the left: quoins where one starts and ends at a corner, the pieces of the bond between, soldiers over an opening. */
+function rowOf(draft: Draft, panel: PanelDraft, opening: Opening | null, course: number): readonly Piece[] {
+  const offset = offsetOf(draft, panel, course);
+  const left = quoinAt(draft, panel, course, 'left') ?? cornerEnd(draft, panel, course, 'left');
+  const right = quoinAt(draft, panel, course, 'right') ?? cornerEnd(draft, panel, course, 'right');
   const [first, ...others] = runsOf(draft, panel, opening, course).map(({ from, to }) => ({
     from: left === null ? from : Math.max(from, left.piece.to + draft.out.joint),
     to: right === null ? to : Math.min(to, right.piece.from - draft.out.joint),
@@ -107,6 +113,21 @@ function rowOf(
     ...others.flatMap((run) => piecesOf(draft, run, offset)),
     ...(right?.starts ? [right.piece] : []),
   ];
+}
+
+/** The end of the return's unit where a course shows it. */
+function cornerEnd(
+  draft: Draft,
+  panel: PanelDraft,
+  course: number,
+  end: 'left' | 'right',
+): { readonly piece: Piece; readonly starts: true } | null {
+  if (panel.corner !== end || !showsEnd(panel, course)) return null;
+  const [size, length] = [endOf(draft), lengthOf(draft, panel.modules)];
+  return {
+    piece: end === 'left' ? { from: 0, to: size } : { from: length - size, to: length },
+    starts: true,
+  };
 }
 
 /** Weeps: open head joints in the first course and over a lintel, two or three units apart. */

@@ -1,4 +1,5 @@
-import type { Flashing, Opening, Panel, Support, Wall } from '../wall/model';
+import type { RuleSetId } from '../limits/limit';
+import type { Flashing, Opening, Panel, Support, Unit, Wall } from '../wall/model';
 import { WALL_VERSION } from '../wall/model';
 import { chanceOf } from './chance';
 import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft';
@@ -17,6 +18,15 @@ export const GABLE_TOP_UNITS = 3;
 /** How far flashing over a lintel runs past each jamb. */
 const FLASHING_PAST_JAMB = 100;
 
+/** The course under a door's head: 2.0 to 2.1 m up (common practice). */
+const DOOR_HEADS: Readonly<Record<RuleSetId, number>> = {
+  canada: 31,
+  ontario: 31,
+  'united-states': 30,
+  'united-kingdom': 28,
+  'good-practice': 31,
+};
+
 /** Lays the sound wall of a plan, with its natural scatter and its look-alikes; spoils nothing. */
 export function laySound(plan: Plan): Wall {
   const draft = draftOf(plan);
@@ -33,14 +43,14 @@ export function laySound(plan: Plan): Wall {
   for (const [index, each] of drafts.entries()) {
     const length = lengthOf(draft, each.modules);
     const opening = each.opening ? openingOf(draft, each, each.opening) : null;
-    const leftEnd = index > 0 ? 'corner' : 'free';
-    const rightEnd = index < drafts.length - 1 ? 'corner' : 'free';
+    const leftEnd = each.corner === 'left' ? 'corner' : 'free';
+    const rightEnd = each.corner === 'right' ? 'corner' : 'free';
     const free = [
       ...(leftEnd === 'free' ? (['left'] as const) : []),
       ...(rightEnd === 'free' ? (['right'] as const) : []),
     ];
     const studs = anchored ? studsOf(draft, each, opening) : [];
-    const row = layUnits(draft, each, opening);
+    const row = turnedFrom(units, each, layUnits(draft, each, opening));
     units.push(...row);
     if (opening) openings.push(opening);
     panels.push({
@@ -97,6 +107,17 @@ export function laySound(plan: Plan): Wall {
   return applyLookAlikes(wall, plan, draft.chance);
 }
 
+/** One unit shows on both faces of a corner: on the return it has the shade that it has on the panel before. */
+function turnedFrom(before: readonly Unit[], { corner }: PanelDraft, row: readonly Unit[]): readonly Unit[] {
+  if (corner !== 'left') return row;
+  const lastOf = new Map(before.map((unit) => [unit.course, unit]));
+  return row.map((unit) =>
+    unit.position === 1 && unit.x < unit.length / 2
+      ? { ...unit, shade: lastOf.get(unit.course)?.shade ?? unit.shade }
+      : unit,
+  );
+}
+
 function draftOf(plan: Plan): Draft {
   const thinBed = plan.spoils.some(({ fault }) => hasNeed(fault, 'thin units'));
   const out = settingOutFor(plan.rules, plan.masonry, thinBed);
@@ -124,6 +145,7 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
     courses: plan.courses,
     opening: null,
     gableFrom: null,
+    corner: null,
   };
   const middle = Math.floor(plan.modules / 2);
   switch (plan.kind) {
@@ -151,10 +173,11 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
             leftModules: middle - 3,
             widthModules: 5,
             sillCourse: 0,
-            headCourse: headCourseOf(plan, plan.courses - 6),
+            headCourse: headCourseOf(plan, Math.min(DOOR_HEADS[plan.rules], plan.courses - 5)),
           },
+          corner: 'right',
         },
-        { ...main, id: 'B', modules: Math.floor(plan.modules / 2) },
+        { ...main, id: 'B', modules: Math.floor(plan.modules / 2), corner: 'left' },
       ];
     case 'gable-end':
       // The top course is left three units long.
@@ -166,11 +189,11 @@ function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
   }
 }
 
-/** The course under a head, as near as may be under the one wanted: ties cannot lie in a course that soldiers stand through. */
+/** The course under a head, as near as may be under the one wanted: no row of ties lies on the lintel or in a course that soldiers stand through. */
 function headCourseOf({ soldiers, rules, courses }: Plan, wanted: number): number {
   const isRow = (course: number) => isFieldRow(rules, { courses, gableFrom: null }, course);
-  const tieCut = (head: number) => isRow(head + 1) || isRow(head + 2);
+  const tieCut = (head: number) => isRow(head) || (soldiers && (isRow(head + 1) || isRow(head + 2)));
   let head = wanted;
-  while (soldiers && tieCut(head)) head -= 1;
+  while (tieCut(head)) head -= 1;
   return head;
 }

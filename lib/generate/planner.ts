@@ -137,7 +137,7 @@ function looksOf(
   const withQuoins = quoins && anchored && !stone && !spoils.some(({ fault }) => hasNeed(fault, 'no quoins'));
   const bond = bondFor(kind, spoils, chance);
   return {
-    ...incidentals(kind, withQuoins, chance),
+    ...incidentals(kind, rules, withQuoins, chance),
     masonry,
     rules,
     // Beside quoins a third bond would leave thirds that come again too seldom to be closers.
@@ -161,14 +161,21 @@ const EXTRA_UNITS: Readonly<Record<WallKind, number>> = {
   'gable-end': 2,
 };
 
+/** Courses of a wall, from and to. Over a door a storey: its rows of ties, which count down from the top in the United Kingdom, clear the head. */
+function coursesOf(kind: WallKind, rules: RuleSetId): readonly [least: number, most: number] {
+  if (kind !== 'door-corner') return [28, 34];
+  return rules === 'united-kingdom' ? [33, 34] : [39, 41];
+}
+
 function incidentals(
   kind: WallKind,
+  rules: RuleSetId,
   quoins: boolean,
   chance: Chance,
 ): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
   const modules = chance.whole(12, 15) + EXTRA_UNITS[kind];
-  const courses = chance.whole(28, 34);
-  // A gable steps in from an even course, so that the rake meets the bond and leaves no small pieces.
+  const courses = chance.whole(...coursesOf(kind, rules));
+  // A gable steps in from a course that ends in halves, so that the rake meets the bond and leaves no small pieces.
   const eaves = 16 + 2 * chance.whole(0, 1);
   return {
     kind,
@@ -182,8 +189,8 @@ function incidentals(
   };
 }
 
-/** The even course from which a gable steps in over whole quoins. */
-const GABLE_WITH_QUOINS = 16;
+/** The course from which a gable steps in over whole quoins: beside them the odd ones end in halves. */
+const GABLE_WITH_QUOINS = 19;
 
 /** Third bond where nothing on the wall leans on the half lap. */
 function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond {

@@ -30,12 +30,12 @@ export function quoinAt(
   };
 }
 
-/** Two stones meet at a corner as one, long on one face and short on the other: a return begins with a short one, and its bond half a unit on. */
+/** Two stones meet at a corner as one, long on one face and short on the other: a return begins with a short one, and its bond half a unit back. */
 export function quoinPhase({ plan }: Draft, { id }: PanelDraft): 0 | 1 {
   return plan.quoins && id !== 'A' ? 1 : 0;
 }
 
-/** A unit, or one and a half: in running bond the courses beside it then begin with a half in the first and third of its courses. */
+/** A unit, or one and a half: in running bond the middle one of its courses then begins with a half. */
 function lengthOfQuoin({ module, out }: Draft, long: boolean): Mm {
   return module + (long ? module / 2 : 0) - out.joint;
 }

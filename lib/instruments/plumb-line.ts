@@ -20,7 +20,7 @@ const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
 export function readPlumbLine({ part, panel, survey }: Place, context: ReadingContext): readonly Reading[] {
   if (part.kind === 'head') {
     const left = unitAt(part, panel);
-    const chain = perpendChainsOf(panel, survey.wall.bond === 'running' ? 2 : 3).find(({ lefts }) =>
+    const chain = perpendChainsOf(panel, survey.wall.bond).find(({ lefts }) =>
       lefts.some((each) => each === left),
     );
     if (chain === undefined) return [];

@@ -1,12 +1,15 @@
 import type { Mm } from '../units';
-import { isTall } from './model';
+import { type Bond, isTall } from './model';
 import type { PanelSurvey, Placed } from './survey';
 
 /** A head joint lines up with one two (or three) courses up if its middle is within this of it. */
 const IN_LINE: Mm = 12;
 const LEAST_HEADS = 4;
 
-/** A line of head joints up the wall, every second course in running bond, every third in third bond. A joint beside a tall unit is of no line. */
+/**
+ * A line of head joints up the wall: every second course in running bond; every third in third bond, or every second where it goes back and
+ * forth and no line runs up every third. A joint beside a tall unit is of no line.
+ */
 export interface PerpendChain {
   /** Units to the left of each head, bottom up. */
   readonly lefts: readonly Placed[];
@@ -14,7 +17,12 @@ export interface PerpendChain {
   readonly drift: Mm;
 }
 
-export function perpendChainsOf(survey: PanelSurvey, everyCourses: number): readonly PerpendChain[] {
+export function perpendChainsOf(survey: PanelSurvey, bond: Bond): readonly PerpendChain[] {
+  const third = bond === 'third' ? chainsOf(survey, 3) : [];
+  return third.length > 0 ? third : chainsOf(survey, 2);
+}
+
+function chainsOf(survey: PanelSurvey, everyCourses: number): readonly PerpendChain[] {
   const chains: PerpendChain[] = [];
   const open: { lefts: Placed[]; last: Mm; least: Mm; most: Mm; course: number }[][] = Array.from(
     { length: everyCourses },

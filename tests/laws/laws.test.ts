@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { layByCode } from '../../lib/engines/engines';
 import { FAULTS } from '../../lib/generate/faults';
+import { parseCode } from '../../lib/generate/wall-code';
 import { CHECKS } from '../../lib/inspect/finding';
+import { frozenWalls } from '../frozen/frozen-walls';
+import { badWork } from './bonded';
 import { combinations, lawWall } from './law-walls';
 import { brokenLaws } from './laws';
 
@@ -24,4 +28,18 @@ describe('laws of the walls', () => {
       expect(broken).toEqual([]);
     },
   );
+});
+
+/** What engine 2 laid and no mason would sign. */
+const LAID_BY_ENGINE_2: readonly RegExp[] = [
+  /^corner of course/,
+  /straight joint from course/,
+  /over it$/,
+  /^A-door1 is .* high$/,
+  /lies on the lintel$/,
+];
+
+test('an unbonded corner, a straight joint, little lap, a low door and a tie on a lintel are noticed', () => {
+  const bad = frozenWalls(2).flatMap(({ code }) => badWork(layByCode(parseCode(code)).wall));
+  expect(LAID_BY_ENGINE_2.filter((said) => !bad.some((each) => said.test(each)))).toEqual([]);
 });

@@ -5,6 +5,7 @@ import { mirrored } from '../../lib/wall/mirror';
 import type { Wall } from '../../lib/wall/model';
 import { printWall } from '../../lib/wall/print';
 import { parseWall } from '../../lib/wall/schema';
+import { badWork } from './bonded';
 import { doubtsOf } from './doubt';
 import { guessShare, isHardToGuess } from './guess-share';
 import { type LawWall, layLawWall } from './law-walls';
@@ -43,6 +44,8 @@ export function brokenLaws(law: LawWall): readonly string[] {
   }));
   const share = guessShare(findings, faces);
   if (!isHardToGuess(share)) say(`a blind mark hits ${Math.round(share * 100)} % of the face`);
+  // A sliver takes the lap from the courses over and under it.
+  if (law.fault !== 'sliver-piece') for (const each of badWork(wall)) say(each);
   const turned = mirrorBreak(wall, findings, law);
   if (turned !== null) say(turned);
   return broken;

@@ -5,7 +5,8 @@ import { courseOf, rightOf, runsOf, standsThrough } from './geometry';
 import { found, isUnder, type NaiveFinding } from './naive-finding';
 
 const ALIKE = 3;
-const PARTNERS = [-3, -2, 2, 3];
+/** By the bond; or as long and short quoins take turns, three courses each. */
+const PARTNERS = [-6, -3, -2, 2, 3, 6];
 
 export function measureBond(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   const findings: NaiveFinding[] = [];

@@ -88,11 +88,29 @@ function centreOf(head: Head): number {
 function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
   const most = numberOf(rules, 'perpend-line');
   if (most === undefined) return [];
-  const step = wall.bond === 'running' ? 2 : 3;
-  const continued = new Set<string>();
   const parts = new Set<string>();
   let worst: Head[] = [];
   let greatest = 0;
+  const third = wall.bond === 'third' ? chainsOf(wall, panel, 3) : [];
+  const chains = third.some(({ length }) => length >= LEAST_HEADS) ? third : chainsOf(wall, panel, 2);
+  for (const chain of chains) {
+    const xs = chain.map(centreOf);
+    const drift = Math.max(...xs) - Math.min(...xs);
+    if (chain.length < LEAST_HEADS || !isOver(drift, most)) continue;
+    if (drift > greatest) worst = [];
+    greatest = Math.max(greatest, drift);
+    if (drift === greatest) worst.push(...chain);
+    for (const head of chain) parts.add(head.id);
+  }
+  return parts.size === 0
+    ? []
+    : [found('perpend-drift', [...parts], greatest, most, round(worst.map(boxOfHead)))];
+}
+
+/** Heads in line every so many courses. */
+function chainsOf(wall: Wall, panel: Panel, step: number): Head[][] {
+  const continued = new Set<string>();
+  const chains: Head[][] = [];
   for (const course of coursesOf(wall, panel)) {
     for (const start of lowHeads(wall, panel.id, course)) {
       // A head that goes on from one below is part of a chain already followed.
@@ -106,18 +124,10 @@ function perpends(wall: Wall, rules: RuleSetId, panel: Panel): NaiveFinding[] {
         chain.push(next);
         last = next;
       }
-      const xs = chain.map(centreOf);
-      const drift = Math.max(...xs) - Math.min(...xs);
-      if (chain.length < LEAST_HEADS || !isOver(drift, most)) continue;
-      if (drift > greatest) worst = [];
-      greatest = Math.max(greatest, drift);
-      if (drift === greatest) worst.push(...chain);
-      for (const head of chain) parts.add(head.id);
+      chains.push(chain);
     }
   }
-  return parts.size === 0
-    ? []
-    : [found('perpend-drift', [...parts], greatest, most, round(worst.map(boxOfHead)))];
+  return chains;
 }
 
 /** Heads between units of one course each: beside a soldier or a quoin there is no perpend. */

@@ -4,10 +4,10 @@ import type { LookAlike } from './look-alike';
 
 /** Look-alikes that a wall of this kind can carry; two of one group shut each other out (the first drawn stays). */
 export function lookAlikesFor(
-  looks: Pick<Plan, 'kind' | 'masonry' | 'rules' | 'bond' | 'quoins'>,
+  looks: Pick<Plan, 'kind' | 'masonry' | 'rules' | 'bond'>,
   thinBed: boolean,
 ): readonly LookAlike[] {
-  const { kind, masonry, rules, bond, quoins } = looks;
+  const { kind, masonry, rules, bond } = looks;
   const always: LookAlike[] = [
     'textured-units',
     'hairline-cracks',
@@ -26,8 +26,8 @@ export function lookAlikesFor(
     'overhang-within-a-third',
     ...(kind === 'gable-end' ? [] : (['projecting-pattern'] as const)),
     ...(spanned ? (['hidden-angle'] as const) : []),
-    // Quarter pieces beside a quoin or a raking end would be slivers; a third bond has closers of its own.
-    ...(bond === 'running' && kind !== 'gable-end' && !quoins ? (['closers-at-reveal'] as const) : []),
+    // Quarter pieces come at jambs only, never at an end; a third bond has closers of its own there.
+    ...(spanned && bond === 'running' ? (['closers-at-reveal'] as const) : []),
     ...(thinBed ? [] : (['raked-on-thick-veneer'] as const)),
     ...(ownFirstBed?.form === 'number' && ownFirstBed.value > ROOMY_FIRST_BED
       ? (['thick-first-bed'] as const)

@@ -1,5 +1,5 @@
 import { boundAt } from '../../../limits/bound';
-import { isTall } from '../../../wall/model';
+import { isTall, TALL_COURSES } from '../../../wall/model';
 import type { PanelSurvey, Placed } from '../../../wall/survey';
 import type { Check } from '../../check';
 import { boxOf } from '../../places';
@@ -10,8 +10,9 @@ const SAME = 3;
 /**
  * Each unit's length against `smallest-piece` for the depth of the family. A soldier is a whole unit on end and is not asked; a closer is set out
  * so and is not asked either. A closer is a piece at the end of its run (beside a free end, a corner, an opening, a soldier or a quoin) that has
- * a piece of its own length, within 3 mm, at the same end, within 3 mm, two or three courses below or above. A rake moves with every course,
- * so no piece there comes again: a short cut at a rake is a sliver. Parts: the unit.
+ * a piece of its own length, within 3 mm, at the same end, within 3 mm, two, three or six courses below or above: six, since long and short
+ * quoins take turns. A rake moves with every course, so no piece there comes again: a short cut at a rake is a sliver.
+ * Parts: the unit.
  */
 export const sliverPiece: Check = {
   id: 'sliver-piece',
@@ -53,11 +54,14 @@ export const sliverPiece: Check = {
   },
 };
 
-/** A piece at an end, corner or reveal, or beside a quoin or a soldier, that comes again two or three courses off, at the same place and length. */
+/** Courses away from a closer in which it may come again: by the bond, or as quoins of two sizes take turns. */
+const AGAIN = [-2 * TALL_COURSES, -3, -2, 2, 3, 2 * TALL_COURSES] as const;
+
+/** A piece at an end, corner or reveal, or beside a quoin or a soldier, that comes again a few courses off, at the same place and length. */
 export function isCloser(each: Placed, { courses }: PanelSurvey): boolean {
   const [atLeft, atRight] = [isEnd(each.left), isEnd(each.right)];
   if (!atLeft && !atRight) return false;
-  return [-3, -2, 2, 3].some((away) =>
+  return AGAIN.some((away) =>
     (courses[each.unit.course - 1 + away] ?? []).some(
       (other) =>
         Math.abs(other.unit.length - each.unit.length) <= SAME &&

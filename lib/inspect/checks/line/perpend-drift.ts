@@ -5,9 +5,9 @@ import type { Check } from '../../check';
 import { headBox, joined } from '../../places';
 
 /**
- * Each panel. A line of head joints runs up every second course in running bond, every third in third bond: a head goes on in the next of those
- * courses with the nearest head whose centre is within 12 mm of its own (the left on a tie). Lines of at least four heads count. A head beside
- * a soldier or a quoin is of no line. Drift: from the leftmost centre of a line to its rightmost.
+ * Each panel. A line of head joints runs up every second course in running bond, every third in third bond, or every second if no line runs up
+ * every third: a head goes on in the next of those courses with the nearest head whose centre is within 12 mm of its own (the left on a tie).
+ * Lines of at least four heads count. A head beside a soldier or a quoin is of no line. Drift: from the leftmost centre of a line to its rightmost.
  *
  * Measured: the greatest drift of the panel, against `perpend-line`. Parts: the head joints of every line beyond the limit, the worst line first.
  */
@@ -42,7 +42,7 @@ export const perpendDrift: Check = {
     if (limit === undefined) return;
     const bound = boundAt(limit, {});
     for (const survey of panels) {
-      const chains = perpendChainsOf(survey, wall.bond === 'running' ? 2 : 3);
+      const chains = perpendChainsOf(survey, wall.bond);
       const [first] = chains;
       if (first === undefined) continue;
       const worst = chains.reduce((most, chain) => (chain.drift > most.drift ? chain : most), first);
