@@ -3,7 +3,7 @@ import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { appendAudit, verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
-import { runChild } from './children';
+import { runChild } from '../kills/children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON } from './samples/sample-attempt';
 

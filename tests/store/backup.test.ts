@@ -4,7 +4,7 @@ import { sql } from 'kysely';
 import { describe, expect, test } from 'vitest';
 import { backUp, contentsOf, restore } from '../../lib/store/backup';
 import { sqliteFileIn } from '../../lib/store/database';
-import { startChild } from './children';
+import { startChild } from '../kills/children';
 import { emptyDatabase, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 

@@ -5,7 +5,7 @@ import { verifyAudit } from '../../lib/store/audit';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { migrate } from '../../lib/store/migrate';
 import { startPostgres } from '../commands/postgres.mjs';
-import { startChild } from './children';
+import { startChild } from '../kills/children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 

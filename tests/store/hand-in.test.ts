@@ -5,7 +5,7 @@ import { verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import { HandInError, type HandInRefusal } from '../../lib/store/hand-in';
 import type { Receipt } from '../../lib/store/receipt';
-import { runChild } from './children';
+import { runChild } from '../kills/children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import {
   DUE,

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { resultOf } from '../../lib/store/attempts';
 import { openDatabase, sqliteFileIn } from '../../lib/store/database';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
-import { runChild } from './children';
+import { runChild } from '../kills/children';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleGroup, sampleHandIn } from './samples/sample-attempt';
 

@@ -21,7 +21,7 @@ async function bundle(): Promise<string> {
   mkdirSync(folder, { recursive: true });
   const outfile = join(folder, `child-${process.pid}.mjs`);
   await build({
-    entryPoints: ['tests/store/child-program.ts'],
+    entryPoints: ['tests/kills/child-program.ts'],
     outfile,
     bundle: true,
     platform: 'node',
