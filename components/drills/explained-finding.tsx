@@ -4,6 +4,7 @@ import { ACT_REASONS } from '../result/answer-check';
 import { measuredWords } from '../result/finding-measure';
 import { formatMeasure, isFine } from '../result/format-measure';
 import { HazardSign } from '../result/signs';
+import { Terms } from '../ui/terms';
 import { MeasureStrip } from './build/measure-strip';
 import styles from './drills.module.css';
 
@@ -45,18 +46,16 @@ export function ExplainedItem(props: {
         system={system}
       />
       <p className={`${styles.source} fine`}>{row.source}</p>
-      <dl className={styles.told}>
-        <dt>What you see</dt>
-        <dd>{row.looksLike}</dd>
-        <dt>How it is measured</dt>
-        <dd>{row.measuredBy}</dd>
-        <dt>Why it matters</dt>
-        <dd>{row.whyItMatters}</dd>
-        <dt>What to do</dt>
-        <dd>{ACT_REASONS[row.rightAct]}</dd>
-        <dt>What puts it right</dt>
-        <dd>{row.putsRight}</dd>
-      </dl>
+      <Terms
+        className={styles.told}
+        of={[
+          ['What you see', row.looksLike],
+          ['How it is measured', row.measuredBy],
+          ['Why it matters', row.whyItMatters],
+          ['What to do', ACT_REASONS[row.rightAct]],
+          ['What puts it right', row.putsRight],
+        ]}
+      />
     </>
   );
 }

@@ -4,6 +4,7 @@ import { type FormEvent, useId, useState } from 'react';
 import type { CheckId } from '../../lib/inspect/finding';
 import type { FaultChoice } from '../../lib/wall-page/fault-choices';
 import type { PickedPart } from '../../lib/wall-page/nearby-parts';
+import form from '../ui/form.module.css';
 import { Options } from '../ui/options';
 import { faultsAt, placesFor } from '../wall-page/faults-at';
 import styles from './name-fault.module.css';
@@ -36,7 +37,7 @@ export function NameFault(props: {
       <p>
         Picked: <strong>{picked.name}</strong>
       </p>
-      <p>
+      <p className={form.field}>
         <label htmlFor={`${id}-fault`}>What is wrong there?</label>
         <select
           id={`${id}-fault`}
@@ -57,7 +58,7 @@ export function NameFault(props: {
         </select>
       </p>
       {places.length > 1 && at && (
-        <p>
+        <p className={form.field}>
           <label htmlFor={`${id}-place`}>Which one?</label>
           <select id={`${id}-place`} value={at.id} onChange={(event) => setPlace(event.target.value)}>
             <Options of={places.map((each) => [each.id, each.name])} />

@@ -1,3 +1,4 @@
+import form from '../ui/form.module.css';
 import { Options } from '../ui/options';
 import styles from './forms.module.css';
 
@@ -32,15 +33,15 @@ export function WallForm(props: {
   return (
     <form method="get" action={action} className={styles.wall}>
       {fields.map(({ name, label, choices }) => (
-        <p key={name} className={styles.field}>
+        <div key={name} className={form.field}>
           <label htmlFor={name}>{label}</label>
           <select id={name} name={name} defaultValue={typed[name]} {...described(name, problemOf(name))}>
             <Options of={choices.map((choice) => [choice.value, choice.label])} />
           </select>
           <Problem name={name} text={problemOf(name)} />
-        </p>
+        </div>
       ))}
-      <p className={styles.field}>
+      <div className={form.field}>
         <label htmlFor="seed">Wall number (leave empty for any)</label>
         <input
           id="seed"
@@ -54,7 +55,7 @@ export function WallForm(props: {
         <span className={`${styles.help} fine`}>
           A whole number from 0 to {mostSeed.toLocaleString('en')}. The same number gives the same wall.
         </span>
-      </p>
+      </div>
       <p className={styles.send}>
         <button type="submit" className="button">
           {send}

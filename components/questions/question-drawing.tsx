@@ -1,7 +1,8 @@
 import { brickFaces, brickwork } from '../../lib/drawing/brickwork';
 import { cut } from '../../lib/drawing/cut';
+import { ring } from '../../lib/drawing/rings';
 import { lines, type Pen, rect, type Shape } from '../../lib/drawing/shape';
-import { type Point, type Ring, rectRing } from '../../lib/geometry/polygon';
+import { type Ring, rectRing } from '../../lib/geometry/polygon';
 import type { QuestionDrawing } from '../../lib/questions/question';
 import { KitDrawing } from '../drawing/kit-drawing';
 import styles from './questions.module.css';
@@ -42,6 +43,8 @@ function mortar(...rings: readonly Ring[]): Shape {
   return { kind: 'area', rings, fill: 'url:mortar', pen: { paint: '#8a8474', width: 1, thin: true } };
 }
 
+const DABS = ring(120, 198, 360, 198, 240, 144, 120, 90, 360, 90);
+
 function backOf(spread: 'full' | 'ring' | 'dabs' | 'ridges'): readonly Shape[] {
   const unit = brickFaces([{ x: 45, y: 30, width: 390, height: 228 }]);
   switch (spread) {
@@ -51,16 +54,7 @@ function backOf(spread: 'full' | 'ring' | 'dabs' | 'ridges'): readonly Shape[] {
       // The bare middle runs the other way round, so that it stays open.
       return [...unit, mortar(rectRing(51, 36, 378, 216), [...rectRing(123, 96, 234, 96)].reverse())];
     case 'dabs':
-      return [
-        ...unit,
-        ...[
-          [120, 198],
-          [360, 198],
-          [240, 144],
-          [120, 90],
-          [360, 90],
-        ].map(([x = 0, y = 0]): Shape => ({ kind: 'dot', at: [x, y], radius: 33, fill: 'url:mortar' })),
-      ];
+      return [...unit, ...DABS.map((at): Shape => ({ kind: 'dot', at, radius: 33, fill: 'url:mortar' }))];
     case 'ridges':
       return [...unit, ...[51, 105, 159, 213].map((y) => mortar(rectRing(51, y, 378, 21)))];
   }
@@ -70,21 +64,8 @@ function bedOf(left: number, right: number): readonly Shape[] {
   const [foot, head] = [102 + left * 4.8, 102 + right * 4.8];
   return [
     cut(rectRing(30, 30, 420, 72), 'url:cut-brick'),
-    mortar([
-      [30, 102],
-      [450, 102],
-      [450, head],
-      [30, foot],
-    ]),
-    cut(
-      [
-        [30, foot],
-        [450, head],
-        [450, head + 72],
-        [30, foot + 72],
-      ],
-      'url:cut-brick',
-    ),
+    mortar(ring(30, 102, 450, 102, 450, head, 30, foot)),
+    cut(ring(30, foot, 450, head, 450, head + 72, 30, foot + 72), 'url:cut-brick'),
   ];
 }
 
@@ -134,11 +115,7 @@ function lapOf(share: number): readonly Shape[] {
 }
 
 function flashingOf(behind: boolean, past: boolean): readonly Shape[] {
-  const lap: readonly Point[] = [
-    [behind ? 114 : 132, 216],
-    [behind ? 114 : 132, 90],
-    [past ? 426 : 312, 90],
-  ];
+  const upright = behind ? 114 : 132;
   const barrier = behind ? 126 : 114;
   return [
     cut(rectRing(24, 18, 78, 252), 'url:cut-wood'),
@@ -146,6 +123,6 @@ function flashingOf(behind: boolean, past: boolean): readonly Shape[] {
     cut(rectRing(102, 18, 276, 60), 'url:concrete'),
     cut(rectRing(276, 96, 126, 174), 'url:cut-brick'),
     line({ ...THIN, width: 3, dash: [6, 3] }, [barrier, 276], [barrier, behind ? 138 : 102]),
-    line(METAL, ...lap),
+    line(METAL, [upright, 216], [upright, 90], [past ? 426 : 312, 90]),
   ];
 }

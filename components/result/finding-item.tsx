@@ -6,6 +6,7 @@ import type { Reading } from '../../lib/instruments/reading';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import type { FindingRow } from '../../lib/wall-page/result-rows';
+import { Terms } from '../ui/terms';
 import { ACT_REASONS, AnswerCheck } from './answer-check';
 import { measuredWords } from './finding-measure';
 import { formatBeyond, formatMeasure, isFine } from './format-measure';
@@ -62,24 +63,17 @@ export function FindingItem(props: {
       >
         Show it on the wall
       </button>
-      <dl className={styles.figures}>
-        <div>
-          <dt>Measured</dt>
-          <dd>{measuredWords(finding, system)}</dd>
-        </div>
-        <div>
-          <dt>Limit</dt>
-          <dd>
-            {unit === 'there or not' ? 'Must be there' : `${end} ${formatMeasure(limit, unit, system, fine)}`}
-          </dd>
-        </div>
-        {beyond && (
-          <div>
-            <dt>{end === 'At most' ? 'Too much by' : 'Too little by'}</dt>
-            <dd>{beyond}</dd>
-          </div>
-        )}
-      </dl>
+      <Terms
+        className={styles.figures}
+        of={[
+          ['Measured', measuredWords(finding, system)],
+          [
+            'Limit',
+            unit === 'there or not' ? 'Must be there' : `${end} ${formatMeasure(limit, unit, system, fine)}`,
+          ],
+          ...(beyond ? [[end === 'At most' ? 'Too much by' : 'Too little by', beyond] as const] : []),
+        ]}
+      />
       <p className="fine">
         {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
         {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
@@ -87,21 +81,15 @@ export function FindingItem(props: {
       </p>
       <NotedHere {...{ finding, notebook, system }} />
       {isFound && <AnswerCheck row={row} system={system} />}
-      <dl className={styles.texts}>
-        {(
-          [
-            ['Why it matters', texts.whyItMatters],
-            ...(isFound ? [] : [['What to do', ACT_REASONS[row.rightAct]] as const]),
-            ['What puts it right', texts.putsRight],
-            ['When it could have been caught', texts.caughtAt],
-          ] as const
-        ).map(([term, text]) => (
-          <div key={term}>
-            <dt>{term}</dt>
-            <dd>{text}</dd>
-          </div>
-        ))}
-      </dl>
+      <Terms
+        className={styles.texts}
+        of={[
+          ['Why it matters', texts.whyItMatters],
+          ...(isFound ? [] : [['What to do', ACT_REASONS[row.rightAct]] as const]),
+          ['What puts it right', texts.putsRight],
+          ['When it could have been caught', texts.caughtAt],
+        ]}
+      />
       <details className={styles.more}>
         <summary>How to see and measure it</summary>
         <p>{texts.looksLike}</p>
