@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { betterAuth } from 'better-auth';
+import { twoFactor } from 'better-auth/plugins/two-factor';
 import type { Store } from '../../lib/store/database';
 import { PEER_HEADER } from '../request/address';
-import { cookieName, DESK_COOKIE, isHttps } from '../request/cookies';
+import { cookieName, DESK_COOKIE, isHttps, STEP_COOKIE } from '../request/cookies';
 import { settings } from '../server/settings';
 import { store } from '../server/store';
+import { makeCode } from './codes';
 import { hashSecret, isSecretOf } from './passwords';
 
 /** How long an instructor stays signed in without coming back, seconds: a fortnight. */
@@ -18,6 +20,8 @@ export const LONGEST_SESSION_MS = 60 * DAY_SECONDS * 1000;
 /** The published fewest; length is asked for, kinds of sign are not. */
 export const FEWEST_PASSWORD_SIGNS = 12;
 export const MOST_PASSWORD_SIGNS = 128;
+
+const RECOVERY_CODES = 10;
 
 type Accounts = ReturnType<typeof makeAccounts>;
 
@@ -61,13 +65,25 @@ function makeAccounts({ db, kind }: Store) {
         role: { type: 'string', input: false, required: true, defaultValue: 'instructor' },
       },
     },
+    plugins: [
+      twoFactor({
+        // Ours, as above: its own would shut people out of browsers that are known.
+        accountLockout: { enabled: false },
+        backupCodeOptions: {
+          customBackupCodesGenerate: () => Array.from({ length: RECOVERY_CODES }, () => makeCode(2)),
+        },
+      }),
+    ],
     session: { expiresIn: SESSION_SECONDS, updateAge: NOTED_SECONDS },
     advanced: {
       // Made here: with 'uuid' the library leaves it to PostgreSQL, and our tables do not.
       database: { generateId: () => randomUUID() },
       // Its own prefix for https is the weaker __Secure-: ours is in the name.
       useSecureCookies: false,
-      cookies: { session_token: { name: cookieName(DESK_COOKIE) } },
+      cookies: {
+        session_token: { name: cookieName(DESK_COOKIE) },
+        two_factor: { name: cookieName(STEP_COOKIE) },
+      },
       defaultCookieAttributes: { secure: isHttps(), sameSite: 'lax', httpOnly: true, path: '/' },
       ipAddress: { disableIpTracking: true, ipAddressHeaders: [PEER_HEADER] },
     },

@@ -45,3 +45,9 @@ export const emailAddress = z
   .trim()
   .max(200, 'Type a shorter e-mail address.')
   .pipe(z.email('Type an e-mail address, like name@example.org.'));
+
+/** Six digits from the phone, or a recovery code. */
+export const typedCode = z
+  .string({ error: 'Type the code.' })
+  .min(1, 'Type the code.')
+  .max(40, 'The code is shorter.');

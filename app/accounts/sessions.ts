@@ -1,7 +1,15 @@
 import { isAPIError } from 'better-auth/api';
 import { endLearnerSession, LEARNER_SESSION_MS, startLearnerSession } from '../../lib/store/learner-sessions';
 import { tellRefusedTries } from '../../lib/store/throttle';
-import { cookieLine, cookieOf, DESK_COOKIE, LEARNER_COOKIE, WHO_COOKIE } from '../request/cookies';
+import {
+  cookieLine,
+  cookieName,
+  cookieOf,
+  DESK_COOKIE,
+  LEARNER_COOKIE,
+  STEP_COOKIE,
+  WHO_COOKIE,
+} from '../request/cookies';
 import { store } from '../server/store';
 import { accounts } from './accounts';
 import { hashOf, makeToken } from './codes';
@@ -9,39 +17,54 @@ import { deviceWords } from './device-words';
 import { rememberDevice } from './known-device';
 
 /** Lines for Set-Cookie. */
-type Cookies = readonly string[];
+export type Cookies = readonly string[];
+
+/** What a right password leads to: the desk, or first the second step, where one is set up. */
+interface SignIn {
+  readonly cookies: Cookies;
+  readonly needsCode: boolean;
+}
 
 /** How an account is named in counts of tries: nobody reads an e-mail address there. */
 export function accountKey(email: string): string {
   return hashOf(email.toLowerCase());
 }
 
-/** Signs an instructor in, in the place of whoever was signed in here; undefined when e-mail and password do not fit. Tries are counted by the caller. */
+/** Signs an instructor in, where there is no second step; undefined when e-mail and password do not fit. Tries are counted by the caller. */
 export async function startDeskSession(
   headers: Headers,
   { email, password }: { readonly email: string; readonly password: string },
-): Promise<Cookies | undefined> {
+): Promise<SignIn | undefined> {
   try {
-    const { headers: answer } = await (await accounts()).api.signInEmail({
+    const { headers: answer, response } = await (await accounts()).api.signInEmail({
       body: { email, password },
       // Of the browser no more is kept than these words; of the network nothing.
       headers: new Headers({ 'user-agent': deviceWords(headers) }),
       returnHeaders: true,
     });
-    await endLearner(headers);
-    await endDesk(headers);
-    await tellRefusedTries((await store()).db, accountKey(email));
-    return [
-      ...answer.getSetCookie(),
-      rememberDevice(headers, [accountKey(email)]),
-      cookieLine(LEARNER_COOKIE, '', { maxAgeMs: 0 }),
-      cookieLine(WHO_COOKIE, 'desk', { maxAgeMs: LEARNER_SESSION_MS, readable: true }),
-    ];
+    if ('twoFactorRedirect' in response) {
+      const step = answer.getSetCookie().filter((line) => line.startsWith(`${cookieName(STEP_COOKIE)}=`));
+      return { needsCode: true, cookies: step };
+    }
+    return { needsCode: false, cookies: await settleAtDesk(headers, answer, email) };
   } catch (error) {
     // UNAUTHORIZED or, for what is no e-mail address, BAD_REQUEST. What else goes wrong is no matter of the password.
     if (isAPIError(error) && error.statusCode < 500) return undefined;
     throw error;
   }
+}
+
+/** Somebody has passed, with what the library answered: they take the place of whoever was signed in in this browser. */
+export async function settleAtDesk(headers: Headers, answer: Headers, email: string): Promise<Cookies> {
+  await endLearner(headers);
+  await endDesk(headers);
+  await tellRefusedTries((await store()).db, accountKey(email));
+  return [
+    ...answer.getSetCookie(),
+    rememberDevice(headers, [accountKey(email)]),
+    cookieLine(LEARNER_COOKIE, '', { maxAgeMs: 0 }),
+    cookieLine(WHO_COOKIE, 'desk', { maxAgeMs: LEARNER_SESSION_MS, readable: true }),
+  ];
 }
 
 export async function startLearner(
@@ -80,6 +103,15 @@ async function endLearner(headers: Headers): Promise<void> {
 async function endDesk(headers: Headers): Promise<Cookies> {
   if (cookieOf(headers, DESK_COOKIE)) await (await accounts()).api.signOut({ headers });
   return [cookieLine(DESK_COOKIE, '', { maxAgeMs: 0 })];
+}
+
+/** On to the page of the desk that they wanted, or first to the second step. To no other page: nobody is sent to another site. */
+export function answerSignedIn({ cookies, needsCode }: SignIn, onward?: string): Response {
+  const page = onward && /^\/desk(\/[\w/-]*)?$/.test(onward) ? onward : '/desk';
+  return answerWith(
+    { ok: true, go: needsCode ? `/sign-in/code?then=${encodeURIComponent(page)}` : page },
+    cookies,
+  );
 }
 
 /** An answer that also sets cookies. */

@@ -8,6 +8,9 @@ export const HOST_PREFIX = '__Host-';
 export const DESK_COOKIE = 'desk';
 export const LEARNER_COOKIE = 'learner';
 
+/** Says whose password was right, for the few minutes until the second step is taken. Opens nothing. */
+export const STEP_COOKIE = 'second-step';
+
 /** Tells the header's menu whose links to show. Says nothing a page trusts, and script may read it. */
 export const WHO_COOKIE = 'who';
 

@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import { type AuditEntry, appendAudit } from './audit';
 import type { Store } from './database';
 
 export interface StaffRow {
@@ -8,13 +9,21 @@ export interface StaffRow {
   readonly role: 'owner' | 'instructor';
   /** False from the invitation until a password is chosen. */
   readonly hasPassword: boolean;
+  readonly hasSecondStep: boolean;
   readonly sessions: number;
   /** The groups they teach, by name. */
   readonly groups: readonly string[];
 }
 
-export async function ownerOf(db: Store['db']): Promise<{ readonly userId: string } | undefined> {
-  return db.selectFrom('user').select('id as userId').where('role', '=', 'owner').executeTakeFirst();
+export async function ownerOf(
+  db: Store['db'],
+): Promise<Pick<StaffRow, 'userId' | 'hasSecondStep'> | undefined> {
+  const found = await db
+    .selectFrom('user')
+    .select(['id as userId', 'twoFactorEnabled'])
+    .where('role', '=', 'owner')
+    .executeTakeFirst();
+  return found && { userId: found.userId, hasSecondStep: Boolean(found.twoFactorEnabled) };
 }
 
 export async function hasOwner(db: Store['db']): Promise<boolean> {
@@ -24,7 +33,7 @@ export async function hasOwner(db: Store['db']): Promise<boolean> {
 /** Everybody who can sign in, the owner first, then by name. */
 export async function staffList(db: Store['db']): Promise<readonly StaffRow[]> {
   const [people, passwords, sessions, groups] = await Promise.all([
-    db.selectFrom('user').select(['id', 'name', 'email', 'role']).execute(),
+    db.selectFrom('user').select(['id', 'name', 'email', 'role', 'twoFactorEnabled']).execute(),
     db.selectFrom('account').select('userId').where('password', 'is not', null).execute(),
     db
       .selectFrom('session')
@@ -39,11 +48,12 @@ export async function staffList(db: Store['db']): Promise<readonly StaffRow[]> {
       .execute(),
   ]);
   return people
-    .map(({ id, name, email, role }) => ({
+    .map(({ id, name, email, role, twoFactorEnabled }) => ({
       userId: id,
       name,
       email,
       role,
+      hasSecondStep: Boolean(twoFactorEnabled),
       hasPassword: passwords.some(({ userId }) => userId === id),
       sessions: Number(sessions.find(({ userId }) => userId === id)?.count ?? 0),
       groups: groups.filter(({ userId }) => userId === id).map((group) => group.name),
@@ -65,8 +75,26 @@ export async function staffByEmail(
 export async function staffById(
   db: Store['db'],
   userId: string,
-): Promise<{ readonly name: string; readonly email: string } | undefined> {
-  return db.selectFrom('user').select(['name', 'email']).where('id', '=', userId).executeTakeFirst();
+): Promise<Pick<StaffRow, 'name' | 'email' | 'hasSecondStep'> | undefined> {
+  const found = await db
+    .selectFrom('user')
+    .select(['name', 'email', 'twoFactorEnabled'])
+    .where('id', '=', userId)
+    .executeTakeFirst();
+  return found && { name: found.name, email: found.email, hasSecondStep: Boolean(found.twoFactorEnabled) };
+}
+
+/** From now on the password alone signs somebody in. */
+export async function dropSecondStep(
+  { db, kind }: Store,
+  userId: string,
+  entry: Omit<AuditEntry, 'subject' | 'detail'>,
+): Promise<void> {
+  await db.transaction().execute(async (trx) => {
+    await trx.updateTable('user').set({ twoFactorEnabled: null }).where('id', '=', userId).execute();
+    await trx.deleteFrom('twoFactor').where('userId', '=', userId).execute();
+    await appendAudit(trx, kind, { ...entry, subject: `user ${userId}`, detail: {} });
+  });
 }
 
 /** Ends one session of somebody, or all but one. */

@@ -16,6 +16,11 @@ export const TRY_LIMITS = {
   /** A PIN, by learner: few digits, hence also a limit for a day. */
   pin: { most: 10, windowMs: 15 * MINUTE },
   pinDay: { most: 20, windowMs: 24 * 60 * MINUTE },
+  /** A code of the second step, by account: six digits, hence also a limit for a day. */
+  code: { most: 10, windowMs: 15 * MINUTE },
+  codeDay: { most: 50, windowMs: 24 * 60 * MINUTE },
+  /** One code of the second step, by its hash: it is looked at once, for as long as it could be right. */
+  sameCode: { most: 1, windowMs: 2 * MINUTE },
   /** The start code, for the whole site: nobody types it often. */
   startCode: { most: 20, windowMs: 15 * MINUTE },
   /** Wrong group codes, by network: of browsers that have been in the group before nobody is refused. */

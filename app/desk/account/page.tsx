@@ -2,11 +2,14 @@ import type { Metadata } from 'next';
 import { Disclosure } from '../../../components/ui/disclosure';
 import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
+import { staffById } from '../../../lib/store/staff';
 import { requirePage } from '../../access/guard';
 import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
 import { ownSessions } from '../../accounts/own-sessions';
 import { RefusedTries } from '../../accounts/refused-tries';
+import { recoveryCodesOf } from '../../accounts/second-step';
 import { accountKey } from '../../accounts/sessions';
+import { SecondStep } from './second-step';
 import { Sessions } from './sessions';
 
 export const metadata: Metadata = { title: 'Your account' };
@@ -18,6 +21,8 @@ const OLD_PASSWORD = (
 export default async function AccountPage() {
   const { person, store } = await requirePage('/desk/account');
   const { name, email } = person;
+  const isOn = (await staffById(store.db, person.userId))?.hasSecondStep;
+  const codesLeft = isOn ? (await recoveryCodesOf(person.userId)).length : undefined;
   return (
     <div className="column">
       <h1>Your account</h1>
@@ -61,6 +66,8 @@ export default async function AccountPage() {
           />
         </PostForm>
       </Disclosure>
+
+      <SecondStep codesLeft={codesLeft} isOwner={person.kind === 'owner'} />
 
       <h2>Where you are signed in</h2>
       <Sessions sessions={await ownSessions(person)} />

@@ -27,7 +27,8 @@ export default async function PeoplePage() {
       <h2>Instructors</h2>
       <p className={styles.text}>
         Has somebody left? Shut them out: password, links and sign-ins end at once. What they set stays, and
-        so does their name at it. A new password link lets them in again.
+        so does their name at it. A new password link lets them in again. Has somebody lost phone and recovery
+        codes? Make sure that it is them who ask, then turn their second step off.
       </p>
       <ul className={styles.people}>
         {people.map((member) => (
@@ -40,7 +41,8 @@ export default async function PeoplePage() {
   );
 }
 
-function Member({ userId, name, email, role, hasPassword, sessions, groups }: StaffRow) {
+function Member(member: StaffRow) {
+  const { userId, name, email, role, hasPassword, hasSecondStep, sessions, groups } = member;
   return (
     <>
       <h3>{name}</h3>
@@ -50,6 +52,7 @@ function Member({ userId, name, email, role, hasPassword, sessions, groups }: St
         {groups.length === 0 ? 'No group yet' : `Groups: ${groups.join(', ')}`}
         <br />
         {hasPassword ? signedInWords(sessions) : 'Cannot sign in: has no password'}
+        {hasSecondStep && ', with a second step'}
       </p>
       <div className={styles.actions}>
         <MakeLink
@@ -65,6 +68,16 @@ function Member({ userId, name, email, role, hasPassword, sessions, groups }: St
             then="reload"
             send="Sign out everywhere"
             name={`Sign ${name} out everywhere`}
+            also={{ user: userId }}
+            plain
+          />
+        )}
+        {hasSecondStep && role !== 'owner' && (
+          <PostForm
+            action="/api/people/take-off-second-step"
+            then="reload"
+            send="Turn off second step"
+            name={`Turn off the second step of ${name}`}
             also={{ user: userId }}
             plain
           />

@@ -4,7 +4,7 @@ import { guarded } from '../../../access/guard';
 import { noteInTrail } from '../../../accounts/note-in-trail';
 import { holderOf, usePasswordLink } from '../../../accounts/password-links';
 import { newPassword, refuseOwnWords } from '../../../accounts/password-rules';
-import { accountKey, answerWith, startDeskSession } from '../../../accounts/sessions';
+import { accountKey, answerSignedIn, startDeskSession } from '../../../accounts/sessions';
 import { parseFields, Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({ token: z.string().max(100), password: newPassword });
@@ -24,14 +24,14 @@ export const POST = guarded(
       );
     }
     // Whoever was shut out by wrong tries gets in by the link.
-    await forgetTries(store.db, ['account'], accountKey(holder.email));
+    await forgetTries(store.db, ['account', 'code', 'codeDay'], accountKey(holder.email));
     await noteInTrail(store, {
       at,
       actor: `user ${holder.userId}`,
       action: 'chose a password',
       subject: `user ${holder.userId}`,
     });
-    const cookies = await startDeskSession(headers, { email: holder.email, password });
-    return answerWith({ ok: true, go: '/desk' }, cookies ?? []);
+    const signedIn = await startDeskSession(headers, { email: holder.email, password });
+    return answerSignedIn(signedIn ?? { cookies: [], needsCode: false });
   },
 );

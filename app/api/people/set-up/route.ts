@@ -6,7 +6,7 @@ import { makeStaff } from '../../../accounts/new-staff';
 import { setPassword } from '../../../accounts/password-links';
 import { emailAddress, newPassword, personName, refuseOwnWords } from '../../../accounts/password-rules';
 import { rateLimited } from '../../../accounts/rate-limit';
-import { answerWith, startDeskSession } from '../../../accounts/sessions';
+import { answerSignedIn, startDeskSession } from '../../../accounts/sessions';
 import { useStartCode } from '../../../accounts/start-code';
 import { parseFields, Refusal, wrongField } from '../../../request/refusal';
 
@@ -36,6 +36,6 @@ export const POST = guarded('POST /api/people/set-up', async ({ request: { heade
   }
   const userId = await makeStaff({ name, email, role: 'owner', at });
   await setPassword(userId, password);
-  const cookies = await startDeskSession(headers, { email, password });
-  return answerWith({ ok: true, go: '/desk' }, cookies ?? []);
+  const signedIn = await startDeskSession(headers, { email, password });
+  return answerSignedIn(signedIn ?? { cookies: [], needsCode: false });
 });
