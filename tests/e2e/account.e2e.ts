@@ -84,7 +84,7 @@ test.each(LOOKS)(
 
     await signInAgain(page, email);
     await page.getByText('Use a recovery code').click();
-    await page.getByLabel('Recovery code').fill(codes[0] ?? '');
+    await page.getByRole('textbox', { name: 'Recovery code' }).fill(codes[0] ?? '');
     await press(page, 'Sign in with it');
     await page.waitForURL('**/desk');
 
