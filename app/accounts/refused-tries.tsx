@@ -15,8 +15,8 @@ export async function RefusedTries(props: {
   return (
     <p>
       <strong>
-        {refused.count === 1 ? '1 try' : `${refused.count} tries`} to sign in as you went wrong since you last
-        signed in
+        There {refused.count === 1 ? 'was 1 failed try' : `were ${refused.count} failed tries`} to sign in as
+        you since you last signed in
       </strong>
       , the latest on <When at={refused.last} />. {props.children}
     </p>

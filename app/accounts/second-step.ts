@@ -95,7 +95,7 @@ async function tryCode<T>(
     return isFresh ? fitting(verify()) : undefined;
   });
   if (right === undefined) {
-    throw wrongField('code', 'This code does not fit, or it was used before. Wait for the next one.');
+    throw wrongField('code', 'This code does not fit, or it was used before.');
   }
   return right;
 }

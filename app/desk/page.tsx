@@ -38,7 +38,7 @@ export default async function DeskPage() {
       <h1>Desk</h1>
       {at - person.session.begun < JUST_SIGNED_IN_MS && (
         <RefusedTries db={store.db} of={accountKey(person.email)}>
-          Was it not you? <a href="/desk/account">Look at your account</a>.
+          If that was not you, <a href="/desk/account">look at your account</a>.
         </RefusedTries>
       )}
       {steps.length > 0 && (

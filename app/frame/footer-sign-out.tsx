@@ -14,7 +14,7 @@ export function FooterSignOut() {
   return (
     <>
       <p>
-        <Link prefetch={false} href={who === 'desk' ? '/desk/account' : '/my-data'}>
+        <Link prefetch={false} className="own-page" href={who === 'desk' ? '/desk/account' : '/my-data'}>
           {who === 'desk' ? 'Your account' : 'Your data'}
         </Link>
       </p>

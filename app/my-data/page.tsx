@@ -18,7 +18,7 @@ export default async function MyDataPage() {
     <div className="column">
       <h1>My data</h1>
       <RefusedTries db={store.db} of={person.learnerId}>
-        Was it not you? Ask your instructor to reset your PIN.
+        If that was not you, ask your instructor to reset your PIN.
       </RefusedTries>
       <p>This is all that is kept about you:</p>
       <ul>

@@ -67,7 +67,7 @@ function RecoveryCodes({ codes }: { readonly codes: readonly string[] }) {
         ))}
       </ul>
       <a className="button" href="/desk/account">
-        I have kept them
+        I have saved them
       </a>
     </section>
   );

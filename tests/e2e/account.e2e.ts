@@ -68,7 +68,7 @@ test.each(LOOKS)(
     const codes = await recovery.getByRole('listitem').allTextContents();
     expect(codes).toHaveLength(10);
     await isInOrder(page);
-    await recovery.getByRole('link', { name: 'I have kept them' }).click();
+    await recovery.getByRole('link', { name: 'I have saved them' }).click();
     await page.getByText('You have 10 recovery codes left.').waitFor();
 
     await signInAgain(page, email);
@@ -80,7 +80,7 @@ test.each(LOOKS)(
     await page.getByLabel('Code from the app').fill(totpOf(key, Date.now() + STEP_MS));
     await press(page, 'Sign in');
     await page.waitForURL('**/desk');
-    await page.getByText('1 try to sign in as you went wrong since you last signed in').waitFor();
+    await page.getByText('There was 1 failed try to sign in as you since you last signed in').waitFor();
 
     await signInAgain(page, email);
     await page.getByText('Use a recovery code').click();

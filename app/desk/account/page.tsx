@@ -27,7 +27,7 @@ export default async function AccountPage() {
     <div className="column">
       <h1>Your account</h1>
       <RefusedTries db={store.db} of={accountKey(email)}>
-        Was it not you? Choose a new password below.
+        If that was not you, choose a new password below.
       </RefusedTries>
       <Disclosure title="Name" now={name} names={[]}>
         <PostForm action="/api/account/name" then="reload" send="Change the name" name="Name">

@@ -16,9 +16,9 @@ export function SecondStep(props: {
       {codesLeft === undefined ? (
         <>
           <p>
-            It is off. With it, whoever learns your password still cannot get in: after the password the site
-            asks for six digits that an app on your phone makes anew every 30 seconds. Any app for sign-in
-            codes (TOTP) will do, and it needs no network.
+            With it, whoever learns your password still cannot get in: after the password the site asks for
+            six digits that an app on your phone changes every 30 seconds. Any app for sign-in codes (TOTP)
+            will do, and it needs no network.
           </p>
           <LostPhone isOwner={isOwner} />
           <SecondStepSetUp />

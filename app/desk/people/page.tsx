@@ -28,7 +28,7 @@ export default async function PeoplePage() {
       <p className={styles.text}>
         Has somebody left? Shut them out: password, links and sign-ins end at once. What they set stays, and
         so does their name at it. A new password link lets them in again. Has somebody lost phone and recovery
-        codes? Make sure that it is them who ask, then turn their second step off.
+        codes? Make sure it really is them asking, then turn their second step off.
       </p>
       <ul className={styles.people}>
         {people.map((member) => (

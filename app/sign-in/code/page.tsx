@@ -20,7 +20,7 @@ export default async function SignInCodePage({ searchParams }: Props) {
       <div className="column">
         <h1>Sign in again</h1>
         <p>
-          Nobody waits for the second step in this browser, or it took too long.{' '}
+          There is no sign-in to finish in this browser, or it took too long.{' '}
           <Link href="/sign-in">Sign in</Link>
         </p>
       </div>

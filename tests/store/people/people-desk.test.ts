@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { KINDS } from './databases';
-import { openPeople, type PeopleSite, type Visitor } from './visitor';
+import { KINDS } from '../databases';
+import { openPeople, type PeopleSite, type Visitor } from '../visitor';
 
 const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };
 const BEN = { name: 'Ben Stone', email: 'ben@example.org', password: 'mortar and lime 7' };

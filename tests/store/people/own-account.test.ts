@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { accountKey } from '../../app/accounts/sessions';
-import { refusedTries } from '../../lib/store/throttle';
-import { KINDS } from './databases';
-import { openPeople, type PeopleSite, type Visitor } from './visitor';
+import { accountKey } from '../../../app/accounts/sessions';
+import { refusedTries } from '../../../lib/store/throttle';
+import { KINDS } from '../databases';
+import { openPeople, type PeopleSite, type Visitor } from '../visitor';
 
 const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };
 /** What Firefox on a Windows machine and Chrome on an Android phone say of themselves. */
@@ -23,7 +23,7 @@ async function signIn(site: PeopleSite, password = ADA.password): Promise<Visito
 }
 
 async function sessionsOf(visitor: Visitor) {
-  const { ownSessions } = await import('../../app/accounts/own-sessions');
+  const { ownSessions } = await import('../../../app/accounts/own-sessions');
   return ownSessions((await visitor.who()) as Parameters<typeof ownSessions>[0]);
 }
 

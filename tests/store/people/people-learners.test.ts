@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { hashOf } from '../../app/accounts/codes';
-import { KINDS } from './databases';
-import { NOON, sampleAttempt, sampleGroup } from './samples/sample-attempt';
-import { openPeople, type PeopleSite, type Visitor } from './visitor';
+import { hashOf } from '../../../app/accounts/codes';
+import { KINDS } from '../databases';
+import { NOON, sampleAttempt, sampleGroup } from '../samples/sample-attempt';
+import { openPeople, type PeopleSite, type Visitor } from '../visitor';
 
 const CODE = '7KQ2-M9TX';
 
@@ -14,7 +14,7 @@ async function openGroup({ store }: PeopleSite, code = CODE): Promise<string> {
 }
 
 async function enrol({ store }: PeopleSite, group: string, name: string, pin?: string): Promise<string> {
-  const { hashSecret } = await import('../../app/accounts/passwords');
+  const { hashSecret } = await import('../../../app/accounts/passwords');
   const { learner } = await sampleAttempt(store, { group, work: await workOf({ store }, group) });
   await store.db
     .updateTable('learner')
@@ -167,7 +167,7 @@ describe.each(KINDS)('learners, on %s', (kind) => {
   test('500 learners behind one address sign in, and nobody is shut out', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);
-    const { hashSecret } = await import('../../app/accounts/passwords');
+    const { hashSecret } = await import('../../../app/accounts/passwords');
     const pinHash = await hashSecret('4711');
     const ids = Array.from({ length: 500 }, (_, n) => `learner-${n}`);
     for (const id of ids) {

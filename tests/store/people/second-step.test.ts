@@ -1,8 +1,8 @@
 import { symmetricEncrypt } from 'better-auth/crypto';
 import { beforeEach, describe, expect, onTestFinished, test, vi } from 'vitest';
-import { keyOf, RFC_CODES, RFC_KEY, totpOf } from '../accounts/totp';
-import { KINDS } from './databases';
-import { openPeople, type PeopleSite, type Visitor } from './visitor';
+import { keyOf, RFC_CODES, RFC_KEY, totpOf } from '../../accounts/totp';
+import { KINDS } from '../databases';
+import { openPeople, type PeopleSite, type Visitor } from '../visitor';
 
 const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };
 const BEN = { name: 'Ben Stone', email: 'ben@example.org', password: 'mortar and lime 7' };
@@ -110,7 +110,7 @@ describe.each(KINDS)('the second step, on %s', (kind) => {
     vi.setSystemTime(Date.now() + 300_000);
     const again = await afterPassword(site);
     expect((await pass(again, typed)).status).toBe(422);
-    const { recoveryCodesOf } = await import('../../app/accounts/second-step');
+    const { recoveryCodesOf } = await import('../../../app/accounts/second-step');
     expect(await recoveryCodesOf(await userOf(visitor))).toEqual(recovery.filter((_, place) => place !== 3));
     const trail = await site.store.db.selectFrom('audit').select('action').orderBy('seq').execute();
     expect(trail.map(({ action }) => action).slice(-2)).toEqual([
@@ -202,7 +202,7 @@ describe.each(KINDS)('the second step, on %s', (kind) => {
 test.each(RFC_CODES)('at %i seconds the code that RFC 6238 prints signs in', async (seconds, eight) => {
   const site = await openPeople('sqlite');
   await setUp(await owner(site), ADA.password);
-  const { accounts } = await import('../../app/accounts/accounts');
+  const { accounts } = await import('../../../app/accounts/accounts');
   const { secretConfig } = await (await accounts()).$context;
   const secret = await symmetricEncrypt({ key: secretConfig, data: RFC_KEY });
   await site.store.db.updateTable('twoFactor').set({ secret }).execute();
