@@ -4,7 +4,7 @@ import { beginProblem } from '../classes/may-begin';
 import type { Result } from '../exercise/result';
 import { parseResults } from '../exercise/stored-results';
 import type { RawMark } from '../marking/mark';
-import { appendAudit } from './audit';
+import { audited } from './audit';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
 import { receiptOf } from './receipt';
@@ -74,7 +74,7 @@ async function groupProblem({ db }: Store, group: string): Promise<string | null
 }
 
 async function write(
-  { db, kind }: Store,
+  store: Store,
   made: {
     readonly id: string;
     readonly work: string;
@@ -85,7 +85,7 @@ async function write(
   walls: readonly GivenWall[],
 ): Promise<void> {
   const { id, work, learner, number, at } = made;
-  await db.transaction().execute(async (trx) => {
+  await audited(store, { actor: `learner ${learner}`, at }, async (trx, note) => {
     await trx
       .insertInto('attempt')
       .values({
@@ -115,13 +115,7 @@ async function write(
         })),
       )
       .execute();
-    await appendAudit(trx, kind, {
-      at,
-      actor: `learner ${learner}`,
-      action: 'began an attempt',
-      subject: `attempt ${id}`,
-      detail: { work, number },
-    });
+    await note('began an attempt', `attempt ${id}`, { work, number });
   });
 }
 

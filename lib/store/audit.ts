@@ -50,6 +50,27 @@ export async function appendAudit(
   return whole;
 }
 
+/** Who changes something, and when. */
+export type By = Pick<AuditEntry, 'actor' | 'at'>;
+
+/** A change and its entry in the trail, in one transaction. The change calls `note` last. */
+export function audited<T>(
+  { db, kind }: Store,
+  { actor, at }: By,
+  change: (
+    trx: Transaction<Tables>,
+    note: (action: string, subject: string, detail?: unknown) => Promise<AuditRow>,
+  ) => Promise<T>,
+): Promise<T> {
+  return db
+    .transaction()
+    .execute((trx) =>
+      change(trx, (action, subject, detail = {}) =>
+        appendAudit(trx, kind, { actor, at, action, subject, detail }),
+      ),
+    );
+}
+
 /** The newest entry; write its hash down elsewhere, and nobody can shorten the trail unseen. */
 export async function lastEntry(db: Kysely<Tables>): Promise<Pick<AuditRow, 'seq' | 'hash'>> {
   const last = await db

@@ -1,5 +1,4 @@
-import { appendAudit } from './audit';
-import type { By } from './book/book-changes';
+import { audited, type By } from './audit';
 import type { Store } from './database';
 
 /** One due date. */
@@ -19,23 +18,17 @@ export interface GroupCalendar {
 
 /** Puts a new secret address in the place of a group's old one. Only the hash is kept. */
 export async function replaceCalendarLink(
-  { db, kind }: Store,
+  store: Store,
   { tokenHash, group }: { readonly tokenHash: string; readonly group: string },
-  { actor, at }: By,
+  by: By,
 ): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await trx.deleteFrom('calendar_link').where('group_id', '=', group).execute();
     await trx
       .insertInto('calendar_link')
-      .values({ token_hash: tokenHash, group_id: group, created_at: at })
+      .values({ token_hash: tokenHash, group_id: group, created_at: by.at })
       .execute();
-    await appendAudit(trx, kind, {
-      at,
-      actor,
-      action: 'calendar link made',
-      subject: `group ${group}`,
-      detail: {},
-    });
+    await note('calendar link made', `group ${group}`);
   });
 }
 

@@ -1,18 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { sql, type Transaction } from 'kysely';
 import { checkRoster, type RosterRow, sameName } from '../classes/roster';
-import { appendAudit } from './audit';
+import { audited, type By } from './audit';
 import { byName } from './by-name';
 import type { Store } from './database';
 import { holdRoster } from './learners';
 import type { Tables } from './schema';
-
-/** Who changes a group, and when. */
-interface By {
-  /** 'user ID'. */
-  readonly actor: string;
-  readonly at: number;
-}
 
 export interface GroupRow {
   readonly id: string;
@@ -73,12 +66,12 @@ export async function groupOf({ db }: Store, group: string): Promise<Omit<GroupR
 
 /** Makes a group with its first instructor. Gives its id. */
 export async function createGroup(
-  { db, kind }: Store,
+  store: Store,
   made: { readonly name: string; readonly joinCode: string; readonly userId: string },
   at: number,
 ): Promise<string> {
   const id = randomUUID();
-  await db.transaction().execute(async (trx) => {
+  await audited(store, { actor: `user ${made.userId}`, at }, async (trx, note) => {
     await trx
       .insertInto('learning_group')
       .values({ id, name: made.name, join_code: made.joinCode, closed_at: null, created_at: at })
@@ -87,20 +80,14 @@ export async function createGroup(
       .insertInto('group_instructor')
       .values({ group_id: id, user_id: made.userId, part: 'lead' })
       .execute();
-    await appendAudit(trx, kind, {
-      at,
-      actor: `user ${made.userId}`,
-      action: 'made a group',
-      subject: `group ${id}`,
-      detail: {},
-    });
+    await note('made a group', `group ${id}`);
   });
   return id;
 }
 
 /** Closes a group: nobody joins, and its work takes no new attempts. What was handed in stays. */
-export async function closeGroup({ db, kind }: Store, group: string, by: By): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+export async function closeGroup(store: Store, group: string, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
     const closed = await trx
       .updateTable('learning_group')
       .set({ closed_at: by.at })
@@ -108,7 +95,7 @@ export async function closeGroup({ db, kind }: Store, group: string, by: By): Pr
       .where('closed_at', 'is', null)
       .executeTakeFirst();
     if (closed.numUpdatedRows === 0n) return;
-    await appendAudit(trx, kind, { ...by, action: 'closed a group', subject: `group ${group}`, detail: {} });
+    await note('closed a group', `group ${group}`);
   });
 }
 
@@ -129,12 +116,12 @@ export class RosterError extends Error {
 
 /** Adds all rows or none. One who was taken off the roster comes back with the work they had. @throws RosterError */
 export async function addToRoster(
-  { db, kind }: Store,
+  store: Store,
   group: string,
   rows: readonly RosterRow[],
   by: By,
 ): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await holdRoster(trx, group);
     const known = await trx
       .selectFrom('learner')
@@ -154,12 +141,7 @@ export async function addToRoster(
           .values(newLearner(group, row, by.at))
           .execute();
     }
-    await appendAudit(trx, kind, {
-      ...by,
-      action: 'added to the roster',
-      subject: `group ${group}`,
-      detail: { learners: rows.length },
-    });
+    await note('added to the roster', `group ${group}`, { learners: rows.length });
   });
 }
 
@@ -185,19 +167,14 @@ async function comeBack(trx: Transaction<Tables>, learner: string, timeFactor: n
 
 /** Percent of the time others get. */
 export async function setTimeFactor(
-  { db, kind }: Store,
+  store: Store,
   learner: string,
   timeFactor: number,
   by: By,
 ): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await trx.updateTable('learner').set({ time_factor: timeFactor }).where('id', '=', learner).execute();
-    await appendAudit(trx, kind, {
-      ...by,
-      action: 'set a time factor',
-      subject: `learner ${learner}`,
-      detail: { timeFactor },
-    });
+    await note('set a time factor', `learner ${learner}`, { timeFactor });
   });
 }
 
@@ -205,13 +182,8 @@ export async function setTimeFactor(
  * Takes off the roster whoever joined by the group's code since then with a name that was not on it. Gives how many. Their work
  * stays, as with one who is taken off alone.
  */
-export async function removeJoined(
-  { db, kind }: Store,
-  group: string,
-  since: number,
-  by: By,
-): Promise<number> {
-  return db.transaction().execute(async (trx) => {
+export async function removeJoined(store: Store, group: string, since: number, by: By): Promise<number> {
+  return audited(store, by, async (trx, note) => {
     const joined = await trx
       .selectFrom('audit')
       .innerJoin('learner', (on) => on.on(sql<boolean>`audit.actor = 'learner ' || learner.id`))
@@ -225,26 +197,16 @@ export async function removeJoined(
     const ids = joined.map(({ id }) => id);
     await trx.updateTable('learner').set({ removed_at: by.at }).where('id', 'in', ids).execute();
     await trx.deleteFrom('learner_session').where('learner_id', 'in', ids).execute();
-    await appendAudit(trx, kind, {
-      ...by,
-      action: 'took off who had joined',
-      subject: `group ${group}`,
-      detail: { learners: ids.length },
-    });
+    await note('took off who had joined', `group ${group}`, { learners: ids.length });
     return ids.length;
   });
 }
 
 /** Takes a learner off the roster and signs them out. Their work stays, and so does their name. */
-export async function removeFromRoster({ db, kind }: Store, learner: string, by: By): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+export async function removeFromRoster(store: Store, learner: string, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
     await trx.updateTable('learner').set({ removed_at: by.at }).where('id', '=', learner).execute();
     await trx.deleteFrom('learner_session').where('learner_id', '=', learner).execute();
-    await appendAudit(trx, kind, {
-      ...by,
-      action: 'took a learner off the roster',
-      subject: `learner ${learner}`,
-      detail: {},
-    });
+    await note('took a learner off the roster', `learner ${learner}`);
   });
 }

@@ -2,7 +2,7 @@ import { minutesFor, type SetWorkSpec } from '../classes/set-work';
 import type { Graded } from '../exercise/result';
 import { formatResults } from '../exercise/stored-results';
 import type { RawMark } from '../marking/mark';
-import { appendAudit } from './audit';
+import { audited } from './audit';
 import type { Store } from './database';
 import { type Receipt, receiptAgain, receiptOf, sha256Of } from './receipt';
 import { asStoreProblem, isTaken, StoreProblem } from './store-problem';
@@ -90,7 +90,8 @@ export async function writeHandIn(
   { walls, hash, since }: Extract<Taken, { readonly kind: 'new' }>,
   graded: Graded | null,
 ): Promise<Receipt> {
-  const written = store.db.transaction().execute(async (trx) => {
+  const by = { actor: `learner ${handIn.learner}`, at: handIn.at };
+  const written = audited(store, by, async (trx, note) => {
     if (performance.now() - since > LONGEST_WAIT_MS) throw new StoreProblem('busy');
     const { attempt, key, at } = handIn;
     const late = await isLate(trx, attempt, at);
@@ -118,12 +119,11 @@ export async function writeHandIn(
     for (const wall of walls) await keepWall(trx, attempt, wall);
     if (graded !== null) await keepResult(trx, handIn, graded);
     const receipt = receiptOf(attempt, key, hash);
-    await appendAudit(trx, store.kind, {
-      at,
-      actor: `learner ${handIn.learner}`,
-      action: graded === null ? 'handed in, not marked' : 'handed in',
-      subject: `attempt ${attempt}`,
-      detail: { receipt, hash, late, score: graded?.score ?? null },
+    await note(graded === null ? 'handed in, not marked' : 'handed in', `attempt ${attempt}`, {
+      receipt,
+      hash,
+      late,
+      score: graded?.score ?? null,
     });
     return { receipt, attempt, handedInAt: at, late, replay: false };
   });

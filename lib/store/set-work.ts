@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Selectable } from 'kysely';
 import { isShown } from '../classes/release';
 import type { SetWorkSpec } from '../classes/set-work';
-import { appendAudit } from './audit';
+import { audited, type By } from './audit';
 import type { Store } from './database';
 import type { Release, SetWorkTable, WorkState } from './schema';
 
@@ -38,21 +38,16 @@ export class WorkError extends Error {
   override name = 'WorkError';
 }
 
-interface By {
-  readonly actor: string;
-  readonly at: number;
-}
-
 /** Keeps a new draft. Gives its id. */
 export async function createWork(
-  { db, kind }: Store,
+  store: Store,
   group: string,
   secret: string,
   draft: WorkDraft,
   by: By,
 ): Promise<string> {
   const id = randomUUID();
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await trx
       .insertInto('set_work')
       .values({
@@ -66,19 +61,14 @@ export async function createWork(
         created_at: by.at,
       })
       .execute();
-    await appendAudit(trx, kind, { ...by, action: 'made set work', subject: `work ${id}`, detail: {} });
+    await note('made set work', `work ${id}`);
   });
   return id;
 }
 
 /** Changes a draft. @throws WorkError once it is set: learners may have begun. */
-export async function changeDraft(
-  { db, kind }: Store,
-  work: string,
-  draft: WorkDraft,
-  by: By,
-): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+export async function changeDraft(store: Store, work: string, draft: WorkDraft, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
     const changed = await trx
       .updateTable('set_work')
       .set(columnsOf(draft))
@@ -88,20 +78,15 @@ export async function changeDraft(
     if (changed.numUpdatedRows !== 1n) {
       throw new WorkError('This work is set already, so its walls stay as they are. Make a new one.');
     }
-    await appendAudit(trx, kind, { ...by, action: 'changed a draft', subject: `work ${work}`, detail: {} });
+    await note('changed a draft', `work ${work}`);
   });
 }
 
 const BEFORE = { set: 'draft', closed: 'set' } as const;
 
 /** Sets a draft, or closes work that is set. A second time nothing happens. */
-export async function moveWork(
-  { db, kind }: Store,
-  work: string,
-  to: keyof typeof BEFORE,
-  by: By,
-): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+export async function moveWork(store: Store, work: string, to: keyof typeof BEFORE, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
     const moved = await trx
       .updateTable('set_work')
       .set({ state: to })
@@ -109,7 +94,7 @@ export async function moveWork(
       .where('state', '=', BEFORE[to])
       .executeTakeFirst();
     if (moved.numUpdatedRows === 0n) return;
-    await appendAudit(trx, kind, { ...by, action: `work ${to}`, subject: `work ${work}`, detail: {} });
+    await note(`work ${to}`, `work ${work}`);
   });
 }
 
@@ -118,7 +103,7 @@ export async function moveWork(
  * @throws WorkError when it is not set, when the date is past or before it opens, or when results show already: the key is out.
  */
 export async function moveDue(store: Store, work: string, dueAt: number, by: By): Promise<void> {
-  await store.db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     const row = rowOf(
       await trx.selectFrom('set_work').selectAll().where('id', '=', work).executeTakeFirstOrThrow(),
     );
@@ -126,12 +111,7 @@ export async function moveDue(store: Store, work: string, dueAt: number, by: By)
     if (problem !== null) throw new WorkError(problem);
     await trx.updateTable('set_work').set({ due_at: dueAt }).where('id', '=', work).execute();
     const detail = { from: row.dueAt, to: dueAt };
-    await appendAudit(trx, store.kind, {
-      ...by,
-      action: 'moved the due date',
-      subject: `work ${work}`,
-      detail,
-    });
+    await note('moved the due date', `work ${work}`, detail);
   });
 }
 

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { RULE_SETS } from '../../../lib/limits/limit';
-import type { By } from '../../../lib/store/book/book-changes';
+import type { By } from '../../../lib/store/audit';
 import type { Staff } from '../../accounts/people';
 
 const MOST_REASON_SIGNS = 500;

@@ -1,15 +1,8 @@
 import { mayMove } from '../../classes/attempt-state';
 import type { Graded } from '../../exercise/result';
 import { formatResults, parseResults } from '../../exercise/stored-results';
-import { appendAudit } from '../audit';
+import { audited, type By } from '../audit';
 import type { Store } from '../database';
-
-/** Who changes the mark book, and when. */
-export interface By {
-  /** 'user ID'. */
-  readonly actor: string;
-  readonly at: number;
-}
 
 /** A change that is not made; the message is for the instructor. */
 export class BookError extends Error {
@@ -18,54 +11,42 @@ export class BookError extends Error {
 
 /** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws BookError before hand-in. */
 export async function overrideMark(
-  { db, kind }: Store,
+  store: Store,
   { id, attempt, score, reason }: Readonly<Record<'id' | 'attempt' | 'reason', string>> & { score: number },
-  { actor, at }: By,
+  by: By,
 ): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await requireHandedIn(trx, attempt);
     await trx
       .insertInto('override_mark')
-      .values({ id, attempt_id: attempt, score, reason, made_by: actor, made_at: at })
+      .values({ id, attempt_id: attempt, score, reason, made_by: by.actor, made_at: by.at })
       .execute();
-    await appendAudit(trx, kind, {
-      at,
-      actor,
-      action: 'mark overridden',
-      subject: `attempt ${attempt}`,
-      detail: { override: id, score },
-    });
+    await note('mark overridden', `attempt ${attempt}`, { override: id, score });
   });
 }
 
 /** Adds a comment for the learner. @throws BookError before hand-in. */
 export async function addComment(
-  { db, kind }: Store,
+  store: Store,
   { id, attempt, text }: Readonly<Record<'id' | 'attempt' | 'text', string>>,
-  { actor, at }: By,
+  by: By,
 ): Promise<void> {
-  await db.transaction().execute(async (trx) => {
+  await audited(store, by, async (trx, note) => {
     await requireHandedIn(trx, attempt);
     await trx
       .insertInto('comment')
-      .values({ id, attempt_id: attempt, text, made_by: actor, made_at: at })
+      .values({ id, attempt_id: attempt, text, made_by: by.actor, made_at: by.at })
       .execute();
-    await appendAudit(trx, kind, {
-      at,
-      actor,
-      action: 'comment added',
-      subject: `attempt ${attempt}`,
-      detail: { comment: id },
-    });
+    await note('comment added', `attempt ${attempt}`, { comment: id });
   });
 }
 
 /** Shows results to the learners. Gives how many attempts were released now; a second time none is. */
-export async function releaseWork({ db, kind }: Store, work: string, { actor, at }: By): Promise<number> {
-  return db.transaction().execute(async (trx) => {
+export async function releaseWork(store: Store, work: string, by: By): Promise<number> {
+  return audited(store, by, async (trx, note) => {
     await trx
       .updateTable('set_work')
-      .set({ released_at: at })
+      .set({ released_at: by.at })
       .where('id', '=', work)
       .where('released_at', 'is', null)
       .execute();
@@ -76,13 +57,7 @@ export async function releaseWork({ db, kind }: Store, work: string, { actor, at
       .where('state', '=', 'marked')
       .executeTakeFirst();
     const attempts = Number(released.numUpdatedRows);
-    await appendAudit(trx, kind, {
-      at,
-      actor,
-      action: 'results released',
-      subject: `work ${work}`,
-      detail: { attempts },
-    });
+    await note('results released', `work ${work}`, { attempts });
     return attempts;
   });
 }
@@ -92,11 +67,11 @@ export async function releaseWork({ db, kind }: Store, work: string, { actor, at
  * Gives whether it was added.
  */
 export async function addMarking(
-  { db, kind }: Store,
+  store: Store,
   { attempt, graded, reason }: { readonly attempt: string; readonly graded: Graded; readonly reason: string },
-  { actor, at }: By,
+  by: By,
 ): Promise<boolean> {
-  return db.transaction().execute(async (trx) => {
+  return audited(store, by, async (trx, note) => {
     const state = await requireHandedIn(trx, attempt);
     const last = await trx
       .selectFrom('result_version')
@@ -119,19 +94,17 @@ export async function addMarking(
         results,
         score: graded.score,
         reason,
-        made_by: actor,
-        made_at: at,
+        made_by: by.actor,
+        made_at: by.at,
       })
       .execute();
     if (mayMove(state, 'marked')) {
       await trx.updateTable('attempt').set({ state: 'marked' }).where('id', '=', attempt).execute();
     }
-    await appendAudit(trx, kind, {
-      at,
-      actor,
-      action: 'marked again',
-      subject: `attempt ${attempt}`,
-      detail: { version, before: last?.score ?? null, score: graded.score },
+    await note('marked again', `attempt ${attempt}`, {
+      version,
+      before: last?.score ?? null,
+      score: graded.score,
     });
     return true;
   });
