@@ -13,30 +13,32 @@ export interface Dimension {
   readonly label: Label;
 }
 
-/** Along x at height y; `reach` is half the length of a tick, `rise` the gap from the line to the middle of the text. */
+/** Along x at height y, between two places in either order; `reach` is half the length of a tick, `rise` the gap from the line to the middle of the text. */
 export function lengthDimension(
-  from: Mm,
-  to: Mm,
+  one: Mm,
+  other: Mm,
   y: Mm,
   reach: Mm,
   rise: Mm,
   system: LengthSystem,
 ): Dimension {
+  const [from, to] = [Math.min(one, other), Math.max(one, other)];
   return {
     shapes: ticked(from, to, reach, (along, aside) => [along, y + aside]),
     label: { at: [(from + to) / 2, y + rise], text: lengthText(to - from, system), anchor: 'middle' },
   };
 }
 
-/** Along y at x; the text reads upward, `away` to the left of the line. */
+/** Along y at x, between two places in either order; the text reads upward, `away` to the left of the line. */
 export function heightDimension(
-  from: Mm,
-  to: Mm,
+  one: Mm,
+  other: Mm,
   x: Mm,
   reach: Mm,
   away: Mm,
   system: LengthSystem,
 ): Dimension {
+  const [from, to] = [Math.min(one, other), Math.max(one, other)];
   return {
     shapes: ticked(from, to, reach, (along, aside) => [x + aside, along]),
     label: {

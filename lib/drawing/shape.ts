@@ -54,6 +54,12 @@ export interface Label {
   readonly written?: Mm;
 }
 
+/** Part of a drawing, with its words. */
+export interface Pieces {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+}
+
 /** Where the face of a panel lies on the sheet: sheet = origin + scale × face. */
 export interface Frame {
   readonly panel: string;

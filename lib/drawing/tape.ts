@@ -1,6 +1,6 @@
 import type { Point, Ring } from '../geometry/polygon';
 import { inches, type LengthSystem, type Mm } from '../units';
-import { type Label, lines, rect, type Shape } from './shape';
+import { lines, type Pieces, rect, type Shape } from './shape';
 
 /** Marks of a tape: every step, a number at each fifth (mm) or fourth (inches, at the stud mark of sixteen). */
 const STEPS: Readonly<
@@ -12,13 +12,8 @@ const STEPS: Readonly<
 const WIDE: Mm = 52;
 const BLADE = '#e8c65a';
 
-interface Tape {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
-}
-
 /** A tape along the foot of a panel: zero at its left end, its upper edge at `y`. */
-export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Tape {
+export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Pieces {
   const { step, each, unit } = STEPS[system];
   return {
     shapes: [
@@ -36,7 +31,7 @@ export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Tape {
 }
 
 /** A tape up the left side: zero at the ledge, its right edge at `x`. */
-export function upTape(x: Mm, high: Mm, system: LengthSystem): Tape {
+export function upTape(x: Mm, high: Mm, system: LengthSystem): Pieces {
   const { step, each, unit } = STEPS[system];
   return {
     shapes: [

@@ -1,5 +1,7 @@
 import type { FaceBox } from '../geometry/box';
-import type { RuleSetId } from '../limits/limit';
+import { type At, boundAt } from '../limits/bound';
+import type { LimitId, RuleSetId } from '../limits/limit';
+import { limitOf } from '../limits/limits';
 import type { Mm } from '../units';
 import { type Opening, type Panel, TALL_COURSES, type Unit, type Wall } from '../wall/model';
 import { unitId } from '../wall/part-id';
@@ -26,6 +28,20 @@ export interface Spoiled {
 /** The wall has no place (left) for a fault: the planner draws another. */
 export class NoRoom extends Error {
   override name = 'NoRoom';
+}
+
+/** What the rules allow. @throws NoRoom where they say nothing of it. */
+export function boundIn(rules: RuleSetId, id: LimitId, at: At = {}): number {
+  const limit = limitOf(rules, id);
+  if (limit === undefined) throw new NoRoom(`no limit ${id}`);
+  return boundAt(limit, at);
+}
+
+/** A panel that no other fault has touched. @throws NoRoom when the one drawn has been. */
+export function pickPanel({ wall, chance, taken }: SpoilInput): Panel {
+  const panel = chance.pick(wall.panels);
+  if (taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('another fault is on the panel');
+  return panel;
 }
 
 /** Faults keep this far apart, so that one does not move the measure of another. */

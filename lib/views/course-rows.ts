@@ -1,4 +1,5 @@
 import type { Ring } from '../geometry/polygon';
+import type { Mm } from '../units';
 import { isTall, topCourseOf, type Unit } from '../wall/model';
 import { headWidth, type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
 
@@ -77,4 +78,9 @@ export function topsIn(survey: PanelSurvey): readonly Ring[] {
       ];
     });
   });
+}
+
+/** How high the highest unit of a panel reaches. */
+export function topOf({ placed }: PanelSurvey): Mm {
+  return placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
 }

@@ -8,7 +8,7 @@ import type { LengthSystem, Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/part-id';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';
-import { topsIn } from '../course-rows';
+import { topOf, topsIn } from '../course-rows';
 import { faceSpots } from '../face-spots';
 import { cornerPlan, turnOf } from '../plan/corner';
 import { hangingStrap, strapLabel } from './straps';
@@ -137,10 +137,6 @@ function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
     width: 1.2,
     thin: true,
   });
-}
-
-function topOf({ placed }: PanelSurvey): Mm {
-  return placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
 }
 
 /** The sheathed area: upright, or with the rake of a gable. */

@@ -2,7 +2,15 @@ import { lengthDimension } from '../../drawing/dimension';
 import { scatterOf } from '../../drawing/drawn-chance';
 import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, type Label, lines, rect, type Shape, type Spot } from '../../drawing/shape';
+import {
+  type Drawing,
+  type Label,
+  lines,
+  type Pieces,
+  rect,
+  type Shape,
+  type Spot,
+} from '../../drawing/shape';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { isTall, type Unit, type Wall } from '../../wall/model';
@@ -121,11 +129,7 @@ function grid({ length: wide, height }: Unit): readonly Shape[] {
 }
 
 /** The bed that was under the unit, from above: back of the wall at the top, face at the bottom; straps as wide and as far in as they are. */
-function bedBelow(
-  wall: Wall,
-  unit: Unit,
-  system: LengthSystem,
-): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
+function bedBelow(wall: Wall, unit: Unit, system: LengthSystem): Pieces {
   const { depth } = wall.family;
   const low = -depth - 90;
   const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === unit.panel);

@@ -1,5 +1,5 @@
 import { ring } from '../../drawing/rings';
-import { type Label, lines, type Shape } from '../../drawing/shape';
+import { type Label, lines, type Pieces } from '../../drawing/shape';
 import { overlaps } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import { formatLength, type LengthSystem, type Mm } from '../../units';
@@ -12,7 +12,7 @@ export function spacingDimensions(
   frames: readonly { readonly panel: string; readonly x: Mm }[],
   size: Mm,
   system: LengthSystem,
-): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
+): Pieces {
   const surveys = surveyOf(wall).panels;
   const up = widest(
     surveys.flatMap((survey) => neighbours(survey, 'up')),

@@ -6,6 +6,7 @@ import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
 import type { Panel, Wall } from '../../wall/model';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import { topOf } from '../course-rows';
 import { faceSpots } from '../face-spots';
 import { blurOf, lightOf, UP_CLOSE, type ViewingConditions } from '../viewing-conditions';
 import { GROUND_HIGH, LEDGE_HIGH, ridgeHeight } from './ground';
@@ -121,10 +122,6 @@ function framesOf(surveys: readonly PanelSurvey[]): readonly Frame[] {
     x += panel.length + BETWEEN;
     return frame;
   });
-}
-
-function topOf({ placed }: PanelSurvey): Mm {
-  return placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0);
 }
 
 /** A panel that turns away from the viewer in plan. */

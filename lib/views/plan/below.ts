@@ -171,14 +171,7 @@ function overhangIn(
   if (nearest?.support == null) return [];
   const { unit, support } = nearest;
   const x = unit.x + unit.length / 2;
-  const over = heightDimension(
-    Math.min(0 - unit.set, 0 - support.front),
-    Math.max(0 - unit.set, 0 - support.front),
-    x,
-    9,
-    0,
-    system,
-  );
+  const over = heightDimension(0 - unit.set, 0 - support.front, x, 9, 0, system);
   return [
     {
       middle: x,

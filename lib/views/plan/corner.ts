@@ -1,5 +1,5 @@
 import { lengthDimension } from '../../drawing/dimension';
-import { type Label, lines, type Shape, type Spot } from '../../drawing/shape';
+import { lines, type Pieces, type Spot } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
@@ -13,9 +13,7 @@ const LEG: Mm = 1000;
 const ASIDE: Mm = 160;
 
 /** A corner seen from above. */
-export interface CornerPlan {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
+export interface CornerPlan extends Pieces {
   readonly spot: Spot;
 }
 
@@ -72,7 +70,7 @@ export function cornerPlan(turn: Turn, x: Mm, y: Mm, system: LengthSystem): Corn
     height: top - Math.min(...all.map(([, py]) => py)),
   };
   const [from, to] = [at(tip), at(foot)];
-  const tick = lengthDimension(Math.min(from[0], to[0]), Math.max(from[0], to[0]), from[1], 26, 0, system);
+  const tick = lengthDimension(from[0], to[0], from[1], 26, 0, system);
   const words = [
     'Corner from above',
     `${length(LEG, system)} along wall ${turned.id}:`,

@@ -1,6 +1,5 @@
 import { lengthDimension } from '../../drawing/dimension';
-import { type Label, moved, type Shape, type Spot } from '../../drawing/shape';
-import type { Box } from '../../geometry/box';
+import { type Drawing, type Label, moved, type Shape, type Spot } from '../../drawing/shape';
 import type { Mm } from '../../units';
 import type { Placed } from '../../wall/survey';
 
@@ -54,12 +53,7 @@ export function planInStrips(plan: {
   readonly pieces: readonly PlanPiece[];
   readonly title: string;
   readonly from: (x: Mm) => string;
-}): {
-  readonly box: Box;
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
-  readonly spots: readonly Spot[];
-} {
+}): Omit<Drawing, 'frames'> {
   const { strips, behind, before, backing, pieces, title, from } = plan;
   const long = Math.max(...strips.map((strip) => strip.to - strip.from));
   // A line of text on a phone.

@@ -1,5 +1,13 @@
 import { ring } from '../../drawing/rings';
-import { type Drawing, type Frame, type Label, onSheet, type Pen, type Shape } from '../../drawing/shape';
+import {
+  type Drawing,
+  type Frame,
+  type Label,
+  onSheet,
+  type Pen,
+  type Pieces,
+  type Shape,
+} from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import { formatInches, formatLength, inches, type LengthSystem, MM_PER_M } from '../../units';
@@ -28,7 +36,7 @@ export function findingDimensions(
   dimensions: readonly FindingDimension[],
   mmPerPx: number,
   system: LengthSystem,
-): { readonly shapes: readonly Shape[]; readonly labels: readonly Label[] } {
+): Pieces {
   const shapes: Shape[] = [];
   const labels: Label[] = [];
   for (const each of dimensions) {

@@ -2,22 +2,13 @@ import { lengthDimension } from '../../drawing/dimension';
 import { noteTo } from '../../drawing/note';
 import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, lines, type Pieces, rect, type Shape } from '../../drawing/shape';
 import type { Ring } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { type Support, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
-import { cutSupport, unitsCut } from './cut-parts';
-import {
-  cutWall,
-  depthDimensions,
-  goesOn,
-  length,
-  NOTES,
-  type Pieces,
-  SHEET_LEFT,
-  SHEET_RIGHT,
-} from './sheet';
+import { cutSupport, flashingAt, unitsCut } from './cut-parts';
+import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
 import { baseSpots, LEDGE_DEEP } from './spots';
 import { baseStrip } from './support-strip';
 
@@ -33,14 +24,7 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
   const high = topOfCut(wall, survey, x);
   const body = cutWall(wall, survey, x, 0, high, system);
   const depth = depthDimensions(wall, high, system);
-  const overhang = lengthDimension(
-    Math.min(ledge.front, face),
-    Math.max(ledge.front, face),
-    ledge.y - 52,
-    9,
-    0,
-    system,
-  );
+  const overhang = lengthDimension(ledge.front, face, ledge.y - 52, 9, 0, system);
   const ledgeNote = noteTo(
     [ledge.front - 30, ledge.y - 120],
     NOTES,
@@ -145,13 +129,7 @@ function cutPlace({ panel, openings }: PanelSurvey, { fromX, toX }: Support): Mm
 
 /** The flashing from the sheathing down, under the first course and out over the ledge's edge. */
 export function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pieces {
-  const laid = wall.flashings.find(
-    (each) =>
-      each.panel === survey.panel.id &&
-      each.fromX <= x &&
-      each.toX >= x &&
-      Math.abs(each.y - ledge.y) < wall.gauge / 2,
-  );
+  const laid = flashingAt(wall, survey, x, ledge.y);
   if (laid === undefined) return { shapes: [], labels: [] };
   const behind = -wall.family.depth - wall.cavity + 2;
   const run: Ring = [

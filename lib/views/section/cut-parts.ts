@@ -3,7 +3,7 @@ import { scatterOf } from '../../drawing/drawn-chance';
 import { type Area, type Paint, rect, type Shape } from '../../drawing/shape';
 import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
-import type { Support, Tie, Unit, Wall } from '../../wall/model';
+import type { Flashing, Support, Tie, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
 import { courseRows } from '../course-rows';
 import { jointShade } from '../front/joints';
@@ -97,4 +97,10 @@ export function framesFace(wall: Wall): Mm {
 /** A strap from the sheathing through the air space into its bed: as thick and as far in as it is. */
 export function cutTie(wall: Wall, tie: Tie): readonly Shape[] {
   return cutStrap(framesFace(wall), -wall.family.depth + tie.embedment, tie.y, tie.thickness);
+}
+
+/** The flashing that a cut at x goes through at a level. */
+export function flashingAt(wall: Wall, { panel }: PanelSurvey, x: Mm, y: Mm): Flashing | undefined {
+  const isCut = (each: Flashing) => each.panel === panel.id && each.fromX <= x && each.toX >= x;
+  return wall.flashings.find((each) => isCut(each) && Math.abs(each.y - y) < wall.gauge / 2);
 }

@@ -2,22 +2,13 @@ import { heightDimension, lengthDimension } from '../../drawing/dimension';
 import type { NoteWish } from '../../drawing/note';
 import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines } from '../../drawing/shape';
+import { type Drawing, lines, type Pieces } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
 import type { Opening, Support, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { cutSupport, unitsCut } from './cut-parts';
 import { flashingOver, frameUnder } from './opening-head';
-import {
-  cutWall,
-  depthDimensions,
-  goesOn,
-  length,
-  NOTES,
-  type Pieces,
-  SHEET_LEFT,
-  SHEET_RIGHT,
-} from './sheet';
+import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
 import { headSpots } from './spots';
 import { headStrip } from './support-strip';
 
@@ -114,14 +105,7 @@ function steelNote({ y, back, angle, material }: Support, system: LengthSystem):
 function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
   const { y, back, front, angle } = lintel;
   const thick = angle?.thickness ?? 8;
-  const overhang = lengthDimension(
-    Math.min(front, face),
-    Math.max(front, face),
-    y - thick - 34,
-    9,
-    0,
-    system,
-  );
+  const overhang = lengthDimension(front, face, y - thick - 34, 9, 0, system);
   const leg = lengthDimension(back, front, y - thick - 84, 13, 0, system);
   const upright = angle
     ? heightDimension(y - thick, y - thick + angle.vertical, back - 22, 13, 0, system)

@@ -5,6 +5,7 @@ import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Support, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
+import { flashingAt } from './cut-parts';
 
 /** Head of the frame and the glass, with the room's lining behind. */
 export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
@@ -24,13 +25,7 @@ export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
 }
 
 export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x: Mm): readonly Shape[] {
-  const laid = wall.flashings.find(
-    (each) =>
-      each.panel === survey.panel.id &&
-      each.fromX <= x &&
-      each.toX >= x &&
-      Math.abs(each.y - lintel.y) < wall.gauge / 2,
-  );
+  const laid = flashingAt(wall, survey, x, lintel.y);
   if (laid === undefined || lintel.angle === undefined) return [];
   const { back, front, y, angle } = lintel;
   const behind = -wall.family.depth - wall.cavity + 2;

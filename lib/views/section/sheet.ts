@@ -1,7 +1,7 @@
 import { breakLine, cutFrame, SHEATHING, STUD_DEEP } from '../../drawing/cut';
 import { lengthDimension } from '../../drawing/dimension';
 import { type NoteWish, notesApart } from '../../drawing/note';
-import { type Label, rect, type Shape } from '../../drawing/shape';
+import { type Pen, type Pieces, rect, type Shape } from '../../drawing/shape';
 import { formatInches, formatMm, type LengthSystem, type Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -12,10 +12,8 @@ export const SHEET_LEFT: Mm = -360;
 export const SHEET_RIGHT: Mm = 560;
 export const NOTES: Mm = 150;
 
-export interface Pieces {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
-}
+/** A line that something is measured from. */
+export const MEASURED_FROM: Pen = { paint: '--slate', width: 1, thin: true, dash: [5, 3] };
 
 export function length(mm: Mm, system: LengthSystem): string {
   return system === 'mm' ? formatMm(mm) : formatInches(mm);

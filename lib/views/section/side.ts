@@ -1,18 +1,19 @@
 import { cut, SHEATHING, STUD_DEEP } from '../../drawing/cut';
 import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines, rect, type Shape, type Spot } from '../../drawing/shape';
+import { type Drawing, lines, type Pieces, rect, type Shape, type Spot } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Opening, Wall } from '../../wall/model';
 import { bedId } from '../../wall/part-id';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import { topOf } from '../course-rows';
 import { faceDepth } from '../unit-outline';
 import { type View, ViewError } from '../view';
 import { cutFoundation, flashingCut } from './base';
 import { cutBed, cutSupport, cutUnit, unitsCut } from './cut-parts';
 import { flashingOver } from './opening-head';
-import { cutWall, depthDimensions, halfStud, length, NOTES, type Pieces, SHEET_LEFT } from './sheet';
+import { cutWall, depthDimensions, halfStud, length, NOTES, SHEET_LEFT } from './sheet';
 import { LEDGE_DEEP } from './spots';
 
 /** Room under the cut for two lines of text on a phone, and beside it for notes, mm. */
@@ -28,7 +29,7 @@ export function sideView(
 ): Drawing {
   const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
   if (survey === undefined) throw new ViewError(`side: no wall "${id}"`);
-  const high = survey.placed.reduce((most, { unit }) => Math.max(most, unit.y + unit.height), 0) + 6;
+  const high = topOf(survey) + 6;
   const opening = survey.openings.find((each) => x > each.x && x < each.x + each.width) ?? null;
   const body =
     wall.masonry === 'adhered'

@@ -1,6 +1,6 @@
 import { lengthDimension } from '../../drawing/dimension';
 import { ring } from '../../drawing/rings';
-import { type Frame, type Label, lines, rect, type Shape } from '../../drawing/shape';
+import { type Frame, type Label, lines, type Pieces, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import { formatLength, type LengthSystem, type Mm } from '../../units';
 import { type Opening, topCourseOf, type Wall } from '../../wall/model';
@@ -9,9 +9,7 @@ import { frontJoints } from '../front/joints';
 import { frontUnits } from '../front/units';
 
 /** A narrow picture of the face at another scale: where a support runs from and to. */
-export interface Strip {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
+export interface Strip extends Pieces {
   readonly frame: Frame;
   readonly height: Mm;
 }

@@ -1,6 +1,6 @@
 import { TEXT_SHARE } from '../../drawing/label-nodes';
 import { ring } from '../../drawing/rings';
-import { type Drawing, type Label, lines, rect, type Shape } from '../../drawing/shape';
+import { type Drawing, type Label, lines, type Pieces, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import { spacedOut } from '../../geometry/interval';
 import type { Ring } from '../../geometry/polygon';
@@ -63,12 +63,7 @@ export function ticketsView(wall: Wall): Drawing {
   };
 }
 
-interface Piece {
-  readonly shapes: readonly Shape[];
-  readonly labels: readonly Label[];
-}
-
-function ticketAt(batch: Batch, low: Mm): Piece {
+function ticketAt(batch: Batch, low: Mm): Pieces {
   const [left, right] = [PAPER.x + INSIDE, PAPER.x + PAPER.width - INSIDE];
   const printed = (y: Mm, text: string): Label => ({
     at: [left, low + y],

@@ -1,3 +1,4 @@
+import { overlaps } from '../../../geometry/box';
 import { snap } from '../../../units';
 import type { Pat, Unit } from '../../../wall/model';
 import { withUnits } from '../../draft';
@@ -29,7 +30,12 @@ export function spoilBacks(input: SpoilInput, butter: (unit: Unit) => readonly P
     );
     const spot = spotOf(patch);
     const wholePatch = patch.length >= PATCH_COURSES * (PATCH_UNITS - 2);
-    if (!wholePatch || !isClear(spot, taken) || crossesOpening(wall.openings, spot)) continue;
+    if (
+      !wholePatch ||
+      !isClear(spot, taken) ||
+      wall.openings.some((each) => each.panel === spot.panel && overlaps(each, spot))
+    )
+      continue;
     return {
       wall: withUnits(wall, new Map(patch.map((unit) => [unit.id, { ...unit, back: butter(unit) }]))),
       taken: spot,
@@ -56,18 +62,4 @@ export function onGrid(pat: Pat): Pat {
 
 function highestCourse(units: readonly Unit[]): number {
   return units.reduce((most, { course }) => Math.max(most, course), 0);
-}
-
-function crossesOpening(
-  openings: readonly { panel: string; x: number; y: number; width: number; height: number }[],
-  spot: { panel: string; x: number; y: number; width: number; height: number },
-): boolean {
-  return openings.some(
-    (opening) =>
-      opening.panel === spot.panel &&
-      opening.x < spot.x + spot.width &&
-      opening.x + opening.width > spot.x &&
-      opening.y < spot.y + spot.height &&
-      opening.y + opening.height > spot.y,
-  );
 }

@@ -1,10 +1,8 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { type Unit, WALL_KINDS } from '../../../wall/model';
 import { courseOf, unitId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
-import { NoRoom, pickUnit, spotOf } from '../../spoil-input';
+import { boundIn, pickUnit, spotOf } from '../../spoil-input';
 
 /** Makes up one unit's place with a sliver and a longer piece: bond set out by the eye. */
 export const sliverPiece: Fault = {
@@ -15,15 +13,14 @@ export const sliverPiece: Fault = {
   needs: ['half lap'],
   spoil: (input) => {
     const { wall, rules, severity, chance } = input;
-    const limit = limitOf(rules, 'smallest-piece');
-    if (limit === undefined) throw new NoRoom('no smallest piece');
+    const least = boundIn(rules, 'smallest-piece', { depth: wall.family.depth });
     const fixed = new Set(
       [...wall.heads.map(({ joint }) => joint), ...wall.projections.flatMap(({ units }) => units)].map(
         courseOf,
       ),
     );
     const unit = pickUnit(input, ({ id }) => !fixed.has(courseOf(id)));
-    const sliver = snap(Math.min(boundAt(limit, { depth: wall.family.depth }) / severity, unit.length * 0.3));
+    const sliver = snap(Math.min(least / severity, unit.length * 0.3));
     const rest = unit.length - wall.joint - sliver;
     const sliverFirst = chance.happens(50);
     const left: Unit = { ...unit, kind: 'cut', length: sliverFirst ? sliver : rest, fall: 0, twist: 0 };

@@ -5,6 +5,7 @@ import { type Panel, type Unit, WALL_KINDS, type Wall } from '../../../wall/mode
 import { shiftCourses, withUnits } from '../../draft';
 import type { Fault } from '../../fault';
 import {
+  boundIn,
   isClear,
   NoRoom,
   pickUnit,
@@ -57,11 +58,10 @@ function deviation(design: Mm, bound: Mm, { severity }: SpoilInput, way: 1 | -1)
 /** A head joint, by cutting its two units shorter or longer: nothing else moves. */
 function spoilHead(input: SpoilInput, way: 1 | -1): Spoiled {
   const { wall, rules } = input;
-  const limit = limitOf(rules, way === 1 ? 'head-joint-most' : 'head-joint-least');
-  if (limit === undefined) throw new NoRoom('no head joint limit');
+  const bound = boundIn(rules, way === 1 ? 'head-joint-most' : 'head-joint-least');
   const left = pickUnit(input);
   const right = unitBeside(wall, left, 1);
-  const half = snap((deviation(wall.joint, boundAt(limit, {}), input, way) * way) / 2);
+  const half = snap((deviation(wall.joint, bound, input, way) * way) / 2);
   return {
     wall: withUnits(
       wall,
@@ -79,9 +79,10 @@ function spoilBed(input: SpoilInput, way: 1 | -1): Spoiled {
   const { wall, rules, chance, taken } = input;
   const fromMean = limitOf(rules, 'bed-from-mean-of-eight');
   const design = wall.gauge - wall.family.height;
-  const limit = limitOf(rules, way === 1 ? 'bed-joint-most' : 'bed-joint-least');
-  if (limit === undefined) throw new NoRoom('no bed joint limit');
-  const bound = fromMean?.rules === rules ? design + way * boundAt(fromMean, {}) : boundAt(limit, {});
+  const bound =
+    fromMean?.rules === rules
+      ? design + way * boundAt(fromMean, {})
+      : boundIn(rules, way === 1 ? 'bed-joint-most' : 'bed-joint-least');
   const change = deviation(design, bound, input, way);
   const each = Math.ceil(change / TAKEN_BACK_EACH / 2);
   const panel = chance.pick(wall.panels);

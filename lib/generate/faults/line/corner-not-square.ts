@@ -1,8 +1,6 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { boundIn, NoRoom } from '../../spoil-input';
 
 /** Swings the return out of square about its corner. */
 export const cornerNotSquare: Fault = {
@@ -11,10 +9,11 @@ export const cornerNotSquare: Fault = {
   masonry: ['anchored', 'adhered'],
   most: 4,
   spoil: ({ wall, rules, severity, chance }) => {
-    const limit = limitOf(rules, 'corner-square');
     const panel = wall.panels.find(({ leftEnd }) => leftEnd === 'corner');
-    if (limit === undefined || panel === undefined) throw new NoRoom('no corner');
-    const out = snap((boundAt(limit, {}) * severity * panel.length) / 1000) * (chance.happens(50) ? 1 : -1);
+    if (panel === undefined) throw new NoRoom('no corner');
+    const out =
+      snap((boundIn(rules, 'corner-square') * severity * panel.length) / 1000) *
+      (chance.happens(50) ? 1 : -1);
     const swung = { ...panel, plan: { ...panel.plan, rightX: panel.plan.rightX + out } };
     return {
       wall: { ...wall, panels: wall.panels.map((each) => (each === panel ? swung : each)) },

@@ -1,8 +1,6 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import type { Fault } from '../../fault';
-import { NoRoom, spotOfPanel } from '../../spoil-input';
+import { boundIn, NoRoom, pickPanel, spotOfPanel } from '../../spoil-input';
 
 /** Share of the creep of a unit that its own length takes; the head joint takes the rest. */
 const BY_LENGTH = 0.65;
@@ -15,13 +13,13 @@ export const perpendDrift: Fault = {
   masonry: ['anchored', 'adhered'],
   most: 2.3,
   needs: ['half lap', 'no quoins'],
-  spoil: ({ wall, rules, severity, chance, taken }) => {
-    const limit = limitOf(rules, 'perpend-line');
-    const panel = chance.pick(wall.panels);
-    if (limit === undefined || taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('perpends');
+  spoil: (input) => {
+    const { wall, rules, severity, chance } = input;
+    const most = boundIn(rules, 'perpend-line');
+    const panel = pickPanel(input);
     if (panel.gable !== null || wall.openings.some((opening) => opening.panel === panel.id))
       throw new NoRoom('openings');
-    const gathered = boundAt(limit, {}) * severity * (chance.happens(50) ? 1 : -1);
+    const gathered = most * severity * (chance.happens(50) ? 1 : -1);
     const { length, courses } = panel;
     const creep = (course: number, x: number) =>
       (gathered * Math.max(0, course - FROM_COURSE) * Math.min(x, length - x) * 2) /

@@ -1,10 +1,8 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
-import { NoRoom, pickFace, spotOf } from '../../spoil-input';
+import { boundIn, pickFace, spotOf } from '../../spoil-input';
 
 /** Sets one unit proud of its neighbours, or back. */
 export const proudUnit: Fault = {
@@ -13,11 +11,10 @@ export const proudUnit: Fault = {
   masonry: ['anchored', 'adhered'],
   most: 4,
   spoil: (input) => {
-    const limit = limitOf(input.rules, 'unit-set');
-    if (limit === undefined) throw new NoRoom('no set limit');
+    const most = boundIn(input.rules, 'unit-set');
     const unit = pickFace(input);
     // Half a millimetre more, since the neighbours are not quite in the face either.
-    const off = snap(boundAt(limit, {}) * input.severity + 0.5) * (input.chance.happens(60) ? 1 : -1);
+    const off = snap(most * input.severity + 0.5) * (input.chance.happens(60) ? 1 : -1);
     return {
       wall: withUnits(input.wall, new Map([[unit.id, { ...unit, set: unit.set + off }]])),
       taken: spotOf([unit]),

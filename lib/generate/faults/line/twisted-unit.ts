@@ -1,10 +1,8 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
-import { NoRoom, pickFace, spotOf } from '../../spoil-input';
+import { boundIn, pickFace, spotOf } from '../../spoil-input';
 
 /** Turns one unit about its middle: one end proud, the other back. */
 export const twistedUnit: Fault = {
@@ -13,10 +11,9 @@ export const twistedUnit: Fault = {
   masonry: ['anchored', 'adhered'],
   most: 4,
   spoil: (input) => {
-    const limit = limitOf(input.rules, 'unit-twist');
-    if (limit === undefined) throw new NoRoom('no twist limit');
+    const most = boundIn(input.rules, 'unit-twist');
     const unit = pickFace(input);
-    const twist = snap(boundAt(limit, {}) * input.severity) * (input.chance.happens(50) ? 1 : -1);
+    const twist = snap(most * input.severity) * (input.chance.happens(50) ? 1 : -1);
     return { wall: withUnits(input.wall, new Map([[unit.id, { ...unit, twist }]])), taken: spotOf([unit]) };
   },
 };

@@ -1,8 +1,6 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { boundIn } from '../../spoil-input';
 import { spoilBatch } from './one-batch';
 
 /** Sand is measured in quarter boxes. */
@@ -15,12 +13,10 @@ export const leanMortar: Fault = {
   masonry: ['anchored', 'adhered'],
   most: 4,
   spoil: (input) => {
-    const limit = limitOf(input.rules, 'sand-ratio');
-    if (limit === undefined) throw new NoRoom('no sand ratio');
+    const most = boundIn(input.rules, 'sand-ratio');
     return spoilBatch(input, (batch) => ({
       ...batch,
-      sand:
-        Math.ceil((batch.portland + batch.lime) * boundAt(limit, {}) * input.severity * QUARTERS) / QUARTERS,
+      sand: Math.ceil((batch.portland + batch.lime) * most * input.severity * QUARTERS) / QUARTERS,
     }));
   },
 };

@@ -1,6 +1,5 @@
 import { type Fault, WITH_OPENING } from '../../fault';
-import { NoRoom } from '../../spoil-input';
-import { replaceSupport, supportSpot } from './support-changes';
+import { lintelLeft, replaceSupport, supportSpot } from './support-changes';
 
 /** Leaves a lintel out: the units over the opening stand on the frame, or on nothing. */
 export const noLintel: Fault = {
@@ -8,11 +7,9 @@ export const noLintel: Fault = {
   kinds: WITH_OPENING,
   masonry: ['anchored'],
   most: 4,
-  spoil: ({ wall, taken }) => {
-    const lintel = wall.supports.find(
-      ({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id),
-    );
-    if (lintel === undefined) throw new NoRoom('no lintel left');
+  spoil: (input) => {
+    const { wall } = input;
+    const lintel = lintelLeft(input);
     return { wall: replaceSupport(wall, lintel, []), taken: supportSpot(lintel) };
   },
 };

@@ -1,9 +1,7 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { type Fault, WITH_OPENING } from '../../fault';
-import { NoRoom } from '../../spoil-input';
-import { replaceSupport, supportSpot } from './support-changes';
+import { boundIn, NoRoom } from '../../spoil-input';
+import { lintelLeft, replaceSupport, supportSpot } from './support-changes';
 
 /** Cuts one end of a lintel short. */
 export const shortLintelBearing: Fault = {
@@ -11,15 +9,12 @@ export const shortLintelBearing: Fault = {
   kinds: WITH_OPENING,
   masonry: ['anchored'],
   most: 4,
-  spoil: ({ wall, rules, severity, chance, taken }) => {
-    const limit = limitOf(rules, 'lintel-bearing');
-    const lintel = wall.supports.find(
-      ({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id),
-    );
-    const opening = wall.openings.find(({ id }) => id === lintel?.opening);
-    if (limit === undefined || lintel === undefined || opening === undefined)
-      throw new NoRoom('no lintel left');
-    const bearing = snap(boundAt(limit, { span: opening.width }) / severity);
+  spoil: (input) => {
+    const { wall, rules, severity, chance } = input;
+    const lintel = lintelLeft(input);
+    const opening = wall.openings.find(({ id }) => id === lintel.opening);
+    if (opening === undefined) throw new NoRoom('no lintel left');
+    const bearing = snap(boundIn(rules, 'lintel-bearing', { span: opening.width }) / severity);
     const cut = chance.happens(50)
       ? { ...lintel, fromX: opening.x - bearing }
       : { ...lintel, toX: opening.x + opening.width + bearing };

@@ -1,5 +1,5 @@
 import type { Support, Wall } from '../../../wall/model';
-import type { Spot } from '../../spoil-input';
+import { NoRoom, type SpoilInput, type Spot } from '../../spoil-input';
 
 /** Supports are spoiled one way each: their spot is named after them and lies on no panel. */
 export function supportSpot(support: Support): Spot {
@@ -8,4 +8,12 @@ export function supportSpot(support: Support): Spot {
 
 export function replaceSupport(wall: Wall, old: Support, by: readonly Support[]): Wall {
   return { ...wall, supports: wall.supports.flatMap((support) => (support === old ? by : [support])) };
+}
+
+/** The first lintel that no other fault has touched. @throws NoRoom when none is left. */
+export function lintelLeft({ wall, taken }: SpoilInput): Support {
+  const isFree = ({ kind, id }: Support) => kind === 'lintel' && !taken.some(({ panel }) => panel === id);
+  const lintel = wall.supports.find(isFree);
+  if (lintel === undefined) throw new NoRoom('no lintel left');
+  return lintel;
 }

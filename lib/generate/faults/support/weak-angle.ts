@@ -4,7 +4,7 @@ import { snap } from '../../../units';
 import type { Angle } from '../../../wall/model';
 import { type Fault, WITH_OPENING } from '../../fault';
 import { NoRoom } from '../../spoil-input';
-import { replaceSupport, supportSpot } from './support-changes';
+import { lintelLeft, replaceSupport, supportSpot } from './support-changes';
 
 /** Angles a yard has lying about that are too small for veneer, largest first (stock sizes, common practice). */
 const LIGHT_ANGLES: readonly Angle[] = [
@@ -19,12 +19,11 @@ export const weakAngle: Fault = {
   kinds: WITH_OPENING,
   masonry: ['anchored'],
   most: 3,
-  spoil: ({ wall, rules, severity, taken }) => {
-    const lintel = wall.supports.find(
-      ({ kind, id }) => kind === 'lintel' && !taken.some(({ panel }) => panel === id),
-    );
-    const opening = wall.openings.find(({ id }) => id === lintel?.opening);
-    if (lintel === undefined || opening === undefined) throw new NoRoom('no lintel left');
+  spoil: (input) => {
+    const { wall, rules, severity } = input;
+    const lintel = lintelLeft(input);
+    const opening = wall.openings.find(({ id }) => id === lintel.opening);
+    if (opening === undefined) throw new NoRoom('no lintel left');
     const table = limitOf(rules, 'angle-size')?.bound;
     const at = { depth: wall.family.depth, storeys: wall.storeysAbove };
     const light =

@@ -1,9 +1,7 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { boundIn } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
 
 /** One tie too short for its cavity: it barely reaches into the bed. */
@@ -13,9 +11,8 @@ export const shallowTie: Fault = {
   masonry: ['anchored'],
   most: 4,
   spoil: (input) => {
-    const limit = limitOf(input.rules, 'tie-embedment');
-    if (limit === undefined) throw new NoRoom('no embedment limit');
-    const embedment = snap(boundAt(limit, { depth: input.wall.family.depth }) / input.severity);
+    const { depth } = input.wall.family;
+    const embedment = snap(boundIn(input.rules, 'tie-embedment', { depth }) / input.severity);
     return spoilTie(input, (tie) => ({ ...tie, embedment }));
   },
 };

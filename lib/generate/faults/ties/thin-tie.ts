@@ -1,8 +1,6 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { boundIn } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
 
 /** Strap is rolled in hundredths of a millimetre. */
@@ -15,9 +13,8 @@ export const thinTie: Fault = {
   masonry: ['anchored'],
   most: 4,
   spoil: (input) => {
-    const thickness = limitOf(input.rules, 'tie-thickness');
-    if (thickness === undefined) throw new NoRoom('no thickness limit');
-    const thin = Math.floor((boundAt(thickness, {}) / input.severity) * HUNDREDTHS) / HUNDREDTHS;
+    const least = boundIn(input.rules, 'tie-thickness');
+    const thin = Math.floor((least / input.severity) * HUNDREDTHS) / HUNDREDTHS;
     return spoilTie(input, (tie) => ({
       ...tie,
       thickness: thin,

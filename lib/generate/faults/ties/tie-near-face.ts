@@ -1,9 +1,7 @@
-import { boundAt } from '../../../limits/bound';
-import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { boundIn } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
 
 /** One tie too long for its cavity: its end comes close to the face. */
@@ -13,9 +11,7 @@ export const tieNearFace: Fault = {
   masonry: ['anchored'],
   most: 4,
   spoil: (input) => {
-    const limit = limitOf(input.rules, 'tie-cover');
-    if (limit === undefined) throw new NoRoom('no cover limit');
-    const cover = boundAt(limit, {}) / input.severity;
+    const cover = boundIn(input.rules, 'tie-cover') / input.severity;
     return spoilTie(input, (tie) => ({ ...tie, embedment: snap(input.wall.family.depth - cover) }));
   },
 };
