@@ -8,6 +8,7 @@ import { type Place, type ReadingContext, readOff, sized, toStep, worked } from 
 import type { Reading } from './reading';
 
 const { resolution, error } = INSTRUMENT['mason-line'];
+const MM = { unit: 'mm', resolution, error } as const;
 
 /** A firm hand pull, N: 50 to 100 is usual (an assumption of the arithmetic, see lib/trade/string-line). */
 const PULL = 100;
@@ -39,15 +40,10 @@ export function readMasonLine({ part, panel }: Place, context: ReadingContext): 
   const run = end - first.x;
   const right = last.y - last.fall;
   const drop = first.y - right;
-  const read = readOff(context, 'Drop, end to end', { value: drop, unit: 'mm', resolution, error });
+  const read = readOff(context, 'Drop, end to end', { ...MM, value: drop });
   const whole = sized(read, ['level', 'right end low', 'right end high']);
   const shorter = RUNS.filter((each) => each.run < run).map((each) =>
-    worked(context, `That is, in ${each.name}`, {
-      value: ((whole.value ?? 0) * each.run) / run,
-      unit: 'mm',
-      resolution,
-      error,
-    }),
+    worked(context, `That is, in ${each.name}`, { ...MM, value: ((whole.value ?? 0) * each.run) / run }),
   );
   return [whole, ...shorter, ...dipReadings(course, first.x + run / 2, (first.y + right) / 2, run, context)];
 }
@@ -63,7 +59,7 @@ function dipReadings(
   if (middle === undefined) return [];
   const sag = lineSag(run);
   const dip = chord - sag - undersideAt(middle, x);
-  const reading = readOff(context, 'Middle, against the line', { value: dip, unit: 'mm', resolution, error });
+  const reading = readOff(context, 'Middle, against the line', { ...MM, value: dip });
   const shown = toStep(sag, 0.1);
   const itself = `the line itself sags ${shown} mm (${(shown / inches(1)).toFixed(3)} in)`;
   return [sized(reading, [itself, `under it; ${itself}`, `above it; ${itself}`])];
@@ -75,11 +71,6 @@ function bowReadings(panel: Place['panel'], context: ReadingContext): readonly R
   let worst = 0;
   for (const { off } of padsOf(panel, plane))
     if (off !== null && Math.abs(off) > Math.abs(worst)) worst = off;
-  const reading = readOff(context, 'Farthest off the plane of the face', {
-    value: worst,
-    unit: 'mm',
-    resolution,
-    error,
-  });
+  const reading = readOff(context, 'Farthest off the plane of the face', { ...MM, value: worst });
   return [sized(reading, ['flat', 'it bows out', 'it lies hollow'])];
 }

@@ -8,6 +8,7 @@ import type { Reading } from './reading';
 import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT['plumb-line'];
+const MM = { unit: 'mm', resolution, error } as const;
 
 /** Heights over which published limits ask for a lean: 2.5 m, 10 ft and 20 ft. */
 const RUNS: readonly { readonly run: Mm; readonly name: string }[] = [
@@ -25,32 +26,17 @@ export function readPlumbLine({ part, panel, survey }: Place, context: ReadingCo
     );
     if (chain === undefined) return [];
     const words = `over ${chain.lefts.length} joints`;
-    return [
-      readOff(context, 'This line of head joints wanders', {
-        value: chain.drift,
-        unit: 'mm',
-        resolution,
-        error,
-        words,
-      }),
-    ];
+    return [readOff(context, 'This line of head joints wanders', { ...MM, value: chain.drift, words })];
   }
   const plane = facePlaneOf(panel.placed);
   if (plane === null) return [];
   const height = heightOf(panel);
-  const lean = readOff(context, 'Lean over the whole height', {
-    value: plane.up * height,
-    unit: 'mm',
-    resolution,
-    error,
-  });
+  const lean = readOff(context, 'Lean over the whole height', { ...MM, value: plane.up * height });
   const whole = sized(lean, ['plumb', 'top leans out', 'top leans back']);
   const shorter = RUNS.filter(({ run }) => run < height).map(({ run, name }) =>
     worked(context, `That is, in ${name}`, {
+      ...MM,
       value: ((whole.value ?? 0) * run) / height,
-      unit: 'mm',
-      resolution,
-      error,
       words: whole.words,
     }),
   );
