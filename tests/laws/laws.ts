@@ -1,4 +1,4 @@
-import type { Finding } from '../../lib/inspect/finding';
+import type { CheckId, Finding } from '../../lib/inspect/finding';
 import { inspect } from '../../lib/inspect/inspect';
 import { isOnGrid } from '../../lib/units';
 import { mirrored } from '../../lib/wall/mirror';
@@ -9,6 +9,9 @@ import { badWork } from './bonded';
 import { doubtsOf } from './doubt';
 import { guessShare, isHardToGuess } from './guess-share';
 import { type LawWall, layLawWall } from './law-walls';
+
+/** Faults that cut a unit shorter or longer: one beside a corner is no whole unit, and a sliver takes the lap from the courses over and under it. */
+const CUTS_UNITS: readonly CheckId[] = ['sliver-piece', 'thick-joint', 'thin-joint'];
 
 /** Every law that a wall breaks, each as one line that says which wall and how. Empty when all hold. */
 export function brokenLaws(law: LawWall): readonly string[] {
@@ -44,8 +47,7 @@ export function brokenLaws(law: LawWall): readonly string[] {
   }));
   const share = guessShare(findings, faces);
   if (!isHardToGuess(share)) say(`a blind mark hits ${Math.round(share * 100)} % of the face`);
-  // A sliver takes the lap from the courses over and under it.
-  if (law.fault !== 'sliver-piece') for (const each of badWork(wall)) say(each);
+  if (law.fault === null || !CUTS_UNITS.includes(law.fault)) for (const each of badWork(wall)) say(each);
   const turned = mirrorBreak(wall, findings, law);
   if (turned !== null) say(turned);
   return broken;
