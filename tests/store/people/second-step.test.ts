@@ -214,3 +214,11 @@ test.each(RFC_CODES)('at %i seconds the code that RFC 6238 prints signs in', asy
   vi.setSystemTime(seconds * 1000 + 150_000);
   expect((await pass(late, eight.slice(2))).status).toBe(422);
 });
+
+test('behind https the cookie between the two steps is __Host- as well', async () => {
+  const site = await openPeople('sqlite', 'https://walls.test');
+  const { code } = await setUp(await owner(site), ADA.password);
+  const visitor = await afterPassword(site);
+  expect([...visitor.cookies.keys()]).toEqual(['__Host-second-step']);
+  expect((await pass(visitor, code())).status).toBe(200);
+});
