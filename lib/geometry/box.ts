@@ -13,7 +13,7 @@ export interface FaceBox extends Box {
   readonly panel: string;
 }
 
-/** The smallest box round several; of none at all a box that is infinitely far inside out. */
+/** The smallest box round several; for an empty list its sizes are −Infinity. */
 export function boxRound(boxes: readonly Box[]): Box {
   const x = Math.min(...boxes.map((box) => box.x));
   const y = Math.min(...boxes.map((box) => box.y));

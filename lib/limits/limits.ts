@@ -13,7 +13,7 @@ const TITLES: Readonly<Record<RuleSetId, string>> = {
 /** Every limit of every rule set, in the order of the files. */
 export const ALL_LIMITS: readonly Limit[] = Object.values(LIMITS_BY_RULES).flat();
 
-/** What governs under a rule set: its own limit, else that of good practice. Built once, for the checks ask often. */
+/** What governs under a rule set: its own limit, else that of good practice. Built once, because the checks ask often. */
 const GOVERNING = new Map(
   RULE_SETS.map((rules) => {
     const limits = [...LIMITS_BY_RULES['good-practice'], ...LIMITS_BY_RULES[rules]];
@@ -33,7 +33,7 @@ export function limitsUnder(rules: RuleSetId): Limits {
   return (id) => limitOf(rules, id);
 }
 
-/** The limit of any name, also of one that no check asks for: undefined for a name that is not there. */
+/** The limit of any name, even one that no check asks for; undefined where there is none of that name. */
 export function namedLimitOf(rules: RuleSetId, id: string): Limit | undefined {
   return GOVERNING.get(rules)?.get(id);
 }

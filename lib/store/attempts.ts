@@ -119,7 +119,7 @@ async function write(
   });
 }
 
-/** A learner's attempts on a set work, the first first. */
+/** A learner's attempts on a set work, in the order they were begun. */
 export async function attemptsOf(
   { db }: Store,
   work: string,

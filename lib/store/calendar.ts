@@ -32,7 +32,7 @@ export async function replaceCalendarLink(
   });
 }
 
-/** The due dates behind a secret address; undefined for an address that is not, or no longer, good. */
+/** The due dates behind a secret address; undefined when the address was never given out or has been replaced. */
 export async function calendarBehind(db: Store['db'], tokenHash: string): Promise<GroupCalendar | undefined> {
   const group = await db
     .selectFrom('calendar_link as c')

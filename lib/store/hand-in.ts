@@ -179,7 +179,7 @@ async function isLate(db: Store['db'], attempt: string, at: number): Promise<boo
   return ends.some((end) => end !== null && at > end + work.grace_ms);
 }
 
-/** The receipt when this hand-in is here already, null when its attempt is open. @throws HandInError for all else. */
+/** The receipt of a hand-in that has come before; null when its attempt is still open. @throws HandInError in any other case. */
 async function earlierReceipt(
   db: Store['db'],
   kind: Store['kind'],

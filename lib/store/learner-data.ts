@@ -19,7 +19,7 @@ export interface LearnerData {
   readonly attempts: readonly unknown[];
 }
 
-/** All that is kept about a learner, but for the hashes of PIN and sessions, which are of no use to anybody. */
+/** All that is kept about a learner, except the hashes of their PIN and sessions, which are of no use to anybody. */
 export async function learnerData(
   db: Store['db'],
   learnerId: string,
