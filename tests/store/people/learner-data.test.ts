@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { learnerData } from '../../../lib/store/learner-data';
+import { startLearnerSession } from '../../../lib/store/learner-sessions';
 import { emptyDatabase, KINDS, readyStore } from '../databases';
 import { NOON, SAMPLE_WALLS, sampleAttempt } from '../samples/sample-attempt';
 
@@ -36,6 +37,12 @@ test.each(KINDS)(
       .where('attempt_id', '=', attempt)
       .where('place', '=', 1)
       .execute();
+    await startLearnerSession(db, {
+      tokenHash: 'hash',
+      learnerId: learner,
+      device: 'Firefox on Android',
+      at: NOON,
+    });
     const made = { made_by: 'user u1', made_at: NOON + 2 * HOUR };
     await db
       .insertInto('result_version')
@@ -72,6 +79,7 @@ test.each(KINDS)(
       group: 'Tuesday',
       joined: '2026-11-25T12:00:00.000Z',
       timeFactorPercent: 125,
+      signedIn: [{ device: 'Firefox on Android', since: '2026-11-25T12:00:00.000Z' }],
       attempts: [
         {
           work: 'First walls',
