@@ -1,10 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { type NextRequest, NextResponse } from 'next/server';
 import { isHttps } from './app/request/cookies';
+import { commonHeaders } from './app/server/common-headers';
 import { contentPolicy } from './app/server/content-policy';
 import { inlineSources } from './app/server/prerendered';
-
-const YEAR_SECONDS = 365 * 24 * 60 * 60;
 
 /**
  * Runs before every answer, and sets the headers that keep a page to itself. A page made for this request gets a nonce, which Next
@@ -23,11 +22,6 @@ export function proxy(request: NextRequest): NextResponse {
 
   const answer = NextResponse.next({ request: { headers } });
   answer.headers.set('content-security-policy', policy);
-  answer.headers.set('x-content-type-options', 'nosniff');
-  answer.headers.set('x-frame-options', 'DENY');
-  answer.headers.set('referrer-policy', 'same-origin');
-  answer.headers.set('permissions-policy', 'camera=(), microphone=(), geolocation=()');
-  answer.headers.set('cross-origin-opener-policy', 'same-origin');
-  if (https) answer.headers.set('strict-transport-security', `max-age=${YEAR_SECONDS}; includeSubDomains`);
+  for (const [name, value] of Object.entries(commonHeaders(https))) answer.headers.set(name, value);
   return answer;
 }

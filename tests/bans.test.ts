@@ -72,6 +72,30 @@ describe('one place for one thing', () => {
     const elsewhere = house.filter(({ path }) => path !== 'components/wall/to-screen.ts');
     expect(placesOf(elsewhere, /\bgetScreenCTM\b/)).toEqual([]);
   });
+  test('pages ask only this site, and the server asks nobody but its database and its own page makers', () => {
+    const asking = [
+      ...placesOf(house, /\bfetch\(/),
+      ...house.flatMap(({ path, text }) =>
+        importsOf(text).some(({ from }) => /^(node:)?(https?|http2|net|tls|dgram|undici)$/.test(from)) &&
+        !path.startsWith('app/serve/')
+          ? [path]
+          : [],
+      ),
+    ].map((place) => place.replace(/:\d+$/, ''));
+    // Of app/request: what an address looks like, and the type of a request.
+    expect([...new Set(asking)].sort()).toEqual([
+      'app/desk/work/[work]/show/show.tsx',
+      'app/my-work/use-walls.ts',
+      'app/request/address.ts',
+      'app/request/peer-address.ts',
+      'components/hand-in/hand-in.ts',
+      'components/lesson/questions-slot.tsx',
+      'components/ui/send-fields.ts',
+    ]);
+    expect(placesOf(within('app/serve'), /\brequest\(/).map((place) => place.replace(/:\d+$/, ''))).toEqual([
+      'app/serve/page-makers.ts',
+    ]);
+  });
   test('what comes from outside is parsed at the borders', () => {
     const parsers = scripts.filter(({ text }) => importsOf(text).some(({ from }) => /^zod(\/|$)/.test(from)));
     expect(

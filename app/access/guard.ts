@@ -1,10 +1,12 @@
 import { headers } from 'next/headers';
 import { notFound, redirect } from 'next/navigation';
 import type { Store } from '../../lib/store/database';
+import type { NamedRecords } from '../../lib/store/record-owner';
 import { type Person, whoIs } from '../accounts/people';
 import { isFromOwnPage } from '../request/address';
 import { MOST_BYTES, readBody } from '../request/read-body';
 import { Refusal } from '../request/refusal';
+import { log } from '../server/log';
 import { store } from '../server/store';
 import { ACCESS, type HandlerRoute, type PageRoute } from './access-table';
 import { answerProblem } from './answer-problem';
@@ -21,6 +23,9 @@ export interface Call<P extends Person = Person> {
   readonly store: Store;
   readonly at: number;
 }
+
+/** Of a UUID. */
+const ID_SIGNS = 36;
 
 type Params = Readonly<Record<string, string | string[] | undefined>>;
 
@@ -44,18 +49,23 @@ export function guarded<R extends HandlerRoute>(
     try {
       const changes = request.method !== 'GET' && request.method !== 'HEAD';
       if (changes && !isFromOwnPage(request.headers)) {
+        log.warn({ route }, 'refused: not sent from a page of this site');
         throw new Refusal(403, 'This was not sent from a page of this site.');
       }
       const params = textsOf(await context.params);
       const opened = await store();
       const person = await whoIs(request.headers);
       // Before the body is read: a stranger's megabyte is not worth reading.
-      if (ACCESS[route] !== 'anyone' && person.kind === 'nobody') throw signInFirst();
+      if (ACCESS[route] !== 'anyone' && person.kind === 'nobody') {
+        noteRefused(route, person);
+        throw signInFirst();
+      }
       const body = changes ? await readBody(request, mostBytes) : undefined;
-      const verdict = await authorize(opened.db, ACCESS[route], person, namedIn(params, body));
-      if (verdict === 'sign in') throw signInFirst();
-      if (verdict === 'not theirs')
+      const named = namedIn(params, body);
+      if ((await authorize(opened.db, ACCESS[route], person, named)) !== 'pass') {
+        noteRefused(route, person, named);
         throw new Refusal(404, 'There is no such thing here, or it is not yours.');
+      }
       const passed = person as Passed<(typeof ACCESS)[R]>;
       const answer = await handler({ request, person: passed, params, body, store: opened, at: Date.now() });
       if (!answer.headers.has('cache-control')) answer.headers.set('cache-control', 'no-store');
@@ -83,7 +93,9 @@ export async function requirePage<R extends PageRoute>(
   const texts = textsOf(await params);
   const opened = await store();
   const person = await whoIs(sent);
-  const verdict = await authorize(opened.db, ACCESS[route], person, namedIn(texts));
+  const named = namedIn(texts);
+  const verdict = await authorize(opened.db, ACCESS[route], person, named);
+  if (verdict !== 'pass') noteRefused(route, person, named);
   if (verdict === 'sign in') redirect(signInPage(route, sent.get('x-path')));
   if (verdict === 'not theirs') notFound();
   return { person: person as Passed<(typeof ACCESS)[R]>, params: texts, store: opened };
@@ -92,6 +104,17 @@ export async function requirePage<R extends PageRoute>(
 function signInPage(route: PageRoute, path: string | null): string {
   if (ACCESS[route] === 'learner') return '/join';
   return path ? `/sign-in?then=${encodeURIComponent(path)}` : '/sign-in';
+}
+
+/** One line for each request that somebody was not let through with, by ids; whatever was sent as an id is cut to the length of one. */
+function noteRefused(route: HandlerRoute | PageRoute, person: Person, named: NamedRecords = {}): void {
+  const records = Object.entries(named).map(([kind, id]) => `${kind} ${id.slice(0, ID_SIGNS)}`);
+  log.warn({ route, subject: subjectOf(person), records }, 'refused: not let through');
+}
+
+function subjectOf(person: Person): string {
+  if (person.kind === 'nobody') return 'nobody';
+  return person.kind === 'learner' ? `learner ${person.learnerId}` : `user ${person.userId}`;
 }
 
 function signInFirst(): Refusal {

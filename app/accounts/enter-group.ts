@@ -43,6 +43,7 @@ export async function enterGroup(
     'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
   if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
   if (learner.pinHash === null && (await setFirstPin(store.db, learner.id, await hashSecret(pin)))) {
+    log.info({ subject: `learner ${learner.id}` }, 'chose a PIN');
     return { learnerId: learner.id, groupId: group.id };
   }
   // Another try was faster. It may have been the same person, who tapped twice or got no answer.

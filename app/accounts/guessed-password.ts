@@ -4,19 +4,34 @@ import { dictionary } from '@zxcvbn-ts/language-common';
 const COMMON: ReadonlySet<string> = new Set(dictionary['passwords-common']);
 const KEYS_IN_A_ROW = /^(qwerty|asdf|zxcv|abc)/;
 const FEWEST_DIFFERENT_SIGNS = 6;
-/** What has to be left of a password when its owner's name and e-mail are taken out. */
+/** What has to be left of a password when its owner's name and e-mail, or the words of the site, are taken out. */
 const FEWEST_OTHER_SIGNS = 8;
+/** What anybody would try at this site, whoever signs in. */
+const SITE_WORDS = [
+  'read the wall',
+  'read-the-wall',
+  'readthewall',
+  'masonry',
+  'bricklayer',
+  'bricklaying',
+  'brickwork',
+  'stonework',
+  'apprentice',
+  'instructor',
+  'password',
+];
 /** Shorter pieces of a name are in half of all words. */
 const SHORTEST_OWN_WORD = 4;
 
-/** One common password, also one with numbers about it or said several times; keys in a row; few signs. */
+/** One common password, also one with numbers about it or said several times; numbers alone, like dates; keys in a row; few signs; words of the site. */
 export function isEasilyGuessed(password: string): boolean {
   const whole = password.toLowerCase();
   const letters = whole.replaceAll(/[^a-z]/g, '');
   return (
     new Set(password).size < FEWEST_DIFFERENT_SIGNS ||
-    letters === '' ||
+    /^\d+$/.test(whole) ||
     KEYS_IN_A_ROW.test(letters) ||
+    isMostly(whole, SITE_WORDS) ||
     [whole, letters, saidOnce(whole), saidOnce(letters)].some((text) => COMMON.has(text))
   );
 }
@@ -38,6 +53,10 @@ export function isOwnWords(
   const own = [email, name, ...`${name} ${email}`.split(/[\s@.]/)]
     .map((word) => word.toLowerCase())
     .filter((word) => word.length >= SHORTEST_OWN_WORD);
-  const rest = own.reduce((left, word) => left.replaceAll(word, ''), password.toLowerCase());
+  return isMostly(password.toLowerCase(), own);
+}
+
+function isMostly(password: string, words: readonly string[]): boolean {
+  const rest = words.reduce((left, word) => left.replaceAll(word, ''), password);
   return rest.length < Math.min(password.length, FEWEST_OTHER_SIGNS);
 }

@@ -38,6 +38,7 @@ export async function rateLimited<T>(
     await countTry(store.db, 'refused', of, at);
     return undefined;
   }
+  log.info({ subject, kind: kinds[0] }, 'a right try');
   await forgetTries(store.db, kinds, counted);
   await sweepTries(store.db, at);
   return right;

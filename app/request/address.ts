@@ -1,17 +1,31 @@
-import { isIPv6 } from 'node:net';
+import { BlockList, isIP, isIPv6 } from 'node:net';
 import { settings } from '../server/settings';
 import { isHttps } from './cookies';
 
 /** Set by app/request/peer-address.ts on each request, over whatever was sent. */
 export const PEER_HEADER = 'x-peer-address';
 
+/** Where a proxy of ours can stand: on this machine, or in a network that the internet does not reach (RFC 1918, 3927, 4193, 4291, 6598). */
+const NEAR = new BlockList();
+NEAR.addSubnet('127.0.0.0', 8);
+NEAR.addSubnet('10.0.0.0', 8);
+NEAR.addSubnet('172.16.0.0', 12);
+NEAR.addSubnet('192.168.0.0', 16);
+NEAR.addSubnet('169.254.0.0', 16);
+NEAR.addSubnet('100.64.0.0', 10);
+NEAR.addAddress('::1', 'ipv6');
+NEAR.addSubnet('fc00::', 7, 'ipv6');
+NEAR.addSubnet('fe80::', 10, 'ipv6');
+
 /**
- * From which network address a request comes. Behind https stands a proxy of ours, which puts the caller's address last; without
- * one a forwarded-for header is whatever the caller likes to say, and only the connection counts.
+ * From which network address a request comes. Behind https stands a proxy of ours, near by, which puts the caller's address last.
+ * From anybody else a forwarded-for header is whatever they like to say, and only the connection counts.
  */
 export function addressOf(headers: Headers): string {
-  const forwarded = isHttps() ? headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() : undefined;
-  return forwarded || headers.get(PEER_HEADER) || 'unknown';
+  const peer = headers.get(PEER_HEADER)?.split('%')[0] ?? 'unknown';
+  const isFromProxy = isHttps() && isIP(peer) !== 0 && NEAR.check(peer, isIPv6(peer) ? 'ipv6' : 'ipv4');
+  const forwarded = isFromProxy ? headers.get('x-forwarded-for')?.split(',').at(-1)?.trim() : undefined;
+  return forwarded || peer;
 }
 
 /**
@@ -42,8 +56,5 @@ export function siteAddress(headers: Headers): string {
 export function isFromOwnPage(headers: Headers): boolean {
   const site = headers.get('sec-fetch-site');
   if (site !== null) return site === 'same-origin';
-  const origin = headers.get('origin');
-  if (origin === null || !URL.canParse(origin)) return false;
-  const { publicAddress } = settings();
-  return publicAddress === null ? new URL(origin).host === headers.get('host') : origin === publicAddress;
+  return headers.get('origin') === siteAddress(headers);
 }

@@ -6,9 +6,12 @@ export const MOST_BYTES = 64 * 1024;
 /** How deep lists and records may lie in one another: deeper is no form of ours, and costs memory to walk. */
 const MOST_DEEP = 32;
 
+/** No type that only begins so, and no other encoding than the one that is read. */
+const JSON_TYPE = /^application\/json(; ?charset="?utf-8"?)?$/i;
+
 /** The JSON a request brings. @throws Refusal when it is too long, no JSON, or holds what no database keeps. */
 export async function readBody(request: Request, mostBytes: number): Promise<unknown> {
-  if (!/^application\/json\b/i.test(request.headers.get('content-type') ?? '')) {
+  if (!JSON_TYPE.test(request.headers.get('content-type') ?? '')) {
     throw new Refusal(415, 'This takes JSON only.');
   }
   const text = await readText(request, mostBytes);

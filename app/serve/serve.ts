@@ -1,10 +1,12 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import compression from 'compression';
 import next from 'next';
 import sirv from 'sirv';
+import { isHttps } from '../request/cookies';
+import { commonHeaders } from '../server/common-headers';
 import { endWhenAsked } from './end-when-asked';
 import { makeHeavyAnswers } from './heavy-answers';
 import { startPageMakers } from './page-makers';
@@ -21,6 +23,10 @@ const KEEP_ALIVE_MS = 75_000;
 /** Each is a whole process: more would take memory and not help. */
 const MOST_PAGE_MAKERS = 4;
 const A_YEAR_SECONDS = 31_536_000;
+/** All that the site's pages and handlers take. TRACE would hand cookies back to whoever asked. */
+const METHODS = ['GET', 'HEAD', 'POST'];
+/** Of a file, or of an answer from here; a page brings its own policy (proxy.ts). */
+const FILE_POLICY = "default-src 'none'; frame-ancestors 'none'";
 
 const site = next({ dev: false, hostname, port: Number(port) });
 await site.prepare();
@@ -30,17 +36,31 @@ const answerHeavy = makeHeavyAnswers(pageMakers, Math.min(availableParallelism()
 const compressed = compression();
 
 const STATIC = '/_next/static/';
+/** A text says in which letters it is. */
+const TEXT_TYPES: Readonly<Record<string, string>> = {
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+};
 /** Written by the build under names that change with their contents, each also in brotli and gzip. */
 const assets = sirv(join('.next', 'static'), {
   brotli: true,
   gzip: true,
   immutable: true,
   maxAge: A_YEAR_SECONDS,
-  setHeaders: (response) => response.setHeader('x-content-type-options', 'nosniff'),
+  setHeaders: (response, path) => {
+    const type = TEXT_TYPES[extname(path)];
+    if (type) response.setHeader('content-type', type);
+  },
 });
 
 function answer(request: IncomingMessage, response: ServerResponse): void {
-  const { url = '/' } = request;
+  const { url = '/', method = '' } = request;
+  response.setHeader('content-security-policy', FILE_POLICY);
+  for (const [name, value] of Object.entries(commonHeaders(isHttps()))) response.setHeader(name, value);
+  if (!METHODS.includes(method)) {
+    response.writeHead(405, { allow: METHODS.join(', ') }).end();
+    return;
+  }
   if (url.startsWith(STATIC)) {
     request.url = url.slice(STATIC.length - 1);
     assets(request, response, () => {

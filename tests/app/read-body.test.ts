@@ -44,6 +44,8 @@ describe('a body', () => {
   test('of another kind is refused', async () => {
     expect(await outcome(sent('a=1', 'application/x-www-form-urlencoded'))).toBe(415);
     expect(await outcome(sent('{}', 'text/plain'))).toBe(415);
+    expect(await outcome(sent('{}', 'application/json-patch+json'))).toBe(415);
+    expect(await outcome(sent('{}', 'application/json; charset=utf-16'))).toBe(415);
     expect(await outcome(sent('{}', 'application/json; charset=utf-8'))).toEqual({});
   });
 

@@ -9,6 +9,8 @@ export interface OwnSite {
   readonly address: string;
   /** As the server printed it when it started. */
   readonly startCode: string;
+  /** All that the server has said so far: start code and log. */
+  readonly said: () => string;
   readonly close: () => Promise<void>;
 }
 
@@ -32,6 +34,10 @@ export async function openOwnSite(env: Readonly<Record<string, string>> = {}): P
     },
     stdio: ['ignore', 'ignore', 'pipe'],
   });
+  let words = '';
+  child.stderr?.on('data', (chunk: Buffer) => {
+    words += chunk.toString();
+  });
   const close = async () => {
     await ended(child);
     rmSync(dataDir, { recursive: true, force: true });
@@ -40,7 +46,7 @@ export async function openOwnSite(env: Readonly<Record<string, string>> = {}): P
     const startCode = await printedCode(child);
     const address = `http://127.0.0.1:${port}`;
     await answering(address);
-    return { address, startCode, close };
+    return { address, startCode, said: () => words, close };
   } catch (error) {
     await close();
     throw error;
@@ -49,16 +55,16 @@ export async function openOwnSite(env: Readonly<Record<string, string>> = {}): P
 
 function printedCode(child: ChildProcess): Promise<string> {
   return new Promise((resolve, reject) => {
-    let words = '';
-    const late = setTimeout(() => reject(new Error(`no start code: ${words}`)), READY_WITHIN_MS);
+    let printed = '';
+    const late = setTimeout(() => reject(new Error(`no start code: ${printed}`)), READY_WITHIN_MS);
     child.stderr?.on('data', (chunk: Buffer) => {
-      words += chunk.toString();
-      const [, code] = PRINTED_CODE.exec(words) ?? [];
+      printed += chunk.toString();
+      const [, code] = PRINTED_CODE.exec(printed) ?? [];
       if (!code) return;
       clearTimeout(late);
       resolve(code);
     });
-    child.once('exit', () => reject(new Error(`the site ended: ${words}`)));
+    child.once('exit', () => reject(new Error(`the site ended: ${printed}`)));
   });
 }
 

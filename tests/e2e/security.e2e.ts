@@ -1,3 +1,4 @@
+import { type IncomingMessage, request } from 'node:http';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { routesOnDisk } from '../routes-on-disk';
@@ -19,6 +20,13 @@ const ADDRESSES = [
   '/no-such-page',
 ];
 
+/** What a file of the site is, by the end of its name, and in which letters. */
+const FILE_TYPES: Readonly<Record<string, RegExp>> = {
+  '.js': /^text\/javascript; charset=utf-8$/,
+  '.css': /^text\/css; charset=utf-8$/,
+  '.woff2': /^font\/woff2$/,
+};
+
 describe('every answer', () => {
   test.each(ADDRESSES)('%s keeps to itself', async (path) => {
     const { headers } = await fetch(SITE_ADDRESS + path);
@@ -30,6 +38,9 @@ describe('every answer', () => {
     // Over plain http a browser would ignore it, and must.
     expect(headers.get('strict-transport-security')).toBe(null);
     expect(headers.get('x-powered-by')).toBe(null);
+    expect(headers.get('access-control-allow-origin')).toBe(null);
+    // JSON is UTF-8 by definition, and so is XML that says nothing else (RFC 8259, 7303): Next says nothing of its icon.
+    expect(headers.get('content-type')).toMatch(/; ?charset=utf-8$|^application\/json$|^image\/svg\+xml$/i);
   });
 
   test('a page made for the request holds a nonce of its own each time, on each of its scripts', async () => {
@@ -47,34 +58,47 @@ describe('every answer', () => {
     expect(nonces[0]).not.toBe(nonces[1]);
   });
 
+  test('scripts, styles and fonts too, each of the type it is', async () => {
+    const page = await (await fetch(SITE_ADDRESS)).text();
+    const files = [...new Set([...page.matchAll(/\/_next\/static\/[\w./~-]+/g)].map(([path]) => path))];
+    for (const [ending, type] of Object.entries(FILE_TYPES)) {
+      const path = files.find((file) => file.endsWith(ending)) ?? `no ${ending}`;
+      const { status, headers } = await fetch(SITE_ADDRESS + path);
+      expect([path, status, headers.get('x-content-type-options')]).toEqual([path, 200, 'nosniff']);
+      expect(headers.get('content-type')).toMatch(type);
+      expect(headers.get('content-security-policy')).toBe("default-src 'none'; frame-ancestors 'none'");
+    }
+  });
+
+  test.each([
+    '/.git/config',
+    '/.env',
+    '/.data/secret',
+    '/package.json',
+    '/app/page.tsx',
+    '/_next/static/',
+    '/_next/static/%2e%2e/BUILD_ID',
+    '/_next/server/',
+    '/lessons/pictures/..%2f..%2fpackage.json',
+  ])('%s is nothing that the site hands out', async (path) => {
+    expect((await fetch(SITE_ADDRESS + path)).status).toBe(404);
+  });
+
+  test.each(['TRACE', 'OPTIONS', 'PUT', 'DELETE', 'PATCH'])('%s is no way to ask', async (method) => {
+    // The usual fetch refuses to send TRACE.
+    const answer = await new Promise<IncomingMessage>((resolve, reject) => {
+      const headers = { cookie: 'desk=secret' };
+      request(`${SITE_ADDRESS}/api/health`, { method, headers }, resolve).once('error', reject).end();
+    });
+    answer.resume();
+    expect([answer.statusCode, answer.headers.allow]).toEqual([405, 'GET, HEAD, POST']);
+  });
+
   test('a page written at build time stays so', async () => {
     const { headers } = await fetch(`${SITE_ADDRESS}/lessons/full-joints`);
     expect(headers.get('x-nextjs-cache')).toBe('HIT');
     expect(headers.get('content-security-policy')).not.toContain('nonce-');
   });
-});
-
-test('behind https: a year of HSTS, and cookies for this host alone', async () => {
-  const site = await openOwnSite({ PUBLIC_ADDRESS: 'https://walls.example.org' });
-  try {
-    const page = await fetch(`${site.address}/sign-in`);
-    expect(page.headers.get('strict-transport-security')).toBe('max-age=31536000; includeSubDomains');
-    expect(page.headers.get('content-security-policy')).toContain('upgrade-insecure-requests');
-    const made = await fetch(`${site.address}/api/people/set-up`, {
-      method: 'POST',
-      headers: { 'content-type': 'application/json', origin: 'https://walls.example.org' },
-      body: JSON.stringify({
-        code: site.startCode,
-        name: 'Ada Clay',
-        email: 'ada@example.org',
-        password: 'four red bricks',
-      }),
-    });
-    expect(made.status).toBe(200);
-    expect(made.headers.getSetCookie().every((line) => /^__Host-.*; Secure/.test(line))).toBe(true);
-  } finally {
-    await site.close();
-  }
 });
 
 test('an address cannot be made up: 300 wrong codes, and no more are looked at', async () => {
