@@ -35,7 +35,8 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   if (fault === 'open-head') return nearWeep(survey, placed) ? 'weep-openings' : null;
   if (fault === 'sliver-piece')
     return placed.unit.kind !== 'stretcher' && isCloser(placed, panel) ? 'closers-at-reveal' : null;
-  if (fault === 'thick-joint') return placed.unit.course === 1 ? 'thick-first-bed' : onFace(placed.unit);
+  if (fault === 'thick-joint')
+    return placed.unit.course === 1 && part.kind !== 'head' ? 'thick-first-bed' : onFace(placed.unit);
   return unitLookAlike(survey, placed.unit);
 }
 

@@ -24,3 +24,18 @@ test.each([
   const part = partsOf(wall).get('batch-1');
   expect(part && lookAlikeAt(surveyOf(wall), part, 'stale-mortar')).toBe(lookAlike);
 });
+
+// Two courses of two units each: what stands upright in course 1 is no bed.
+test.each([
+  ['A1.1-bed', 'thick-first-bed'],
+  ['A1.1/2', null],
+  ['A2.1-bed', null],
+])('a sound joint marked as too thick: %s is told apart as %s', (id, lookAlike) => {
+  const wall = wallOf([
+    [190, 190],
+    [190, 190],
+  ]);
+  const part = partsOf(wall).get(id);
+  expect(part).toBeDefined();
+  expect(part && lookAlikeAt(surveyOf(wall), part, 'thick-joint')).toBe(lookAlike);
+});
