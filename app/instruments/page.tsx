@@ -21,7 +21,7 @@ export const metadata: Metadata = {
 };
 
 /** The wall that the pictures are read from: it has a corner, a door and ties. */
-const SAMPLE: Brief = { topic: 'mixed', kind: 'door-corner', difficulty: 1, rules: 'canada', seed: 21 };
+const SAMPLE: Brief = { topic: 'mixed', kind: 'door-corner', difficulty: 1, rules: 'canada', seed: 1 };
 
 /** Common practice in touching a wall that is looked at for faults. */
 const TOUCH = [
@@ -50,7 +50,7 @@ export default function InstrumentsPage() {
       <ul className={styles.instruments}>
         {INSTRUMENTS.map((id) => (
           <li key={id}>
-            <InstrumentArticle instrument={INSTRUMENT[id]} sample={samples[id] ?? null} />
+            <InstrumentArticle instrument={INSTRUMENT[id]} sample={samples.get(id) ?? null} />
           </li>
         ))}
       </ul>
@@ -75,12 +75,12 @@ interface Sample {
   readonly place: string;
 }
 
-/** One reading of each instrument, taken on the sample wall where it has something to read. */
-function samplesOf(brief: Brief): Readonly<Partial<Record<InstrumentId, Sample>>> {
+/** One reading of each instrument. @throws RangeError, which ends the build, when the sample wall gives one nothing to read. */
+function samplesOf(brief: Brief): ReadonlyMap<InstrumentId, Sample> {
   const wall = layWall(brief);
   const survey = surveyOf(wall);
   const parts = [...partsOf(wall).values()];
-  const sampleOf = ({ id, on }: Instrument): Sample | null => {
+  const sampleOf = ({ id, on }: Instrument): Sample => {
     for (const part of parts) {
       if (part.kind !== on[0]) continue;
       const reading = readAt(survey, id, part).find(
@@ -88,12 +88,7 @@ function samplesOf(brief: Brief): Readonly<Partial<Record<InstrumentId, Sample>>
       );
       if (reading !== undefined) return { reading, place: partName(part, wall) };
     }
-    return null;
+    throw new RangeError(`the sample wall gives the ${id} nothing to read: choose another seed`);
   };
-  return Object.fromEntries(
-    INSTRUMENTS.flatMap((id) => {
-      const sample = sampleOf(INSTRUMENT[id]);
-      return sample === null ? [] : [[id, sample]];
-    }),
-  );
+  return new Map(INSTRUMENTS.map((id) => [id, sampleOf(INSTRUMENT[id])]));
 }
