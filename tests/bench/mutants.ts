@@ -30,13 +30,13 @@ export async function run(args: readonly string[]): Promise<void> {
   const home = process.cwd();
   const copy = copiedTree();
   process.chdir(copy);
+  const tried: Tried[] = [];
   try {
-    const tried: Tried[] = [];
     for (const room of ROOMS.filter((each) => named.length === 0 || named.includes(each.room))) {
       tried.push(...(await triedIn(room, seed)));
     }
-    process.stdout.write(`\n${report(tried)}\n`);
   } finally {
+    if (tried.length > 0) process.stdout.write(`\n${report(tried)}\n`);
     process.chdir(home);
     rmSync(copy, { recursive: true, force: true });
   }
