@@ -4,7 +4,8 @@ import { inspect } from '../../../lib/inspect/inspect';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
 import { openingsUpOf } from '../../../lib/wall-page/open-wall';
 
-const SEEDS = 12;
+/** Some 440 patches: a share of 95 % of a hundred would hang on two of them. */
+const SEEDS = 40;
 /** A patch is four courses high, so a searcher opens every fourth course. */
 const ROWS = 4;
 
@@ -48,7 +49,7 @@ test('spent evenly, the openings-up meet at least 95 % of the patches without mo
       }
     }
   }
-  expect(walls).toBeGreaterThan(100);
+  expect(walls).toBeGreaterThan(400);
   expect(met / walls).toBeGreaterThanOrEqual(0.95);
 });
 
