@@ -58,16 +58,15 @@ export async function prepareHandIns(
 }
 
 /**
- * As a device does: the same again until a receipt comes, or `isOver`. @throws for any answer but a receipt and "not now, come back".
+ * As a device does: the same again until a receipt comes. @throws for any answer but a receipt and "not now, come back".
  */
 export async function sendUntilTaken(
   address: () => string,
   { body, cookie }: KeptHandIn,
-  isOver: () => boolean = () => false,
   notNow: () => void = () => undefined,
-): Promise<Receipt | undefined> {
+): Promise<Receipt> {
   const headers = { 'content-type': 'application/json', 'sec-fetch-site': 'same-origin', cookie };
-  while (!isOver()) {
+  while (true) {
     const answer = await fetch(`${address()}/api/hand-in`, { method: 'POST', headers, body }).catch(
       () => null,
     );
@@ -83,7 +82,6 @@ export async function sendUntilTaken(
     }
     await wait(BETWEEN_TRIES_MS);
   }
-  return undefined;
 }
 
 /** Hand-ins under way. */
@@ -94,14 +92,11 @@ export interface HandingIn {
   readonly askedBack: () => number;
   /** Waits until that many are. @throws as soon as one is refused: it would be final on a device. */
   readonly until: (count: number) => Promise<void>;
-  /** Sends no more; waits for those under way. */
-  readonly end: () => Promise<void>;
 }
 
 /** Many devices hand in at once, each its next hand-in when the one before is taken. */
 export function handInAll(address: () => string, handIns: readonly KeptHandIn[], devices: number): HandingIn {
   const taken: Sent[] = [];
-  let isOver = false;
   let askedBack = 0;
   const notNow = () => {
     askedBack += 1;
@@ -110,8 +105,7 @@ export function handInAll(address: () => string, handIns: readonly KeptHandIn[],
   const all = Promise.all(
     Array.from({ length: devices }, async () => {
       for (const each of next) {
-        const answer = await sendUntilTaken(address, each, () => isOver, notNow);
-        if (answer === undefined) return;
+        const answer = await sendUntilTaken(address, each, notNow);
         taken.push({ ...each, answer });
       }
     }),
@@ -122,10 +116,6 @@ export function handInAll(address: () => string, handIns: readonly KeptHandIn[],
     askedBack: () => askedBack,
     until: async (count) => {
       while (taken.length < count) await Promise.race([wait(2), all]);
-    },
-    end: async () => {
-      isOver = true;
-      await all;
     },
   };
 }

@@ -6,7 +6,7 @@ import type { Store, StoreSettings } from '../../lib/store/database';
 import { freePort } from '../commands/address.mjs';
 import { type PostgresServer, startPostgres } from '../commands/postgres.mjs';
 import { startServer } from '../commands/server.mjs';
-import { changedAnswers, halfWritten, handInAll, onStore, prepareHandIns } from './hand-ins';
+import { changedAnswers, halfWritten, handInAll, onStore, prepareHandIns, type Sent } from './hand-ins';
 
 export interface Kills {
   /** Of the site's process, by SIGKILL. */
@@ -25,6 +25,8 @@ export interface Outcome {
 }
 
 const CLIENTS = 20;
+/** So that each kill falls while some are on their way. */
+const BETWEEN_KILLS = 40;
 /** After this many hand-ins the next kill falls: a different number each time, so that it falls anywhere. */
 const handInsBefore = (kill: number) => 5 + ((kill * 7) % 23);
 
@@ -54,11 +56,12 @@ async function killAndLook(
   let server = await startServer(where);
   const address = () => server.address;
   const all = kills.site + kills.database;
-  const handIns = await onStore(settings, (store) => prepareHandIns(store, all * 40, 1));
-  const handingIn = handInAll(address, handIns, CLIENTS);
+  const handIns = await onStore(settings, (store) => prepareHandIns(store, all * BETWEEN_KILLS, 1));
+  const taken: Sent[] = [];
   for (let kill = 0; kill < all; kill++) {
-    const enough = handingIn.taken.length + handInsBefore(kill);
-    await handingIn.until(Math.min(enough, handIns.length - CLIENTS));
+    const mine = handIns.slice(kill * BETWEEN_KILLS, (kill + 1) * BETWEEN_KILLS);
+    const handingIn = handInAll(address, mine, CLIENTS);
+    await handingIn.until(handInsBefore(kill));
     // Taken in turn, as far as there are any of each.
     if (postgres && kill % 2 === 0 && kill / 2 < kills.database) {
       postgres.crash();
@@ -68,12 +71,13 @@ async function killAndLook(
       await server.ended;
       server = await startServer(where);
     }
+    await handingIn.until(mine.length);
+    taken.push(...handingIn.taken);
   }
-  await handingIn.end();
-  const lost = await changedAnswers(address, handingIn.taken);
+  const lost = await changedAnswers(address, taken);
   await server.stop();
   return onStore(settings, async (store) => ({
-    acknowledged: handingIn.taken.length,
+    acknowledged: taken.length,
     lost,
     halfWritten: await halfWritten(store),
     trailIsWhole: (await verifyAudit(store.db)).ok,
