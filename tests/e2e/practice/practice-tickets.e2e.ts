@@ -68,7 +68,7 @@ describe.each(LOOKS)('the mixing tickets at $width px, $colours', (look) => {
 
 test('on paper the tickets stand in words under the wall, and nowhere else', async () => {
   const { page, close } = await visit(browser, `/walls/${wall.code}`, { width: 1280, colours: 'light' });
-  const lines = page.getByRole('listitem').filter({ hasText: /^mixing \d, courses 1 to/ });
+  const lines = page.getByRole('listitem').filter({ hasText: /^Mixing \d, courses 1 to/ });
   expect(await lines.count()).toBe(0);
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   expect(await lines.count()).toBe(1);
