@@ -99,7 +99,7 @@ describe('a group and its set work', () => {
     await desk.getByLabel('Title').fill('Warm-up');
     await desk.getByRole('button', { name: 'Make a draft' }).click();
     await desk.waitForURL('**/desk/work/*');
-    await desk.getByText('✓ Every form has as many sound walls').waitFor();
+    await desk.getByText('Every form has the same topics, kinds of wall and level.').waitFor();
     await desk.getByText('Key of wall 1').click();
     await lookAt(desk, 'desk-work', DESK);
     await desk.getByRole('button', { name: 'Set it' }).click();
