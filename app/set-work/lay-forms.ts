@@ -54,9 +54,27 @@ export async function firstForm(
   work: WorkRow,
   learner: string | null,
 ): Promise<readonly Brief[]> {
+  return (await knownForm(store, work, learner)) ?? briefsFor(work, learner, 1);
+}
+
+/** One wall of it, drawn by itself where it has to be drawn; undefined where there is no such place. */
+export async function wallOfFirstForm(
+  store: Store,
+  work: WorkRow,
+  learner: string | null,
+  place: number,
+): Promise<Brief | undefined> {
+  return (await knownForm(store, work, learner))?.[place - 1] ?? briefOfPlace(work, learner, place);
+}
+
+async function knownForm(
+  store: Store,
+  work: WorkRow,
+  learner: string | null,
+): Promise<readonly Brief[] | null> {
   const briefs = (await keptForm(store, work, learner))?.map(({ code }) => briefOfCode(code)) ?? [];
   const known = briefs.filter((brief) => brief !== null);
-  return known.length === work.spec.walls ? known : briefsFor(work, learner, 1);
+  return known.length === work.spec.walls ? known : null;
 }
 
 /** The walls a new attempt is given, with their fingerprints: they are what a hand-in is held against. */

@@ -5,7 +5,7 @@ import { printSvg } from '../../../../../lib/views/print-svg';
 import { ViewError } from '../../../../../lib/views/view';
 import { guarded } from '../../../../access/guard';
 import { parseFields, Refusal } from '../../../../request/refusal';
-import { firstForm } from '../../../../set-work/lay-forms';
+import { wallOfFirstForm } from '../../../../set-work/lay-forms';
 
 const fields = z.object({
   place: z.coerce.number().int().min(1),
@@ -18,7 +18,7 @@ const fields = z.object({
 export const GET = guarded('GET /api/work/[work]/picture', async ({ request, params, store }) => {
   const asked = parseFields(fields, Object.fromEntries(new URL(request.url).searchParams));
   const work = await workOf(store, params.work ?? '');
-  const brief = (await firstForm(store, work, asked.learner ?? null))[asked.place - 1];
+  const brief = await wallOfFirstForm(store, work, asked.learner ?? null, asked.place);
   if (!brief) throw new Refusal(404, 'This work has no such wall.');
   const lengths = brief.rules === 'united-states' ? 'inches' : 'mm';
   try {
