@@ -91,8 +91,9 @@ describe('a form', () => {
     await user.click(screen.getByRole('button', { name: 'Send' }));
     const alert = await screen.findByRole('alert');
     expect(alert).toHaveTextContent('There is a problem');
-    expect(alert).toHaveFocus();
-    expect(document.title).toBe('Error: Join – Read the Wall');
+    // The focus and the title follow the text.
+    await waitFor(() => expect(alert).toHaveFocus());
+    await waitFor(() => expect(document.title).toBe('Error: Join – Read the Wall'));
     expect(name).toHaveValue('Joan');
     expect(name).toBeInvalid();
     expect(name).toHaveAccessibleDescription(/^As on the roster\. Error: ?Type a shorter name\.$/);
@@ -101,7 +102,7 @@ describe('a form', () => {
 
     await user.click(screen.getByRole('button', { name: 'Send' }));
     await waitFor(() => expect(screen.queryByRole('alert')).toBe(null));
-    expect(document.title).toBe('Join – Read the Wall');
+    await waitFor(() => expect(document.title).toBe('Join – Read the Wall'));
   });
 
   test('without a network says so, and keeps what was typed', async () => {
