@@ -15,26 +15,10 @@ export async function learnersWithoutForm(
     .select('id')
     .where('group_id', '=', groupId)
     .where('removed_at', 'is', null)
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('drawn_form')
-            .select('learner_id')
-            .whereRef('learner_id', '=', 'learner.id')
-            .where('set_work_id', '=', id),
-        ),
-      ),
+    .where('id', 'not in', (e) =>
+      e.selectFrom('drawn_form').select('learner_id').where('set_work_id', '=', id),
     )
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('attempt')
-            .select('learner_id')
-            .whereRef('learner_id', '=', 'learner.id')
-            .where('set_work_id', '=', id),
-        ),
-      ),
-    )
+    .where('id', 'not in', (e) => e.selectFrom('attempt').select('learner_id').where('set_work_id', '=', id))
     .orderBy('name')
     .execute();
   return rows.map((row) => row.id);
@@ -72,7 +56,11 @@ export async function keptForm(
     .$if(!spec.sameForAll, (query) => query.where('learner_id', '=', learner))
     .limit(1)
     .executeTakeFirst();
-  if (attempt) return wallsOf(store, attempt.id);
+  if (attempt) {
+    const walls = await wallsOf(store, attempt.id);
+    // Of another learner's attempt too, where all have the same walls: what they answered stays theirs.
+    return walls.map(({ place, code, fingerprint }) => ({ place, code, fingerprint }));
+  }
   const row = await store.db
     .selectFrom('drawn_form')
     .select('walls')

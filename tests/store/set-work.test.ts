@@ -250,7 +250,7 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
 
   test('of one wall for all, whoever joins later has the form that was drawn for the others; a draft has none', async () => {
     const store = await ready();
-    const { group } = await groupOfTwo(store);
+    const { group, ada, bo } = await groupOfTwo(store);
     const same = { spec: withSeverity({ ...SPEC, sameForAll: true }) };
     const unset = await createWork(store, group, 'a secret', draft(same), BY);
     await drawAhead(store, unset);
@@ -259,6 +259,17 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
     await drawAhead(store, unset);
     const row = await workOf(store, unset);
     expect(await keptForm(store, row, 'anybody')).toEqual(givenWalls(briefsFor(row, null, 1)));
+    // Two begin, the second from what the first was given: the walls, and nothing else of theirs.
+    const begin = (learner: string) =>
+      openAttempt(
+        store,
+        { work: unset, learner },
+        async () => (await keptForm(store, row, learner)) ?? givenWalls(briefsFor(row, learner, 1)),
+        NOON,
+      );
+    const [first, second] = [await begin(ada.id), await begin(bo.id)];
+    expect(await keptForm(store, row, 'anybody')).toEqual(givenWalls(briefsFor(row, null, 1)));
+    expect(await wallsOf(store, second.id)).toEqual(await wallsOf(store, first.id));
   });
 
   test('when it is not open, over, a draft or closed, nothing begins; what was begun goes on', async () => {
