@@ -3,6 +3,12 @@ import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, test } from 'vitest';
 import { GLOSSARY } from '../app/glossary/glossary';
+import { DRAWERS, STEPS_OF } from '../lib/household/drawers';
+import { DO_NOT, FIRST_WORDS, SAFETY_FIRST, WHOM } from '../lib/household/first-words';
+import { LIMIT_OF_LOOKING, ROWS } from '../lib/household/note';
+import { NO_PAPERS, PAPER_SETS } from '../lib/household/papers';
+import { STOPS } from '../lib/household/stops';
+import { groundLimits } from '../lib/household/ten-limits';
 import { CATALOGUE } from '../lib/inspect/catalogue';
 
 /**
@@ -36,9 +42,29 @@ const LESSONS = readdirSync('content/lessons').map((file): [string, string] => [
   `lesson ${file.replace('.mdx', '')}`,
   proseOf(readFileSync(`content/lessons/${file}`, 'utf8')),
 ]);
+const STEPS = DRAWERS.flatMap((drawer) => Object.values(STEPS_OF[drawer]).flat());
+/** What a homeowner is asked, told and given to ask. */
+const HOUSEHOLD: readonly (readonly [string, readonly string[]])[] = [
+  ['household: first words', [FIRST_WORDS, ...SAFETY_FIRST, ...WHOM.flat(), ...DO_NOT]],
+  [
+    'household: look round',
+    STOPS.flatMap(({ stand, questions }) => [
+      stand,
+      ...questions.flatMap((each) => [each.ask, ...('how' in each ? [each.how] : [])]),
+    ]),
+  ],
+  ['household: note', [...ROWS.flatMap(({ saw, maybe, ask }) => [saw, ...maybe, ask]), LIMIT_OF_LOOKING]],
+  ['household: steps', STEPS],
+  ...PAPER_SETS.map(({ id, lead, papers }): [string, readonly string[]] => [
+    `household: papers, ${id}`,
+    [lead, NO_PAPERS, ...papers.flatMap(({ ask, good }) => [ask, good])],
+  ]),
+  ['household: ten limits', groundLimits('canada', 'mm').flatMap(({ title, how }) => [title, how])],
+];
 const TEXTS: readonly (readonly [string, string])[] = [
   ...LESSONS,
   ['safety page', proseOf(readFileSync('content/safety.mdx', 'utf8'))],
+  ...HOUSEHOLD.map(([name, lines]): [string, string] => [name, lines.join('\n')]),
   ['glossary', GLOSSARY.map(({ means }) => means).join('\n')],
   [
     'fault catalogue',
