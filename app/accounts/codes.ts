@@ -15,6 +15,11 @@ export function makeJoinCode(): string {
   return makeCode(2);
 }
 
+/** The word with which one learner chooses a new PIN: 20 bits, and guesses are counted as those at a PIN are. */
+export function makeWord(): string {
+  return makeCode(1);
+}
+
 /** What was typed, as makeCode writes it: any case, with or without dashes; O read as 0, I and L as 1. */
 export function tidyCode(typed: string): string {
   const signs = typed

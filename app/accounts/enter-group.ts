@@ -11,11 +11,13 @@ import {
   learnerIn,
   rosterOf,
   setFirstPin,
+  wasTakenOff,
 } from '../../lib/store/learners';
 import { countTry, mayTry } from '../../lib/store/throttle';
 import { networkOf } from '../request/address';
 import { Refusal, tooManyTries, wrongField } from '../request/refusal';
 import { log } from '../server/log';
+import { isEasyPin } from './guessed-password';
 import { knownDevice } from './known-device';
 import { hashSecret, isSecretOf } from './passwords';
 import { rateLimited } from './rate-limit';
@@ -27,6 +29,8 @@ interface Entry {
   readonly code: string;
   readonly who: { readonly id: string } | { readonly name: string };
   readonly pin: string;
+  /** The one-time word, tidied, where the name asks for one. */
+  readonly word?: string | undefined;
   /** The PIN is chosen, not remembered. */
   readonly isFirst: boolean;
 }
@@ -42,16 +46,17 @@ export async function enterGroup(
   const learner =
     'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
   if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
+  if (learner.pinHash === null) await mayChoosePin(entry, learner);
   if (learner.pinHash === null && (await setFirstPin(store.db, learner.id, await hashSecret(pin)))) {
     log.info({ subject: `learner ${learner.id}` }, 'chose a PIN');
     return { learnerId: learner.id, groupId: group.id };
   }
   // Another try was faster. It may have been the same person, who tapped twice or got no answer.
   const pinHash = learner.pinHash ?? (await learnerIn(store.db, group.id, learner.id))?.pinHash ?? null;
-  if (pinHash !== null && (await isPin(entry, learner.id, pinHash)))
+  if (pinHash !== null && (await isRight(entry, learner.id, pinHash, pin)))
     return { learnerId: learner.id, groupId: group.id };
   if (entry.isFirst || pinHash === null) {
-    throw new Refusal(409, 'Somebody has just taken this name. If it was not you, tell your instructor.');
+    throw new Refusal(409, 'This name has a PIN already. Type that PIN, or ask your instructor to reset it.');
   }
   throw wrongField(
     'pin',
@@ -87,6 +92,12 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
     const roster = await rosterOf(trx, group.id);
     const known = roster.find((row) => row.name.toLowerCase() === name.toLowerCase());
     if (known) return known;
+    if (await wasTakenOff(trx, group.id, name)) {
+      throw new Refusal(409, 'This name was taken off the list. Ask your instructor to put it back.');
+    }
+    if (!group.takesNew) {
+      throw new Refusal(409, 'This group takes no new names just now. Ask your instructor to add yours.');
+    }
     if (roster.length >= MOST_LEARNERS) throw new Refusal(409, 'This group is full. Ask your instructor.');
     const id = randomUUID();
     await addLearner(trx, { id, groupId: group.id, name, at });
@@ -97,14 +108,24 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
       subject: `group ${group.id}`,
       detail: {},
     });
-    return { id, name, pinHash: null };
+    return { id, name, pinHash: null, wordHash: null };
   });
 }
 
-async function isPin(
-  { store, headers, at, pin }: Entry,
+/** @throws Refusal where the PIN is one that others try first, or where this name waits for its one-time word and this is another. */
+async function mayChoosePin(entry: Entry, { id, wordHash }: LearnerRow): Promise<void> {
+  if (isEasyPin(entry.pin)) {
+    throw wrongField('pin', 'This PIN is one of the first that others would try. Choose another.');
+  }
+  if (wordHash === null || (await isRight(entry, id, wordHash, entry.word ?? ''))) return;
+  throw wrongField('word', 'This is not the word for this name. Ask your instructor for a new one.');
+}
+
+async function isRight(
+  { store, headers, at }: Entry,
   learnerId: string,
-  pinHash: string,
+  hash: string,
+  typed: string,
 ): Promise<boolean> {
   const right = await rateLimited(
     {
@@ -116,7 +137,7 @@ async function isPin(
       at,
       problem: 'Too many wrong tries for this name. Wait, or ask your instructor to reset the PIN.',
     },
-    async () => (await isSecretOf(pinHash, pin)) || undefined,
+    async () => (await isSecretOf(hash, typed)) || undefined,
   );
   return right === true;
 }

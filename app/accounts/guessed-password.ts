@@ -23,6 +23,9 @@ const SITE_WORDS = [
 /** Shorter pieces of a name are in half of all words. */
 const SHORTEST_OWN_WORD = 4;
 
+const RUN = '01234567890';
+const BACKWARDS = '09876543210';
+
 /** One common password, also one with numbers about it or said several times; numbers alone, like dates; keys in a row; few signs; words of the site. */
 export function isEasilyGuessed(password: string): boolean {
   const whole = password.toLowerCase();
@@ -34,6 +37,11 @@ export function isEasilyGuessed(password: string): boolean {
     isMostly(whole, SITE_WORDS) ||
     [whole, letters, saidOnce(whole), saidOnce(letters)].some((text) => COMMON.has(text))
   );
+}
+
+/** Digits that others try first: a run such as 1234 or 8765, a part said over again such as 1111 or 1212, and the commonest of the kept list. */
+export function isEasyPin(pin: string): boolean {
+  return RUN.includes(pin) || BACKWARDS.includes(pin) || saidOnce(pin) !== pin || COMMON.has(pin);
 }
 
 /** 'trowel' of 'troweltrowel'. */

@@ -9,9 +9,9 @@ export const newPassword = z
   .string({ error: 'Choose a password.' })
   .min(
     FEWEST_PASSWORD_SIGNS,
-    `Choose a password of at least ${FEWEST_PASSWORD_SIGNS} signs. A few words in a row are easy to keep in mind.`,
+    `Choose a password of at least ${FEWEST_PASSWORD_SIGNS} characters. A few words in a row are easy to remember.`,
   )
-  .max(MOST_PASSWORD_SIGNS, `Choose a password of at most ${MOST_PASSWORD_SIGNS} signs.`)
+  .max(MOST_PASSWORD_SIGNS, `Choose a password of at most ${MOST_PASSWORD_SIGNS} characters.`)
   .refine(
     (text) => !isEasilyGuessed(text),
     'This password is one of the first that people try. Choose another.',
@@ -21,7 +21,7 @@ export const newPassword = z
 export const typedPassword = z
   .string({ error: 'Type your password.' })
   .min(1, 'Type your password.')
-  .max(MOST_PASSWORD_SIGNS, `A password has at most ${MOST_PASSWORD_SIGNS} signs.`);
+  .max(MOST_PASSWORD_SIGNS, `A password has at most ${MOST_PASSWORD_SIGNS} characters.`);
 
 /** @throws Refusal where somebody's new password is their own name or e-mail. */
 export function refuseOwnWords(
@@ -38,7 +38,7 @@ export function refuseOwnWords(
 export const personName = z
   .string({ error: 'Type a name.' })
   .transform(oneLine)
-  .pipe(z.string().min(1, 'Type a name.').max(60, 'Type a shorter name: 60 signs at most.'));
+  .pipe(z.string().min(1, 'Type a name.').max(60, 'Type a shorter name: 60 characters at most.'));
 
 export const emailAddress = z
   .string({ error: 'Type an e-mail address.' })

@@ -36,8 +36,8 @@ export function FaultTable({
             <span className="visually-hidden">The share found, drawn</span>
           </th>
           <Head>Found and named</Head>
-          <Head>Called instead</Head>
-          <Head>Marked where it was not</Head>
+          <Head>Named as</Head>
+          <Head>False marks</Head>
         </>
       }
     >

@@ -12,8 +12,8 @@ const STEP_WORDS: Readonly<Record<Step, string>> = {
   found: 'Found',
   named: 'Named, of those found',
   measured: 'Measured',
-  judged: 'Judged by the right kind of limit',
-  acted: 'Right thing to do',
+  judged: 'Right kind of limit',
+  acted: 'Right remedy',
 };
 
 /** Found, named, measured, judged, acted: each with its share and limits. A step nobody was asked for says so. */

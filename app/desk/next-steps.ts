@@ -1,4 +1,4 @@
-import type { GroupRow } from '../../lib/store/groups';
+import type { GroupRow } from '../../lib/store/groups/groups';
 import type { WorkInGroup } from '../../lib/store/set-work';
 
 export interface Step {

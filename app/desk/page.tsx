@@ -2,7 +2,7 @@ import type { Metadata } from 'next';
 import { When } from '../../components/time/when';
 import { TextField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
-import { groupsFor } from '../../lib/store/groups';
+import { groupsFor } from '../../lib/store/groups/groups';
 import { worksOf } from '../../lib/store/set-work';
 import { requirePage } from '../access/guard';
 import { RefusedTries } from '../accounts/refused-tries';

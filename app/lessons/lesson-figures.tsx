@@ -39,7 +39,7 @@ export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty
       <details className={styles.answer}>
         <summary>Which one has the fault?</summary>
         <p>
-          The {faulty} wall. Judged by {ruleSetTitle(LESSON_RULES)}:
+          The {faulty} wall. Checked against {ruleSetTitle(LESSON_RULES)}:
         </p>
         <ul>
           {findings.map((finding) => (

@@ -86,7 +86,7 @@ function wallTitle({ place, code }: ShownResult['walls'][number]): string {
 /** Three outcomes: near the mark, a few walls cannot tell. */
 const OUTCOME_WORDS: Readonly<Record<PassOutcome, string>> = {
   reached: 'Reached.',
-  'more walls needed': 'Too close to say: more walls are needed.',
+  'more walls needed': 'Too close to call: more walls are needed.',
   'not reached yet': 'Not reached yet.',
 };
 

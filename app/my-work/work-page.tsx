@@ -106,7 +106,7 @@ function About({ seen: { work, open, attempts } }: { readonly seen: WorkToSee })
       {spec.attempts > 1 && (
         <>
           <dt>Attempts</dt>
-          <dd>You may hand in {spec.attempts} times. Each attempt has other walls.</dd>
+          <dd>You may hand in {spec.attempts} times. Each attempt has new walls.</dd>
         </>
       )}
     </dl>

@@ -42,7 +42,7 @@ export default async function SetUpPage() {
         <TextField
           name="password"
           label="Password"
-          help={`At least ${FEWEST_PASSWORD_SIGNS} signs. A few words in a row are easy to keep in mind.`}
+          help={`At least ${FEWEST_PASSWORD_SIGNS} characters. A few words in a row are easy to remember.`}
           kind="password"
           fills="new-password"
         />

@@ -84,7 +84,7 @@ export function WorkForm(props: {
         />
         <SelectField
           name="rules"
-          label="Judged by"
+          label="Checked against"
           value={spec.rules}
           choices={RULE_SETS.map((value) => ({ value, label: ruleSetTitle(value) }))}
         />

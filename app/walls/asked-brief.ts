@@ -25,7 +25,7 @@ export const BRIEF_FIELDS: readonly WallFormField[] = [
   },
   {
     name: 'rules',
-    label: 'Judged by',
+    label: 'Checked against',
     choices: RULE_SETS.map((value) => ({ value, label: ruleSetTitle(value) })),
   },
 ];

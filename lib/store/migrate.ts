@@ -5,6 +5,7 @@ import { makeDrawnForms } from './migrations/drawn-forms';
 import { makeFirstTables } from './migrations/first-tables';
 import { guardAttempts } from './migrations/forward-only';
 import { indexScores } from './migrations/mark-book';
+import { makeNamesSafe } from './migrations/safe-names';
 import { makeSecondStep } from './migrations/second-step';
 
 interface Migration {
@@ -20,6 +21,7 @@ const MIGRATIONS: readonly Migration[] = [
   { name: 'attempts only move forward', run: guardAttempts },
   { name: 'second step of signing in', run: makeSecondStep },
   { name: 'forms drawn ahead', run: makeDrawnForms },
+  { name: 'names that are safe', run: makeNamesSafe },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;

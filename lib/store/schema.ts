@@ -22,6 +22,8 @@ export interface LearningGroupTable {
   id: Fixed<string>;
   name: string;
   join_code: string;
+  /** Whether the code lets in names that are not on the roster. */
+  takes_new: Generated<YesNo>;
   closed_at: Ms | null;
   created_at: Ms;
 }
@@ -37,6 +39,8 @@ export interface LearnerTable {
   group_id: string;
   name: string;
   pin_hash: string | null;
+  /** Of the one-time word without which nobody chooses a PIN for this name. */
+  word_hash: ColumnType<string | null, string | null | undefined, string | null>;
   /** Percent of the time others get: 100 is the same. */
   time_factor: number;
   created_at: Ms;
@@ -86,6 +90,15 @@ export interface DrawnFormTable {
   learner_id: Fixed<string>;
   /** A GivenWall each. */
   walls: Fixed<Json>;
+}
+
+/** A learner handed this in and then deleted all their data. */
+export interface DeletedWorkTable {
+  id: Fixed<string>;
+  set_work_id: Fixed<string>;
+  learner_name: Fixed<string>;
+  handed_in_at: Fixed<Ms>;
+  deleted_at: Fixed<Ms>;
 }
 
 export interface AttemptTable {
@@ -188,6 +201,7 @@ export interface Tables {
   throttle: ThrottleTable;
   set_work: SetWorkTable;
   drawn_form: DrawnFormTable;
+  deleted_work: DeletedWorkTable;
   attempt: AttemptTable;
   attempt_wall: AttemptWallTable;
   result_version: ResultVersionTable;

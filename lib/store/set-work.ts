@@ -82,16 +82,16 @@ export async function changeDraft(store: Store, work: string, draft: WorkDraft, 
   });
 }
 
-const BEFORE = { set: 'draft', closed: 'set' } as const;
+const BEFORE = { set: ['draft', 'closed'], closed: ['set'] } as const;
 
-/** Sets a draft, or closes work that is set. A second time nothing happens. */
+/** Sets a draft, closes work that is set, or opens it again. A second time nothing happens. */
 export async function moveWork(store: Store, work: string, to: keyof typeof BEFORE, by: By): Promise<void> {
   await audited(store, by, async (trx, note) => {
     const moved = await trx
       .updateTable('set_work')
       .set({ state: to })
       .where('id', '=', work)
-      .where('state', '=', BEFORE[to])
+      .where('state', 'in', BEFORE[to])
       .executeTakeFirst();
     if (moved.numUpdatedRows === 0n) return;
     await note(`work ${to}`, `work ${work}`);

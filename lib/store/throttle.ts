@@ -62,6 +62,30 @@ export async function mayTry(db: Store['db'], kind: TryKind, of: string, at: num
   return (counted?.count ?? 0) < TRY_LIMITS[kind].most;
 }
 
+/** Whom the tries counted so far keep out, and until when, ms. */
+export async function locksOf(
+  db: Store['db'],
+  kinds: readonly TryKind[],
+  at: number,
+): Promise<ReadonlyMap<string, number>> {
+  const locks = new Map<string, number>();
+  for (const kind of kinds) {
+    const { most, windowMs } = TRY_LIMITS[kind];
+    const rows = await db
+      .selectFrom('throttle')
+      .select(['key', 'since'])
+      .where('key', 'like', `${kind}:%`)
+      .where('count', '>=', most)
+      .where('since', '>', at - windowMs)
+      .execute();
+    for (const { key, since } of rows) {
+      const of = key.slice(kind.length + 1);
+      locks.set(of, Math.max(locks.get(of) ?? 0, since + windowMs));
+    }
+  }
+  return locks;
+}
+
 export interface RefusedTries {
   readonly count: number;
   readonly last: number;

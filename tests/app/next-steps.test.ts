@@ -1,10 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { dueNext, nextSteps } from '../../app/desk/next-steps';
 import { templateOf } from '../../lib/classes/templates';
-import type { GroupRow } from '../../lib/store/groups';
+import type { GroupRow } from '../../lib/store/groups/groups';
 import type { WorkInGroup } from '../../lib/store/set-work';
 
-const GROUP: GroupRow = { id: 'g', name: 'Tuesday', joinCode: 'x', closedAt: null, learners: 3 };
+const GROUP: GroupRow = {
+  id: 'g',
+  name: 'Tuesday',
+  joinCode: 'x',
+  closedAt: null,
+  takesNew: true,
+  learners: 3,
+};
 const WORK: WorkInGroup = {
   id: 'w',
   groupId: 'g',

@@ -57,7 +57,7 @@ describe.each(SLUGS)('%s', (slug) => {
     expect(Math.min(...shown)).toBeGreaterThan(0);
     expect(await page.getByLabel('Show limits by').isVisible()).toBe(false);
     await page.getByText('Which one has the fault?').click();
-    expect(await page.getByText(/^The (first|second) wall\. Judged by/).isVisible()).toBe(true);
+    expect(await page.getByText(/^The (first|second) wall\. Checked against/).isVisible()).toBe(true);
     const drawn = await page.locator('main img').evaluateAll(async (images) => {
       const loaded = images.filter((image) => image instanceof HTMLImageElement);
       return loaded.map(({ naturalWidth }) => naturalWidth);

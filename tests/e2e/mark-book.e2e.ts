@@ -141,7 +141,7 @@ describe('an instructor with the mark book', () => {
       await card.getByText('Set another mark, or comment').click();
       const form = card.getByRole('form', { name: 'Mark for Joints' });
       await form.getByLabel('Mark, percent').fill('150');
-      await form.getByLabel('Why').fill('The light was out');
+      await form.getByLabel('Reason').fill('The light was out');
       await form.getByRole('button', { name: 'Set this mark' }).click();
       await form.getByRole('heading', { name: 'There is a problem' }).waitFor();
       expect(await form.getByLabel('Mark, percent').inputValue()).toBe('150');

@@ -92,17 +92,17 @@ describe('a group and its set work', () => {
   test('set work is made from a template, looked at with key and match, and set', async () => {
     await desk.goto(`${site.address}/desk/groups/${group}/set?template=warm-up`);
     await desk.getByLabel('Title').fill('');
-    await desk.getByRole('button', { name: 'Make a draft' }).click();
+    await desk.getByRole('button', { name: 'Save as draft' }).click();
     await desk.getByRole('link', { name: 'Write a title' }).waitFor();
     expect(await desk.getByLabel('How many walls').inputValue()).toBe('2');
     await lookAt(desk, 'desk-set-wrong', DESK);
     await desk.getByLabel('Title').fill('Warm-up');
-    await desk.getByRole('button', { name: 'Make a draft' }).click();
+    await desk.getByRole('button', { name: 'Save as draft' }).click();
     await desk.waitForURL('**/desk/work/*');
     await desk.getByText('Every form has the same topics, kinds of wall and level.').waitFor();
     await desk.getByText('Key of wall 1').click();
     await lookAt(desk, 'desk-work', DESK);
-    await desk.getByRole('button', { name: 'Set it' }).click();
+    await desk.getByRole('button', { name: 'Publish to the group' }).click();
     await desk.getByText('Set. Learners see it.').waitFor();
   });
 
@@ -111,7 +111,7 @@ describe('a group and its set work', () => {
     await desk.getByText('Time and tries').click();
     await desk.getByLabel('Attempts').fill('0');
     await desk.getByText('Time and tries').click();
-    await desk.getByRole('button', { name: 'Make a draft' }).click();
+    await desk.getByRole('button', { name: 'Save as draft' }).click();
     await desk.getByRole('link', { name: 'Attempts: write a whole number from 1 to 9.' }).click();
     expect(await desk.getByLabel('Attempts').evaluate((field) => field === document.activeElement)).toBe(
       true,

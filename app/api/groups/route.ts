@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { createGroup } from '../../../lib/store/groups';
+import { createGroup } from '../../../lib/store/groups/groups';
 import { guarded } from '../../access/guard';
 import { makeJoinCode } from '../../accounts/codes';
 import { oneLine } from '../../request/one-line';

@@ -60,7 +60,7 @@ export default async function AccountPage() {
           <TextField
             name="chosen"
             label="New password"
-            help={`At least ${FEWEST_PASSWORD_SIGNS} signs. You will be signed out on all other devices.`}
+            help={`At least ${FEWEST_PASSWORD_SIGNS} characters. You will be signed out on all other devices.`}
             kind="password"
             fills="new-password"
           />

@@ -51,7 +51,7 @@ function Member(member: StaffRow) {
         <br />
         {groups.length === 0 ? 'No group yet' : `Groups: ${groups.join(', ')}`}
         <br />
-        {hasPassword ? signedInWords(sessions) : 'Cannot sign in: has no password'}
+        {hasPassword ? signedInWords(sessions) : 'Invited: has not used the link yet'}
         {hasSecondStep && ', with a second step'}
       </p>
       <div className={styles.actions}>

@@ -40,10 +40,10 @@ export function AbilityPlot({
         </g>
       ))}
       <text x={10} y={100}>
-        harder for them
+        weaker
       </text>
       <text x={WIDTH - 10} y={100} textAnchor="end">
-        easier for them
+        stronger
       </text>
     </svg>
   );

@@ -36,7 +36,7 @@ export default async function JoinGroupPage({ params, searchParams }: Props) {
   return (
     <div className="column">
       <h1>{group.name}</h1>
-      {roster.length > 0 && (
+      {(roster.length > 0 || !group.takesNew) && (
         <>
           <h2>Who are you?</h2>
           <ul className={styles.names}>
@@ -51,20 +51,25 @@ export default async function JoinGroupPage({ params, searchParams }: Props) {
           <h2>Your name is not here?</h2>
         </>
       )}
-      <GetForm
-        action={`/join/${code}`}
-        send="Go on"
-        plain={roster.length > 0}
-        problems={typed?.success === false ? { name: typed.error.issues[0]?.message ?? 'Type a name.' } : {}}
-      >
-        <TextField
-          name="name"
-          label="Your name"
-          help="Your instructor sees it, and the others of your group see it in this list. A first name is enough."
-          value={typeof asked.name === 'string' ? asked.name : ''}
-          most={60}
-        />
-      </GetForm>
+      {!group.takesNew && <p>Ask your instructor to add it: this group takes no new names just now.</p>}
+      {group.takesNew && (
+        <GetForm
+          action={`/join/${code}`}
+          send="Go on"
+          plain={roster.length > 0}
+          problems={
+            typed?.success === false ? { name: typed.error.issues[0]?.message ?? 'Type a name.' } : {}
+          }
+        >
+          <TextField
+            name="name"
+            label="Your name"
+            help="Your instructor sees it, and the others of your group see it in this list. A first name is enough."
+            value={typeof asked.name === 'string' ? asked.name : ''}
+            most={60}
+          />
+        </GetForm>
+      )}
     </div>
   );
 }
@@ -96,15 +101,24 @@ function PinPage(props: {
           digits
           most={6}
           {...(first
-            ? { help: '4 to 6 digits. You need it each time you sign in. Take none that others know.' }
+            ? { help: '4 to 6 digits that nobody would guess. You need them each time you sign in.' }
             : {})}
         />
         {first && <TextField name="again" label="The same PIN again" kind="password" digits most={6} />}
+        {first && learner && learner.wordHash !== null && (
+          <TextField
+            name="word"
+            label="One-time word"
+            help="Your instructor has given it to you, and to nobody else."
+            most={40}
+          />
+        )}
       </PostForm>
       {first && (
         <p>
-          What is kept: your name, your PIN in scrambled form, and the work you do in this group. You can take
-          it away and delete it at any time.
+          What is kept: your name, your PIN in scrambled form, and the work you do in this group. You can
+          download it and delete it at any time. If you delete work that you have handed in, your instructor
+          still sees that you did, and when.
         </p>
       )}
       {!first && <p>PIN forgotten? Your instructor can reset it.</p>}

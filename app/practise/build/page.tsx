@@ -35,7 +35,7 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
           </select>
         </label>
         <label>
-          Judged by
+          Checked against
           <select name="rules" defaultValue={rules}>
             <Options of={RULE_SETS.map((each) => [each, ruleSetTitle(each)])} />
           </select>
@@ -45,7 +45,7 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
         </button>
       </form>
       <p>
-        {base.title} · judged by{' '}
+        {base.title} · checked against{' '}
         <Link href={`/limits/${rules}`} prefetch={false}>
           {ruleSetTitle(rules)}
         </Link>

@@ -63,7 +63,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
           . You can zoom.
         </p>
         <p>
-          Round {round}. Judged by{' '}
+          Round {round}. Checked against{' '}
           <Link href={`/limits/${rules}`} prefetch={false}>
             {ruleSetTitle(rules)}
           </Link>

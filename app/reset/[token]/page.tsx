@@ -39,7 +39,7 @@ export default async function NewPasswordPage({ params }: Props) {
         <TextField
           name="password"
           label="New password"
-          help={`At least ${FEWEST_PASSWORD_SIGNS} signs. A few words in a row are easy to keep in mind.`}
+          help={`At least ${FEWEST_PASSWORD_SIGNS} characters. A few words in a row are easy to remember.`}
           kind="password"
           fills="new-password"
         />

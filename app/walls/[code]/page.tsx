@@ -42,7 +42,7 @@ export default async function WallPage({ params }: Props) {
           {DIFFICULTY_WORDS[read.difficulty]?.toLowerCase()}
         </p>
         <p>
-          Judged by{' '}
+          Checked against{' '}
           <Link href={`/limits/${read.rules}`} prefetch={false}>
             {ruleSetTitle(read.rules)}
           </Link>

@@ -35,7 +35,7 @@ function Control(props: {
   readonly onChange: (value: Value) => void;
 }) {
   const { field, value, system, onChange } = props;
-  if (field === 'rules') return <Choice label="Judged by" choices={RULES} {...{ value, onChange }} />;
+  if (field === 'rules') return <Choice label="Checked against" choices={RULES} {...{ value, onChange }} />;
   if ('choices' in field) return <Choice {...field} {...{ value, onChange }} />;
   if (!('least' in field)) return <Tick label={field.label} {...{ value, onChange }} />;
   const { label, least, most, step } = field;

@@ -85,7 +85,7 @@ export function SayMore(props: {
           </div>
         )}
         <ChoiceBar
-          legend={`Which requirement? Judged by ${rules}`}
+          legend={`Which requirement? Checked against ${rules}`}
           options={KIND_OPTIONS}
           value={details.kind}
           onChoose={(kind) => onChange({ ...details, kind })}

@@ -226,7 +226,7 @@ describe('fields', () => {
   test('a drawing judges by the rules the reader chose, in their lengths', () => {
     localStorage.setItem('rules', 'united-states');
     render(<OnTheLedge />);
-    expect(screen.getByRole('combobox', { name: 'Judged by' })).toHaveValue('united-states');
+    expect(screen.getByRole('combobox', { name: 'Checked against' })).toHaveValue('united-states');
     // 90 mm are 3 9/16 in.
     expect(screen.getByRole('spinbutton', { name: 'Depth of the unit' })).toHaveValue('3 9/16');
   });
@@ -263,7 +263,7 @@ describe('fields', () => {
     render(<OnTheLedge />);
     await userEvent.click(screen.getByRole('radio', { name: 'inches' }));
     await userEvent.selectOptions(
-      screen.getByRole('combobox', { name: 'Judged by' }),
+      screen.getByRole('combobox', { name: 'Checked against' }),
       'United States (IRC 2021)',
     );
     type(['Depth of the unit', '3 5/8'], ['Past the edge of the ledge', '1.1875']);

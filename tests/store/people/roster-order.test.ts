@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { addToRoster, rosterWithPins } from '../../../lib/store/groups';
+import { addToRoster, rosterWithPins } from '../../../lib/store/groups/roster';
 import { rosterOf } from '../../../lib/store/learners';
 import { emptyDatabase, KINDS, readyStore } from '../databases';
 import { NOON, sampleGroup } from '../samples/sample-attempt';
@@ -14,6 +14,6 @@ test.each(KINDS)('a roster is in the order in which people look for a name, on %
   }));
   await addToRoster(store, group, rows, { actor: 'user teacher', at: NOON });
   const ordered = ['Ada', 'Ecker', 'Élodie', 'Pupil 2', 'Pupil 10', 'zoe'];
-  expect((await rosterWithPins(store, group)).map(({ name }) => name)).toEqual(ordered);
+  expect((await rosterWithPins(store, group, NOON)).map(({ name }) => name)).toEqual(ordered);
   expect((await rosterOf(store.db, group)).map(({ name }) => name)).toEqual(ordered);
 });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { closeGroup } from '../../../../lib/store/groups';
+import { closeGroup } from '../../../../lib/store/groups/groups';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { checkRoster } from '../../../../lib/classes/roster';
-import { addToRoster, RosterError, rosterWithPins } from '../../../../lib/store/groups';
+import { addToRoster, RosterError } from '../../../../lib/store/groups/roster';
+import { rosterOf } from '../../../../lib/store/learners';
 import { guarded } from '../../../access/guard';
 import { parseFields, Refusal } from '../../../request/refusal';
 import { readRoster } from '../../../set-work/roster-lines';
@@ -21,7 +22,7 @@ export const POST = guarded(
   async ({ person, body, store, at }) => {
     const { group, text, dry } = parseFields(fields, body);
     const read = readRoster(text);
-    const present = (await rosterWithPins(store, group)).map(({ name }) => name);
+    const present = (await rosterOf(store.db, group)).map(({ name }) => name);
     const { rows, problems } =
       read.problems.length > 0 ? { rows: [], problems: read.problems } : checkRoster(read.lines, present);
     if (dry) return Response.json({ ok: true, rows, problems });

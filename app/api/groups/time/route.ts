@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { TIME_FACTORS } from '../../../../lib/classes/roster';
-import { setTimeFactor } from '../../../../lib/store/groups';
+import { setTimeFactor } from '../../../../lib/store/groups/roster';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 

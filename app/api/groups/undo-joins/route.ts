@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { removeJoined } from '../../../../lib/store/groups';
+import { removeJoined } from '../../../../lib/store/groups/roster';
 import { guarded } from '../../../access/guard';
 import { parseFields } from '../../../request/refusal';
 

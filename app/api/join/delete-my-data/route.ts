@@ -9,7 +9,7 @@ const fields = z.strictObject({
   sure: z.literal(true, { error: 'Tick the box if you are sure.' }),
 });
 
-/** Name, PIN, attempts, marks and results are gone for good. The audit trail keeps an id that leads nowhere. */
+/** Name, PIN, attempts, marks and results are gone for good; that work was handed in is left as a line for the instructor. The audit trail keeps an id that leads nowhere. */
 export const POST = guarded(
   'POST /api/join/delete-my-data',
   async ({ request: { headers }, person, body, store, at }) => {
@@ -17,7 +17,7 @@ export const POST = guarded(
     const { learnerId } = person;
     const cookies = await endSessions(headers);
     await store.db.transaction().execute(async (trx) => {
-      await eraseLearner(trx, learnerId);
+      await eraseLearner(trx, learnerId, at);
       await appendAudit(trx, store.kind, {
         at,
         actor: `learner ${learnerId}`,

@@ -17,6 +17,7 @@ const fields = z.strictObject({
   pin,
   /** The PIN once more, when it is the first. */
   again: z.string().optional(),
+  word: z.string().max(100).transform(tidyCode).optional(),
 });
 
 /** Signs a learner in: with the PIN they have, or with the first one they choose. */

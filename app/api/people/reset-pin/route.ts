@@ -4,14 +4,18 @@ import { endLearnerSessions } from '../../../../lib/store/learner-sessions';
 import { clearPin } from '../../../../lib/store/learners';
 import { forgetTries } from '../../../../lib/store/throttle';
 import { guarded } from '../../../access/guard';
+import { makeWord } from '../../../accounts/codes';
 import { logChange } from '../../../accounts/note-in-trail';
+import { hashSecret } from '../../../accounts/passwords';
 import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({ learner: z.string() });
 
-/** The learner chooses a new PIN when they next sign in; until then whoever has the group's code can, so do it when they are there. */
+/** Ends a learner's PIN and sign-ins, and gives the one-time word with which they, and nobody else in the group, choose a new PIN. */
 export const POST = guarded('POST /api/people/reset-pin', async ({ person, body, store, at }) => {
   const { learner } = parseFields(fields, body);
+  const word = makeWord();
+  const wordHash = await hashSecret(word);
   const entry = {
     at,
     actor: `user ${person.userId}`,
@@ -20,11 +24,11 @@ export const POST = guarded('POST /api/people/reset-pin', async ({ person, body,
     detail: {},
   };
   await store.db.transaction().execute(async (trx) => {
-    await clearPin(trx, learner);
+    await clearPin(trx, learner, wordHash);
     await endLearnerSessions(trx, learner, at);
     await forgetTries(trx, ['pin', 'pinDay'], learner);
     await appendAudit(trx, store.kind, entry);
   });
   logChange(entry);
-  return Response.json({ ok: true });
+  return Response.json({ ok: true, word });
 });

@@ -4,7 +4,8 @@ import { QrCode } from '../../../../components/desk/qr-code';
 import { RosterForm } from '../../../../components/desk/roster-form';
 import { When } from '../../../../components/time/when';
 import { PostForm } from '../../../../components/ui/post-form';
-import { groupOf, rosterWithPins } from '../../../../lib/store/groups';
+import { type DeletedWork, deletedWorks, type GroupRow, groupOf } from '../../../../lib/store/groups/groups';
+import { type NamedLearner, rosterWithPins, takenOff } from '../../../../lib/store/groups/roster';
 import { partIn } from '../../../../lib/store/record-owner';
 import { type WorkInGroup, worksOf } from '../../../../lib/store/set-work';
 import { requirePage } from '../../../access/guard';
@@ -26,14 +27,17 @@ export default async function GroupPage({ params }: Props) {
     person,
     store,
   } = await requirePage('/desk/groups/[group]', params);
-  const [group, roster, works] = await Promise.all([
+  const at = Date.now();
+  const [group, roster, removed, deleted, works] = await Promise.all([
     groupOf(store, id),
-    rosterWithPins(store, id),
+    rosterWithPins(store, id, at),
+    takenOff(store, id),
+    deletedWorks(store, id),
     worksOf(store, id),
   ]);
   const isOpen = group.closedAt === null;
   const leads = person.kind === 'owner' || (await partIn(store.db, id, person.userId)) === 'lead';
-  const steps = nextSteps({ group: { ...group, learners: roster.length }, works }, Date.now());
+  const steps = nextSteps({ group: { ...group, learners: roster.length }, works }, at);
   const join = `${siteAddress(await headers())}/join/${group.joinCode}`;
   return (
     <div className={styles.page}>
@@ -51,9 +55,7 @@ export default async function GroupPage({ params }: Props) {
         )}
       </p>
       <h1>{group.name}</h1>
-      {!isOpen && (
-        <p>This group is closed. Nobody joins, and nothing new is begun. What was handed in stays.</p>
-      )}
+      {!isOpen && <p>This group is closed. Nobody can join or start new work. What was handed in stays.</p>}
       {steps.length > 0 && (
         <ul className={styles.steps} aria-label="What to do next">
           {steps.map(({ words, href }) => (
@@ -93,40 +95,52 @@ export default async function GroupPage({ params }: Props) {
             </div>
             <QrCode qr={qrPath(join)} label={`QR code to join ${group.name}`} />
           </div>
+          <Joining group={group} />
         </>
       )}
       <h2>Roster ({roster.length})</h2>
       <Roster learners={roster} />
+      <Removed learners={removed} />
+      <Deleted works={deleted} />
       {isOpen && (
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
           <details className={styles.key}>
-            <summary>Names that are nobody’s</summary>
+            <summary>Remove made-up names</summary>
             <p className={styles.text}>
-              Has somebody joined under made-up names? This takes off everybody who typed their own name
-              within the last hour; names that were on the roster before stay. A real learner among them comes
-              back, with the work they had, when you add their name above.
+              Has somebody joined under made-up names? This removes everybody who typed in their own name
+              during the last hour. Names that were on the roster before stay. If a real learner is among
+              them, put them back: their work is kept.
             </p>
             <PostForm
               action="/api/groups/undo-joins"
               then="reload"
-              send="Take them off"
-              name="Take off who joined within the last hour"
+              send="Remove them"
+              name="Remove everybody who joined during the last hour"
               also={{ group: id }}
               plain
             />
           </details>
         </>
       )}
+      {!isOpen && leads && (
+        <PostForm
+          action="/api/groups/reopen"
+          then="reload"
+          send="Open this group again"
+          also={{ group: id }}
+          plain
+        />
+      )}
       {isOpen && leads && (
         <>
-          <h2>At the end</h2>
+          <h2>End of the year</h2>
           <details className="disclosure">
             <summary>Close the group</summary>
             <p className={styles.text}>
-              Do this at the end of a year. Nobody joins any more and nothing new is begun. The mark book
-              stays. It cannot be opened again.
+              Nobody can join any more, and nobody can start new work. The mark book stays. You can open the
+              group again.
             </p>
             <PostForm
               action="/api/groups/close"
@@ -139,6 +153,81 @@ export default async function GroupPage({ params }: Props) {
         </>
       )}
     </div>
+  );
+}
+
+/** Whom the code lets in, and a new code. */
+function Joining({ group: { id, takesNew } }: { readonly group: Omit<GroupRow, 'learners'> }) {
+  return (
+    <details className="disclosure">
+      <summary>
+        {takesNew
+          ? 'Anybody with this code can add their name'
+          : 'Only names on the roster get in with this code'}
+      </summary>
+      <PostForm
+        action="/api/groups/joining"
+        then="reload"
+        send={takesNew ? 'Let in only names on the roster' : 'Let new names join again'}
+        name="Who may join"
+        also={{ group: id, takesNew: !takesNew }}
+        plain
+      />
+      <p className={styles.text}>
+        Has the code got out? With a new one, the old code stops working. Learners who are signed in stay
+        signed in.
+      </p>
+      <PostForm
+        action="/api/groups/join-code"
+        then="reload"
+        send="Make a new code"
+        name="New code"
+        also={{ group: id }}
+        done="The new code is above."
+        plain
+      />
+    </details>
+  );
+}
+
+function Removed({ learners }: { readonly learners: readonly NamedLearner[] }) {
+  if (learners.length === 0) return null;
+  return (
+    <details className="disclosure">
+      <summary>Removed from the group ({learners.length})</summary>
+      <ul>
+        {learners.map(({ id, name }) => (
+          <li key={id}>
+            {name}
+            <PostForm
+              action="/api/groups/put-back"
+              then="reload"
+              send="Put back"
+              name={`Put ${name} back`}
+              also={{ learner: id }}
+              plain
+            />
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Deleted({ works }: { readonly works: readonly DeletedWork[] }) {
+  if (works.length === 0) return null;
+  return (
+    <details className="disclosure">
+      <summary>Deleted by learners ({works.length})</summary>
+      <ul>
+        {works.map(({ id, name, title, handedInAt, deletedAt }) => (
+          <li key={id}>
+            {name} deleted all their data on <When at={deletedAt} />. “{title}” had been handed in on{' '}
+            <When at={handedInAt} />.
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

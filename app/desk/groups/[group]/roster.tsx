@@ -1,6 +1,8 @@
+import { ResetPin } from '../../../../components/desk/reset-pin';
+import { When } from '../../../../components/time/when';
 import { TextField } from '../../../../components/ui/fields';
 import { PostForm } from '../../../../components/ui/post-form';
-import type { RosterLearner } from '../../../../lib/store/groups';
+import type { RosterLearner } from '../../../../lib/store/groups/roster';
 import styles from '../../desk.module.css';
 
 /** Who is in the group; behind each name what can be done for them. */
@@ -8,58 +10,67 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
   if (learners.length === 0) return <p>Nobody yet. Add names below, or let learners join by themselves.</p>;
   return (
     <ul className={styles.people}>
-      {learners.map(({ id, name, hasPin, timeFactor }) => (
-        <li key={id}>
-          <details className="disclosure">
-            <summary>
-              <strong>{name}</strong>
-              <span className={styles.soft}>
-                {hasPin ? 'has a PIN' : 'no PIN yet'}
-                {timeFactor !== 100 && ` · time ${timeFactor} %`}
-              </span>
-            </summary>
-            <div className={styles.more}>
-              <a className={styles.link} href={`/desk/learners/${id}`}>
-                What {name} sees and misses
-              </a>
-              {hasPin && (
+      {learners.map((learner) => {
+        const { id, name, hasPin, timeFactor } = learner;
+        return (
+          <li key={id}>
+            <details className="disclosure">
+              <summary>
+                <strong>{name}</strong>
+                <span className={styles.soft}>
+                  <Standing {...learner} />
+                </span>
+              </summary>
+              <div className={styles.more}>
+                <a className={styles.link} href={`/desk/learners/${id}`}>
+                  Results of {name}
+                </a>
+                <ResetPin learner={id} name={name} hasPin={hasPin} />
                 <PostForm
-                  action="/api/people/reset-pin"
+                  action="/api/groups/time"
                   then="reload"
-                  send="Let them choose a new PIN"
-                  name={`New PIN for ${name}`}
+                  send="Save"
+                  name={`Time for ${name}`}
                   also={{ learner: id }}
-                  done="They choose a new PIN when they next join. Let them do it now."
+                  plain
+                >
+                  <TextField
+                    name="timeFactor"
+                    label="Extra time, in percent of the usual (125 is a quarter more)"
+                    kind="number"
+                    value={String(timeFactor)}
+                  />
+                </PostForm>
+                <PostForm
+                  action="/api/groups/remove-learner"
+                  then="reload"
+                  send="Remove from the group"
+                  name={`Remove ${name} from the group`}
+                  also={{ learner: id }}
                   plain
                 />
-              )}
-              <PostForm
-                action="/api/groups/time"
-                then="reload"
-                send="Set the time"
-                name={`Time for ${name}`}
-                also={{ learner: id }}
-                plain
-              >
-                <TextField
-                  name="timeFactor"
-                  label="Time in percent of what others get"
-                  kind="number"
-                  value={String(timeFactor)}
-                />
-              </PostForm>
-              <PostForm
-                action="/api/groups/remove-learner"
-                then="reload"
-                send="Take off the roster"
-                name={`Take ${name} off the roster`}
-                also={{ learner: id }}
-                plain
-              />
-            </div>
-          </details>
-        </li>
-      ))}
+                <p className={styles.soft}>Their work and marks are kept. You can put them back.</p>
+              </div>
+            </details>
+          </li>
+        );
+      })}
     </ul>
+  );
+}
+
+function Standing({ hasPin, hasWord, lockedUntil, devices, timeFactor }: RosterLearner) {
+  return (
+    <>
+      {hasPin ? 'has a PIN' : hasWord ? 'one-time word not used yet' : 'no PIN yet'}
+      {devices > 0 && ` · signed in on ${devices} ${devices === 1 ? 'device' : 'devices'}`}
+      {lockedUntil !== null && (
+        <>
+          {' '}
+          · too many wrong PINs: locked until <When at={lockedUntil} />
+        </>
+      )}
+      {timeFactor !== 100 && ` · time ${timeFactor} %`}
+    </>
   );
 }

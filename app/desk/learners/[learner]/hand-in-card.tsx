@@ -90,7 +90,11 @@ export function HandInCard({
           name={`Mark for ${title}`}
         >
           <TextField name="score" label="Mark, percent" help="From 0 to 100. The marking stays beside it." />
-          <TextField name="reason" label="Why" help="The learner and the next instructor will read it." />
+          <TextField
+            name="reason"
+            label="Reason"
+            help="The learner will read it, and so will the next instructor."
+          />
         </PostForm>
         <PostForm
           action="/api/book/comment"

@@ -4,7 +4,9 @@ import { PostForm } from '../../../../components/ui/post-form';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
-import { groupOf, type RosterLearner, rosterWithPins } from '../../../../lib/store/groups';
+import { groupOf } from '../../../../lib/store/groups/groups';
+import type { NamedLearner } from '../../../../lib/store/groups/roster';
+import { rosterOf } from '../../../../lib/store/learners';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
 import { KIND_TITLES } from '../../../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../../../lib/wall-page/laid-practice';
@@ -42,10 +44,10 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
   const work = await workOf(store, id);
   const [group, roster, lessons] = await Promise.all([
     groupOf(store, work.groupId),
-    rosterWithPins(store, work.groupId),
+    rosterOf(store.db, work.groupId),
     readLessons(),
   ]);
-  const learners: readonly Pick<RosterLearner, 'id' | 'name'>[] = roster.length > 0 ? roster : SAMPLES;
+  const learners: readonly NamedLearner[] = roster.length > 0 ? roster : SAMPLES;
   const learner = work.spec.sameForAll
     ? null
     : (learners.find((each) => each.id === asked.learner) ?? learners[0] ?? null);
@@ -112,7 +114,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
           <h2>Change the draft</h2>
           <WorkForm
             action="/api/work/edit"
-            send="Keep the changes"
+            send="Save"
             also={{ work: id }}
             start={{ ...work, days: null, graceMinutes: Math.round(work.graceMs / 60_000) }}
             lessons={lessons.map(({ slug, meta }) => ({ slug, title: meta.title }))}
@@ -124,9 +126,9 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
 }
 
 const STATE_WORDS = {
-  draft: 'Draft. Learners see nothing of it yet.',
-  set: 'Set. Learners see it.',
-  closed: 'Closed. Nothing new is begun.',
+  draft: 'Draft. Learners cannot see it yet.',
+  set: 'Published. Learners can see it.',
+  closed: 'Closed. Nobody can start it any more.',
 } as const;
 
 function Facts({ work }: { readonly work: WorkRow }) {
@@ -143,8 +145,8 @@ function Facts({ work }: { readonly work: WorkRow }) {
       </p>
       <p>
         {spec.walls === 1 ? '1 wall' : `${spec.walls} walls`},{' '}
-        {spec.sameForAll ? 'the same for all' : 'others for each learner'} · difficulty {spec.difficulty} of 5
-        · judged by {ruleSetTitle(spec.rules)} ·{' '}
+        {spec.sameForAll ? 'the same for everyone' : 'different for each learner'} · difficulty{' '}
+        {spec.difficulty} of 5 · checked against {ruleSetTitle(spec.rules)} ·{' '}
         {spec.attempts === 1 ? '1 attempt' : `${spec.attempts} attempts`} ·{' '}
         {spec.minutes === null ? 'no time limit' : `${spec.minutes} minutes`}
       </p>
@@ -156,7 +158,7 @@ function Facts({ work }: { readonly work: WorkRow }) {
         )}
         {dueAt !== null ? (
           <>
-            Due <When at={dueAt} />, with {Math.round(graceMs / 60_000)} minutes’ grace.
+            Due <When at={dueAt} />, with a grace period of {Math.round(graceMs / 60_000)} minutes.
           </>
         ) : (
           'No due date.'
@@ -179,19 +181,30 @@ function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
       <PostForm
         action="/api/work/set"
         then="reload"
-        send="Set it: learners see it"
+        send="Publish to the group"
         also={{ work: id }}
-        done="It is set."
+        done="It is published."
       />
     );
   }
-  if (state === 'closed') return null;
+  if (state === 'closed') {
+    return (
+      <PostForm
+        action="/api/work/set"
+        then="reload"
+        send="Open it again"
+        also={{ work: id }}
+        done="It is open again."
+        plain
+      />
+    );
+  }
   return (
     <>
       <PostForm
         action="/api/work/close"
         then="reload"
-        send="Close it: nothing new is begun"
+        send="Close it: nobody can start any more"
         also={{ work: id }}
         done="It is closed."
         plain
@@ -204,7 +217,7 @@ function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
           send="Move it"
           name="Due date"
           also={{ work: id }}
-          done="It is moved. What came late before stays flagged."
+          done="It is moved. Work that was late stays flagged."
           plain
         >
           <DueField dueAt={dueAt} />

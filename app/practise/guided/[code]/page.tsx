@@ -60,7 +60,7 @@ export default async function GuidedPage({ params, searchParams }: Props) {
         </ol>
       </nav>
       <p>
-        {KIND_TITLES[brief.kind]} <strong>{wallCode}</strong> · judged by{' '}
+        {KIND_TITLES[brief.kind]} <strong>{wallCode}</strong> · checked against{' '}
         <Link href={`/limits/${brief.rules}`} prefetch={false}>
           {ruleSetTitle(brief.rules)}
         </Link>

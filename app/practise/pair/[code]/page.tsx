@@ -40,7 +40,7 @@ export default async function PairPage({ params }: Props) {
       </p>
       <p>
         Pair <strong>{exact}</strong> · {KIND_TITLES[brief.kind]} · {TOPIC_TITLES[brief.topic]} ·{' '}
-        {DIFFICULTY_WORDS[brief.difficulty]?.toLowerCase()} · judged by{' '}
+        {DIFFICULTY_WORDS[brief.difficulty]?.toLowerCase()} · checked against{' '}
         <Link href={`/limits/${brief.rules}`} prefetch={false}>
           {ruleSetTitle(brief.rules)}
         </Link>

@@ -83,7 +83,7 @@ function ScoreCell({ cell, walls }: { readonly cell: BookCell | undefined; reado
   }
   const notes = [
     ...(cell.late ? ['late'] : []),
-    ...(cell.overridden ? ['own mark'] : []),
+    ...(cell.overridden ? ['changed by an instructor'] : []),
     ...(cell.version > 1 ? ['marked again'] : []),
     ...(cell.number > 1 ? [`try ${cell.number}`] : []),
   ];

@@ -60,7 +60,7 @@ export default async function BookPage({ params, searchParams }: Props) {
           <GroupFigures db={db} group={group} />
         </Suspense>
       )}
-      <h2>Take it with you</h2>
+      <h2>Export</h2>
       <ul className={styles.links}>
         <li>
           <a href={`/api/export/${group}/wide.csv`}>Table, one row a learner (CSV)</a>

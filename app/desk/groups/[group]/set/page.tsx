@@ -3,7 +3,7 @@ import { MOST_ATTEMPTS, MOST_WALLS, type SetWorkSpec } from '../../../../../lib/
 import { TEMPLATES, type Template, templateOf } from '../../../../../lib/classes/templates';
 import { TOPICS } from '../../../../../lib/generate/topics';
 import { RULE_SETS } from '../../../../../lib/limits/limit';
-import { groupOf } from '../../../../../lib/store/groups';
+import { groupOf } from '../../../../../lib/store/groups/groups';
 import { worksOf } from '../../../../../lib/store/set-work';
 import { WALL_KINDS } from '../../../../../lib/wall/model';
 import { requirePage } from '../../../../access/guard';
@@ -52,7 +52,7 @@ export default async function MakeWorkPage({ params, searchParams }: Props) {
       <WorkForm
         key={template.id}
         action="/api/work"
-        send="Make a draft and look at it"
+        send="Save as draft and preview"
         also={{ group: id }}
         start={start}
         lessons={lessons.map(({ slug, meta }) => ({ slug, title: meta.title }))}

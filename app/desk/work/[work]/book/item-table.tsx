@@ -50,7 +50,7 @@ export function ItemTable({
           <>
             <Head>Question</Head>
             <Head number>Right, %</Head>
-            <Head number>Tells apart (−1 to 1)</Head>
+            <Head number>Discrimination (−1 to 1)</Head>
             <Head number>Reliability without it</Head>
             <Head>Note</Head>
           </>
@@ -77,7 +77,7 @@ export function ItemTable({
         </tbody>
       </SheetTable>
       <p className={styles.text}>
-        “Tells apart” is the correlation of a question with the rest of the set (corrected point-biserial).
+        “Discrimination” is the correlation of a question with the rest of the set (corrected point-biserial).
         Reliability is KR-20, which for part scores is Cronbach’s alpha; both with the variance of all
         learners.
       </p>

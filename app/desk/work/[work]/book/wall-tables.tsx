@@ -47,9 +47,9 @@ export function WallTable({
       head={
         <>
           <Head>Wall</Head>
-          <Head>{sameForAll ? 'What is there' : 'How many'}</Head>
+          <Head>{sameForAll ? 'What is wrong' : 'How many'}</Head>
           <Head number>Mean score, %</Head>
-          <Head number>Called faulty</Head>
+          <Head number>Learners who marked a fault</Head>
           <Head number>Faults found</Head>
           <Head number>False marks</Head>
         </>

@@ -67,7 +67,11 @@ export function MarkAgainForm({
           label="Judge by"
           choices={[{ value: 'own', label: 'The rule set each wall was laid for' }, ...ruleSets]}
         />
-        <TextField name="reason" label="Why" help="The learner and the next instructor will read it." />
+        <TextField
+          name="reason"
+          label="Reason"
+          help="The learner will read it, and so will the next instructor."
+        />
       </PostForm>
       {news && <p>{news}</p>}
     </details>

@@ -3,7 +3,8 @@ import { headers } from 'next/headers';
 import { QrCode } from '../../../../../components/desk/qr-code';
 import { TicketLines } from '../../../../../components/wall-page/ticket-lines';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
-import { groupOf, rosterWithPins } from '../../../../../lib/store/groups';
+import { groupOf } from '../../../../../lib/store/groups/groups';
+import { rosterOf } from '../../../../../lib/store/learners';
 import { workOf } from '../../../../../lib/store/set-work';
 import { viewsOnPaper } from '../../../../../lib/views/parse-view';
 import { requirePage } from '../../../../access/guard';
@@ -33,7 +34,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
   const { learner: asked } = await searchParams;
   const work = await workOf(store, id);
   const { joinCode } = await groupOf(store, work.groupId);
-  const roster = work.spec.sameForAll ? [] : await rosterWithPins(store, work.groupId);
+  const roster = work.spec.sameForAll ? [] : await rosterOf(store.db, work.groupId);
   const learner = roster.find((each) => each.id === asked) ?? roster[0] ?? null;
   const walls = previewOf(await firstForm(store, work, learner?.id ?? null));
   const address = `${siteAddress(await headers())}/my-work/${id}`;
@@ -70,7 +71,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
           <p>Name: {learner ? <strong>{learner.name}</strong> : <span className={styles.blank} />}</p>
           <p>
             Look at each wall. Write down what is out of its limits, and where. A wall may be sound: then
-            write “sound”. Judged by {ruleSetTitle(work.spec.rules)}.
+            write “sound”. Checked against {ruleSetTitle(work.spec.rules)}.
           </p>
           <p className={styles.small}>
             Hand in on a phone: scan the code, or go to {address}. If it asks for your group, type {joinCode}.
@@ -84,7 +85,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
       <section className={styles.key}>
         <h1>Key: {work.title}</h1>
         <p>
-          {learner ? `Walls of ${learner.name}. ` : ''}Keep this sheet. Judged by{' '}
+          {learner ? `Walls of ${learner.name}. ` : ''}Keep this sheet. Checked against{' '}
           {ruleSetTitle(work.spec.rules)}. Drawn walls for learning: local code, and the authority that
           applies it, decide on real ones.
         </p>

@@ -1,112 +1,71 @@
 import { randomUUID } from 'node:crypto';
 import { sql, type Transaction } from 'kysely';
-import { checkRoster, type RosterRow, sameName } from '../classes/roster';
-import { audited, type By } from './audit';
+import { checkRoster, MOST_LEARNERS, type RosterRow, sameName } from '../../classes/roster';
+import { audited, type By } from '../audit';
+import type { Store } from '../database';
+import { holdRoster, rosterOf } from '../learners';
+import type { Tables } from '../schema';
+import { locksOf } from '../throttle';
 import { byName } from './by-name';
-import type { Store } from './database';
-import { holdRoster } from './learners';
-import type { Tables } from './schema';
-
-export interface GroupRow {
-  readonly id: string;
-  readonly name: string;
-  readonly joinCode: string;
-  readonly closedAt: number | null;
-  readonly learners: number;
-}
 
 export interface RosterLearner {
   readonly id: string;
   readonly name: string;
   readonly hasPin: boolean;
+  /** A one-time word was given out and not used yet. */
+  readonly hasWord: boolean;
+  /** Wrong tries keep everybody but this learner's own devices out until then, ms; null when nothing does. */
+  readonly lockedUntil: number | null;
+  /** Devices on which this learner is signed in. */
+  readonly devices: number;
   /** Percent. */
   readonly timeFactor: number;
 }
 
-/** The groups an instructor is in, open ones first; all groups when `userId` is null (the owner of the site). */
-export async function groupsFor({ db }: Store, userId: string | null): Promise<readonly GroupRow[]> {
-  let query = db
-    .selectFrom('learning_group')
+export type NamedLearner = Pick<RosterLearner, 'id' | 'name'>;
+
+export async function rosterWithPins(
+  { db }: Store,
+  group: string,
+  at: number,
+): Promise<readonly RosterLearner[]> {
+  const rows = await db
+    .selectFrom('learner')
     .select((e) => [
       'id',
       'name',
-      'join_code as joinCode',
-      'closed_at as closedAt',
+      'pin_hash',
+      'word_hash',
+      'time_factor as timeFactor',
       e
-        .selectFrom('learner')
-        .whereRef('learner.group_id', '=', 'learning_group.id')
-        .where('removed_at', 'is', null)
+        .selectFrom('learner_session')
+        .whereRef('learner_id', '=', 'learner.id')
+        .where('expires_at', '>', at)
         .select((count) => count.fn.countAll().as('n'))
-        .as('learners'),
+        .as('devices'),
     ])
-    .orderBy(sql`case when closed_at is null then 0 else 1 end`)
-    .orderBy(sql`lower(name)`);
-  if (userId !== null) {
-    query = query.where((e) =>
-      e.exists(
-        e
-          .selectFrom('group_instructor')
-          .select('user_id')
-          .whereRef('group_instructor.group_id', '=', 'learning_group.id')
-          .where('user_id', '=', userId),
-      ),
-    );
-  }
-  const rows = await query.execute();
-  return rows.map((row) => ({ ...row, learners: Number(row.learners) }));
-}
-
-export async function groupOf({ db }: Store, group: string): Promise<Omit<GroupRow, 'learners'>> {
-  return db
-    .selectFrom('learning_group')
-    .select(['id', 'name', 'join_code as joinCode', 'closed_at as closedAt'])
-    .where('id', '=', group)
-    .executeTakeFirstOrThrow();
-}
-
-/** Makes a group with its first instructor. Gives its id. */
-export async function createGroup(
-  store: Store,
-  made: { readonly name: string; readonly joinCode: string; readonly userId: string },
-  at: number,
-): Promise<string> {
-  const id = randomUUID();
-  await audited(store, { actor: `user ${made.userId}`, at }, async (trx, note) => {
-    await trx
-      .insertInto('learning_group')
-      .values({ id, name: made.name, join_code: made.joinCode, closed_at: null, created_at: at })
-      .execute();
-    await trx
-      .insertInto('group_instructor')
-      .values({ group_id: id, user_id: made.userId, part: 'lead' })
-      .execute();
-    await note('made a group', `group ${id}`);
-  });
-  return id;
-}
-
-/** Closes a group: nobody joins, and its work takes no new attempts. What was handed in stays. */
-export async function closeGroup(store: Store, group: string, by: By): Promise<void> {
-  await audited(store, by, async (trx, note) => {
-    const closed = await trx
-      .updateTable('learning_group')
-      .set({ closed_at: by.at })
-      .where('id', '=', group)
-      .where('closed_at', 'is', null)
-      .executeTakeFirst();
-    if (closed.numUpdatedRows === 0n) return;
-    await note('closed a group', `group ${group}`);
-  });
-}
-
-export async function rosterWithPins({ db }: Store, group: string): Promise<readonly RosterLearner[]> {
-  const rows = await db
-    .selectFrom('learner')
-    .select(['id', 'name', 'pin_hash', 'time_factor as timeFactor'])
     .where('group_id', '=', group)
     .where('removed_at', 'is', null)
     .execute();
-  return rows.sort(byName).map(({ pin_hash, ...row }) => ({ ...row, hasPin: pin_hash !== null }));
+  const locks = await locksOf(db, ['pin', 'pinDay'], at);
+  return rows.sort(byName).map(({ pin_hash, word_hash, ...row }) => ({
+    ...row,
+    hasPin: pin_hash !== null,
+    hasWord: word_hash !== null,
+    devices: Number(row.devices),
+    lockedUntil: locks.get(row.id) ?? null,
+  }));
+}
+
+/** Who was taken off the roster and can be put back. */
+export async function takenOff({ db }: Store, group: string): Promise<readonly NamedLearner[]> {
+  const rows = await db
+    .selectFrom('learner')
+    .select(['id', 'name'])
+    .where('group_id', '=', group)
+    .where('removed_at', 'is not', null)
+    .execute();
+  return rows.sort(byName);
 }
 
 /** The roster cannot be written: somebody was added meanwhile. Nothing was written. */
@@ -199,6 +158,23 @@ export async function removeJoined(store: Store, group: string, since: number, b
     await trx.deleteFrom('learner_session').where('learner_id', 'in', ids).execute();
     await note('took off who had joined', `group ${group}`, { learners: ids.length });
     return ids.length;
+  });
+}
+
+/** Puts a learner back on the roster, with PIN, time and work as they were. @throws RosterError when the group is full. */
+export async function putBack(store: Store, learner: string, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
+    const { group_id: group } = await trx
+      .selectFrom('learner')
+      .select('group_id')
+      .where('id', '=', learner)
+      .executeTakeFirstOrThrow();
+    await holdRoster(trx, group);
+    if ((await rosterOf(trx, group)).length >= MOST_LEARNERS) {
+      throw new RosterError(`A group holds at most ${MOST_LEARNERS} learners.`);
+    }
+    await trx.updateTable('learner').set({ removed_at: null }).where('id', '=', learner).execute();
+    await note('put a learner back', `learner ${learner}`);
   });
 }
 
