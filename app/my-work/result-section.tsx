@@ -60,7 +60,12 @@ export function ResultSection(props: {
       </p>
       <GivenScores score={result.score} walls={result.walls.length} marks={result.marks} />
       {work.spec.passMark && (
-        <PassWords passMark={work.spec.passMark} score={result.score} walls={result.walls.length} />
+        <PassWords
+          passMark={work.spec.passMark}
+          score={result.score}
+          walls={result.walls.length}
+          isDecided={result.marks.at(-1)?.kind === 'set by hand'}
+        />
       )}
       <ol>
         {result.walls.map((each) => (
@@ -94,13 +99,16 @@ function PassWords(props: {
   readonly passMark: NonNullable<WorkRow['spec']['passMark']>;
   readonly score: number;
   readonly walls: number;
+  /** By an instructor. */
+  readonly isDecided: boolean;
 }) {
-  const { passMark, score, walls } = props;
+  const { passMark, score, walls, isDecided } = props;
   return (
     <p>
-      Pass mark {scoreOf100(passMark.share)}: {OUTCOME_WORDS[passOutcome(score, walls, passMark.share)]} Set
-      by {passMark.person} on {passMark.date}: {passMark.method}. This is a practice result. It says nothing
-      about work on a real wall.
+      Pass mark {scoreOf100(passMark.share)}:{' '}
+      {OUTCOME_WORDS[passOutcome(score, walls, passMark.share, isDecided)]} Set by {passMark.person} on{' '}
+      {passMark.date}: {passMark.method}. This is a practice result. It says nothing about work on a real
+      wall.
     </p>
   );
 }

@@ -1,9 +1,10 @@
 import { stringify } from 'csv-stringify/sync';
+import { passOutcome } from '../../../lib/classes/pass-outcome';
 import { figuresOf } from '../../../lib/classes/statistics/learner-figures';
 import { scoreError } from '../../../lib/classes/statistics/score-error';
 import { STEPS } from '../../../lib/classes/statistics/wall-answer';
 import { exportedLearners } from '../../../lib/store/book/book-export';
-import { allBookRows, type BookWork } from '../../../lib/store/book/mark-book';
+import { allBookRows, type BookCell, type BookWork } from '../../../lib/store/book/mark-book';
 import type { Store } from '../../../lib/store/database';
 import { isoOf } from './iso-of';
 
@@ -30,22 +31,34 @@ function safe(cell: Cell): Cell {
   return typeof cell === 'string' ? cell.replaceAll('\0', '') : cell;
 }
 
-/** One row a learner, one column a set work: the share scored, NA where nothing was handed in. */
+/** One row a learner, one column a set work: the score in percent, NA where nothing was handed in. A title that comes twice goes with its work's id. */
 export async function* wideCsv(
   db: Store['db'],
   group: string,
   works: readonly BookWork[],
 ): AsyncGenerator<string> {
-  yield `${BYTE_ORDER_MARK}${csvOf([['learner_ref', 'learner', ...works.map(({ title }) => title)]])}`;
+  yield `${BYTE_ORDER_MARK}${csvOf([['learner_ref', 'learner', ...headsOf(works)]])}`;
   for await (const rows of allBookRows(db, group)) {
     yield csvOf(
       rows.map(({ learner, name, cells }) => [
         learner,
         name,
-        ...works.map(({ id }) => cells.get(id)?.score ?? NONE),
+        ...works.map(({ id }) => percentOf(cells.get(id)?.score)),
       ]),
     );
   }
+}
+
+function headsOf(works: readonly BookWork[]): readonly string[] {
+  const titles = works.map(({ title }) => title);
+  return works.map(({ id, title }) =>
+    titles.indexOf(title) === titles.lastIndexOf(title) ? title : `${title} (${id})`,
+  );
+}
+
+/** With one decimal. */
+function percentOf(score: number | null | undefined): Cell {
+  return score === null || score === undefined ? NONE : Math.round(score * 1000) / 10;
 }
 
 const LONG_COLUMNS = [
@@ -60,12 +73,21 @@ const LONG_COLUMNS = [
   'score',
   'standard_error',
   'overridden',
+  'pass',
   'markings',
   'walls',
   ...STEPS.flatMap((step) => [`${step}_got`, `${step}_of`]),
   'false_marks',
   'certain_but_wrong',
 ] as const;
+
+function passOf(
+  { score, overridden }: Pick<BookCell, 'score' | 'overridden'>,
+  work: BookWork | undefined,
+): Cell {
+  if (score === null || !work || work.passShare === null) return NONE;
+  return passOutcome(score, work.walls, work.passShare, overridden);
+}
 
 /** One row a hand-in, every try. */
 export async function* longCsv(
@@ -94,6 +116,7 @@ export async function* longCsv(
           handIn.score ?? NONE,
           handIn.score === null ? NONE : scoreError(handIn.score, work?.walls ?? handIn.walls.length),
           handIn.overridden ? 1 : 0,
+          passOf(handIn, work),
           handIn.version,
           work?.walls ?? handIn.walls.length,
           ...STEPS.flatMap((step) => [figures.steps[step]?.got ?? NONE, figures.steps[step]?.of ?? NONE]),

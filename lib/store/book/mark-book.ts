@@ -8,6 +8,8 @@ export interface BookWork {
   readonly state: SetWorkTable['state'];
   readonly walls: number;
   readonly sameForAll: boolean;
+  /** Pass mark, 0 to 1; null where there is none. */
+  readonly passShare: number | null;
   readonly dueAt: number | null;
   readonly graceMs: number;
   readonly release: SetWorkTable['release'];
@@ -60,13 +62,14 @@ export function bookWorkOf(
     readonly id: string;
   },
 ): BookWork {
-  const { walls, sameForAll } = JSON.parse(row.spec) as SetWorkSpec;
+  const { walls, sameForAll, passMark } = JSON.parse(row.spec) as SetWorkSpec;
   return {
     id: row.id,
     title: row.title,
     state: row.state,
     walls,
     sameForAll,
+    passShare: passMark?.share ?? null,
     dueAt: row.due_at,
     graceMs: row.grace_ms,
     release: row.release,

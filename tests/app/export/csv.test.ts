@@ -29,8 +29,10 @@ describe('one row a learner', () => {
       'Zed Empty',
     ]);
     expect(rows.map((row) => row.Joints)).toEqual([
-      '0.9',
-      ...book.slice(1, 3).map(({ cells }) => String(cells.get(works[0]?.id ?? '')?.score)),
+      '90',
+      ...book
+        .slice(1, 3)
+        .map(({ cells }) => String(Math.round((cells.get(works[0]?.id ?? '')?.score ?? 0) * 1000) / 10)),
       'NA',
     ]);
     expect(rows.map((row) => row['Line, level']).slice(2)).toEqual(['NA', 'NA']);
@@ -44,6 +46,14 @@ describe('one row a learner', () => {
     expect(csv.replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
     expect(csv.endsWith('\r\n')).toBe(true);
   });
+});
+
+test('two works of one title can be told apart in the head', async () => {
+  const { store, group } = await openBook();
+  await store.db.updateTable('set_work').set({ title: 'Joints' }).execute();
+  const works = await bookWorks(store.db, group);
+  const [row] = rowsOf(await wholeOf(wideCsv(store.db, group, works)));
+  expect(Object.keys(row ?? {}).slice(2)).toEqual(works.map(({ id }) => `Joints (${id})`));
 });
 
 describe('one row a hand-in', () => {
@@ -65,8 +75,8 @@ describe('one row a hand-in', () => {
       walls: '2',
       handed_in_at: '2026-01-07T08:00:00.000Z',
     });
-    // Beta(2.8, 1.2) with two walls at .9: 2.8 × 1.2 / (16 × 5), by hand.
-    expect(Number(rows[0]?.standard_error)).toBeCloseTo(Math.sqrt((2.8 * 1.2) / 80), 12);
+    // Two walls at .9: middle 2.8 / 4 = .7, and .7 × .3 over one wall less, by hand.
+    expect(Number(rows[0]?.standard_error)).toBeCloseTo(Math.sqrt(0.21), 12);
     expect(rows[0]?.measured_of).toMatch(/^(NA|\d+)$/);
     expect(rows[6]).toMatchObject({
       score: 'NA',

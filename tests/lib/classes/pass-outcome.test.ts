@@ -17,3 +17,9 @@ test.each([
 ])('score %d of %i walls against %d: %s', (score, walls, share, outcome) => {
   expect(passOutcome(score, walls, share)).toBe(outcome);
 });
+
+test('a score that a person decided on is over the mark or it is not, however few walls', () => {
+  expect(passOutcome(0.62, 3, 0.6, true)).toBe('reached');
+  expect(passOutcome(0.6, 3, 0.6, true)).toBe('reached');
+  expect(passOutcome(0.59, 3, 0.6, true)).toBe('not reached yet');
+});

@@ -89,17 +89,17 @@ test('mirrored scores give the same reliability, and no alpha is above 1', () =>
   );
 });
 
-// What no score of 0 to 1 can exceed: the error of right-or-wrong answers, sqrt(p(1-p)/n).
-test('the error of a score is never under half of the plain one, never 0, and falls with the walls', () => {
+test('whatever the walls scored, the error told is no less than their standard error, and falls with more walls', () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.integer({ min: 1, max: 200 }),
-      (score, walls) => {
-        const error = scoreError(score, walls);
-        expect(error).toBeGreaterThan(0);
-        expect(error).toBeGreaterThanOrEqual(Math.sqrt((score * (1 - score)) / walls) / 2);
-        expect(scoreError(score, 4 * walls + 10)).toBeLessThan(error);
+      fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 2, maxLength: 60 }),
+      (scores) => {
+        const walls = scores.length;
+        const mean = scores.reduce((sum, score) => sum + score, 0) / walls;
+        const spread = scores.reduce((sum, score) => sum + (score - mean) ** 2, 0) / (walls - 1);
+        const error = scoreError(mean, walls);
+        expect(error).toBeGreaterThanOrEqual(Math.sqrt(spread / walls) - 1e-12);
+        expect(scoreError(mean, 4 * walls + 10)).toBeLessThan(error);
       },
     ),
   );

@@ -98,14 +98,23 @@ test('a learner who marks a part twice is one learner there', () => {
 });
 
 describe('standard error of a score', () => {
-  // Standard deviation of a Beta distribution, ab / ((a+b)^2 (a+b+1)): Beta(9, 3) has variance 27/1872, Beta(4, 1) 4/150.
+  // By hand: middle (8+1)/12 = 3/4, and 3/4 · 1/4 over 9 walls; 4/5, and 4/25 over 2; nothing known: one half.
   test.each([
-    [0.8, 10, Math.sqrt(27 / 1872)],
-    [1, 3, Math.sqrt(4 / 150)],
-    [0, 3, Math.sqrt(4 / 150)],
-    [0.5, 0, Math.sqrt(1 / 12)],
+    [0.8, 10, Math.sqrt(3 / 144)],
+    [1, 3, Math.sqrt(4 / 50)],
+    [0, 3, Math.sqrt(4 / 50)],
+    [0.5, 0, 1 / 2],
   ])('%f over %i walls', (score, walls, expected) => {
     expect(scoreError(score, walls)).toBeCloseTo(expected, 12);
+  });
+
+  // An instructor worked these out by hand from the walls of twelve hand-ins: two walls right of three, standard error 33.3; six walls
+  // with a mean of 39.6 %, 19.4.
+  test.each([
+    [2 / 3, 3, 1 / 3],
+    [0.396, 6, 0.194],
+  ])('%f over %i walls is never told as less than it is', (score, walls, worked) => {
+    expect(scoreError(score, walls)).toBeGreaterThanOrEqual(worked);
   });
 
   test('more walls, less error', () => {

@@ -56,8 +56,7 @@ export default async function LearnerPage({
         <>
           <p className={styles.text}>
             {times(figures.walls, 'wall')} marked. Mean score <strong>{percentText(figures.score)}</strong>{' '}
-            {errorText(scoreError(figures.score, figures.walls))} (standard error).{' '}
-            {times(figures.falseMarks, 'false mark')}.
+            {errorText(scoreError(figures.score, figures.walls))}. {times(figures.falseMarks, 'false mark')}.
           </p>
           <p className={styles.text}>{fewWallsWords(figures.walls)}</p>
           <div className={styles.beside}>

@@ -1,3 +1,4 @@
+import { PASS_WORDS, passOutcome } from '../../../../../lib/classes/pass-outcome';
 import { scoreError } from '../../../../../lib/classes/statistics/score-error';
 import type { BookCell, BookRow, BookWork } from '../../../../../lib/store/book/mark-book';
 import { errorText, percentText } from '../../../book-numbers';
@@ -17,8 +18,8 @@ export function BookTable({
   return (
     <>
       <p className={styles.text}>
-        Each mark is the mean score of the walls, in percent. ± is its standard error: the most it can be for
-        that many walls. Two marks closer than that are not really apart.
+        Each mark is the mean score of the walls, in percent, give or take the ± beside it: that is the most
+        its standard error can be. Two marks less than about three times that apart can differ by luck alone.
       </p>
       <SheetTable
         caption={caption}
@@ -26,10 +27,12 @@ export function BookTable({
           <>
             <Head>Learner</Head>
             <Head number>All walls</Head>
-            {works.map(({ id, title, walls }) => (
+            {works.map(({ id, title, walls, passShare }) => (
               <Head key={id} number>
                 <a href={`/desk/work/${id}/book`}>{title}</a>
-                <span className={styles.note}>{walls} walls</span>
+                <span className={styles.note}>
+                  {walls} walls{passShare !== null && `, pass mark ${percentText(passShare)}`}
+                </span>
               </Head>
             ))}
           </>
@@ -42,8 +45,8 @@ export function BookTable({
                 <a href={`/desk/learners/${row.learner}`}>{row.name}</a>
               </th>
               <AllCell works={works} row={row} />
-              {works.map(({ id, walls }) => (
-                <ScoreCell key={id} cell={row.cells.get(id)} walls={walls} />
+              {works.map(({ id, walls, passShare }) => (
+                <ScoreCell key={id} cell={row.cells.get(id)} walls={walls} passShare={passShare} />
               ))}
             </tr>
           ))}
@@ -72,7 +75,12 @@ function AllCell({ works, row }: { readonly works: readonly BookWork[]; readonly
   );
 }
 
-function ScoreCell({ cell, walls }: { readonly cell: BookCell | undefined; readonly walls: number }) {
+function ScoreCell(props: {
+  readonly cell: BookCell | undefined;
+  readonly walls: number;
+  readonly passShare: number | null;
+}) {
+  const { cell, walls, passShare } = props;
   if (cell === undefined) {
     return (
       <td className={styles.number}>
@@ -82,6 +90,9 @@ function ScoreCell({ cell, walls }: { readonly cell: BookCell | undefined; reado
     );
   }
   const notes = [
+    ...(passShare !== null && cell.score !== null
+      ? [PASS_WORDS[passOutcome(cell.score, walls, passShare, cell.overridden)]]
+      : []),
     ...(cell.late ? ['late'] : []),
     ...(cell.overridden ? ['changed by an instructor'] : []),
     ...(cell.version > 1 ? ['marked again'] : []),

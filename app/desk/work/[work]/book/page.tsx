@@ -5,6 +5,7 @@ import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book/book-heads';
+import { handInsOf } from '../../../../../lib/store/book/mark-book';
 import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
@@ -35,6 +36,11 @@ export default async function WorkBookPage({
   ]);
   // Statistics want walls met for the first time, alike for all: the first try of each.
   const firsts = attempts.filter(({ number }) => number === 1);
+  const learners = [...new Set(firsts.map(({ learner }) => learner))];
+  const handIns = learners.length === 0 ? [] : await handInsOf(db, learners);
+  const tries = new Map(
+    handIns.filter((each) => each.work === work && each.number === 1).map((each) => [each.learner, each]),
+  );
   const answers = firsts.flatMap(({ walls }) => walls);
   const swaps = swapsOf(confusionOf(answers), MOST_SWAPS);
   return (
@@ -60,8 +66,9 @@ export default async function WorkBookPage({
             work={work}
             answers={answers}
             names={names}
-            tries={new Map(firsts.map(({ learner, attempt }) => [learner, attempt]))}
+            tries={tries}
             walls={head.walls}
+            passShare={head.passShare}
           />
           <h2>Fault by fault</h2>
           <FaultTable answers={answers} caption="Faults of this work. In brackets: 95 % limits" />

@@ -1,5 +1,7 @@
+import { PASS_WORDS, passOutcome } from '../../../../../lib/classes/pass-outcome';
 import { scoreError } from '../../../../../lib/classes/statistics/score-error';
 import type { WallAnswer } from '../../../../../lib/classes/statistics/wall-answer';
+import type { BookCell } from '../../../../../lib/store/book/mark-book';
 import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { errorText, percentText } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
@@ -92,13 +94,15 @@ export function LearnerWalls({
   names,
   tries,
   walls,
+  passShare,
 }: {
   readonly work: string;
   readonly answers: readonly WallAnswer[];
   readonly names: ReadonlyMap<string, string>;
-  /** The attempt of each learner. */
-  readonly tries: ReadonlyMap<string, string>;
+  /** The first hand-in of each learner. */
+  readonly tries: ReadonlyMap<string, BookCell>;
   readonly walls: number;
+  readonly passShare: number | null;
 }) {
   const learners = [...new Set(answers.map(({ learner }) => learner))]
     .map((id) => ({ id, name: names.get(id) ?? '', own: answers.filter(({ learner }) => learner === id) }))
@@ -127,15 +131,14 @@ export function LearnerWalls({
               <a href={`/desk/learners/${id}`}>{name}</a>
             </th>
             <td className={styles.number}>
-              <strong>{percentText(meanOf(own))}</strong>
-              <span className={styles.error}>{errorText(scoreError(meanOf(own), own.length))}</span>
+              <AllWalls mean={meanOf(own)} walls={own.length} cell={tries.get(id)} passShare={passShare} />
             </td>
             {places.map((place) => {
               const answer = own.find((each) => each.place === place);
               return (
                 <td key={place} className={styles.number}>
                   {answer ? (
-                    <a href={`/desk/work/${work}/walls/${place}?attempt=${tries.get(id)}`}>
+                    <a href={`/desk/work/${work}/walls/${place}?attempt=${tries.get(id)?.attempt}`}>
                       <span className="visually-hidden">Wall {place}: </span>
                       {percentText(answer.score)}
                     </a>
@@ -164,4 +167,27 @@ function thereWords(answer: WallAnswer | undefined): string {
 
 function meanOf(answers: readonly WallAnswer[]): number {
   return answers.reduce((sum, { score }) => sum + score, 0) / answers.length;
+}
+
+/** The mark that counts: an instructor's own goes before the mean of the walls. */
+function AllWalls(props: {
+  readonly mean: number;
+  readonly walls: number;
+  readonly cell: BookCell | undefined;
+  readonly passShare: number | null;
+}) {
+  const { mean, walls, cell, passShare } = props;
+  const isDecided = cell?.overridden === true;
+  const score = isDecided && cell.score !== null ? cell.score : mean;
+  const notes = [
+    ...(isDecided ? ['changed by an instructor'] : []),
+    ...(passShare === null ? [] : [PASS_WORDS[passOutcome(score, walls, passShare, isDecided)]]),
+  ];
+  return (
+    <>
+      <strong>{percentText(score)}</strong>
+      {!isDecided && <span className={styles.error}>{errorText(scoreError(score, walls))}</span>}
+      {notes.length > 0 && <span className={styles.note}>{notes.join(', ')}</span>}
+    </>
+  );
 }
