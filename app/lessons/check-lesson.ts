@@ -27,7 +27,8 @@ export interface LessonParts {
   readonly pictures: readonly LessonPicture[];
   readonly terms: readonly string[];
   readonly limits: readonly string[];
-  readonly words: number;
+  /** How long it takes to read and to look at. */
+  readonly minutes: number;
 }
 
 export interface Complaint {
@@ -129,18 +130,28 @@ function stepComplaints(tree: TextNode): readonly Complaint[] {
   ];
 }
 
+/** Words a minute for a reader whose first language may be another, and minutes to look at a drawing or a limit: ours to choose. */
+const PACE = 130;
+const LOOK = 0.5;
+
+export function minutesFor(words: number, looks: number): number {
+  return Math.ceil(words / PACE + looks * LOOK);
+}
+
 /** Collects what the page needs to know of a lesson before it is shown. */
 export function partsOfLesson(tree: TextNode): LessonParts {
   const used = [...nodesOf(tree)].filter(isComponent);
   const idsOf = (name: string) => [
     ...new Set(used.flatMap((node) => (node.name === name ? [plainAttributes(node).id ?? ''] : []))),
   ];
-  const prose = proseWithSpaces(tree);
+  const pictures = used.flatMap((node) => picturesOf(node));
+  const words = proseWithSpaces(tree).match(/[\p{L}’'-]+/gu)?.length ?? 0;
+  const limits = idsOf('Limit');
   return {
-    pictures: used.flatMap((node) => picturesOf(node)),
+    pictures,
     terms: idsOf('Term'),
-    limits: idsOf('Limit'),
-    words: prose.match(/[\p{L}’'-]+/gu)?.length ?? 0,
+    limits,
+    minutes: minutesFor(words, pictures.length + limits.length),
   };
 }
 

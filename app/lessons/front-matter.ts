@@ -16,11 +16,9 @@ const FrontMatter = z.strictObject({
   /** One sentence for lists and for search. */
   summary: z.string().trim().min(1).endsWith('.'),
   /** Place among the lessons, from 1. */
-  order: z.int().min(1).max(12),
+  order: z.int().min(1),
   /** A few words: what it is about. */
   topic: z.string().trim().min(1),
-  /** How long it takes to read. */
-  minutes: z.int().min(5).max(8),
   /** What you will be able to do, each read after "You can". */
   able: z.array(z.string().trim().min(1)).min(2).max(4),
   /** Keys of the bibliography. */

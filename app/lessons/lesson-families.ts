@@ -15,7 +15,7 @@ export interface LessonFamily {
   readonly seed: number;
   readonly spoils: readonly Spoil[];
   readonly lookAlikes: readonly LookAlike[];
-  /** What is ringed on the sound wall: a part, or a unit with a mark; and what is to be said of it. No figures. */
+  /** What is ringed on the sound wall, a part or a unit with a mark, and what is said of it. No figures. */
   readonly good: readonly (readonly [part: PartKind | Blemish, says: string])[];
   /** Marks put by hand on the faces of units. */
   readonly marks?: Readonly<Record<string, Blemish>>;
@@ -30,8 +30,8 @@ function told(mark: Blemish): readonly [Blemish, string] {
   return [mark, `${name}: ${tells}. ${means}`];
 }
 
-const EVEN_BED = ['bed', 'A bed joint: full, and the same from end to end.'] as const;
-const FULL_HEAD = ['head', 'A head joint: filled from the face to the back.'] as const;
+const EVEN_BED = ['bed', 'This bed joint is full, and just as thick at one end as at the other.'] as const;
+const FULL_HEAD = ['head', 'This head joint is filled from the face all the way to the back.'] as const;
 
 export const LESSON_FAMILIES = {
   'first-look': {
@@ -41,8 +41,8 @@ export const LESSON_FAMILIES = {
     seed: 8,
     spoils: [spoil('short-lintel-bearing', 2.5), spoil('thick-joint', 2), spoil('sliver-piece', 2)],
     good: [
-      ['course', 'A course: it runs level from end to end.'],
-      ['opening', 'The opening: something carries the wall over it.'],
+      ['course', 'This course runs level from one end to the other.'],
+      ['opening', 'Something carries the wall over this opening.'],
       EVEN_BED,
     ],
   },
@@ -53,7 +53,7 @@ export const LESSON_FAMILIES = {
     seed: 21,
     lookAlikes: [],
     spoils: [spoil('missing-back-mortar', 4)],
-    good: [['unit', 'From in front the units tell nothing of the mortar behind them.'], EVEN_BED],
+    good: [['unit', 'From the front, the units tell you nothing about the mortar behind them.'], EVEN_BED],
   },
   'ring-back': {
     topic: 'back-mortar',
@@ -62,7 +62,7 @@ export const LESSON_FAMILIES = {
     seed: 22,
     lookAlikes: [],
     spoils: [spoil('ring-buttered-back', 4)],
-    good: [['unit', 'From in front the units tell nothing of the mortar behind them.'], EVEN_BED],
+    good: [['unit', 'From the front, the units tell you nothing about the mortar behind them.'], EVEN_BED],
   },
   'open-joints': {
     ...laid,
@@ -87,8 +87,8 @@ export const LESSON_FAMILIES = {
     seed: 41,
     spoils: [spoil('course-off-level', 2.5)],
     good: [
-      ['course', 'A course: both its ends are at one height.'],
-      ['unit', 'A unit: flush with those around it. It throws no shadow.'],
+      ['course', 'Both ends of this course are at the same height.'],
+      ['unit', 'This unit lies flush with the ones around it, so it throws no shadow.'],
     ],
   },
   'twisted-line': {
@@ -97,7 +97,7 @@ export const LESSON_FAMILIES = {
     kind: 'plain-panel',
     seed: 42,
     spoils: [spoil('proud-unit', 3.5), spoil('twisted-unit', 3)],
-    good: [['unit', 'A unit: flush with those around it. It throws no shadow.']],
+    good: [['unit', 'This unit lies flush with the ones around it, so it throws no shadow.']],
   },
   slivers: {
     ...laid,
@@ -106,8 +106,8 @@ export const LESSON_FAMILIES = {
     seed: 51,
     spoils: [spoil('sliver-piece', 2.5)],
     good: [
-      ['head', 'A head joint: it stands over the middle part of the unit below.'],
-      ['opening', 'The jambs: halves and whole units in turn, nothing smaller.'],
+      ['head', 'This head joint stands over the middle of the unit below it.'],
+      ['opening', 'Halves and whole units alternate at the jambs, with nothing smaller.'],
     ],
   },
   ledge: {
@@ -116,7 +116,7 @@ export const LESSON_FAMILIES = {
     kind: 'plain-panel',
     seed: 61,
     spoils: [spoil('overhang-too-far', 1.6)],
-    good: [['support', 'The ledge: it runs under the whole of the first course.']],
+    good: [['support', 'The ledge runs under the whole of the first course.']],
   },
   'no-ledge': {
     ...laid,
@@ -124,7 +124,7 @@ export const LESSON_FAMILIES = {
     kind: 'gable-end',
     seed: 62,
     spoils: [spoil('no-bearing-return', 1.5)],
-    good: [['support', 'The ledge: it runs under the whole of the first course.']],
+    good: [['support', 'The ledge runs under the whole of the first course.']],
   },
   lintel: {
     ...laid,
@@ -132,7 +132,7 @@ export const LESSON_FAMILIES = {
     kind: 'window-panel',
     seed: 71,
     spoils: [spoil('short-lintel-bearing', 2.5)],
-    good: [['opening', 'The opening: its steel reaches well past both sides.']],
+    good: [['opening', 'The steel over this opening reaches well past both sides of it.']],
   },
   'missing-lintel': {
     ...laid,
@@ -140,7 +140,7 @@ export const LESSON_FAMILIES = {
     kind: 'window-panel',
     seed: 72,
     spoils: [spoil('no-lintel', 1.5)],
-    good: [['opening', 'The opening: its steel reaches well past both sides.']],
+    good: [['opening', 'The steel over this opening reaches well past both sides of it.']],
   },
   ties: {
     ...laid,
@@ -149,8 +149,8 @@ export const LESSON_FAMILIES = {
     seed: 81,
     spoils: [spoil('ties-too-far-apart', 2)],
     good: [
-      ['tie', 'A tie: fixed to a stud, in a steady pattern.'],
-      ['opening', 'The opening: ties run up both sides of it.'],
+      ['tie', 'This tie is fixed to a stud, and the ties make a steady pattern.'],
+      ['opening', 'Ties run up both sides of this opening.'],
     ],
   },
   'short-ties': {
@@ -159,7 +159,7 @@ export const LESSON_FAMILIES = {
     kind: 'plain-panel',
     seed: 82,
     spoils: [spoil('no-tie-at-edge', 2), spoil('thin-tie', 1.6)],
-    good: [['tie', 'A tie: fixed to a stud, in a steady pattern.']],
+    good: [['tie', 'This tie is fixed to a stud, and the ties make a steady pattern.']],
   },
   mortar: {
     ...laid,
@@ -176,7 +176,7 @@ export const LESSON_FAMILIES = {
     seed: 101,
     lookAlikes: ['weep-openings'],
     spoils: [spoil('open-head', 2.5)],
-    good: [FULL_HEAD, ['opening', 'The opening: small slots over it let water out.']],
+    good: [FULL_HEAD, ['opening', 'Small slots over this opening let the water out.']],
   },
   surface: {
     topic: 'mixed',
@@ -185,7 +185,7 @@ export const LESSON_FAMILIES = {
     seed: 111,
     lookAlikes: ['hairline-cracks', 'efflorescence'],
     spoils: [spoil('bulge-or-hollow', 2.5)],
-    good: [['course', 'A course: straight, and level from end to end.'], EVEN_BED],
+    good: [['course', 'This course is straight, and level from one end to the other.'], EVEN_BED],
   },
   'marks-to-leave': {
     ...laid,
@@ -212,8 +212,8 @@ export const LESSON_FAMILIES = {
     seed: 121,
     spoils: [spoil('no-tie-at-edge', 2)],
     good: [
-      ['tie', 'A tie: you can see it, count it and measure to it.'],
-      ['opening', 'The opening: ties run up its sides.'],
+      ['tie', 'You can see this tie, count it and measure to it.'],
+      ['opening', 'Ties run up the sides of this opening.'],
     ],
   },
 } as const satisfies Readonly<Record<string, LessonFamily>>;

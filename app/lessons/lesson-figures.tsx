@@ -29,17 +29,17 @@ export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty
   return (
     <>
       <div className={styles.pair}>
-        <Figure picture={first} telling={false} keyed={[]}>
+        <Figure picture={first} name="First wall" telling={false} keyed={[]}>
           First wall
         </Figure>
-        <Figure picture={second} telling={false} keyed={[]}>
+        <Figure picture={second} name="Second wall" telling={false} keyed={[]}>
           Second wall
         </Figure>
       </div>
       <details className={styles.answer}>
         <summary>Which one has the fault?</summary>
         <p>
-          The {faulty} wall. Checked against {ruleSetTitle(LESSON_RULES)}:
+          It is the {faulty} wall, checked against {ruleSetTitle(LESSON_RULES)}:
         </p>
         <ul>
           {findings.map((finding) => (
@@ -47,7 +47,7 @@ export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty
           ))}
         </ul>
         {findings.some(({ hazard }) => hazard === 'could fall') && (
-          <p>On a real wall: {COULD_FALL_CAUTIONS.slice(0, 3).join(' ')}</p>
+          <p>If this were a real wall: {COULD_FALL_CAUTIONS.slice(0, 3).join(' ')}</p>
         )}
       </details>
     </>
@@ -56,15 +56,17 @@ export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty
 
 function Figure(props: {
   readonly picture: LessonPicture;
+  /** What the text calls it, where there are two to compare. */
+  readonly name?: string;
   readonly telling: boolean;
   readonly keyed: readonly string[];
   readonly children?: ReactNode;
 }) {
-  const { picture, telling, keyed, children } = props;
+  const { picture, name = '', telling, keyed, children } = props;
   return (
     <PictureFigure
       src={`/lessons/pictures/${fileOf(picture)}`}
-      alt={altOf(picture, telling)}
+      alt={altOf(picture, telling, name)}
       {...sizeOfSvg(drawPicture(picture))}
       keyed={keyed}
       srcInInches={hasLengths(picture) ? `/lessons/pictures/${fileOf(picture, 'inches')}` : undefined}

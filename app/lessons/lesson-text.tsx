@@ -5,15 +5,29 @@ import { LessonCaution, SourceLink, TermLink } from '../../components/lesson/les
 import { LimitAnswer } from '../../components/lesson/limit-answer';
 import { PractiseLink } from '../../components/lesson/practise-link';
 import { QuestionsSlot } from '../../components/lesson/questions-slot';
+import { RulesChoice } from '../../components/lesson/rules-choice';
 import { DRAWINGS } from '../../components/trade/drawings';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import { CHECKS } from '../../lib/inspect/finding';
 import { SOURCES } from '../../lib/limits/bibliography';
+import { RULE_SETS } from '../../lib/limits/limit';
+import { ruleSetTitle } from '../../lib/limits/limits';
 import { WALL_KINDS } from '../../lib/wall/model';
+import type { STEPS } from './check-lesson';
 import { Pair, Wall } from './lesson-figures';
+
+const RULE_TITLES = RULE_SETS.map((id) => [id, ruleSetTitle(id)] as const);
+const OF_LIMITS: (typeof STEPS)[number] = 'What is required';
 
 /** What a lesson may name; check-lesson.ts knows the same names and what each takes. */
 const COMPONENTS = {
+  /** The reader chooses whose limits to see right where the limits begin. */
+  h2: ({ children }: { readonly children?: ReactNode }) => (
+    <>
+      <h2>{children}</h2>
+      {children === OF_LIMITS && <RulesChoice titles={RULE_TITLES} />}
+    </>
+  ),
   Wall,
   Pair,
   Limit: LimitAnswer,

@@ -7,9 +7,12 @@ import { readLessons } from './read-lessons';
 
 export const dynamic = 'error';
 
+const FOR = new Intl.ListFormat('en', { type: 'conjunction' });
+
 export const metadata: Metadata = {
   title: 'Lessons',
-  description: 'Short lessons on reading masonry: what good looks like, how it is measured, what goes wrong.',
+  description:
+    'Lessons on reading masonry: what good work looks like, how it is measured, and what goes wrong with it.',
 };
 
 export default async function LessonsPage() {
@@ -18,18 +21,19 @@ export default async function LessonsPage() {
     <div className="column">
       <h1>Lessons</h1>
       <p>
-        Each lesson teaches one thing that a mason, an inspector or a homeowner must see. It starts with a
-        wall and ends with a wall. Take them in order, or take the one you need.
+        Each lesson teaches one thing that a mason, an inspector or a homeowner should be able to see. It
+        begins with a wall to look at and ends with a wall to read. Work through them in order, or pick the
+        one you need today.
       </p>
       <ol className={styles.list}>
-        {lessons.map(({ slug, meta }) => (
+        {lessons.map(({ slug, meta, minutes }) => (
           <li key={slug}>
             <Link href={`/lessons/${slug}`} prefetch={false}>
               {meta.order}. {meta.title}
             </Link>
             <p>{meta.summary}</p>
             <p className="fine">
-              {meta.minutes} minutes · for the {meta.readers.join(', the ')}
+              About {minutes} minutes · for {FOR.format(meta.readers.map((reader) => `${reader}s`))}
             </p>
           </li>
         ))}
@@ -37,7 +41,7 @@ export default async function LessonsPage() {
       <ul>
         <li>
           <Link href="/drawings" prefetch={false}>
-            Drawings that compute: change a thing and see what follows
+            Interactive drawings: change one thing and see what follows
           </Link>
         </li>
         <li>
@@ -52,12 +56,12 @@ export default async function LessonsPage() {
         </li>
         <li>
           <Link href="/glossary" prefetch={false}>
-            Words of the trade, with pictures
+            Glossary: the words of the trade, with pictures
           </Link>
         </li>
         <li>
           <Link href="/sources" prefetch={false}>
-            Sources
+            Sources: where every limit comes from
           </Link>
         </li>
       </ul>

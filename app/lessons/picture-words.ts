@@ -7,14 +7,14 @@ import { LESSON_FAMILIES, type LessonFamily } from './lesson-families';
 import { type LessonPicture, lessonFindings } from './lesson-pictures';
 
 const SEEN: Readonly<Record<LessonPicture['view'], string>> = {
-  front: 'from in front',
+  front: 'from the front',
   section: 'cut through, at what carries it',
-  behind: 'behind one lifted unit',
-  'before-cover': 'before the bricks cover the ties',
+  behind: 'at the back of one lifted unit',
+  'before-cover': 'before the brick covers the ties',
 };
 
-/** What a reader who cannot see the drawing hears. `telling`: whether it says if the wall is sound. */
-export function altOf(picture: LessonPicture, telling: boolean): string {
+/** What a reader who cannot see the drawing hears. `telling`: whether it says if the wall is sound; `name`: what the text calls it. */
+export function altOf(picture: LessonPicture, telling: boolean, name = ''): string {
   const { kind, masonry, marks }: LessonFamily = LESSON_FAMILIES[picture.family];
   const wall = `${KIND_TITLES[kind].toLowerCase()} of ${masonry === 'adhered' ? 'thin units stuck to the wall' : 'brick veneer'}`;
   const state = marks
@@ -23,7 +23,7 @@ export function altOf(picture: LessonPicture, telling: boolean): string {
       ? picture.state === 'sound'
         ? 'Sound wall: '
         : 'Wall with a fault: '
-      : 'Drawing: ';
+      : `${name || 'Drawing'}: `;
   return `${state}${wall}, seen ${SEEN[picture.view]}${picture.close ? ', close up' : ''}.`;
 }
 
@@ -34,7 +34,7 @@ export function keyOf(picture: LessonPicture): readonly string[] {
   return good.map(([, says]) => says);
 }
 
-/** "Joint too thick: A band of … Measured 20.4 mm; the limit is at most 15 mm (Code, NBC 2020)." */
+/** "Joint too thick. A band of … It measures 20.4 mm, and the limit is at most 15 mm (NBC 2020, 9.20.4.1.)." */
 export function findingLine(finding: Finding): string {
   const { check, measured, unit, limit, source } = finding;
   const { name, looksLike } = CATALOGUE[check];
@@ -43,5 +43,5 @@ export function findingLine(finding: Finding): string {
   const value = measuredInBoth(finding);
   const bound = measureInBoth(limit, unit, fine);
   const end = measured < limit ? 'at least' : 'at most';
-  return `${name}. ${looksLike} Measured: ${value}. The limit: ${end} ${bound} (${source.edition}, ${source.clause}).`;
+  return `${name}. ${looksLike} It measures ${value}, and the limit is ${end} ${bound} (${source.edition}, ${source.clause}).`;
 }

@@ -10,7 +10,7 @@ const DrawingByName = lazy(async () => ({
   default: (await import('../trade/drawing-by-name')).DrawingByName,
 }));
 
-/** A drawing that computes, fetched when the reader opens it. Without script the text says what it is; the lesson stands without it. */
+/** A drawing that computes, fetched when the reader opens it. Without script the text says what it is, and the lesson does without it. */
 export function DrawingSlot(props: {
   readonly name: DrawingName;
   readonly title: string;
@@ -33,7 +33,7 @@ export function DrawingSlot(props: {
           {isOpen ? 'Close' : 'Open'} the drawing
         </button>{' '}
         <Link href={`/drawings/${name}`} prefetch={false}>
-          On a page of its own
+          Open it on its own page
         </Link>
       </p>
       {isOpen && (
@@ -41,7 +41,9 @@ export function DrawingSlot(props: {
           <DrawingByName name={name} />
         </Suspense>
       )}
-      <p className={styles.unscripted}>The drawing needs script. The lesson can be read without it.</p>
+      <p className={styles.unscripted}>
+        This drawing needs JavaScript. You can follow the lesson without it.
+      </p>
     </div>
   );
 }

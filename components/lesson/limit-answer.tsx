@@ -27,7 +27,7 @@ export function LimitAnswer({ id, rules }: { readonly id: string; readonly rules
           <div key={sets[0]} className={styles.row} data-for={rules ? RULE_SETS.join(' ') : sets.join(' ')}>
             <dt>{(rules ? sets.filter((set) => set === rules) : sets).map(ruleSetTitle).join('; ')}</dt>
             <dd>
-              {limit === undefined ? 'No figure in this rule set.' : <Asked limit={limit} sets={sets} />}
+              {limit === undefined ? 'This rule set gives no figure.' : <Asked limit={limit} sets={sets} />}
             </dd>
           </div>
         ))}
@@ -53,7 +53,7 @@ function Asked({ limit, sets }: { readonly limit: Limit; readonly sets: readonly
       />
       <p className={styles.from}>
         <span className="tag">{KIND_WORDS[limit.kind]}</span>{' '}
-        {isBorrowed && 'Used where the code is silent. '}
+        {isBorrowed && 'Used because the code gives no figure. '}
         <Link href={`/sources#${limit.source}`} prefetch={false}>
           {sourceOf(limit).title}
         </Link>

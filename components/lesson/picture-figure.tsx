@@ -23,7 +23,7 @@ export function PictureFigure(props: {
       <a href={shown} className={styles.large}>
         {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}
         <img src={shown} alt={alt} width={width} height={height} loading="lazy" />
-        <span className={styles.open}>Open the drawing alone</span>
+        <span className={styles.open}>Open this drawing on its own</span>
       </a>
       <figcaption>
         {children}

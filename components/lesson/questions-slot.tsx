@@ -26,7 +26,7 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
       if (!answer.ok) throw new Error(String(answer.status));
       setAsked({ set: (await answer.json()) as QuestionsBySystem, seed });
     } catch {
-      setProblem('The questions did not arrive. Nothing is lost: try again.');
+      setProblem('The questions could not be loaded. Nothing is lost, so please try again.');
     }
   };
 
@@ -52,11 +52,11 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
       <p>
         {asked !== null && (
           <button type="button" className="button button-plain" onClick={ask}>
-            Other numbers
+            Same questions, new numbers
           </button>
         )}{' '}
         <QuestionsLink topic={topic} className="button button-plain">
-          More questions, on a page of their own
+          More questions on their own page
         </QuestionsLink>
       </p>
     </div>

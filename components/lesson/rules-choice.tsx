@@ -21,10 +21,10 @@ export function RulesChoice({
   };
   return (
     <label className={styles.rules}>
-      Show limits by{' '}
+      Show the limits of{' '}
       <select value={rules} onChange={choose}>
         <Options of={titles} />
-        <option value="all">All rule sets, side by side</option>
+        <option value="all">all rule sets, side by side</option>
       </select>
     </label>
   );

@@ -23,6 +23,13 @@ export const SOURCES: readonly Source[] = [
     'Read in one machine copy of the code; much of it also in the code of 2012, and the bearing and mortar rules on a second site.',
   ),
   source(
+    'obc-2012',
+    'Ontario Building Code 2012 (O. Reg. 332/12), Division B, Section 9.21: masonry chimneys',
+    'Government of Ontario',
+    'Read in a copy on another site, article by article.',
+    { newer: 'Ontario Building Code 2024' },
+  ),
+  source(
     'csa-a371',
     'Workmanship and mortar joints: a page on CSA A371-14, Masonry construction for buildings',
     'Canada Masonry Design Centre',
@@ -31,7 +38,7 @@ export const SOURCES: readonly Source[] = [
   source('csa-a370', 'CSA A370-14, Connectors for masonry', 'CSA Group', 'Not read.'),
   source(
     'irc-2021',
-    'International Residential Code 2021, Sections R606 and R703',
+    'International Residential Code 2021, Sections R606, R703 and R1003',
     'International Code Council',
     'Read in copies that states adopted, four editions (2015 to 2024) side by side.',
     { newer: 'IRC 2024' },
@@ -85,6 +92,7 @@ export const SOURCES: readonly Source[] = [
       'Technical Note 31B, Steel lintels, May 1987',
       'Read in a public copy of the first page only.',
     ],
+    'bia-20': ['Technical Note 20, Cleaning brickwork', 'Read in a public copy.'],
     'bia-8': ['Technical Note 8, Mortars for brickwork, March 2020', SUMMARY],
   }),
   source(
@@ -119,6 +127,11 @@ export const SOURCES: readonly Source[] = [
   ),
   ...published('Masonry Construction magazine', {
     'round-openings': ['Bricking around openings', 'Read.'],
+    'wetting-articles': [
+      'Articles on wetting brick before it is laid',
+      'Read; one tells what BIA Technical Note 28 asks.',
+    ],
+    'old-joints': ['Restoring mortar joints in historic buildings', 'Read in part.'],
     'concrete-lintels': ['Concrete masonry lintels', 'Read; it quotes a handbook.'],
   }),
   ...published('Masonry Magazine', {
@@ -129,6 +142,12 @@ export const SOURCES: readonly Source[] = [
     'cold-weather': ['Cold weather construction', 'Read; it tells what TMS 602 asks.'],
     'hot-weather': ['Hot weather construction', 'Read; it tells what TMS 602 asks.'],
   }),
+  source(
+    'suction-test',
+    'J. T. Houston and C. T. Grimm, Field quality control test for wetting brick',
+    'Journal of the Construction Division, July 1973',
+    'Its summary was read, not the paper.',
+  ),
   source('hot-weather-magazine', 'Hot weather masonry', 'Masonry Construction magazine', 'Read.'),
   ...published('National House-Building Council', {
     'nhbc-2011': ['NHBC Standards 2011, Chapter 1.2', OWN_PAGE, NHBC_2025],

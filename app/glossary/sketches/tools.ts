@@ -3,7 +3,7 @@ import { arc, ring, round } from '../../../lib/drawing/rings';
 import { lines, polygon, rect, type Shape } from '../../../lib/drawing/shape';
 import { type Ring, rectRing } from '../../../lib/geometry/polygon';
 import { bar, FOOT, fromAbove, handle, STEEL, solid, TIMBER, wall } from './pieces';
-import { chalk, dashed, type Sketch, sketch } from './sketch';
+import { chalk, dashed, outlined, type Sketch, sketch } from './sketch';
 
 const { height } = BRICK;
 const y = (course: number) => FOOT + course * GAUGE;
@@ -181,6 +181,21 @@ export const TOOLS: Readonly<Record<string, Sketch>> = {
     ],
     ['a little water', [560, 330], [366, 232]],
     ['mortar', [620, 130], [420, 110]],
+  ),
+  authority: sketch(
+    400,
+    [
+      bar(140, 20, 120, 150, '#f4efe2'),
+      bar(140, 142, 120, 28, '#d8cfb8'),
+      lines([ring(154, 124, 246, 124), ring(154, 106, 246, 106), ring(154, 88, 220, 88)], {
+        paint: '#77746c',
+        width: 3,
+      }),
+      outlined(round(226, 50, 22)),
+      chalk([214, 50], [223, 41], [240, 62]),
+    ],
+    ['permit', [96, 156], [146, 156]],
+    ['inspected', [290, 50], [248, 50]],
   ),
   'hold-point': sketch(
     2600,

@@ -1,9 +1,10 @@
 import { BRICK, brickFaces, brickwork, GAUGE, JOINT, runningBond } from '../../../lib/drawing/brickwork';
 import { cut, cutMortar } from '../../../lib/drawing/cut';
+import { ring } from '../../../lib/drawing/rings';
 import { rect } from '../../../lib/drawing/shape';
 import type { Box } from '../../../lib/geometry/box';
 import { rectRing } from '../../../lib/geometry/polygon';
-import { bond, FOOT, unitAt, wall } from './pieces';
+import { bar, block, bond, FOOT, solid, unitAt, wall } from './pieces';
 import { chalk, dashed, ringed, type Sketch, sketch } from './sketch';
 
 const { length, height, depth } = BRICK;
@@ -106,4 +107,26 @@ export const UNITS: Readonly<Record<string, Sketch>> = {
     ['steps out a little', [238, 150], [200, 150]],
     ['face below', [238, 40], [181, 30]],
   ),
+  butter: sketch(
+    400,
+    [
+      bar(80, 60, length, height, 'url:unit4a'),
+      rect({ x: 80, y: 60, width: length, height }, 'url:fleck'),
+      solid(ring(274, 58, 288, 64, 294, 88, 287, 112, 274, 119), 'url:mortar'),
+    ],
+    ['mortar over the whole end', [270, 168], [285, 110]],
+  ),
+  suction: (() => {
+    const { shapes, top } = block(60, 36);
+    const drops = Array.from({ length: 24 }, (_, index) => {
+      const turn = (index * Math.PI) / 12;
+      return top(97 + 26 * Math.cos(turn), 46 + 26 * Math.sin(turn));
+    });
+    return sketch(
+      400,
+      [...shapes, solid(drops, '#6f9cc0')],
+      ['drops in a ring', [200, 178], [185, 118]],
+      ['bed of a dry brick', [200, 14], [130, 100]],
+    );
+  })(),
 };

@@ -1,11 +1,8 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { notFound } from 'next/navigation';
-import { RulesChoice } from '../../../components/lesson/rules-choice';
 import { SourceList } from '../../../components/limits/source-list';
 import { SOURCES } from '../../../lib/limits/bibliography';
-import { RULE_SETS } from '../../../lib/limits/limit';
-import { ruleSetTitle } from '../../../lib/limits/limits';
 import { entryOf } from '../../glossary/glossary';
 import { LessonText } from '../lesson-text';
 import styles from '../lessons.module.css';
@@ -33,21 +30,18 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: meta.title, description: meta.summary };
 }
 
-const RULE_TITLES = RULE_SETS.map((id) => [id, ruleSetTitle(id)] as const);
-
 export default async function LessonPage({ params }: Props) {
   const { lesson, before, after } = await lessonAt((await params).slug);
-  const { meta, code, terms } = lesson;
+  const { meta, code, terms, minutes } = lesson;
   return (
     <article className="column">
       <h1>{meta.title}</h1>
       <p className={styles.head}>
-        Lesson {meta.order} · {meta.minutes} minutes
+        Lesson {meta.order} · about {minutes} minutes
       </p>
-      <RulesChoice titles={RULE_TITLES} />
       <LessonText code={code} />
       <section className={styles.able} aria-label="What you can do now">
-        <p>After this lesson you can</p>
+        <p>Now you can</p>
         <ul>
           {meta.able.map((each) => (
             <li key={each}>{each}</li>
@@ -72,13 +66,14 @@ export default async function LessonPage({ params }: Props) {
       <h2>Sources</h2>
       <SourceList sources={SOURCES.filter(({ key }) => meta.sources.includes(key))} />
       <p>
-        Each limit above names its own source. The rest is common practice of the trade, in our own words.
-        Local code and the authority having jurisdiction decide.
+        Every limit above names its own source, and the rest is common practice in the trade, told in our own
+        words. Where you build, the local code decides, and so does the authority having jurisdiction: the
+        office, most often the building department, that gives the permit and sends the inspector.
       </p>
       <nav className={styles.onward} aria-label="Lessons">
         {before !== undefined && (
           <Link href={`/lessons/${before.slug}`} prefetch={false}>
-            Before: {before.meta.title}
+            Previous: {before.meta.title}
           </Link>
         )}
         {after !== undefined && (

@@ -231,14 +231,4 @@ export const GOOD_PRACTICE_SHOWN: readonly Limit[] = [
       atMost('australia-joint-ties', 'Australia: ties beside a movement joint, distance from it', 300),
     ],
   }),
-  ...byClause(
-    { ...SECOND_HAND, source: 'masonry-spec-1979', edition: 'Masonry Magazine, guide specification of 1979' },
-    'joints',
-    {
-      pointing: [
-        atLeast('repointing-depth', 'Old joint raked out before pointing, depth', inches(1 / 2)),
-        exactly('sealant-recess-depth', 'Recess left for sealant, depth', inches(3 / 4)),
-      ],
-    },
-  ),
 ];

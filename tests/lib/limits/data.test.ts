@@ -120,6 +120,7 @@ describe('all limits', () => {
     );
     expect(newer).toEqual([
       'nbc-2020: NBC 2025',
+      'obc-2012: Ontario Building Code 2024',
       'irc-2021: IRC 2024',
       'nhbc-2011: NHBC Standards 2025',
       'nhbc-2019: NHBC Standards 2025',
