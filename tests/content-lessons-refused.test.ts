@@ -8,7 +8,6 @@ title: One
 summary: One.
 order: 1
 topic: One
-minutes: 5
 able:
   - see it
   - say it
@@ -17,7 +16,7 @@ readers: [apprentice]
 ---
 `;
 
-/** Line 14 is the first heading, line 16 the wall, line 18 the text. */
+/** Line 13 is the first heading, line 15 the wall, line 17 the text. */
 const good = (text: string) =>
   `${FRONT}\n## Look first\n\n<Wall of="ties" />\n\n${text}\n\n${STEPS.slice(1)
     .map((step) => `## ${step}\n\nText.\n`)
@@ -71,11 +70,11 @@ describe('refused with file and line', () => {
     ['a figure', 'At most 15 mm.', 'a figure typed by hand: 15'],
     ['a figure in words', 'It takes two hours.', 'a figure typed by hand: two hours'],
   ])('%s', async (_, text, says) => {
-    expect(await refusal(good(text))).toBe(`content/lessons/one.mdx:18: ${says}`);
+    expect(await refusal(good(text))).toBe(`content/lessons/one.mdx:17: ${says}`);
   });
 
   test.each([
-    ['minutes: 5', 'minutes: 30', 'content/lessons/one.mdx:6: minutes: Too big: expected number to be <=8'],
+    ['order: 1', 'order: 0', 'content/lessons/one.mdx:4: order: Too small: expected number to be >=1'],
     [
       'summary: One.',
       'summary: One',
@@ -93,7 +92,7 @@ describe('refused with file and line', () => {
 
   test('a source that is not in the bibliography', async () => {
     expect(await refusal(good('Text.').replace('[tms-602]', '[hearsay]'))).toMatch(
-      /^content\/lessons\/one\.mdx:10: sources: /,
+      /^content\/lessons\/one\.mdx:9: sources: /,
     );
   });
 
@@ -105,7 +104,7 @@ describe('refused with file and line', () => {
 
   test('words before the wall', async () => {
     expect(await refusal(good('Text.').replace('<Wall of="ties" />', 'Look.'))).toMatch(
-      /^content\/lessons\/one\.mdx:16: a wall to look at has to stand before any words$/,
+      /^content\/lessons\/one\.mdx:15: a wall to look at has to stand before any words$/,
     );
   });
 

@@ -28,6 +28,14 @@ function gradeOf(text: string): number {
   return fleschKincaid({ sentence: sentencesOf(text).length, word: words.length, syllable: syllables });
 }
 
+/**
+ * Words of a page's average sentence, and the share of its sentences that may be of SHORT words or fewer. Fewer or more than that
+ * and a text reads as chopped or as tiring: ours to choose, after three readers stumbled over lessons with 7 words and one in two short.
+ */
+const MEAN = { least: 12, most: 17 };
+const SHORT = 6;
+const SHORT_SHARE = 0.2;
+
 /** What a reader reads of MDX: no front matter, no headings (they have no full stop), no markup. */
 function proseOf(mdx: string): string {
   return mdx
@@ -91,6 +99,17 @@ describe('reading age', () => {
     expect(wordsOf(text).length).toBeGreaterThan(100);
     expect(grade).toBeLessThanOrEqual(GOAL);
   });
+
+  test.each([...LESSONS, ...TEXTS.filter(([name]) => name === 'safety page' || name === 'glossary')])(
+    '%s is neither chopped nor winding',
+    (_, text) => {
+      const lengths = sentencesOf(text).map((sentence) => wordsOf(sentence).length);
+      const mean = lengths.reduce((sum, length) => sum + length, 0) / lengths.length;
+      expect(mean).toBeGreaterThanOrEqual(MEAN.least);
+      expect(mean).toBeLessThanOrEqual(MEAN.most);
+      expect(lengths.filter((length) => length <= SHORT).length / lengths.length).toBeLessThan(SHORT_SHARE);
+    },
+  );
 
   test.each(TEXTS)('%s has no sentence that goes on for ever', (_, text) => {
     expect(sentencesOf(text).filter((sentence) => wordsOf(sentence).length > LONGEST)).toEqual([]);

@@ -55,9 +55,9 @@ describe.each(SLUGS)('%s', (slug) => {
       .locator('[data-for]')
       .evaluateAll((rows) => rows.map((row) => (row instanceof HTMLElement ? row.offsetHeight : 0)));
     expect(Math.min(...shown)).toBeGreaterThan(0);
-    expect(await page.getByLabel('Show limits by').isVisible()).toBe(false);
+    expect(await page.getByLabel('Show the limits of').isVisible()).toBe(false);
     await page.getByText('Which one has the fault?').click();
-    expect(await page.getByText(/^The (first|second) wall\. Checked against/).isVisible()).toBe(true);
+    expect(await page.getByText(/^It is the (first|second) wall, checked against/).isVisible()).toBe(true);
     const drawn = await page.locator('main img').evaluateAll(async (images) => {
       const loaded = images.filter((image) => image instanceof HTMLImageElement);
       return loaded.map(({ naturalWidth }) => naturalWidth);
@@ -69,6 +69,14 @@ describe.each(SLUGS)('%s', (slug) => {
     expect(pages.length).toBeLessThanOrEqual(14);
     await context.close();
   });
+});
+
+test.each(SLUGS)('%s shows a wall on the first screen of a phone', async (slug) => {
+  const { page, close } = await visit(browser, `/lessons/${slug}`, { width: 390, colours: 'light' });
+  const box = await page.locator('main img').first().boundingBox();
+  // At least the upper half of the drawing lies above the fold of 844 px.
+  expect((box?.y ?? 844) + (box?.height ?? 844) / 2).toBeLessThanOrEqual(844);
+  await close();
 });
 
 test('the rule set a reader chooses is the one shown, on every lesson, and stays', async () => {
@@ -85,7 +93,7 @@ test('the rule set a reader chooses is the one shown, on every lesson, and stays
       .first()
       .isVisible(),
   ).toBe(false);
-  await page.getByLabel('Show limits by').selectOption('Ontario (2024)');
+  await page.getByLabel('Show the limits of').selectOption('Ontario (2024)');
   expect(await bearing.getByText(/^at least 90/).isVisible()).toBe(false);
   expect(
     await bearing
@@ -95,7 +103,7 @@ test('the rule set a reader chooses is the one shown, on every lesson, and stays
   ).toBe(true);
 
   await page.reload();
-  expect(await page.getByLabel('Show limits by').inputValue()).toBe('ontario');
+  expect(await page.getByLabel('Show the limits of').inputValue()).toBe('ontario');
   expect(await page.getByRole('link', { name: 'Read a wall with an opening' }).getAttribute('href')).toBe(
     '/walls?topic=support&kind=window-panel&difficulty=1&rules=ontario',
   );
@@ -105,7 +113,7 @@ test('the rule set a reader chooses is the one shown, on every lesson, and stays
 
 test('a word leads to its entry, and the header to the lessons', async () => {
   const { page, close } = await visit(browser, '/lessons/ties', { width: 1280, colours: 'light' });
-  await page.locator('main').getByRole('link', { name: 'Ties', exact: true }).first().click();
+  await page.locator('main').getByRole('link', { name: 'ties', exact: true }).first().click();
   await page.waitForURL('**/glossary#tie');
   expect(await page.locator('#tie h2').textContent()).toBe('brick tie, anchor');
   await page.getByRole('navigation', { name: 'Main' }).getByRole('link', { name: 'Lessons' }).click();
