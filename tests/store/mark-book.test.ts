@@ -11,7 +11,13 @@ import {
   releaseWork,
 } from '../../lib/store/book/book-changes';
 import { givenMarks } from '../../lib/store/book/given-marks';
-import { allBookRows, bookRows, bookWorks, countLearners } from '../../lib/store/book/mark-book';
+import {
+  allBookRows,
+  type BookOrder,
+  bookLearners,
+  bookRows,
+  bookWorks,
+} from '../../lib/store/book/mark-book';
 import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
@@ -34,22 +40,55 @@ async function smallGroup(store: Store, works: readonly InventedWork[] = [JOINTS
 }
 
 async function scoresOf(store: Store, group: string, work: string) {
-  const rows = await bookRows(store.db, group, { offset: 0 }, 50);
+  const rows = await bookRows(store.db, await bookLearners(store.db, group, ALL));
   return rows.map(({ cells }) => cells.get(work));
 }
+
+const ALL = { by: 'name', find: '', without: '' } as const;
 
 describe.each(KINDS)('%s: the mark book', (kind) => {
   test('pages of learners by name, each with the latest hand-in of each work', async () => {
     const store = await readyStore(await emptyDatabase(kind));
     const { group, works, learners } = await smallGroup(store);
-    expect(await countLearners(store.db, group)).toBe(3);
-    const first = await bookRows(store.db, group, { offset: 0 }, 2);
-    const second = await bookRows(store.db, group, { offset: 2 }, 2);
+    const all = await bookLearners(store.db, group, ALL);
+    const first = await bookRows(store.db, all.slice(0, 2));
+    const second = await bookRows(store.db, all.slice(2));
     expect([...first, ...second].map(({ name }) => name)).toEqual(['Amal Brook', 'Bera Stone', 'Cal Ridge']);
     expect(second.map(({ learner }) => learner)).toEqual([learners[2]]);
     const cell = first[0]?.cells.get(works[0] ?? '');
     expect(cell).toMatchObject({ number: 1, state: 'marked', late: false, overridden: false, version: 1 });
     expect(await bookWorks(store.db, group)).toMatchObject([{ title: 'Joints', walls: 2, sameForAll: true }]);
+  });
+
+  test('learners sort by first or last name, are found without accents, and by what they have not handed in', async () => {
+    const store = await readyStore(await emptyDatabase(kind));
+    const { group, works } = await smallGroup(store);
+    await store.db
+      .insertInto('learner')
+      .values(
+        ['Zoë Ångström', 'Éluard Zapf'].map((name, i) => ({
+          id: inventedId(9, i),
+          group_id: group,
+          name,
+          pin_hash: null,
+          time_factor: 100,
+          created_at: 0,
+          removed_at: null,
+        })),
+      )
+      .execute();
+    const names = async (order: Partial<BookOrder>) =>
+      (await bookLearners(store.db, group, { ...ALL, ...order })).map(({ name }) => name);
+    expect(await names({})).toEqual(['Amal Brook', 'Bera Stone', 'Cal Ridge', 'Éluard Zapf', 'Zoë Ångström']);
+    expect(await names({ by: 'last name' })).toEqual([
+      'Zoë Ångström',
+      'Amal Brook',
+      'Cal Ridge',
+      'Bera Stone',
+      'Éluard Zapf',
+    ]);
+    expect(await names({ find: ' elu' })).toEqual(['Éluard Zapf']);
+    expect(await names({ without: works[0] ?? '' })).toEqual(['Éluard Zapf', 'Zoë Ångström']);
   });
 
   test('the stream gives every learner once, the removed left out', async () => {

@@ -1,5 +1,7 @@
 import type { SetWorkSpec } from '../../classes/set-work';
 import type { Store } from '../database';
+import { byLastName, byName } from '../groups/by-name';
+import type { NamedLearner } from '../groups/roster';
 import type { AttemptTable, SetWorkTable } from '../schema';
 
 export interface BookWork {
@@ -38,9 +40,6 @@ export interface BookRow {
   readonly cells: ReadonlyMap<string, BookCell>;
 }
 
-/** Where a page of learners starts, in the order of their names. */
-export type From = { readonly offset: number } | { readonly afterName: string };
-
 /** Learners in memory at once while a file goes out. Of 200, with 40 works each, three times as much waits to be cleared away. */
 const STREAM_PAGE = 50;
 
@@ -77,35 +76,50 @@ export function bookWorkOf(
   };
 }
 
-/** How many learners the group has, those removed left out. */
-export async function countLearners(db: Store['db'], group: string): Promise<number> {
-  const { count } = await db
-    .selectFrom('learner')
-    .select((e) => e.fn.countAll<number | string>().as('count'))
-    .where('group_id', '=', group)
-    .where('removed_at', 'is', null)
-    .executeTakeFirstOrThrow();
-  return Number(count);
+/** Which learners a page of the mark book shows, and in which order. */
+export interface BookOrder {
+  /** By the whole name or by its last word. */
+  readonly by: 'name' | 'last name';
+  /** Only names with this in them; '' for all. */
+  readonly find: string;
+  /** Only those who have not handed this work in; '' for all. */
+  readonly without: string;
 }
 
-/** One page of the mark book: learners by name, with the latest hand-in of each work. */
-export async function bookRows(
+/** The learners of a group, those removed left out, chosen and ordered. */
+export async function bookLearners(
   db: Store['db'],
   group: string,
-  from: From,
-  limit: number,
-): Promise<readonly BookRow[]> {
-  const start = db
-    .selectFrom('learner')
-    .select(['id', 'name'])
-    .where('group_id', '=', group)
+  { by, find, without }: BookOrder,
+): Promise<readonly NamedLearner[]> {
+  const all = db.selectFrom('learner').select(['id', 'name']).where('group_id', '=', group);
+  const rows = await (without === ''
+    ? all
+    : all.where('id', 'not in', (e) =>
+        e
+          .selectFrom('attempt')
+          .select('learner_id')
+          .where('set_work_id', '=', without)
+          .where('state', '!=', 'open'),
+      )
+  )
     .where('removed_at', 'is', null)
-    .orderBy('name')
-    .limit(limit);
-  const learners = await ('offset' in from
-    ? start.offset(from.offset)
-    : start.where('name', '>', from.afterName)
-  ).execute();
+    .execute();
+  return rows
+    .filter(({ name }) => plainOf(name).includes(plainOf(find)))
+    .sort(by === 'name' ? byName : byLastName);
+}
+
+/** Without case and accents: who looks for 'eluard' finds Éluard. */
+function plainOf(text: string): string {
+  return text.normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase().trim();
+}
+
+/** Rows of the mark book for these learners, with the latest hand-in of each work. */
+export async function bookRows(
+  db: Store['db'],
+  learners: readonly NamedLearner[],
+): Promise<readonly BookRow[]> {
   if (learners.length === 0) return [];
   const cells = await cellsOf(
     db,
@@ -116,13 +130,9 @@ export async function bookRows(
 
 /** All rows of a group's mark book, a few dozen in memory at a time. */
 export async function* allBookRows(db: Store['db'], group: string): AsyncGenerator<readonly BookRow[]> {
-  let from: From = { offset: 0 };
-  for (;;) {
-    const rows: readonly BookRow[] = await bookRows(db, group, from, STREAM_PAGE);
-    if (rows.length > 0) yield rows;
-    const last = rows[rows.length - 1];
-    if (last === undefined || rows.length < STREAM_PAGE) return;
-    from = { afterName: last.name };
+  const learners = await bookLearners(db, group, { by: 'name', find: '', without: '' });
+  for (let from = 0; from < learners.length; from += STREAM_PAGE) {
+    yield await bookRows(db, learners.slice(from, from + STREAM_PAGE));
   }
 }
 

@@ -1,7 +1,15 @@
 import type { Metadata } from 'next';
 import { Suspense } from 'react';
+import { SelectField, TextField } from '../../../../../components/ui/fields';
+import { GetForm } from '../../../../../components/ui/get-form';
 import { groupName } from '../../../../../lib/store/book/book-heads';
-import { bookRows, bookWorks, countLearners } from '../../../../../lib/store/book/mark-book';
+import {
+  type BookOrder,
+  type BookWork,
+  bookLearners,
+  bookRows,
+  bookWorks,
+} from '../../../../../lib/store/book/mark-book';
 import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
@@ -22,14 +30,16 @@ export default async function BookPage({ params, searchParams }: Props) {
   const { params: named, store } = await requirePage('/desk/groups/[group]/book', params);
   const { group = '' } = named;
   const { db } = store;
+  const asked = await searchParams;
+  const order = orderOf(asked);
   const [name, works, learners] = await Promise.all([
     groupName(db, group),
     bookWorks(db, group),
-    countLearners(db, group),
+    bookLearners(db, group, order),
   ]);
-  const pages = Math.max(1, Math.ceil(learners / PAGE));
-  const page = pageOf((await searchParams).page, pages);
-  const rows = await bookRows(db, group, { offset: (page - 1) * PAGE }, PAGE);
+  const pages = Math.max(1, Math.ceil(learners.length / PAGE));
+  const page = pageOf(asked.page, pages);
+  const rows = await bookRows(db, learners.slice((page - 1) * PAGE, page * PAGE));
   const here = `/desk/groups/${group}/book`;
   return (
     <div className={styles.wide}>
@@ -40,19 +50,27 @@ export default async function BookPage({ params, searchParams }: Props) {
       {works.length === 0 ? (
         <p>Nothing is set yet. When learners hand work in, their marks show here.</p>
       ) : (
-        <BookTable
-          works={works}
-          rows={rows}
-          caption={`${times(learners, 'learner')}, ${times(works.length, 'set work')}`}
-        />
+        <>
+          <Find here={here} works={works} order={order} />
+          <BookTable
+            works={works}
+            rows={rows}
+            caption={`${times(learners.length, 'learner')}, ${times(works.length, 'set work')}`}
+          />
+        </>
       )}
       {pages > 1 && (
         <nav className={styles.pages} aria-label="Pages of learners">
-          {page > 1 && <a href={`${here}?page=${page - 1}`}>Learners before</a>}
-          <span>
-            Page {page} of {pages}
-          </span>
-          {page < pages && <a href={`${here}?page=${page + 1}`}>Next learners</a>}
+          {Array.from({ length: pages }, (_, index) => index + 1).map((each) => (
+            <a
+              key={each}
+              href={`${here}?${new URLSearchParams({ ...order, page: String(each) })}`}
+              aria-current={each === page ? 'page' : undefined}
+              aria-label={`Page ${each} of ${pages}`}
+            >
+              {each}
+            </a>
+          ))}
         </nav>
       )}
       {works.length > 0 && (
@@ -74,6 +92,50 @@ export default async function BookPage({ params, searchParams }: Props) {
       </ul>
       <CalendarLink group={group} />
     </div>
+  );
+}
+
+type Asked = Awaited<Props['searchParams']>;
+
+function orderOf({ by, find, without }: Asked): BookOrder {
+  return {
+    by: by === 'last name' ? by : 'name',
+    find: typeof find === 'string' ? find : '',
+    without: typeof without === 'string' ? without : '',
+  };
+}
+
+function Find(props: {
+  readonly here: string;
+  readonly works: readonly BookWork[];
+  readonly order: BookOrder;
+}) {
+  const { here, works, order } = props;
+  return (
+    <details className="disclosure" open={order.find !== '' || order.without !== ''}>
+      <summary>Find and sort</summary>
+      <GetForm action={here} send="Show" plain name="Find and sort">
+        <TextField name="find" label="Name contains" value={order.find} most={60} />
+        <SelectField
+          name="by"
+          label="Sort by"
+          value={order.by}
+          choices={[
+            { value: 'name', label: 'First name' },
+            { value: 'last name', label: 'Last name' },
+          ]}
+        />
+        <SelectField
+          name="without"
+          label="Show"
+          value={order.without}
+          choices={[
+            { value: '', label: 'Everybody' },
+            ...works.map(({ id, title }) => ({ value: id, label: `Not handed in: ${title}` })),
+          ]}
+        />
+      </GetForm>
+    </details>
   );
 }
 
