@@ -94,6 +94,8 @@ export const ACCESS = {
   'POST /api/groups/reopen': 'lead',
   'POST /api/work': 'instructor',
   'POST /api/work/edit': 'instructor',
+  'POST /api/work/copy': 'instructor',
+  'POST /api/work/delete-draft': 'instructor',
   'POST /api/work/set': 'instructor',
   'POST /api/work/close': 'instructor',
   'POST /api/work/due': 'instructor',

@@ -82,6 +82,20 @@ export async function changeDraft(store: Store, work: string, draft: WorkDraft, 
   });
 }
 
+/** Deletes a draft. @throws WorkError once it is published: learners may have begun. */
+export async function deleteDraft(store: Store, work: string, by: By): Promise<void> {
+  await audited(store, by, async (trx, note) => {
+    const deleted = await trx
+      .deleteFrom('set_work')
+      .where('id', '=', work)
+      .where('state', '=', 'draft')
+      .executeTakeFirst();
+    if (deleted.numDeletedRows !== 1n)
+      throw new WorkError('This work is published. Only a draft can be deleted.');
+    await note('deleted a draft', `work ${work}`);
+  });
+}
+
 const BEFORE = { set: ['draft', 'closed'], closed: ['set'] } as const;
 
 /** Sets a draft, closes work that is set, or opens it again. A second time nothing happens. */

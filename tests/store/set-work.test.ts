@@ -13,6 +13,7 @@ import { addToRoster, removeFromRoster, rosterWithPins, setTimeFactor } from '..
 import {
   changeDraft,
   createWork,
+  deleteDraft,
   moveDue,
   moveWork,
   type WorkDraft,
@@ -160,6 +161,17 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
       'This work is set already',
     );
     expect(await workOf(store, work)).toMatchObject({ title: 'Better', state: 'set', ...{ spec: SPEC } });
+  });
+
+  test('a draft is deleted; published work is not', async () => {
+    const store = await ready();
+    const { group } = await groupOfTwo(store);
+    const work = await createWork(store, group, 'a secret', draft(), BY);
+    await deleteDraft(store, work, BY);
+    expect(await worksOf(store, group)).toEqual([]);
+    const published = await setWork(store, group);
+    await expect(deleteDraft(store, published, BY)).rejects.toThrow('Only a draft can be deleted.');
+    expect((await workOf(store, published)).state).toBe('set');
   });
 
   test('work that was closed opens again; what was published is no draft any more', async () => {

@@ -26,7 +26,7 @@ export interface PeopleSite {
 type Handler = (request: Request, context: { params: Promise<Record<string, string>> }) => Promise<Response>;
 
 const ROUTES = import.meta.glob<Record<string, Handler>>(
-  '../../app/api/{account,people,join,book,groups}/**/route.ts',
+  '../../app/api/{account,people,join,book,groups,work}/**/route.ts',
 );
 
 /** The site's own handlers for people, with an empty database of their own. */

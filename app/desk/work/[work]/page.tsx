@@ -1,10 +1,9 @@
 import type { Metadata } from 'next';
 import { When } from '../../../../components/time/when';
-import { PostForm } from '../../../../components/ui/post-form';
 import { TOPIC_TITLES } from '../../../../lib/generate/topics';
 import { parseCode } from '../../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../../lib/limits/limits';
-import { groupOf } from '../../../../lib/store/groups/groups';
+import { groupOf, groupsFor } from '../../../../lib/store/groups/groups';
 import type { NamedLearner } from '../../../../lib/store/groups/roster';
 import { rosterOf } from '../../../../lib/store/learners';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
@@ -16,12 +15,12 @@ import { RelatedReading } from '../../../my-work/related-reading';
 import { firstForm, matchFor } from '../../../set-work/lay-forms';
 import { previewOf } from '../../../set-work/preview';
 import { RELEASE_WORDS } from '../../../set-work/release-words';
-import { DueField } from '../../../set-work/times-fields';
 import { WorkForm } from '../../../set-work/work-form';
 import styles from '../../desk.module.css';
 import { MatchTable } from './match-table';
 import { FormChoice, PreviewWalls } from './preview-walls';
 import { TryRoom } from './try-room';
+import { CopyWork, WorkSteps } from './work-steps';
 
 export const metadata: Metadata = { title: 'Set work' };
 
@@ -38,12 +37,14 @@ interface Props {
 export default async function WorkAtDeskPage({ params, searchParams }: Props) {
   const {
     params: { work: id = '' },
+    person,
     store,
   } = await requirePage('/desk/work/[work]', params);
   const asked = await searchParams;
   const work = await workOf(store, id);
-  const [group, roster, lessons] = await Promise.all([
+  const [group, groups, roster, lessons] = await Promise.all([
     groupOf(store, work.groupId),
+    groupsFor(store, person.kind === 'owner' ? null : person.userId),
     rosterOf(store.db, work.groupId),
     readLessons(),
   ]);
@@ -89,7 +90,8 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
       </p>
       <h1>{work.title}</h1>
       <Facts work={work} />
-      <Steps work={work} />
+      <WorkSteps work={work} />
+      <CopyWork work={work} groups={groups} />
       <RelatedReading spec={work.spec} lessons={lessons} />
       <h2>What learners see</h2>
       {learner && <FormChoice work={id} learners={learners} chosen={learner.id} />}
@@ -171,58 +173,6 @@ function Facts({ work }: { readonly work: WorkRow }) {
           {spec.passMark.date}: {spec.passMark.method}
         </p>
       )}
-    </>
-  );
-}
-
-function Steps({ work: { id, state, dueAt } }: { readonly work: WorkRow }) {
-  if (state === 'draft') {
-    return (
-      <PostForm
-        action="/api/work/set"
-        then="reload"
-        send="Publish to the group"
-        also={{ work: id }}
-        done="It is published."
-      />
-    );
-  }
-  if (state === 'closed') {
-    return (
-      <PostForm
-        action="/api/work/set"
-        then="reload"
-        send="Open it again"
-        also={{ work: id }}
-        done="It is open again."
-        plain
-      />
-    );
-  }
-  return (
-    <>
-      <PostForm
-        action="/api/work/close"
-        then="reload"
-        send="Close it: nobody can start any more"
-        also={{ work: id }}
-        done="It is closed."
-        plain
-      />
-      <details className="disclosure">
-        <summary>Move the due date</summary>
-        <PostForm
-          action="/api/work/due"
-          then="reload"
-          send="Move it"
-          name="Due date"
-          also={{ work: id }}
-          done="It is moved. Work that was late stays flagged."
-          plain
-        >
-          <DueField dueAt={dueAt} />
-        </PostForm>
-      </details>
     </>
   );
 }
