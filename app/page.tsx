@@ -117,7 +117,7 @@ export default function StartPage() {
       </div>
 
       <section className={styles.known} aria-labelledby="known">
-        <h2 id="known">Somebody gave you a wall code?</h2>
+        <h2 id="known">Have a wall code?</h2>
         <CodeBox />
       </section>
       <Caution lines={DRAWING_CAUTIONS} />

@@ -8,14 +8,14 @@ import styles from './drawings.module.css';
 export const dynamic = 'error';
 
 export const metadata: Metadata = {
-  title: 'Drawings that compute',
+  title: 'Interactive drawings',
   description: 'Change a length, a load or a mix and watch what the arithmetic of the trade answers.',
 };
 
 export default function DrawingsPage() {
   return (
     <div className="column">
-      <h1>Drawings that compute</h1>
+      <h1>Interactive drawings</h1>
       <p>Change a number. The drawing and its answer follow. Each one says how it is worked out.</p>
       <ul className={styles.list}>
         {DRAWINGS.map(({ name, title, summary }) => (

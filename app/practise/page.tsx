@@ -7,7 +7,8 @@ import styles from './practise.module.css';
 
 export const metadata: Metadata = {
   title: 'Ways to practise',
-  description: 'A full wall, a pair, ten quick looks, a guided wall, or a wall you spoil yourself.',
+  description:
+    'A full wall, a pair of walls, ten quick looks, a guided wall, or a wall of your own to spoil.',
 };
 
 /** The ways in the order in which a beginner may take them. */
@@ -15,36 +16,36 @@ const WAYS = [
   {
     href: '/practise/guided',
     name: 'Guided wall',
-    what: 'A wall with its faults shown and measured. Then one where you do half. Then one on your own.',
-    goodFor: 'you are new to a fault, and want to see how it is read.',
+    what: 'First a wall with its faults shown and measured, then one where you do half, then one on your own.',
+    goodFor: 'a fault is new to you and you want to see how it is read.',
     takes: 'About ten minutes',
   },
   {
     href: '/practise/pair',
     name: 'Pair',
-    what: 'The same wall twice, side by side. One is sound, one was spoiled. Say which, where, and how.',
-    goodFor: 'you know what a fault is called, and want to learn to see it.',
+    what: 'The same wall twice, side by side. One is sound and the other has been spoiled. Say which, where and how.',
+    goodFor: 'you know what a fault is called and want to learn to see it.',
     takes: 'About three minutes a pair',
   },
   {
     href: '/practise/quick',
     name: 'Quick look',
-    what: 'Ten walls, a few seconds each. Sound, or is something wrong? You choose the time, or no clock.',
-    goodFor: 'you want a quick eye, and to know whether you call too much or too little.',
+    what: 'Ten walls with a few seconds for each: sound, or is something wrong? Choose the time, or no clock at all.',
+    goodFor: 'you want a quick eye, and to know whether you call too many faults or too few.',
     takes: 'Two to six minutes',
   },
   {
     href: '/walls',
     name: 'Full wall',
-    what: 'Look, measure, mark, and hand in. Everything on the wall counts, and some walls are sound.',
+    what: 'Look, measure, mark and hand in. Everything on the wall counts, and some walls are sound.',
     goodFor: 'you want to do the whole job.',
     takes: 'Five to fifteen minutes',
   },
   {
     href: '/practise/build',
     name: 'Build your own',
-    what: 'Start from a sound wall and spoil it with sliders. See at which measure each limit is crossed.',
-    goodFor: 'you want to know what a limit means on a wall, or to show it to others.',
+    what: 'Start from a sound wall, spoil it with sliders, and see where each limit is crossed.',
+    goodFor: 'you want to know what a limit looks like on a wall, or to show somebody else.',
     takes: 'As long as you like',
   },
 ] as const;
@@ -53,7 +54,9 @@ export default function PractisePage() {
   return (
     <>
       <h1>Ways to practise</h1>
-      <p className="column">Five ways to train your eye. Nothing needs an account. Take any one first.</p>
+      <p className="column">
+        Here are five ways to train your eye. You need no account, and you can start with any of them.
+      </p>
       <ul className={styles.ways}>
         {WAYS.map(({ href, name, what, goodFor, takes }) => (
           <li key={href} className={styles.way}>
@@ -64,14 +67,14 @@ export default function PractisePage() {
             </h2>
             <p>{what}</p>
             <p>
-              <strong>Take it when:</strong> {goodFor}
+              <strong>Good when</strong> {goodFor}
             </p>
             <p className={styles.takes}>{takes}</p>
           </li>
         ))}
       </ul>
       <section className="column" aria-labelledby="code">
-        <h2 id="code">Somebody gave you a wall code?</h2>
+        <h2 id="code">Have a wall code?</h2>
         <CodeBox />
       </section>
       <div className="column">

@@ -31,7 +31,7 @@ export default async function SignInPage({ searchParams }: Props) {
             <TextField name="email" label="E-mail" kind="email" fills="username" />
             <TextField name="password" label="Password" kind="password" fills="current-password" />
           </PostForm>
-          <h2>You cannot get in?</h2>
+          <h2>Cannot sign in?</h2>
           <p>
             Ask the owner of this site for a new link. With it you choose a new password. No mail is sent from
             here.

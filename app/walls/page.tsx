@@ -44,7 +44,7 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
           />
         </section>
         <section aria-labelledby="known-wall">
-          <h2 id="known-wall">A wall you have the code of</h2>
+          <h2 id="known-wall">Open a wall by its code</h2>
           <CodeBox {...(code === undefined ? {} : { typed: code })} problem={codeIsWrong} />
         </section>
       </div>

@@ -75,7 +75,7 @@ function nameProblem(name: string): string | null {
   if (name === '') return 'The name is missing.';
   if ([...name].length > LONGEST_NAME) return `The name is longer than ${LONGEST_NAME} letters.`;
   if (/[\p{Cc}\p{Cf}]/u.test(name))
-    return `"${name.replace(/[\p{Cc}\p{Cf}]/gu, '?')}" has a sign in it that cannot be shown.`;
+    return `"${name.replace(/[\p{Cc}\p{Cf}]/gu, '?')}" has a character in it that we cannot read. Save the file as CSV, UTF-8.`;
   if (!/\p{L}/u.test(name)) return `"${name}" has no letter in it. Is this a name?`;
   return null;
 }

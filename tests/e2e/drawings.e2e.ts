@@ -39,7 +39,7 @@ test('the list leads to every drawing', async () => {
     await page.getByRole('link', { name: title, exact: true }).click();
     await page.getByRole('heading', { level: 1, name: title }).waitFor();
     await page.getByRole('link', { name: 'All drawings' }).click();
-    await page.getByRole('heading', { level: 1, name: 'Drawings that compute' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Interactive drawings' }).waitFor();
   }
   await close();
 });

@@ -12,7 +12,7 @@ import { BuildPractice } from './build-practice';
 
 export const metadata: Metadata = {
   title: 'Build your own wall',
-  description: 'Spoil a sound wall with sliders and see at which measure each limit is crossed.',
+  description: 'Spoil a sound wall with sliders and see where each limit is crossed.',
 };
 
 /** The address holds the kind of wall and the rules; anything else in it is taken for the first of each. */
@@ -24,8 +24,8 @@ export default async function BuildPage({ searchParams }: { readonly searchParam
     <>
       <h1>Build your own wall</h1>
       <p className="column">
-        This wall is laid true: every measure is as drawn. Move a slider, and that measure alone goes wrong.
-        You see the wall change, and at which value each limit is crossed.
+        This wall is laid true, and every measure is as drawn. Move a slider and that measure alone goes
+        wrong. Watch the wall change, and see where each limit is crossed.
       </p>
       <form method="get" action="/practise/build" className={styles.ask}>
         <label>

@@ -4,7 +4,8 @@ import { AskWall } from '../ask-wall';
 
 export const metadata: Metadata = {
   title: 'Guided wall',
-  description: 'Three walls with faults of one family: all shown, half shown, on your own.',
+  description:
+    'Three walls with faults of one family: the first is shown to you, the second half shown, the third yours alone.',
 };
 
 export default async function GuidedStartPage({ searchParams }: { readonly searchParams: Promise<Asked> }) {
@@ -13,7 +14,7 @@ export default async function GuidedStartPage({ searchParams }: { readonly searc
       asked={await searchParams}
       way="/practise/guided"
       title="Guided wall"
-      what="Three walls with faults of one family. On the first, each fault is ringed, measured and explained. On the second you do half. The third is yours."
+      what="Three walls with faults of one family. On the first wall every fault is ringed, measured and explained. On the second you do half of the work, and the third is yours alone."
       send="Lay the first wall"
     />
   );

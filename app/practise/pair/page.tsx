@@ -4,7 +4,7 @@ import { AskWall } from '../ask-wall';
 
 export const metadata: Metadata = {
   title: 'Pair',
-  description: 'The same wall sound and spoiled, side by side: what differs?',
+  description: 'The same wall, sound and spoiled, side by side: what is different?',
 };
 
 export default async function PairStartPage({ searchParams }: { readonly searchParams: Promise<Asked> }) {
@@ -12,8 +12,8 @@ export default async function PairStartPage({ searchParams }: { readonly searchP
     <AskWall
       asked={await searchParams}
       way="/practise/pair"
-      title="Pair: what differs?"
-      what="You get the same wall twice, side by side. One is sound. The other was spoiled. Say which it is, where, and what is wrong. Then both are measured."
+      title="Pair: what is different?"
+      what="You get the same wall twice, side by side. One is sound and the other has been spoiled. Say which one, where, and what is wrong. Then both are measured."
       send="Lay the pair"
     />
   );

@@ -56,7 +56,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
           }))}
         />
         <p>
-          {shows} Only what shows there can be wrong:{' '}
+          {shows} Only faults that you can see from there are included:{' '}
           {seenIn(name)
             .map((fault) => CATALOGUE[fault].name.toLowerCase())
             .join('; ')}
@@ -70,7 +70,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
           .
         </p>
         <noscript>
-          <p>The walls of a round are laid in your browser. That needs JavaScript.</p>
+          <p>The walls of a round are laid in your browser, which needs JavaScript.</p>
         </noscript>
       </div>
       <QuickLooks
@@ -80,7 +80,7 @@ export default async function QuickLookPage({ searchParams }: Props) {
         next={addressOf({ ...name, round: round === MOST_ROUND ? 0 : round + 1 })}
       />
       <div className="column">
-        <h2>Judge by other rules</h2>
+        <h2>Check against other rules</h2>
         <ul>
           {RULE_SETS.filter((each) => each !== rules).map((each) => (
             <li key={each}>

@@ -126,7 +126,7 @@ export function QuickLooks({
             />
           ) : isSeen && part === null ? null : (
             <p className={styles.cover}>
-              {paused ? 'The clock stands still. The wall is covered.' : 'The time is up. What do you say?'}
+              {paused ? 'The clock is stopped and the wall is covered.' : 'The time is up. What do you say?'}
             </p>
           )}
           <QuickBar
@@ -156,7 +156,7 @@ export function QuickLooks({
           {rows.some(({ findings }) => findings.some(({ finding }) => finding.hazard === 'could fall')) && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
-          {isRepeat && <p>You looked through this round before, so it is not counted a second time.</p>}
+          {isRepeat && <p>You have done this round before, so it is not counted again.</p>}
           <p>
             <a className="button" href={next}>
               Another ten walls

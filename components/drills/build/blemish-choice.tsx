@@ -17,10 +17,10 @@ export function BlemishField(props: {
     onChange(choices.find(({ condition }) => condition === wanted)?.condition ?? 'sound');
   return (
     <>
-      <p>Nothing is measured on these marks. Some are a sign of trouble all the same.</p>
+      <p>Nothing is measured on these marks, but some of them are still a sign of trouble.</p>
       <div className={styles.ask}>
         <label htmlFor={id}>
-          What a few units show
+          What a few units can show
           <select id={id} value={value} onChange={(event) => choose(event.target.value)}>
             <option value="sound">Nothing</option>
             <Options of={choices.map(({ condition, name }) => [condition, name])} />

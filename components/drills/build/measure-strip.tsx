@@ -19,7 +19,11 @@ export function MeasureStrip(props: {
   const whole = Math.max(measured, limit, Number.MIN_VALUE) * 1.15;
   const share = (value: number) => `${Math.round((value / whole) * 1000) / 10}%`;
   if (unit === 'there or not') {
-    return <p className={styles.words}>{passes ? 'There, as it must be.' : 'Not there. It must be.'}</p>;
+    return (
+      <p className={styles.words}>
+        {passes ? 'It is there, as it must be.' : 'It is missing, and it must be there.'}
+      </p>
+    );
   }
   return (
     <div className={styles.measure}>

@@ -25,7 +25,7 @@ export function PairResult(props: {
       <p>
         {rightSide
           ? foundWords(found, findings.length)
-          : 'The wall you pointed to is sound, so marks on it do not count. This is what differs:'}
+          : 'The wall you pointed to is sound, so marks on it do not count. Here is what is different:'}
       </p>
       <ol className={styles.list}>
         {findings.map((row) => (
@@ -62,6 +62,6 @@ export function PairResult(props: {
 
 function foundWords(found: number, all: number): string {
   if (found === 0)
-    return all === 1 ? 'You did not find what differs.' : `You found none of ${all} differences.`;
-  return found === all ? 'You found all that differs.' : `You found ${found} of ${all} differences.`;
+    return all === 1 ? 'You did not find the difference.' : `You found none of ${all} differences.`;
+  return found === all ? 'You found every difference.' : `You found ${found} of ${all} differences.`;
 }

@@ -22,7 +22,7 @@ export function KeptRounds(props: {
           added to it. You can take it away, or erase it and begin again.
         </p>
       ) : (
-        <p>Your answers stay in this browser. Nobody else gets them.</p>
+        <p>Your answers stay in this browser, and nobody else can see them.</p>
       )}
       <p className="row">
         <a
@@ -30,7 +30,7 @@ export function KeptRounds(props: {
           download="quick-looks.json"
           href={`data:application/json;charset=utf-8,${encodeURIComponent(text)}`}
         >
-          Take it away as a file
+          Download it as a file
         </a>
         {asked ? (
           <>
@@ -43,7 +43,7 @@ export function KeptRounds(props: {
           </>
         ) : (
           <button type="button" className="button button-plain" onClick={() => setAsked(true)}>
-            Erase it
+            Delete it
           </button>
         )}
       </p>

@@ -52,11 +52,11 @@ function SensitivityWords({ sensitivity }: { readonly sensitivity: Sensitivity }
     <>
       <p>
         <strong>
-          How well you tell them apart: d′ = {dPrime.toFixed(1)} (give or take {within.toFixed(1)}).
+          How well you can tell them apart: d′ = {dPrime.toFixed(1)} (give or take {within.toFixed(1)}).
         </strong>{' '}
         {isBetterThanChance
           ? `Given one sound and one faulty wall, you would point to the faulty one about ${pairsOf100} times in 100. Guessing gives 50.`
-          : 'That cannot be told from guessing yet.'}
+          : 'So far it could just as well be guessing.'}
       </p>
       <p>
         <strong>Which way you lean:</strong> {LEANS[lean]}

@@ -111,7 +111,7 @@ test('a mark is chosen by name, and the page says how far it is to be taken', as
   );
   const { rerender } = render(shown('sound'));
   expect(screen.queryByText('Do not pull at it.')).toBeNull();
-  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'What a few units show' }), 'flake');
+  await userEvent.selectOptions(screen.getByRole('combobox', { name: 'What a few units can show' }), 'flake');
   expect(heard).toEqual(['flake']);
   rerender(shown('flake'));
   expect(screen.getByText(/could be loose, so have it looked at\./)).toBeVisible();

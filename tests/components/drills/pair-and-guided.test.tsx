@@ -57,7 +57,7 @@ describe('what differs between the two walls', () => {
   test('is told by its measure on both', () => {
     told(true, 'found');
     expect(screen.getByRole('heading', { level: 2 })).toHaveTextContent('Right: wall 2 is the spoiled one');
-    expect(screen.getByText('You found all that differs.')).toBeVisible();
+    expect(screen.getByText('You found every difference.')).toBeVisible();
     expect(screen.getByText(/^Measured/)).toHaveTextContent(
       'Measured 9 mm. Limit: at most 3 mm. ✕ Beyond by 6 mm.',
     );

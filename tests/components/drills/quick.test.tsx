@@ -95,13 +95,13 @@ describe('what the device keeps', () => {
   test('can be taken away as it is, and is erased only when asked twice', async () => {
     const heard: string[] = [];
     render(<KeptRounds text='{"version":1}' unknown={null} onErase={() => heard.push('erased')} />);
-    const file = screen.getByRole('link', { name: 'Take it away as a file' });
+    const file = screen.getByRole('link', { name: 'Download it as a file' });
     expect(file).toHaveAttribute('download', 'quick-looks.json');
     expect(decodeURIComponent(file.getAttribute('href') ?? '')).toMatch(/,\{"version":1\}$/);
-    await userEvent.click(screen.getByRole('button', { name: 'Erase it' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Delete it' }));
     await userEvent.click(screen.getByRole('button', { name: 'Keep it' }));
     expect(heard).toEqual([]);
-    await userEvent.click(screen.getByRole('button', { name: 'Erase it' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Delete it' }));
     await userEvent.click(screen.getByRole('button', { name: 'Yes, erase it' }));
     expect(heard).toEqual(['erased']);
   });
@@ -109,7 +109,7 @@ describe('what the device keeps', () => {
   test('is said to be unreadable, with why, and left to the reader', () => {
     render(<KeptRounds text="x" unknown="it says version 2" onErase={() => undefined} />);
     expect(screen.getByRole('alert')).toHaveTextContent('it says version 2');
-    expect(within(screen.getByRole('region')).getByRole('link', { name: /Take it away/ })).toBeVisible();
+    expect(within(screen.getByRole('region')).getByRole('link', { name: /Download it/ })).toBeVisible();
   });
 
   test('is not spoken of where nothing is kept', () => {

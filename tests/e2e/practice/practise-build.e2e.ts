@@ -79,7 +79,7 @@ describe.each(LOOKS)('a wall built at $width px, $colours', (look) => {
     await page.getByText(/^Lifted: /).waitFor();
     await lookAt(page, 'build-4-stuck-on', look);
     await open(page, 'Marks on the faces');
-    await page.getByLabel('What a few units show').selectOption({ index: 1 });
+    await page.getByLabel('What a few units can show').selectOption({ index: 1 });
     await lookAt(page, 'build-5-face-marks', look);
     expect(problems).toEqual([]);
     await close();

@@ -77,7 +77,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
     await page.getByRole('button', { name: 'I am done: measure both walls' }).click();
 
     await page.getByRole('heading', { name: `Right: wall ${pair.spoiledIs} is the spoiled one` }).waitFor();
-    await page.getByText('You found all that differs.').waitFor();
+    await page.getByText('You found every difference.').waitFor();
     await page.getByText(/^At the same place, wall [12] has/).waitFor();
     await lookAt(page, 'pair-3-told', look);
     await page.getByRole('link', { name: 'Another pair like it' }).click();
@@ -91,7 +91,7 @@ describe.each(LOOKS)('a pair at $width px, $colours', (look) => {
     const { page, close } = await visit(browser, ADDRESS, look);
     await awake(page);
     await page.getByRole('radio', { name: `Wall ${3 - pair.spoiledIs}`, exact: true }).check();
-    await page.getByRole('button', { name: 'Tell me what differs' }).click();
+    await page.getByRole('button', { name: 'Tell me what is different' }).click();
     await page.getByRole('heading', { name: `No: wall ${pair.spoiledIs} is the spoiled one` }).waitFor();
     await page.getByRole('heading', { name: new RegExp(name) }).waitFor();
     await lookAt(page, 'pair-4-wrong-side', look);
@@ -124,7 +124,7 @@ test('a pair is done by the keyboard alone', async () => {
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: /^I am done/ }).focus();
   await page.keyboard.press('Enter');
-  await page.getByText('You found all that differs.').waitFor();
+  await page.getByText('You found every difference.').waitFor();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('pair-heading');
   await close();
 });

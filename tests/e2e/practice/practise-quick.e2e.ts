@@ -95,7 +95,7 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
     await page
       .getByRole('heading', { name: 'From in front, easy: all your rounds on this device, 1' })
       .waitFor();
-    await page.getByRole('button', { name: 'Erase it' }).click();
+    await page.getByRole('button', { name: 'Delete it' }).click();
     await page.getByRole('button', { name: 'Yes, erase it' }).click();
     await page.getByRole('heading', { name: /all your rounds/ }).waitFor({ state: 'detached' });
     expect(problems).toEqual([]);

@@ -19,7 +19,7 @@ describe('a roster', () => {
     ['', 'The name is missing.'],
     ['   ', 'The name is missing.'],
     ['12', '"12" has no letter in it. Is this a name?'],
-    ['Ada\u0007', '"Ada?" has a sign in it that cannot be shown.'],
+    ['Ada\u0007', '"Ada?" has a character in it that we cannot read. Save the file as CSV, UTF-8.'],
     ['x'.repeat(61), 'The name is longer than 60 letters.'],
   ])('the name %j is refused', (name, message) => {
     expect(checkRoster(lines(name), []).problems).toEqual([{ line: 1, message }]);

@@ -33,7 +33,7 @@ export default async function PairPage({ params }: Props) {
   if (code !== exact) permanentRedirect(`/practise/pair/${exact}`);
   return (
     <>
-      <h1>Pair: what differs?</h1>
+      <h1>Pair: what is different?</h1>
       <p className="column">
         Both walls were laid from the same number. One is sound, the other was spoiled in one place or more.
         Choose a look: both change. Zoom one: both zoom.

@@ -72,7 +72,7 @@ export function PairAsk({
       {side !== null && (
         <p>
           <button type="button" className="button" onClick={pair.tell}>
-            {marks.length === 0 ? 'Tell me what differs' : 'I am done: measure both walls'}
+            {marks.length === 0 ? 'Tell me what is different' : 'I am done: measure both walls'}
           </button>
         </p>
       )}
