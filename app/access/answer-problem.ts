@@ -1,3 +1,4 @@
+import { RefusedChange } from '../../lib/store/refused-change';
 import { asStoreProblem, StoreProblem, type StoreTrouble } from '../../lib/store/store-problem';
 import { BusyError } from '../accounts/passwords';
 import { Refusal } from '../request/refusal';
@@ -38,6 +39,7 @@ export function answerProblem(route: string, error: unknown): Response {
 
 function refusalOf(route: string, error: unknown): Refusal | undefined {
   if (error instanceof Refusal) return error;
+  if (error instanceof RefusedChange) return new Refusal(409, error.message);
   if (error instanceof BusyError) return notNow('Many people are signing in at once.');
   log.error({ route, ...tellingOf(error) }, 'a request failed');
   const problem = asStoreProblem(error);

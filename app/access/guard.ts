@@ -1,11 +1,13 @@
 import { headers } from 'next/headers';
 import { notFound, redirect } from 'next/navigation';
+import type * as z from 'zod';
+import type { By } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import type { NamedRecords } from '../../lib/store/record-owner';
 import { type Person, whoIs } from '../accounts/people';
 import { isFromOwnPage } from '../request/address';
 import { MOST_BYTES, readBody } from '../request/read-body';
-import { Refusal } from '../request/refusal';
+import { parseFields, Refusal } from '../request/refusal';
 import { log } from '../server/log';
 import { store } from '../server/store';
 import { ACCESS, type HandlerRoute, type PageRoute } from './access-table';
@@ -18,10 +20,14 @@ export interface Call<P extends Person = Person> {
   readonly person: P;
   /** The parts of the address in square brackets. */
   readonly params: Readonly<Record<string, string>>;
-  /** The JSON sent; undefined for GET. Not yet parsed: see parseFields in refusal.ts. */
+  /** The JSON sent; undefined for GET. Not yet parsed. */
   readonly body: unknown;
+  /** The body as a schema reads it. @throws Refusal naming each field that is wrong. */
+  readonly read: <T>(schema: z.ZodType<T>) => T;
   readonly store: Store;
   readonly at: number;
+  /** Who changes something, and when. */
+  readonly by: By;
 }
 
 /** Of a UUID. */
@@ -36,13 +42,13 @@ interface Context {
 
 /**
  * A route handler behind the rule that ACCESS has for it. The handler throws a Refusal for what it will not do; what else it
- * throws is logged, and the asker is told no more than that it went wrong.
+ * throws is logged, and the asker is told no more than that it went wrong. What it returns is answered as JSON with `ok: true`.
  *
- *     export const POST = guarded('POST /api/groups/[group]/close', async ({ person, params, store }) => Response.json({ ok: true }));
+ *     export const POST = guarded('POST /api/groups/[group]/close', async ({ by, params, store }) => closeGroup(store, params.group, by));
  */
 export function guarded<R extends HandlerRoute>(
   route: R,
-  handler: (call: Call<Passed<(typeof ACCESS)[R]>>) => Promise<Response>,
+  handler: (call: Call<Passed<(typeof ACCESS)[R]>>) => Promise<Response | object | undefined>,
   { mostBytes = MOST_BYTES }: { readonly mostBytes?: number } = {},
 ): (request: Request, context: Context) => Promise<Response> {
   return async (request, context) => {
@@ -67,7 +73,11 @@ export function guarded<R extends HandlerRoute>(
         throw new Refusal(404, 'There is no such thing here, or it is not yours.');
       }
       const passed = person as Passed<(typeof ACCESS)[R]>;
-      const answer = await handler({ request, person: passed, params, body, store: opened, at: Date.now() });
+      const at = Date.now();
+      const by = { actor: subjectOf(person), at };
+      const read = <T>(schema: z.ZodType<T>) => parseFields(schema, body);
+      const done = await handler({ request, person: passed, params, body, read, store: opened, at, by });
+      const answer = done instanceof Response ? done : Response.json({ ok: true, ...done });
       if (!answer.headers.has('cache-control')) answer.headers.set('cache-control', 'no-store');
       return answer;
     } catch (error) {

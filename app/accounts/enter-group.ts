@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { MOST_LEARNERS } from '../../lib/classes/roster';
-import { appendAudit } from '../../lib/store/audit';
+import { audited } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import {
   addLearner,
@@ -87,7 +87,8 @@ export async function openGroup(
 
 /** One name, one learner: 'ann lee' is Ann Lee. */
 async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string): Promise<LearnerRow> {
-  return store.db.transaction().execute(async (trx) => {
+  const id = randomUUID();
+  return audited(store, { actor: `learner ${id}`, at }, async (trx, note) => {
     await holdRoster(trx, group.id);
     const roster = await rosterOf(trx, group.id);
     const known = roster.find((row) => row.name.toLowerCase() === name.toLowerCase());
@@ -99,15 +100,8 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
       throw new Refusal(409, 'This group takes no new names just now. Ask your instructor to add yours.');
     }
     if (roster.length >= MOST_LEARNERS) throw new Refusal(409, 'This group is full. Ask your instructor.');
-    const id = randomUUID();
     await addLearner(trx, { id, groupId: group.id, name, at });
-    await appendAudit(trx, store.kind, {
-      at,
-      actor: `learner ${id}`,
-      action: 'joined',
-      subject: `group ${group.id}`,
-      detail: {},
-    });
+    await note('joined', `group ${group.id}`);
     return { id, name, pinHash: null, wordHash: null };
   });
 }

@@ -27,11 +27,7 @@ export async function makeStaff({ name, email, role, by, at }: NewStaff): Promis
       // Somebody else was a moment quicker: the table allows each e-mail once.
       throw (await staffByEmail(db, email)) ? taken() : error;
     });
-  await noteInTrail(opened, {
-    at,
-    actor: `user ${by ?? user.id}`,
-    action: role === 'owner' ? 'became owner' : 'invited',
-    subject: `user ${user.id}`,
-  });
+  const actor = `user ${by ?? user.id}`;
+  await noteInTrail(opened, { actor, at }, role === 'owner' ? 'became owner' : 'invited', `user ${user.id}`);
   return user.id;
 }

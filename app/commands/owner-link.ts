@@ -1,11 +1,11 @@
+import { audited } from '../../lib/store/audit';
 import { dropSecondStep, ownerOf } from '../../lib/store/staff';
 import { makePasswordLink } from '../accounts/password-links';
 import { closeStore, store } from '../server/store';
 
 /**
  * Prints a link with which the owner chooses a new password, and turns their second step off: for an owner who is shut out and has
- * nobody to ask. Whoever may run
- * this on the server may do anything with the site already. Exit 1 when the site has no owner yet.
+ * nobody to ask. Whoever may run this on the server may do anything with the site already. Exit 1 when the site has no owner yet.
  */
 async function main(): Promise<void> {
   const opened = await store();
@@ -15,8 +15,12 @@ async function main(): Promise<void> {
     process.exitCode = 1;
     return;
   }
-  const entry = { at: Date.now(), actor: 'server', action: 'took the second step off' };
-  if (owner.hasSecondStep) await dropSecondStep(opened, owner.userId, entry);
+  if (owner.hasSecondStep) {
+    await audited(opened, { actor: 'server', at: Date.now() }, async (trx, note) => {
+      await dropSecondStep(trx, owner.userId);
+      await note('took the second step off', `user ${owner.userId}`);
+    });
+  }
   const { link } = await makePasswordLink(new Headers(), owner.userId, 'reset');
   process.stdout.write(`${link}\n`);
 }

@@ -1,6 +1,8 @@
 'use client';
 
 import { useEffect, useState } from 'react';
+import type { LaidPractice } from '../../lib/wall-page/laid-practice';
+import { parseLaid } from '../../lib/wall-page/read-laid';
 
 export interface RoomWall {
   readonly place: number;
@@ -18,16 +20,16 @@ const PAUSE_MS = 3_000;
 const RETRY_MS = 5_000;
 
 /**
- * The walls of an attempt that are on this device, as JSON texts by place. The page brings one of them; the others are fetched one
+ * The walls of an attempt that are on this device, by place. The page brings one of them; the others are fetched one
  * by one, first the one that is `wanted`, so that the work goes on without a network.
  */
 export function useWalls(
   attempt: string,
   walls: readonly RoomWall[],
   wanted: number | null,
-): ReadonlyMap<number, string> {
-  const [fetched, setFetched] = useState<ReadonlyMap<number, string>>(
-    () => new Map(walls.flatMap(({ place, laid }) => (laid === null ? [] : [[place, laid]]))),
+): ReadonlyMap<number, LaidPractice> {
+  const [fetched, setFetched] = useState<ReadonlyMap<number, LaidPractice>>(
+    () => new Map(walls.flatMap(({ place, laid }) => (laid === null ? [] : [[place, parseLaid(laid)]]))),
   );
   const [tries, setTries] = useState(0);
   const missing = walls.map(({ place }) => place).filter((place) => !fetched.has(place));
@@ -44,7 +46,7 @@ export function useWalls(
       try {
         const answer = await fetch(`/api/attempts/${attempt}/walls/${next}`, { signal: aborted.signal });
         if (!answer.ok) throw new Error(`answered ${answer.status}`);
-        const laid = await answer.text();
+        const laid = parseLaid(await answer.text());
         setFetched((before) => new Map([...before, [next, laid]]));
       } catch {
         if (!aborted.signal.aborted) timer = setTimeout(again, RETRY_MS);

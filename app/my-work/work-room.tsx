@@ -1,14 +1,13 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { AttemptWalls } from '../../components/hand-in/attempt-walls';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
 import { useOutbox } from '../../components/hand-in/use-outbox';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
-import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
@@ -42,10 +41,9 @@ export function WorkRoom(props: {
   const isOpen = handIn === null || handIn?.state === 'refused';
   const wall = (isOpen && walls.find((each) => each.place === place)) || null;
   const fetched = useWalls(attempt, walls, wall?.place ?? null);
-  const text = wall ? fetched.get(wall.place) : undefined;
-  const laid = useMemo(() => laidOf(text), [text]);
+  const laid = wall && fetched.get(wall.place);
   const fingerprintFor = ({ place, fingerprint }: RoomWall) => {
-    const shown = laidOf(fetched.get(place));
+    const shown = fetched.get(place);
     return shown ? fingerprintOf(shown.wall) : fingerprint;
   };
 
@@ -136,8 +134,4 @@ export function WorkRoom(props: {
       </p>
     </div>
   );
-}
-
-function laidOf(text: string | undefined): LaidPractice | null {
-  return text === undefined ? null : (JSON.parse(text) as LaidPractice);
 }

@@ -12,7 +12,8 @@ import { inspect } from '../../lib/inspect/inspect';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { keptForm } from '../../lib/store/drawn-forms';
-import type { KeptSpec, WorkRow } from '../../lib/store/set-work';
+import type { WorkRow } from '../../lib/store/set-work';
+import type { KeptSpec } from '../../lib/store/stored-json';
 import { wrongField } from '../request/refusal';
 import { fingerprintHere } from '../server/laid-walls';
 

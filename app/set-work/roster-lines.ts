@@ -1,4 +1,5 @@
 import { CsvError, parse } from 'csv-parse/sync';
+import * as z from 'zod';
 import { MOST_LEARNERS, type RosterLine, type RosterProblem } from '../../lib/classes/roster';
 
 export interface ReadRoster {
@@ -47,9 +48,11 @@ function plainLines(text: string): ReadRoster {
   return { lines: [], problems: [{ line: cells.line, message }] };
 }
 
+const tableRows = z.array(z.object({ record: z.array(z.string()), info: z.object({ lines: z.number() }) }));
+
 function readTable(text: string, delimiter: string, columns: Columns): ReadRoster {
   try {
-    const rows = parse(text, {
+    const parsed: unknown = parse(text, {
       delimiter,
       info: true,
       skip_empty_lines: true,
@@ -57,15 +60,15 @@ function readTable(text: string, delimiter: string, columns: Columns): ReadRoste
       trim: true,
       // The first line and one more than a group holds: what is beyond is refused unread.
       to: MOST_LEARNERS + 2,
-    }) as unknown as readonly {
-      readonly record: readonly string[];
-      readonly info: { readonly lines: number };
-    }[];
-    const lines = rows.slice(1).map(({ record, info }) => ({
-      line: info.lines,
-      name: columns.name.map((at) => record[at] ?? '').join(' '),
-      time: record[columns.time] ?? '',
-    }));
+    });
+    const lines = tableRows
+      .parse(parsed)
+      .slice(1)
+      .map(({ record, info }) => ({
+        line: info.lines,
+        name: columns.name.map((at) => record[at] ?? '').join(' '),
+        time: record[columns.time] ?? '',
+      }));
     return { lines, problems: [] };
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;

@@ -1,9 +1,10 @@
 'use client';
 
 import { type ReactNode, useRef, useState } from 'react';
+import { hasFields } from '../../lib/json/read-json';
 import { PostForm } from '../ui/post-form';
 import styles from './make-link.module.css';
-import { QrCode, type QrPath } from './qr-code';
+import { isQrPath, QrCode, type QrPath } from './qr-code';
 
 interface Made {
   readonly name: string;
@@ -28,7 +29,12 @@ export function MakeLink(props: {
         {...props}
         then="reload"
         done="The link is below."
-        onAnswer={(answer) => setMade(answer as unknown as Made)}
+        onAnswer={(answer) => {
+          const isMade = hasFields(answer, { name: 'string', days: 'number', link: 'string' });
+          if (!isMade || !isQrPath(answer.qr)) return false;
+          setMade({ ...answer, qr: answer.qr });
+          return true;
+        }}
       />
       {made && <LinkCard {...made} />}
     </>

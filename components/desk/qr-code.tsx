@@ -1,7 +1,13 @@
+import { hasFields } from '../../lib/json/read-json';
+
 /** The dark squares of a QR code as one path, one unit a square, and how many squares it is wide. */
 export interface QrPath {
   readonly size: number;
   readonly path: string;
+}
+
+export function isQrPath(value: unknown): value is QrPath {
+  return hasFields(value, { size: 'number', path: 'string' });
 }
 
 /** Always dark on white: phones read it badly the other way round. The white frame belongs to the code. */

@@ -2,27 +2,21 @@
 
 import { useRouter } from 'next/navigation';
 import { useId, useRef, useState } from 'react';
+import { hasFields } from '../../lib/json/read-json';
 import styles from '../ui/form.module.css';
-import { type Answer, sendJson } from '../ui/send-fields';
+import { type Answer, refusal, sendJson } from '../ui/send-fields';
 import { decodeText } from './decode-text';
 import roster from './roster-form.module.css';
 
-interface Row {
-  readonly line: number;
-  readonly name: string;
-  readonly timeFactor: number;
-}
+const isRow = (value: unknown) => hasFields(value, { line: 'number', name: 'string', timeFactor: 'number' });
+const isProblem = (value: unknown) => hasFields(value, { line: 'number', message: 'string' });
 
-interface Problem {
-  readonly line: number;
-  readonly message: string;
+/** What the site says of the lines of a text; null for an answer that says nothing of them. */
+function checkedIn({ rows, problems }: Readonly<Record<string, unknown>>, text: string) {
+  const isChecked = Array.isArray(rows) && Array.isArray(problems);
+  return isChecked ? { text, rows: rows.filter(isRow), problems: problems.filter(isProblem) } : null;
 }
-
-interface Checked {
-  readonly text: string;
-  readonly rows: readonly Row[];
-  readonly problems: readonly Problem[];
-}
+type Checked = NonNullable<ReturnType<typeof checkedIn>>;
 
 const LARGEST_FILE = 1024 * 1024;
 
@@ -49,7 +43,9 @@ export function RosterForm({ group }: { readonly group: string }) {
   };
   const check = async () => {
     const answer = await ask(true);
-    if (answer) setChecked({ text, ...(answer as unknown as Omit<Checked, 'text'>) });
+    const lines = answer && checkedIn(answer, text);
+    if (lines) setChecked(lines);
+    else if (answer) setRefused(refusal(answer).problem);
   };
   const add = async () => {
     const answer = await ask(false);

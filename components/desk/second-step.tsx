@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { TextField } from '../ui/fields';
 import { PostForm } from '../ui/post-form';
-import { QrCode, type QrPath } from './qr-code';
+import { isQrPath, QrCode, type QrPath } from './qr-code';
 import styles from './second-step.module.css';
 
 interface Made {
@@ -23,7 +23,11 @@ export function SecondStepSetUp() {
         then="stay"
         send="Set up the second step"
         name="Set up the second step"
-        onAnswer={(answer) => setMade(answer as unknown as Made)}
+        onAnswer={({ qr, key }) => {
+          if (!isQrPath(qr) || typeof key !== 'string') return false;
+          setMade({ qr, key });
+          return true;
+        }}
         plain
       >
         <TextField name="password" label="Your password" kind="password" fills="current-password" />
@@ -40,7 +44,11 @@ export function SecondStepSetUp() {
         then="stay"
         send="Turn it on"
         name="First code"
-        onAnswer={(answer) => setCodes((answer as unknown as { readonly codes: readonly string[] }).codes)}
+        onAnswer={({ codes }) => {
+          if (!Array.isArray(codes)) return false;
+          setCodes(codes.map(String));
+          return true;
+        }}
       >
         <TextField
           name="code"

@@ -1,4 +1,4 @@
-import { isRecord } from '../ui/send-fields';
+import { hasFields } from '../../lib/json/read-json';
 
 /** One wall as it is handed in, spelt as app/api/hand-in reads it. */
 export interface WallAnswer {
@@ -82,17 +82,14 @@ function sentOf(response: Response, body: unknown): Sent {
   if (response.ok || response.status === 408 || response.status === 429 || response.status >= 500) {
     return { kind: 'waiting', problem: 'The site is busy.', after: secondsIn(response) };
   }
-  const said =
-    isRecord(body) && typeof body.problem === 'string' ? body.problem : `Answer ${response.status}.`;
+  const said = hasFields(body, { problem: 'string' }) ? body.problem : `Answer ${response.status}.`;
   return { kind: 'refused', problem: said };
 }
 
 function receiptIn(body: unknown): Receipt | null {
-  if (!isRecord(body)) return null;
+  if (!hasFields(body, { receipt: 'string', handedInAt: 'number', late: 'boolean' })) return null;
   const { receipt, handedInAt, late } = body;
-  return typeof receipt === 'string' && typeof handedInAt === 'number' && typeof late === 'boolean'
-    ? { receipt, handedInAt, late }
-    : null;
+  return { receipt, handedInAt, late };
 }
 
 function secondsIn(response: Response): number | null {

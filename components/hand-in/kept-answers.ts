@@ -1,5 +1,6 @@
+import { isRecord, readJson } from '../../lib/json/read-json';
 import { keepText, readKept, SET_WORK_NAME } from '../wall-page/kept-text';
-import { formatWork, parseWork } from '../wall-page/kept-work';
+import { formatWork, parseMarked, parseWork } from '../wall-page/kept-work';
 import type { Work } from '../wall-page/practice-state';
 import type { WallAnswer } from './hand-in';
 
@@ -59,10 +60,14 @@ export function answerNow(attempt: string, place: number, fingerprint: string): 
   };
 }
 
+/** Null for one that cannot be read: then the work on the wall, which is kept beside it, counts. Parts are for the server to check. */
 function answerOf(attempt: string, place: number): WallAnswer | null {
-  const text = readKept(answerKey(attempt, place));
-  // Only keepAnswer writes there; the server reads every field of it anew.
-  return text ? (JSON.parse(text) as WallAnswer) : null;
+  const loose = readJson(readKept(answerKey(attempt, place)));
+  const marked = isRecord(loose) ? parseMarked(loose, () => true) : null;
+  if (!isRecord(loose) || marked === null) return null;
+  const { fingerprint, spentMs } = loose;
+  if (loose.place !== place || typeof fingerprint !== 'string' || typeof spentMs !== 'number') return null;
+  return { ...marked, place, fingerprint, spentMs };
 }
 
 /** Parts are not checked here: the wall is not laid, and the server does it. */

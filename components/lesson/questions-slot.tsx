@@ -1,6 +1,7 @@
 'use client';
 
 import { lazy, type ReactNode, Suspense, useState } from 'react';
+import { isRecord } from '../../lib/json/read-json';
 import { useOneRuleSet } from '../forms/rules-in-use';
 import type { QuestionsBySystem } from '../questions/question-set';
 import { QuestionsLink } from '../questions/questions-link';
@@ -24,7 +25,9 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
     try {
       const answer = await fetch(`/questions/${topic}/set?rules=${rules}&seed=${seed}`);
       if (!answer.ok) throw new Error(String(answer.status));
-      setAsked({ set: (await answer.json()) as QuestionsBySystem, seed });
+      const set: unknown = await answer.json();
+      if (!isSet(set)) throw new TypeError('these are no questions');
+      setAsked({ set, seed });
     } catch {
       setProblem('The questions could not be loaded. Nothing is lost, so please try again.');
     }
@@ -61,4 +64,9 @@ export function QuestionsSlot({ topic, children }: { readonly topic: string; rea
       </p>
     </div>
   );
+}
+
+/** The site made them: that both lists came is enough. */
+function isSet(value: unknown): value is QuestionsBySystem {
+  return isRecord(value) && Array.isArray(value.mm) && Array.isArray(value.inches);
 }

@@ -5,7 +5,7 @@ import { type ReactNode, type SyntheticEvent, useId, useState } from 'react';
 import styles from './form.module.css';
 import { FormContext } from './form-problems';
 import { FormSummary } from './form-summary';
-import { type Answer, fieldsOf, sendJson } from './send-fields';
+import { type Answer, fieldsOf, refusal, sendJson } from './send-fields';
 
 const NO_PROBLEMS: Readonly<Record<string, string>> = {};
 
@@ -26,7 +26,8 @@ export function PostForm(props: {
   readonly plain?: boolean;
   /** Which form this is, where a page has several. */
   readonly name?: string;
-  readonly onAnswer?: (answer: Extract<Answer, { ok: true }>) => void;
+  /** Takes what the answer holds; gives false for one it cannot read. */
+  readonly onAnswer?: (answer: Extract<Answer, { ok: true }>) => unknown;
 }) {
   const { action, then, send, children, also, done = 'Done.', plain = false, name, onAnswer } = props;
   const id = useId();
@@ -44,14 +45,14 @@ export function PostForm(props: {
     const form = event.currentTarget;
     setSending(true);
     setNews('');
-    const answer = await sendJson(action, { ...fieldsOf(form), ...also });
+    const given = await sendJson(action, { ...fieldsOf(form), ...also });
+    const answer = given.ok && onAnswer?.(given) === false ? refusal(given) : given;
     if (!answer.ok) {
       setRefused({ answer, time: (refused?.time ?? 0) + 1 });
       setSending(false);
       return;
     }
     setRefused(undefined);
-    onAnswer?.(answer);
     const address = answer.go ?? then;
     if (address !== 'reload' && address !== 'stay') {
       // A whole new page: who is signed in may have changed, and the header shows it. The button stays shut meanwhile.

@@ -1,3 +1,5 @@
+import { hasFields, isRecord } from '../../lib/json/read-json';
+
 /** What a handler under app/api answers to a form: it was done, or what is wrong and with which field. */
 export type Answer =
   | ({ readonly ok: true; readonly go?: string } & Readonly<Record<string, unknown>>)
@@ -39,8 +41,9 @@ export async function sendJson(address: string, body: unknown): Promise<Answer> 
   }
 }
 
-function refusal(answer: unknown): Answer {
-  const problem = isRecord(answer) && typeof answer.problem === 'string' ? answer.problem : undefined;
+/** What a form says of an answer that is no success, or that it cannot read. */
+export function refusal(answer: unknown): Extract<Answer, { ok: false }> {
+  const problem = hasFields(answer, { problem: 'string' }) ? answer.problem : undefined;
   const fields = isRecord(answer) && isRecord(answer.fields) ? answer.fields : {};
   return {
     ok: false,
@@ -49,8 +52,4 @@ function refusal(answer: unknown): Answer {
       Object.entries(fields).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
     ),
   };
-}
-
-export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

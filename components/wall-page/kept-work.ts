@@ -1,6 +1,7 @@
 import { CHECKS } from '../../lib/inspect/finding';
 import { INSTRUMENTS, READING_UNITS } from '../../lib/instruments/instrument';
 import type { Reading } from '../../lib/instruments/reading';
+import { isRecord, readJson } from '../../lib/json/read-json';
 import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';
@@ -27,26 +28,28 @@ export function formatWork({ marks, saysSound, phase, opened, readings, half }: 
 
 /** Reads kept work back. Null, and left alone, if it is not work on a wall with these parts. */
 export function parseWork(text: string | null, isPart: (id: string) => boolean): Work | null {
-  if (text === null) return null;
-  let loose: unknown;
-  try {
-    loose = JSON.parse(text);
-  } catch {
-    return null;
-  }
+  const loose = readJson(text);
   if (!isRecord(loose) || !READ_VERSIONS.includes(loose.version)) return null;
+  const marked = parseMarked(loose, isPart);
+  const phase = PHASES.find((each) => each === loose.phase);
+  if (marked === null || phase === undefined) return null;
+  const begun = loose.half ?? null;
+  const half = begun === null ? null : parseHalf(begun, isPart, marked.marks);
+  return begun !== null && half === null ? null : { ...marked, phase, half };
+}
+
+/** What kept work and a kept answer have in common. */
+export function parseMarked(
+  loose: Readonly<Record<string, unknown>>,
+  isPart: (id: string) => boolean,
+): Pick<Work, 'marks' | 'saysSound' | 'opened' | 'readings'> | null {
   const marks = allOf(loose.marks, (mark) => parseMark(mark, isPart));
   const opened = allOf(loose.opened ?? [], (unit) =>
     typeof unit === 'string' && isPart(unit) ? unit : null,
   );
   const readings = allOf(loose.readings ?? [], (reading) => parseKeptReading(reading, isPart));
-  const phase = PHASES.find((each) => each === loose.phase);
-  if (marks === null || opened === null || readings === null || phase === undefined) return null;
-  const begun = loose.half ?? null;
-  const half = begun === null ? null : parseHalf(begun, isPart, marks);
-  if (begun !== null && half === null) return null;
-  const saysSound = loose.saysSound === true && marks.length === 0;
-  return { marks, saysSound, phase, opened, readings, half };
+  if (marks === null || opened === null || readings === null) return null;
+  return { marks, saysSound: loose.saysSound === true && marks.length === 0, opened, readings };
 }
 
 /** Every entry read; null when one cannot be. */
@@ -116,8 +119,4 @@ function parseHalf(loose: unknown, isPart: (id: string) => boolean, marks: reado
 /** One of these, or null for none; undefined for anything else. */
 function orNone<T>(known: readonly T[], loose: unknown): T | null | undefined {
   return loose === null ? null : known.find((each) => each === loose);
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }

@@ -8,6 +8,7 @@ import { audited } from './audit';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
 import { receiptOf } from './receipt';
+import { RefusedChange } from './refused-change';
 import { type WorkRow, workOf } from './set-work';
 import { asStoreProblem, isTaken } from './store-problem';
 
@@ -29,14 +30,9 @@ export interface AttemptRow {
   readonly receipt: string | null;
 }
 
-/** An attempt that cannot begin; the message is for the learner. */
-export class AttemptError extends Error {
-  override name = 'AttemptError';
-}
-
 /**
  * Opens the learner's next attempt on a set work, with the walls `lay` gives for its number, or gives the one that is open already.
- * @throws AttemptError when none may begin now.
+ * @throws RefusedChange when none may begin now.
  */
 export async function openAttempt(
   store: Store,
@@ -50,7 +46,7 @@ export async function openAttempt(
   if (open) return open;
   const problem =
     (await groupProblem(store, row.groupId)) ?? beginProblem(row, attempts.length, row.spec.attempts, at);
-  if (problem !== null) throw new AttemptError(problem);
+  if (problem !== null) throw new RefusedChange(problem);
   const number = attempts.length + 1;
   const walls = await lay(row, number);
   try {
@@ -60,7 +56,7 @@ export async function openAttempt(
     if (!isTaken(error)) throw asStoreProblem(error);
   }
   const opened = (await attemptsOf(store, work, learner)).find((each) => each.number === number);
-  if (!opened) throw new AttemptError('This work could not be opened. Try again.');
+  if (!opened) throw new RefusedChange('This work could not be opened. Try again.');
   return opened;
 }
 

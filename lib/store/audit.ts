@@ -53,15 +53,14 @@ export async function appendAudit(
 /** Who changes something, and when. */
 export type By = Pick<AuditEntry, 'actor' | 'at'>;
 
-/** A change and its entry in the trail, in one transaction. The change calls `note` last. */
-export function audited<T>(
-  { db, kind }: Store,
-  { actor, at }: By,
-  change: (
-    trx: Transaction<Tables>,
-    note: (action: string, subject: string, detail?: unknown) => Promise<AuditRow>,
-  ) => Promise<T>,
-): Promise<T> {
+/** Changes something and then calls `note`. */
+export type Change<T> = (
+  trx: Transaction<Tables>,
+  note: (action: string, subject: string, detail?: unknown) => Promise<AuditRow>,
+) => Promise<T>;
+
+/** A change and its entry in the trail, in one transaction. */
+export function audited<T>({ db, kind }: Store, { actor, at }: By, change: Change<T>): Promise<T> {
   return db
     .transaction()
     .execute((trx) =>

@@ -1,9 +1,7 @@
-import * as z from 'zod';
 import { type GivenWall, wallsOf } from './attempts';
 import type { Store } from './database';
 import type { WorkRow } from './set-work';
-
-const wallsKept = z.array(z.strictObject({ place: z.number(), code: z.string(), fingerprint: z.string() }));
+import { readStored } from './stored-json';
 
 /** Learners of the work's group who have neither a form nor an attempt yet. */
 export async function learnersWithoutForm(
@@ -68,5 +66,5 @@ export async function keptForm(
     .$if(!spec.sameForAll, (query) => query.where('learner_id', '=', learner))
     .limit(1)
     .executeTakeFirst();
-  return row ? wallsKept.parse(JSON.parse(row.walls)) : null;
+  return row ? readStored('walls', row.walls) : null;
 }

@@ -1,8 +1,8 @@
-import { marksSchema } from '../exercise/read-marks';
 import type { RawMark } from '../marking/mark';
 import type { Store } from './database';
 import type { WallToGrade } from './hand-in';
 import type { AttemptTable } from './schema';
+import { readStored } from './stored-json';
 
 /** One marking of an attempt. The last one counts, unless an instructor set a mark of their own. */
 export interface Marking {
@@ -117,10 +117,10 @@ export async function handedWalls(db: Store['db'], attempt: string): Promise<rea
     place: row.place,
     code: row.code,
     fingerprint: row.fingerprint,
-    marks: storedMarks(row.marks),
-    readings: JSON.parse(row.readings),
+    marks: readStored('marks', row.marks),
+    readings: readStored('readings', row.readings),
     saysSound: row.says_sound === 1,
-    opened: JSON.parse(row.opened),
+    opened: readStored('opened', row.opened),
     spentMs: row.spent_ms,
   }));
 }
@@ -170,7 +170,7 @@ export async function handInsOnWall(
     learner: row.learner_id,
     name: row.name,
     code: row.code,
-    marks: storedMarks(row.marks),
+    marks: readStored('marks', row.marks),
     saysSound: row.says_sound === 1,
   }));
 }
@@ -186,9 +186,4 @@ export async function codeAtPlace(db: Store['db'], work: string, place: number):
     .limit(1)
     .executeTakeFirst();
   return row?.code;
-}
-
-/** Marks as a hand-in brought them. @throws where the store holds anything else. */
-function storedMarks(json: string): readonly RawMark[] {
-  return marksSchema.parse(JSON.parse(json));
 }

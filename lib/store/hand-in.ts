@@ -1,4 +1,4 @@
-import { minutesFor, type SetWorkSpec } from '../classes/set-work';
+import { minutesFor } from '../classes/set-work';
 import type { Graded } from '../exercise/result';
 import { formatResults } from '../exercise/stored-results';
 import type { RawMark } from '../marking/mark';
@@ -6,6 +6,7 @@ import { audited } from './audit';
 import type { Store } from './database';
 import { type Receipt, receiptAgain, receiptOf, sha256Of } from './receipt';
 import { asStoreProblem, isTaken, StoreProblem } from './store-problem';
+import { readStored } from './stored-json';
 
 export interface HandedWall {
   readonly place: number;
@@ -173,8 +174,8 @@ async function isLate(db: Store['db'], attempt: string, at: number): Promise<boo
     .where('attempt.id', '=', attempt)
     .executeTakeFirst();
   if (work === undefined) return false;
-  const { minutes } = JSON.parse(work.spec) as Partial<SetWorkSpec>;
-  const allowed = minutesFor({ minutes: minutes ?? null }, work.time_factor);
+  const { minutes } = readStored('spec: minutes', work.spec);
+  const allowed = minutesFor({ minutes }, work.time_factor);
   const ends = [work.due_at, allowed === null ? null : work.started_at + allowed * 60_000];
   return ends.some((end) => end !== null && at > end + work.grace_ms);
 }

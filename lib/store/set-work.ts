@@ -1,15 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { Selectable } from 'kysely';
 import { isShown } from '../classes/release';
-import type { SetWorkSpec } from '../classes/set-work';
 import { audited, type By } from './audit';
 import type { Store } from './database';
+import { RefusedChange } from './refused-change';
 import type { Release, SetWorkTable, WorkState } from './schema';
-
-/** What is kept of a set work's walls: the spec, and the severity that its faulty walls are matched to (none in older works). */
-export interface KeptSpec extends SetWorkSpec {
-  readonly severity?: number;
-}
+import { type KeptSpec, readStored } from './stored-json';
 
 export interface WorkTimes {
   readonly opensAt: number | null;
@@ -31,11 +27,6 @@ export interface WorkRow extends WorkDraft {
   readonly secret: string;
   readonly state: WorkState;
   readonly releasedAt: number | null;
-}
-
-/** A change that is not made; the message is for the instructor. */
-export class WorkError extends Error {
-  override name = 'WorkError';
 }
 
 /** Keeps a new draft. Gives its id. */
@@ -66,7 +57,7 @@ export async function createWork(
   return id;
 }
 
-/** Changes a draft. @throws WorkError once it is set: learners may have begun. */
+/** Changes a draft. @throws RefusedChange once it is set: learners may have begun. */
 export async function changeDraft(store: Store, work: string, draft: WorkDraft, by: By): Promise<void> {
   await audited(store, by, async (trx, note) => {
     const changed = await trx
@@ -76,13 +67,13 @@ export async function changeDraft(store: Store, work: string, draft: WorkDraft, 
       .where('state', '=', 'draft')
       .executeTakeFirst();
     if (changed.numUpdatedRows !== 1n) {
-      throw new WorkError('This work is set already, so its walls stay as they are. Make a new one.');
+      throw new RefusedChange('This work is set already, so its walls stay as they are. Make a new one.');
     }
     await note('changed a draft', `work ${work}`);
   });
 }
 
-/** Deletes a draft. @throws WorkError once it is published: learners may have begun. */
+/** Deletes a draft. @throws RefusedChange once it is published: learners may have begun. */
 export async function deleteDraft(store: Store, work: string, by: By): Promise<void> {
   await audited(store, by, async (trx, note) => {
     const deleted = await trx
@@ -91,7 +82,7 @@ export async function deleteDraft(store: Store, work: string, by: By): Promise<v
       .where('state', '=', 'draft')
       .executeTakeFirst();
     if (deleted.numDeletedRows !== 1n)
-      throw new WorkError('This work is published. Only a draft can be deleted.');
+      throw new RefusedChange('This work is published. Only a draft can be deleted.');
     await note('deleted a draft', `work ${work}`);
   });
 }
@@ -114,7 +105,7 @@ export async function moveWork(store: Store, work: string, to: keyof typeof BEFO
 
 /**
  * Gives work that is set another due date. What came late before stays flagged.
- * @throws WorkError when it is not set, when the date is past or before it opens, or when results show already: the key is out.
+ * @throws RefusedChange when it is not set, when the date is past or before it opens, or when results show already: the key is out.
  */
 export async function moveDue(store: Store, work: string, dueAt: number, by: By): Promise<void> {
   await audited(store, by, async (trx, note) => {
@@ -122,7 +113,7 @@ export async function moveDue(store: Store, work: string, dueAt: number, by: By)
       await trx.selectFrom('set_work').selectAll().where('id', '=', work).executeTakeFirstOrThrow(),
     );
     const problem = moveProblem(row, dueAt, by.at);
-    if (problem !== null) throw new WorkError(problem);
+    if (problem !== null) throw new RefusedChange(problem);
     await trx.updateTable('set_work').set({ due_at: dueAt }).where('id', '=', work).execute();
     const detail = { from: row.dueAt, to: dueAt };
     await note('moved the due date', `work ${work}`, detail);
@@ -186,8 +177,7 @@ function rowOf(row: Selectable<SetWorkTable>): WorkRow {
     id: row.id,
     groupId: row.group_id,
     title: row.title,
-    // Written only by columnsOf, from a spec that was read at the border.
-    spec: JSON.parse(row.spec) as KeptSpec,
+    spec: readStored('spec', row.spec),
     secret: row.secret_seed,
     state: row.state,
     opensAt: row.opens_at,

@@ -1,25 +1,32 @@
 import { chmodSync, closeSync, existsSync, openSync } from 'node:fs';
 import type { SqliteDatabase } from 'kysely';
+import { isRecord } from '../json/read-json';
 
 /** How long a write waits for another program's write before it is refused, ms. The site stands still that long. */
 const BUSY_MS = 2_000;
 
-/** What we use of Node's own `node:sqlite`, which Node 20 lacks. */
-interface BuiltIn {
-  readonly DatabaseSync: new (file: string, options: { readonly readOnly: boolean }) => BuiltInDatabase;
+/** What we use of a driver. */
+interface Driver<S extends Statement> {
+  close(): unknown;
+  prepare(sql: string): S;
 }
 
-interface BuiltInDatabase {
-  exec(sql: string): void;
-  close(): void;
-  prepare(sql: string): BuiltInStatement;
-}
-
-interface BuiltInStatement {
-  columns(): readonly unknown[];
+interface Statement {
   all(...values: readonly unknown[]): unknown[];
   run(...values: readonly unknown[]): { changes: number | bigint; lastInsertRowid: number | bigint };
   iterate(...values: readonly unknown[]): IterableIterator<unknown>;
+}
+
+interface BuiltInStatement extends Statement {
+  columns(): readonly unknown[];
+}
+
+/** Node's own `node:sqlite`, which Node 20 lacks. */
+interface BuiltIn {
+  readonly DatabaseSync: new (
+    file: string,
+    options: { readonly readOnly: boolean },
+  ) => Driver<BuiltInStatement>;
 }
 
 /** Opens a SQLite file with Node's own SQLite where there is one, else with better-sqlite3. Safe against a power cut. */
@@ -62,27 +69,36 @@ async function openFile(file: string, readOnly: boolean): Promise<SqliteDatabase
 }
 
 async function openBuiltIn(file: string, readOnly: boolean): Promise<SqliteDatabase | undefined> {
-  const builtIn = process.getBuiltinModule('node:sqlite' as 'node:fs') as unknown as BuiltIn | undefined;
-  if (builtIn === undefined) return undefined;
-  const database = new builtIn.DatabaseSync(file, { readOnly });
+  const builtIn: unknown = process.getBuiltinModule('node:sqlite' as 'node:fs');
+  if (!isBuiltIn(builtIn)) return undefined;
+  return forKysely(
+    new builtIn.DatabaseSync(file, { readOnly }),
+    (statement) => statement.columns().length > 0,
+  );
+}
+
+function isBuiltIn(module: unknown): module is BuiltIn {
+  return isRecord(module) && typeof module.DatabaseSync === 'function';
+}
+
+async function openPackage(file: string, readOnly: boolean): Promise<SqliteDatabase> {
+  const { default: Database } = await import('better-sqlite3');
+  return forKysely(new Database(file, { readonly: readOnly }), ({ reader }) => reader);
+}
+
+function forKysely<S extends Statement>(driver: Driver<S>, reads: (statement: S) => boolean): SqliteDatabase {
   return {
-    close: () => database.close(),
+    close: () => void driver.close(),
     prepare: (sql) => {
-      const statement = database.prepare(sql);
+      const statement = driver.prepare(sql);
       return {
-        reader: statement.columns().length > 0,
+        reader: reads(statement),
         all: (values) => statement.all(...values),
         run: (values) => statement.run(...values),
         iterate: (values) => statement.iterate(...values),
       };
     },
   };
-}
-
-async function openPackage(file: string, readOnly: boolean): Promise<SqliteDatabase> {
-  const { default: Database } = await import('better-sqlite3');
-  // The package knows its own types of what may be bound; the query builder hands on what we gave it.
-  return new Database(file, { readonly: readOnly }) as unknown as SqliteDatabase;
 }
 
 /**

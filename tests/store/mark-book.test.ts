@@ -3,13 +3,7 @@ import { parseResults } from '../../lib/exercise/stored-results';
 import { ENGINE } from '../../lib/generate/brief';
 import { verifyAudit } from '../../lib/store/audit';
 import { attemptAnswers } from '../../lib/store/book/book-answers';
-import {
-  addComment,
-  addMarking,
-  BookError,
-  overrideMark,
-  releaseWork,
-} from '../../lib/store/book/book-changes';
+import { addComment, addMarking, overrideMark, releaseWork } from '../../lib/store/book/book-changes';
 import { givenMarks } from '../../lib/store/book/given-marks';
 import {
   allBookRows,
@@ -21,6 +15,7 @@ import {
 import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
+import { RefusedChange } from '../../lib/store/refused-change';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
 import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';
@@ -225,7 +220,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   test('nothing is changed before it is handed in', async () => {
     const store = await readyStore(await emptyDatabase(kind));
     const { attempt } = await sampleAttempt(store);
-    const refusal = new BookError('This work is not handed in yet. Wait until it is, then try again.');
+    const refusal = new RefusedChange('This work is not handed in yet. Wait until it is, then try again.');
     const id = inventedId(20, 1);
     await expect(overrideMark(store, { id, attempt, score: 1, reason: 'Early' }, BY)).rejects.toThrow(
       refusal,

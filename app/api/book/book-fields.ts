@@ -1,7 +1,5 @@
 import * as z from 'zod';
 import { RULE_SETS } from '../../../lib/limits/limit';
-import type { By } from '../../../lib/store/audit';
-import type { Staff } from '../../accounts/people';
 
 const MOST_REASON_SIGNS = 500;
 const MOST_COMMENT_SIGNS = 2000;
@@ -46,7 +44,3 @@ export const markAgainFields = z.object({
 export const calendarFields = z.object({
   group: z.string({ error: 'Say which group.' }).min(1, 'Say which group.'),
 });
-
-export function byStaff({ userId }: Staff, at: number): By {
-  return { actor: `user ${userId}`, at };
-}

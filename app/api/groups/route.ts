@@ -3,7 +3,6 @@ import { createGroup } from '../../../lib/store/groups/groups';
 import { guarded } from '../../access/guard';
 import { makeJoinCode } from '../../accounts/codes';
 import { oneLine } from '../../request/one-line';
-import { parseFields } from '../../request/refusal';
 
 const NAME = 'Write a name for the group.';
 const fields = z.strictObject({
@@ -14,8 +13,8 @@ const fields = z.strictObject({
 });
 
 /** Makes a group with a code to join by, and leads on to it. */
-export const POST = guarded('POST /api/groups', async ({ person, body, store, at }) => {
-  const { name } = parseFields(fields, body);
+export const POST = guarded('POST /api/groups', async ({ person, read, store, at }) => {
+  const { name } = read(fields);
   const group = await createGroup(store, { name, joinCode: makeJoinCode(), userId: person.userId }, at);
-  return Response.json({ ok: true, group, go: `/desk/groups/${group}` });
+  return { group, go: `/desk/groups/${group}` };
 });

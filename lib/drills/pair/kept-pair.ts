@@ -1,4 +1,5 @@
 import { CHECKS } from '../../inspect/finding';
+import { isRecord, readJson } from '../../json/read-json';
 import type { PairMark } from './pair-rows';
 
 const VERSION = 1;
@@ -18,13 +19,7 @@ export function parsePair(
   text: string | null,
   isPart: (side: 1 | 2, id: string) => boolean,
 ): PairWork | null {
-  if (text === null) return null;
-  let loose: unknown;
-  try {
-    loose = JSON.parse(text);
-  } catch {
-    return null;
-  }
+  const loose = readJson(text);
   if (!isRecord(loose) || loose.version !== VERSION || !Array.isArray(loose.marks)) return null;
   const { side } = loose;
   if (side !== 1 && side !== 2) return null;
@@ -34,8 +29,4 @@ export function parsePair(
     return fault === undefined ? [] : [{ part: mark.part, fault }];
   });
   return marks.length === loose.marks.length ? { side, marks } : null;
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }

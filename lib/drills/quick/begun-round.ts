@@ -1,3 +1,4 @@
+import { isRecord, readJson } from '../../json/read-json';
 import { type BegunRound, LOOKING_TIMES, WALLS_A_ROUND } from './quick-round';
 
 const VERSION = 1;
@@ -9,15 +10,9 @@ export function formatBegun({ time, answers }: BegunRound): string {
 
 /** Reads it back. Null for anything else, for a round not begun and for one that is over. */
 export function parseBegun(text: string | null): BegunRound | null {
-  if (text === null) return null;
-  let loose: unknown;
-  try {
-    loose = JSON.parse(text);
-  } catch {
-    return null;
-  }
-  if (typeof loose !== 'object' || loose === null) return null;
-  const { version, time, answers } = loose as Readonly<Record<string, unknown>>;
+  const loose = readJson(text);
+  if (!isRecord(loose)) return null;
+  const { version, time, answers } = loose;
   const known = LOOKING_TIMES.find((each) => each === time);
   if (version !== VERSION || known === undefined || !Array.isArray(answers)) return null;
   const given = answers.filter((each) => typeof each === 'boolean');

@@ -1,3 +1,4 @@
+import { hasFields, isRecord, readJson } from '../../json/read-json';
 import { isSort, QUICK_LEVELS, QUICK_LOOKS, type QuickSort } from './quick-look';
 import { LOOKING_TIMES, type LookingTime, MOST_ROUND, WALLS_A_ROUND } from './quick-round';
 
@@ -33,12 +34,8 @@ export function formatRecord(rounds: QuickRecord): string {
 /** Reads a kept record of any version. `null` (nothing kept) reads as no rounds. */
 export function parseRecord(text: string | null): KeptRecord {
   if (text === null) return { kind: 'read', rounds: [] };
-  let loose: unknown;
-  try {
-    loose = JSON.parse(text);
-  } catch {
-    return unknown('it is not in a form this page can read');
-  }
+  const loose = readJson(text);
+  if (loose === undefined) return unknown('it is not in a form this page can read');
   if (!isRecord(loose)) return unknown('it is not a record of quick looks');
   const { version } = loose;
   if (version !== 1 && version !== QUICK_RECORD_VERSION) {
@@ -88,9 +85,8 @@ function parseRound(loose: unknown): QuickRound | null {
 }
 
 function parseWall(loose: unknown): QuickWall | null {
-  if (!isRecord(loose)) return null;
+  if (!hasFields(loose, { code: 'string', faulty: 'boolean', saidFaulty: 'boolean' })) return null;
   const { code, faulty, saidFaulty } = loose;
-  if (typeof code !== 'string' || typeof faulty !== 'boolean' || typeof saidFaulty !== 'boolean') return null;
   return { code, faulty, saidFaulty };
 }
 
@@ -100,8 +96,4 @@ function unknown(why: string): KeptRecord {
 
 function shown(value: unknown): string {
   return String(value).slice(0, 20);
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }

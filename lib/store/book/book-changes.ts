@@ -3,13 +3,9 @@ import type { Graded } from '../../exercise/result';
 import { formatResults, parseResults } from '../../exercise/stored-results';
 import { audited, type By } from '../audit';
 import type { Store } from '../database';
+import { RefusedChange } from '../refused-change';
 
-/** A change that is not made; the message is for the instructor. */
-export class BookError extends Error {
-  override name = 'BookError';
-}
-
-/** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws BookError before hand-in. */
+/** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws RefusedChange before hand-in. */
 export async function overrideMark(
   store: Store,
   { id, attempt, score, reason }: Readonly<Record<'id' | 'attempt' | 'reason', string>> & { score: number },
@@ -25,7 +21,7 @@ export async function overrideMark(
   });
 }
 
-/** Adds a comment for the learner. @throws BookError before hand-in. */
+/** Adds a comment for the learner. @throws RefusedChange before hand-in. */
 export async function addComment(
   store: Store,
   { id, attempt, text }: Readonly<Record<'id' | 'attempt' | 'text', string>>,
@@ -112,8 +108,8 @@ export async function addMarking(
 
 async function requireHandedIn(db: Store['db'], attempt: string) {
   const row = await db.selectFrom('attempt').select('state').where('id', '=', attempt).executeTakeFirst();
-  if (row === undefined) throw new BookError('There is no such hand-in any more.');
+  if (row === undefined) throw new RefusedChange('There is no such hand-in any more.');
   if (row.state === 'open')
-    throw new BookError('This work is not handed in yet. Wait until it is, then try again.');
+    throw new RefusedChange('This work is not handed in yet. Wait until it is, then try again.');
   return row.state;
 }

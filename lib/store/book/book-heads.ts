@@ -1,5 +1,6 @@
 import type { SetWorkSpec } from '../../classes/set-work';
 import type { Store } from '../database';
+import { readStored } from '../stored-json';
 import { type BookWork, bookWorkOf } from './mark-book';
 
 /** The group's name; empty when there is no such group. */
@@ -18,7 +19,7 @@ export async function lastSpecOf(db: Store['db'], group: string): Promise<SetWor
     .orderBy('created_at', 'desc')
     .limit(1)
     .executeTakeFirst();
-  return row ? (JSON.parse(row.spec) as SetWorkSpec) : null;
+  return row ? readStored('spec', row.spec) : null;
 }
 
 export interface WorkHead extends BookWork {

@@ -1,8 +1,8 @@
-import type { SetWorkSpec } from '../../classes/set-work';
 import type { Store } from '../database';
 import { byLastName, byName } from '../groups/by-name';
 import type { NamedLearner } from '../groups/roster';
 import type { AttemptTable, SetWorkTable } from '../schema';
+import { readStored } from '../stored-json';
 
 export interface BookWork {
   readonly id: string;
@@ -61,7 +61,7 @@ export function bookWorkOf(
     readonly id: string;
   },
 ): BookWork {
-  const { walls, sameForAll, passMark } = JSON.parse(row.spec) as SetWorkSpec;
+  const { walls, sameForAll, passMark } = readStored('spec: walls', row.spec);
   return {
     id: row.id,
     title: row.title,

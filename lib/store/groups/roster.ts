@@ -4,6 +4,7 @@ import { checkRoster, MOST_LEARNERS, type RosterRow, sameName } from '../../clas
 import { audited, type By } from '../audit';
 import type { Store } from '../database';
 import { holdRoster, rosterOf } from '../learners';
+import { RefusedChange } from '../refused-change';
 import type { Tables } from '../schema';
 import { locksOf } from '../throttle';
 import { byName } from './by-name';
@@ -68,12 +69,7 @@ export async function takenOff({ db }: Store, group: string): Promise<readonly N
   return rows.sort(byName);
 }
 
-/** The roster cannot be written: somebody was added meanwhile. Nothing was written. */
-export class RosterError extends Error {
-  override name = 'RosterError';
-}
-
-/** Adds all rows or none. One who was taken off the roster comes back with the work they had. @throws RosterError */
+/** Adds all rows or none. One who was taken off the roster comes back with the work they had. @throws RefusedChange */
 export async function addToRoster(
   store: Store,
   group: string,
@@ -90,7 +86,7 @@ export async function addToRoster(
     const present = known.filter(({ removed_at }) => removed_at === null).map(({ name }) => name);
     const lines = rows.map((row) => ({ ...row, time: String(row.timeFactor) }));
     const [problem] = checkRoster(lines, present).problems;
-    if (problem) throw new RosterError(`Line ${problem.line}: ${problem.message}`);
+    if (problem) throw new RefusedChange(`Line ${problem.line}: ${problem.message}`);
     for (const row of rows) {
       const back = known.find(({ name }) => sameName(name) === sameName(row.name));
       if (back) await comeBack(trx, back.id, row.timeFactor);
@@ -161,7 +157,7 @@ export async function removeJoined(store: Store, group: string, since: number, b
   });
 }
 
-/** Puts a learner back on the roster, with PIN, time and work as they were. @throws RosterError when the group is full. */
+/** Puts a learner back on the roster, with PIN, time and work as they were. @throws RefusedChange when the group is full. */
 export async function putBack(store: Store, learner: string, by: By): Promise<void> {
   await audited(store, by, async (trx, note) => {
     const { group_id: group } = await trx
@@ -171,7 +167,7 @@ export async function putBack(store: Store, learner: string, by: By): Promise<vo
       .executeTakeFirstOrThrow();
     await holdRoster(trx, group);
     if ((await rosterOf(trx, group)).length >= MOST_LEARNERS) {
-      throw new RosterError(`A group holds at most ${MOST_LEARNERS} learners.`);
+      throw new RefusedChange(`A group holds at most ${MOST_LEARNERS} learners.`);
     }
     await trx.updateTable('learner').set({ removed_at: null }).where('id', '=', learner).execute();
     await note('put a learner back', `learner ${learner}`);

@@ -65,6 +65,17 @@ describe('what a device keeps of a wall', () => {
     expect(answerNow('a', 1, 'other')).toEqual({ ...ANSWER, fingerprint: 'other', spentMs: 90 });
   });
 
+  test.each([
+    ['cut short', '{"place":1,"marks":['],
+    ['of no place', JSON.stringify({ ...ANSWER, place: undefined })],
+    ['with a mark that names no fault', JSON.stringify({ ...ANSWER, marks: [{ part: 'A1.1', sure: 2 }] })],
+  ])('an answer %s is none: what is marked counts', (_, text) => {
+    keepWork('a', 1, MARKED);
+    localStorage.setItem('wall-answer:set-work a 1', text);
+    expect(progressOf('a', 1)).toBe('begun');
+    expect(answerNow('a', 1, 'other').marks).toEqual(MARKED.marks);
+  });
+
   test('walls of another attempt, and other walls of this one, are others', () => {
     keepAnswer('a', ANSWER);
     expect([progressOf('b', 1), progressOf('a', 2)]).toEqual(['not begun', 'not begun']);

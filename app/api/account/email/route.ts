@@ -7,14 +7,12 @@ import { noteInTrail } from '../../../accounts/note-in-trail';
 import { askOwnPassword } from '../../../accounts/own-password';
 import { emailAddress, typedPassword } from '../../../accounts/password-rules';
 import { accountKey, answerWith } from '../../../accounts/sessions';
-import { parseFields, wrongField } from '../../../request/refusal';
-
-const fields = z.strictObject({ email: emailAddress, password: typedPassword });
+import { wrongField } from '../../../request/refusal';
 
 /** The e-mail is what one signs in with: whoever changes it needs the password. */
 export const POST = guarded('POST /api/account/email', async (call) => {
-  const { request, person, body, store, at } = call;
-  const { email, password } = parseFields(fields, body);
+  const { request, person, read, store, by } = call;
+  const { email, password } = read(z.strictObject({ email: emailAddress, password: typedPassword }));
   await askOwnPassword(call, password);
   const holder = await staffByEmail(store.db, email);
   if (holder && holder.userId !== person.userId) {
@@ -22,7 +20,6 @@ export const POST = guarded('POST /api/account/email', async (call) => {
   }
   const { internalAdapter } = await (await accounts()).$context;
   await internalAdapter.updateUser(person.userId, { email: email.toLowerCase() });
-  const actor = `user ${person.userId}`;
-  await noteInTrail(store, { at, actor, action: 'changed their e-mail', subject: actor });
+  await noteInTrail(store, by, 'changed their e-mail', by.actor);
   return answerWith({ ok: true }, [rememberDevice(request.headers, [accountKey(email)])]);
 });

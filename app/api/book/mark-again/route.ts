@@ -4,17 +4,15 @@ import { addMarking } from '../../../../lib/store/book/book-changes';
 import type { WallToGrade } from '../../../../lib/store/hand-in';
 import { handedInTo, handedWalls } from '../../../../lib/store/hand-in-record';
 import { guarded } from '../../../access/guard';
-import { parseFields } from '../../../request/refusal';
 import { gradeWalls } from '../../../server/grade-walls';
-import { byStaff, markAgainFields } from '../book-fields';
-import { refusingBookErrors } from '../refuse';
+import { markAgainFields } from '../book-fields';
 
 /**
  * Marks every hand-in of a set work again, after a key or a rule set has changed. Old results stay; a new one is put beside them only
  * where something came out otherwise. Hand-ins whose walls this engine can no longer lay are counted and left as they are.
  */
-export const POST = guarded('POST /api/book/mark-again', async ({ person, body, store, at }) => {
-  const { work, reason, rules } = parseFields(markAgainFields, body);
+export const POST = guarded('POST /api/book/mark-again', async ({ read, store, by }) => {
+  const { work, reason, rules } = read(markAgainFields);
   const counts = { changed: 0, same: 0, notLaid: 0 };
   for (const attempt of await handedInTo(store.db, work)) {
     const walls = await handedWalls(store.db, attempt);
@@ -23,10 +21,9 @@ export const POST = guarded('POST /api/book/mark-again', async ({ person, body, 
       counts.notLaid += 1;
       continue;
     }
-    const change = addMarking(store, { attempt, graded, reason }, byStaff(person, at));
-    counts[(await refusingBookErrors(change)) ? 'changed' : 'same'] += 1;
+    counts[(await addMarking(store, { attempt, graded, reason }, by)) ? 'changed' : 'same'] += 1;
   }
-  return Response.json({ ok: true, ...counts });
+  return counts;
 });
 
 /** Null also where a mark means nothing on the wall any more. */

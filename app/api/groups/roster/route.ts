@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import { checkRoster } from '../../../../lib/classes/roster';
-import { addToRoster, RosterError } from '../../../../lib/store/groups/roster';
+import { addToRoster } from '../../../../lib/store/groups/roster';
 import { rosterOf } from '../../../../lib/store/learners';
 import { guarded } from '../../../access/guard';
-import { parseFields, Refusal } from '../../../request/refusal';
+import { Refusal } from '../../../request/refusal';
 import { readRoster } from '../../../set-work/roster-lines';
 
 /** A roster file is at most 1 MB. */
@@ -19,24 +19,19 @@ const fields = z.strictObject({
 /** Adds names to a roster: all of them or, while one line is wrong, none. */
 export const POST = guarded(
   'POST /api/groups/roster',
-  async ({ person, body, store, at }) => {
-    const { group, text, dry } = parseFields(fields, body);
-    const read = readRoster(text);
+  async ({ read, store, by }) => {
+    const { group, text, dry } = read(fields);
+    const typed = readRoster(text);
     const present = (await rosterOf(store.db, group)).map(({ name }) => name);
     const { rows, problems } =
-      read.problems.length > 0 ? { rows: [], problems: read.problems } : checkRoster(read.lines, present);
-    if (dry) return Response.json({ ok: true, rows, problems });
+      typed.problems.length > 0 ? { rows: [], problems: typed.problems } : checkRoster(typed.lines, present);
+    if (dry) return { rows, problems };
     if (problems.length > 0) {
       const told = problems.map(({ line, message }) => `Line ${line}: ${message}`).join(' ');
       throw new Refusal(422, told, { text: told });
     }
-    try {
-      await addToRoster(store, group, rows, { actor: `user ${person.userId}`, at });
-    } catch (error) {
-      if (!(error instanceof RosterError)) throw error;
-      throw new Refusal(409, error.message, { text: error.message });
-    }
-    return Response.json({ ok: true, added: rows.length });
+    await addToRoster(store, group, rows, by);
+    return { added: rows.length };
   },
   { mostBytes: MOST_BYTES },
 );

@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { TIME_FACTORS } from '../../../../lib/classes/roster';
 import { setTimeFactor } from '../../../../lib/store/groups/roster';
 import { guarded } from '../../../access/guard';
-import { parseFields } from '../../../request/refusal';
 
 const { least, most } = TIME_FACTORS;
 const WORDS = `Write a whole number of percent from ${least} to ${most}.`;
@@ -17,8 +16,7 @@ const fields = z.strictObject({
 });
 
 /** More time for one learner, where a set work has a time limit. */
-export const POST = guarded('POST /api/groups/time', async ({ person, body, store, at }) => {
-  const { learner, timeFactor } = parseFields(fields, body);
-  await setTimeFactor(store, learner, timeFactor, { actor: `user ${person.userId}`, at });
-  return Response.json({ ok: true });
+export const POST = guarded('POST /api/groups/time', async ({ read, store, by }) => {
+  const { learner, timeFactor } = read(fields);
+  await setTimeFactor(store, learner, timeFactor, by);
 });

@@ -1,9 +1,8 @@
 import * as z from 'zod';
-import { appendAudit } from '../../../../lib/store/audit';
+import { audited } from '../../../../lib/store/audit';
 import { eraseLearner } from '../../../../lib/store/learners';
 import { guarded } from '../../../access/guard';
 import { answerWith, endSessions } from '../../../accounts/sessions';
-import { parseFields } from '../../../request/refusal';
 
 const fields = z.strictObject({
   sure: z.literal(true, { error: 'Tick the box if you are sure.' }),
@@ -12,19 +11,12 @@ const fields = z.strictObject({
 /** Name, PIN, attempts, marks and results are gone for good; that work was handed in is left as a line for the instructor. The audit trail keeps an id that leads nowhere. */
 export const POST = guarded(
   'POST /api/join/delete-my-data',
-  async ({ request: { headers }, person, body, store, at }) => {
-    parseFields(fields, body);
-    const { learnerId } = person;
+  async ({ request: { headers }, person, read, store, by }) => {
+    read(fields);
     const cookies = await endSessions(headers);
-    await store.db.transaction().execute(async (trx) => {
-      await eraseLearner(trx, learnerId, at);
-      await appendAudit(trx, store.kind, {
-        at,
-        actor: `learner ${learnerId}`,
-        action: 'deleted their data',
-        subject: `learner ${learnerId}`,
-        detail: {},
-      });
+    await audited(store, by, async (trx, note) => {
+      await eraseLearner(trx, person.learnerId, by.at);
+      await note('deleted their data', by.actor);
     });
     return answerWith({ ok: true, go: '/join?deleted=yes' }, cookies);
   },

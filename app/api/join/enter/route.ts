@@ -4,7 +4,7 @@ import { tidyCode } from '../../../accounts/codes';
 import { enterGroup } from '../../../accounts/enter-group';
 import { personName } from '../../../accounts/password-rules';
 import { answerWith, startLearner } from '../../../accounts/sessions';
-import { parseFields, wrongField } from '../../../request/refusal';
+import { wrongField } from '../../../request/refusal';
 
 const PIN_WORDS = 'A PIN has 4 to 6 digits.';
 
@@ -21,8 +21,8 @@ const fields = z.strictObject({
 });
 
 /** Signs a learner in: with the PIN they have, or with the first one they choose. */
-export const POST = guarded('POST /api/join/enter', async ({ request: { headers }, body, store, at }) => {
-  const asked = parseFields(fields, body);
+export const POST = guarded('POST /api/join/enter', async ({ request: { headers }, read, store, at }) => {
+  const asked = read(fields);
   if (asked.again !== undefined && asked.again !== asked.pin) {
     throw wrongField('again', 'The two PINs are not the same. Type them again.');
   }

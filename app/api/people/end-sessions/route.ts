@@ -4,14 +4,8 @@ import { noteInTrail } from '../../../accounts/note-in-trail';
 import { staffMember } from '../staff-member';
 
 /** Signs somebody out everywhere: a phone was lost, or they have left. */
-export const POST = guarded('POST /api/people/end-sessions', async ({ person, body, store, at }) => {
+export const POST = guarded('POST /api/people/end-sessions', async ({ body, store, by }) => {
   const { userId } = await staffMember(store, body);
   await (await (await accounts()).$context).internalAdapter.deleteUserSessions(userId);
-  await noteInTrail(store, {
-    at,
-    actor: `user ${person.userId}`,
-    action: 'signed out everywhere',
-    subject: `user ${userId}`,
-  });
-  return Response.json({ ok: true });
+  await noteInTrail(store, by, 'signed out everywhere', `user ${userId}`);
 });

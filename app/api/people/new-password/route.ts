@@ -5,15 +5,13 @@ import { noteInTrail } from '../../../accounts/note-in-trail';
 import { holderOf, usePasswordLink } from '../../../accounts/password-links';
 import { newPassword, refuseOwnWords } from '../../../accounts/password-rules';
 import { accountKey, answerSignedIn, startDeskSession } from '../../../accounts/sessions';
-import { parseFields, Refusal } from '../../../request/refusal';
-
-const fields = z.strictObject({ token: z.string().max(100), password: newPassword });
+import { Refusal } from '../../../request/refusal';
 
 /** Sets the password of whoever the link is for, ends their other sign-ins, and signs them in here. */
 export const POST = guarded(
   'POST /api/people/new-password',
-  async ({ request: { headers }, body, store, at }) => {
-    const { token, password } = parseFields(fields, body);
+  async ({ request: { headers }, read, store, at }) => {
+    const { token, password } = read(z.strictObject({ token: z.string().max(100), password: newPassword }));
     const asked = await holderOf(token);
     if (asked) refuseOwnWords(password, asked);
     const holder = await usePasswordLink(token, password);
@@ -25,12 +23,8 @@ export const POST = guarded(
     }
     // Whoever was shut out by wrong tries gets in by the link.
     await forgetTries(store.db, ['account', 'code', 'codeDay'], accountKey(holder.email));
-    await noteInTrail(store, {
-      at,
-      actor: `user ${holder.userId}`,
-      action: 'chose a password',
-      subject: `user ${holder.userId}`,
-    });
+    const actor = `user ${holder.userId}`;
+    await noteInTrail(store, { actor, at }, 'chose a password', actor);
     const signedIn = await startDeskSession(headers, { email: holder.email, password });
     return answerSignedIn(signedIn ?? { cookies: [], needsCode: false });
   },

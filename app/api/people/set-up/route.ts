@@ -8,7 +8,7 @@ import { emailAddress, newPassword, personName, refuseOwnWords } from '../../../
 import { rateLimited } from '../../../accounts/rate-limit';
 import { answerSignedIn, startDeskSession } from '../../../accounts/sessions';
 import { useStartCode } from '../../../accounts/start-code';
-import { parseFields, Refusal, wrongField } from '../../../request/refusal';
+import { Refusal, wrongField } from '../../../request/refusal';
 
 const fields = z.strictObject({
   code: z
@@ -22,9 +22,9 @@ const fields = z.strictObject({
 });
 
 /** Makes the owner's account, for whoever read the start code. */
-export const POST = guarded('POST /api/people/set-up', async ({ request: { headers }, body, store, at }) => {
+export const POST = guarded('POST /api/people/set-up', async ({ request: { headers }, read, store, at }) => {
   // All fields first: a code is used up only by a form that is complete.
-  const { code, name, email, password } = parseFields(fields, body);
+  const { code, name, email, password } = read(fields);
   refuseOwnWords(password, { name, email });
   if (await hasOwner(store.db)) throw new Refusal(409, 'This site has its owner already. Sign in instead.');
   const right = await rateLimited(

@@ -4,7 +4,7 @@ import { guarded } from '../../../access/guard';
 import { emailAddress, typedPassword } from '../../../accounts/password-rules';
 import { rateLimited } from '../../../accounts/rate-limit';
 import { accountKey, answerSignedIn, startDeskSession } from '../../../accounts/sessions';
-import { parseFields, Refusal } from '../../../request/refusal';
+import { Refusal } from '../../../request/refusal';
 
 const fields = z.strictObject({
   email: emailAddress,
@@ -12,8 +12,8 @@ const fields = z.strictObject({
   onward: z.string().optional(),
 });
 
-export const POST = guarded('POST /api/people/sign-in', async ({ request: { headers }, body, store, at }) => {
-  const { email, password, onward } = parseFields(fields, body);
+export const POST = guarded('POST /api/people/sign-in', async ({ request: { headers }, read, store, at }) => {
+  const { email, password, onward } = read(fields);
   const known = await staffByEmail(store.db, email);
   const guess = { of: accountKey(email), subject: known ? `user ${known.userId}` : 'no account' };
   const signedIn = await rateLimited({ store, headers, kinds: ['account'], ...guess, at }, () =>

@@ -1,7 +1,8 @@
 import * as z from 'zod';
-import { moveDue, WorkError } from '../../../../lib/store/set-work';
+import { RefusedChange } from '../../../../lib/store/refused-change';
+import { moveDue } from '../../../../lib/store/set-work';
 import { guarded } from '../../../access/guard';
-import { parseFields, wrongField } from '../../../request/refusal';
+import { wrongField } from '../../../request/refusal';
 import { timeIn, zone } from '../../../set-work/work-fields';
 
 const NO_DATE = 'Choose the day and the time it is due.';
@@ -12,15 +13,14 @@ const fields = z.strictObject({
 });
 
 /** Gives set work another due date. */
-export const POST = guarded('POST /api/work/due', async ({ person, body, store, at }) => {
-  const read = parseFields(fields, body);
-  const dueAt = timeIn('dueAt', read.dueAt, read.zone);
+export const POST = guarded('POST /api/work/due', async ({ read, store, by }) => {
+  const { work, ...typed } = read(fields);
+  const dueAt = timeIn('dueAt', typed.dueAt, typed.zone);
   if (dueAt === null) throw wrongField('dueAt', NO_DATE);
   try {
-    await moveDue(store, read.work, dueAt, { actor: `user ${person.userId}`, at });
+    await moveDue(store, work, dueAt, by);
   } catch (error) {
-    if (!(error instanceof WorkError)) throw error;
+    if (!(error instanceof RefusedChange)) throw error;
     throw wrongField('dueAt', error.message);
   }
-  return Response.json({ ok: true });
 });

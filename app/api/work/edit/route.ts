@@ -1,20 +1,13 @@
 import * as z from 'zod';
-import { changeDraft, WorkError } from '../../../../lib/store/set-work';
+import { changeDraft } from '../../../../lib/store/set-work';
 import { guarded } from '../../../access/guard';
-import { parseFields, Refusal } from '../../../request/refusal';
 import { withSeverity } from '../../../set-work/lay-forms';
 import { parseWork } from '../../../set-work/work-fields';
 
 /** Changes a draft. Its secret stays: the same fields ask the same walls. */
-export const POST = guarded('POST /api/work/edit', async ({ person, body, store, at }) => {
-  const { work } = parseFields(z.object({ work: z.string() }), body);
+export const POST = guarded('POST /api/work/edit', async ({ body, read, store, by }) => {
+  const { work } = read(z.object({ work: z.string() }));
   const { title, spec, times } = parseWork(body);
-  try {
-    const draft = { title, ...times, spec: withSeverity(spec) };
-    await changeDraft(store, work, draft, { actor: `user ${person.userId}`, at });
-  } catch (error) {
-    if (!(error instanceof WorkError)) throw error;
-    throw new Refusal(409, error.message);
-  }
-  return Response.json({ ok: true, go: `/desk/work/${work}` });
+  await changeDraft(store, work, { title, ...times, spec: withSeverity(spec) }, by);
+  return { go: `/desk/work/${work}` };
 });

@@ -6,18 +6,14 @@ import { ownSessions } from '../../../../accounts/own-sessions';
 import { typedCode } from '../../../../accounts/password-rules';
 import { confirmSecondStep } from '../../../../accounts/second-step';
 import { answerWith } from '../../../../accounts/sessions';
-import { parseFields } from '../../../../request/refusal';
-
-const fields = z.strictObject({ code: typedCode });
 
 /** The phone shows the right code: the second step is on, and all other sessions, which never took it, are over. */
 export const POST = guarded('POST /api/account/second-step/confirm', async (call) => {
-  const { person, body, store, at } = call;
-  const { code } = parseFields(fields, body);
+  const { person, read, store, by } = call;
+  const { code } = read(z.strictObject({ code: typedCode }));
   const before = await ownSessions(person);
   const { cookies, codes } = await confirmSecondStep(call, code);
   for (const { id } of before) await endStaffSessions(store.db, person.userId, { only: id });
-  const actor = `user ${person.userId}`;
-  await noteInTrail(store, { at, actor, action: 'turned the second step on', subject: actor });
+  await noteInTrail(store, by, 'turned the second step on', by.actor);
   return answerWith({ ok: true, codes }, cookies);
 });

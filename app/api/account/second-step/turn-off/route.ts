@@ -1,19 +1,16 @@
 import * as z from 'zod';
 import { dropSecondStep } from '../../../../../lib/store/staff';
 import { guarded } from '../../../../access/guard';
-import { logChange } from '../../../../accounts/note-in-trail';
+import { changeRights } from '../../../../accounts/note-in-trail';
 import { askOwnPassword } from '../../../../accounts/own-password';
 import { typedPassword } from '../../../../accounts/password-rules';
-import { parseFields } from '../../../../request/refusal';
-
-const fields = z.strictObject({ password: typedPassword });
 
 export const POST = guarded('POST /api/account/second-step/turn-off', async (call) => {
-  const { person, store, at } = call;
-  const { password } = parseFields(fields, call.body);
+  const { person, read, store, by } = call;
+  const { password } = read(z.strictObject({ password: typedPassword }));
   await askOwnPassword(call, password);
-  const entry = { at, actor: `user ${person.userId}`, action: 'turned the second step off' };
-  await dropSecondStep(store, person.userId, entry);
-  logChange({ ...entry, subject: `user ${person.userId}` });
-  return Response.json({ ok: true });
+  await changeRights(store, by, async (trx, note) => {
+    await dropSecondStep(trx, person.userId);
+    return note('turned the second step off', by.actor);
+  });
 });

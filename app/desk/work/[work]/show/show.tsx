@@ -2,6 +2,7 @@
 
 import { useRouter } from 'next/navigation';
 import { type ReactNode, useEffect, useState } from 'react';
+import { hasFields } from '../../../../../lib/json/read-json';
 import styles from './show.module.css';
 
 /** How often the room's marks are asked for, ms. */
@@ -76,7 +77,8 @@ export function Show(props: {
 async function askFor(address: string): Promise<Counts | null> {
   try {
     const answer = await fetch(address);
-    return answer.ok ? ((await answer.json()) as Counts) : null;
+    const counts: unknown = answer.ok ? await answer.json() : null;
+    return hasFields(counts, { handedIn: 'number', saysSound: 'number' }) ? counts : null;
   } catch {
     return null;
   }
