@@ -3,7 +3,7 @@ import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { ContentText } from '../app/content/content-text';
-import { ContentError, parseContent } from '../app/content/parse-content';
+import { ContentError, parseContent } from '../app/content/read-content';
 
 const FILES = readdirSync('content').filter((name) => name.endsWith('.mdx'));
 

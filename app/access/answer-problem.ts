@@ -1,5 +1,9 @@
-import { RefusedChange } from '../../lib/store/refused-change';
-import { asStoreProblem, StoreProblem, type StoreTrouble } from '../../lib/store/store-problem';
+import {
+  asStoreProblem,
+  RefusedChange,
+  StoreProblem,
+  type StoreTrouble,
+} from '../../lib/store/store-problem';
 import { BusyError } from '../accounts/passwords';
 import { Refusal } from '../request/refusal';
 import { log } from '../server/log';

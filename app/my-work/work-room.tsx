@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import { AttemptWalls } from '../../components/hand-in/attempt-walls';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
@@ -12,7 +12,6 @@ import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
 import { fetchForReading } from '../walls/[code]/use-practice';
 import styles from './my-work.module.css';
-import { addressOf, LIST, useWallInAddress } from './use-wall-in-address';
 import { type RoomWall, useWalls } from './use-walls';
 
 /**
@@ -134,4 +133,33 @@ export function WorkRoom(props: {
       </p>
     </div>
   );
+}
+
+/**
+ * Which wall is open: '#wall-3' in the address, so that the browser's own way back works, and nothing is asked of the network.
+ * Null for the list. `first` is meant where the address says nothing.
+ */
+function useWallInAddress(first: number | null): number | null {
+  return useSyncExternalStore(
+    subscribe,
+    () => placeIn(window.location.hash, first),
+    () => first,
+  );
+}
+
+const LIST = '#walls';
+
+function addressOf(place: number): string {
+  return `#wall-${place}`;
+}
+
+function placeIn(hash: string, first: number | null): number | null {
+  if (hash === LIST) return null;
+  const place = Number(/^#wall-([1-9]\d?)$/.exec(hash)?.[1]);
+  return Number.isInteger(place) ? place : first;
+}
+
+function subscribe(changed: () => void): () => void {
+  window.addEventListener('hashchange', changed);
+  return () => window.removeEventListener('hashchange', changed);
 }

@@ -1,7 +1,13 @@
 import { Disclosure } from '../../components/ui/disclosure';
-import { ChoiceField, SelectField, TextField } from '../../components/ui/fields';
+import { AreaField, ChoiceField, SelectField, TextField, TickField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
-import { MOST_ATTEMPTS, MOST_WALLS, type Release, type SetWorkSpec } from '../../lib/classes/set-work';
+import {
+  MOST_ATTEMPTS,
+  MOST_WALLS,
+  type PassMark,
+  type Release,
+  type SetWorkSpec,
+} from '../../lib/classes/set-work';
 import { DIFFICULTIES } from '../../lib/generate/brief';
 import { TOPIC_TITLES, TOPICS } from '../../lib/generate/topics';
 import { RULE_SETS } from '../../lib/limits/limit';
@@ -9,7 +15,6 @@ import { ruleSetTitle } from '../../lib/limits/limits';
 import { QUESTION_TOPIC_TITLES, QUESTION_TOPICS } from '../../lib/questions/topics';
 import { WALL_KINDS } from '../../lib/wall/model';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../../lib/wall-page/brief-words';
-import { PassFields } from './pass-fields';
 import { RELEASE_WORDS } from './release-words';
 import { TimesFields } from './times-fields';
 
@@ -171,4 +176,43 @@ function withWords({ lessons, questionTopics }: SetWorkSpec): string {
       : '',
   ].filter((each) => each !== '');
   return counts.length === 0 ? 'nothing' : counts.join(' and ');
+}
+
+/** A pass mark: off unless somebody can say how it was found. */
+function PassFields({ passMark }: { readonly passMark: PassMark | null }) {
+  return (
+    <Disclosure
+      title="Pass mark"
+      now={passMark ? `${Math.round(passMark.share * 100)} of 100` : 'none'}
+      names={['pass', 'passShare', 'passMethod', 'passPerson', 'passDate']}
+    >
+      <p>
+        Best left off. No number of ours is right for your trade: a pass mark is set by people who know the
+        work, one fault after the other. Learners then see who set it, how and when, and that it is a practice
+        result.
+      </p>
+      <TickField name="pass" label="Show whether a pass mark is reached" ticked={passMark !== null} />
+      <TextField
+        name="passShare"
+        label="Pass mark, of 100"
+        kind="number"
+        value={passMark ? String(Math.round(passMark.share * 100)) : ''}
+      />
+      <AreaField
+        name="passMethod"
+        label="How it was found"
+        help="For instance: four of us judged each fault family and took the mean."
+        rows={3}
+        value={passMark?.method ?? ''}
+      />
+      <TextField name="passPerson" label="Who set it" value={passMark?.person ?? ''} most={80} />
+      <TextField
+        name="passDate"
+        label="On which day"
+        help="Year, month, day: like 2026-11-25."
+        value={passMark?.date ?? ''}
+        most={10}
+      />
+    </Disclosure>
+  );
 }

@@ -1,10 +1,9 @@
 import { formatFineLength } from '../../lib/limits/format-amount';
-import type { Bound } from '../../lib/limits/limit';
+import type { Bound, MortarRow } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import { ColumnHeads } from '../ui/column-heads';
 import styles from './limit-tables.module.css';
 import { keepTogether } from './limit-words';
-import { MortarTable } from './mortar-table';
 import { TableFrame } from './table-frame';
 
 type Form<F extends Bound['form']> = Extract<Bound, { form: F }>;
@@ -135,4 +134,40 @@ function caseWords(key: string, by: Form<'angle-table'>['caseBy']): string {
   if (by === 'storeys above') return STOREYS[key] ?? key;
   if (!/^\d+$/.test(key)) return key;
   return key === '100' ? '100 mm stone' : `${key} mm brick`;
+}
+
+/** Mortar types by volume. Mixes of one type stand together. */
+function MortarTable({ rows, name }: { readonly rows: readonly MortarRow[]; readonly name: string }) {
+  return (
+    <TableFrame name={name}>
+      <ColumnHeads of={['Type', 'Portland cement', 'Other cement', 'Lime', 'Sand']} />
+      <tbody>
+        {rows.map(({ type, portland, lime, masonryCement, masonryCementVolume, sand }) => (
+          <tr key={[type, portland, masonryCement, lime[1]].join()}>
+            <th scope="row">{type}</th>
+            <td>{portland === 0 ? '–' : fraction(portland)}</td>
+            <td>{masonryCement === null ? '–' : `${masonryCementVolume} ${masonryCement}`}</td>
+            <td>{lime[1] === 0 ? '–' : keepTogether(range(lime))}</td>
+            <td>{keepTogether(range(sand))}</td>
+          </tr>
+        ))}
+      </tbody>
+    </TableFrame>
+  );
+}
+
+function range([least, most]: readonly [number, number]): string {
+  return least === most ? fraction(most) : `${fraction(least)} to ${fraction(most)}`;
+}
+
+const QUARTERS = ['', '1/4', '1/2', '3/4'] as const;
+
+/** 2.25 to "2 1/4"; other decimals stay decimals. */
+function fraction(value: number): string {
+  const whole = Math.floor(value);
+  const quarter = QUARTERS[(value - whole) * 4];
+  if (quarter === undefined) return String(Number(value.toFixed(2)));
+  return [whole === 0 && quarter !== '' ? '' : String(whole), quarter]
+    .filter((text) => text !== '')
+    .join(' ');
 }

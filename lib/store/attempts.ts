@@ -8,9 +8,8 @@ import { audited } from './audit';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
 import { receiptOf } from './receipt';
-import { RefusedChange } from './refused-change';
 import { type WorkRow, workOf } from './set-work';
-import { asStoreProblem, isTaken } from './store-problem';
+import { asStoreProblem, isTaken, RefusedChange } from './store-problem';
 
 export interface GivenWall {
   /** From 1. */

@@ -3,8 +3,8 @@ import type { Selectable } from 'kysely';
 import { isShown } from '../classes/release';
 import { audited, type By } from './audit';
 import type { Store } from './database';
-import { RefusedChange } from './refused-change';
 import type { Release, SetWorkTable, WorkState } from './schema';
+import { RefusedChange } from './store-problem';
 import { type KeptSpec, readStored } from './stored-json';
 
 export interface WorkTimes {

@@ -62,3 +62,8 @@ export function asStoreProblem(error: unknown): unknown {
 export function isTaken(error: unknown): boolean {
   return /^(SQLITE_CONSTRAINT_(UNIQUE|PRIMARYKEY)|23505)/.test(driverCodeOf(error) ?? '');
 }
+
+/** A change that is not made; the message is for whoever asked for it. */
+export class RefusedChange extends Error {
+  override name = 'RefusedChange';
+}

@@ -15,7 +15,7 @@ import {
 import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
-import { RefusedChange } from '../../lib/store/refused-change';
+import { RefusedChange } from '../../lib/store/store-problem';
 import { emptyDatabase, KINDS, readyStore } from './databases';
 import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
 import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';

@@ -1,16 +1,17 @@
 import type { Metadata } from 'next';
+import { When } from '../../../components/time/when';
 import { Disclosure } from '../../../components/ui/disclosure';
 import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
 import { staffById } from '../../../lib/store/staff';
 import { requirePage } from '../../access/guard';
 import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
-import { ownSessions } from '../../accounts/own-sessions';
+import { type OwnSession, ownSessions } from '../../accounts/own-sessions';
 import { RefusedTries } from '../../accounts/refused-tries';
 import { recoveryCodesOf } from '../../accounts/second-step';
 import { accountKey } from '../../accounts/sessions';
+import styles from './account.module.css';
 import { SecondStep } from './second-step';
-import { Sessions } from './sessions';
 
 export const metadata: Metadata = { title: 'Your account' };
 
@@ -72,5 +73,46 @@ export default async function AccountPage() {
       <h2>Where you are signed in</h2>
       <Sessions sessions={await ownSessions(person)} />
     </div>
+  );
+}
+
+/** Where somebody is signed in, each to be ended. */
+function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
+  return (
+    <>
+      <ul className={styles.sessions}>
+        {sessions.map(({ id, device, begun, used, isThis }) => (
+          <li key={id}>
+            <p>
+              <strong>{device}</strong>
+              {isThis && ', this one'}
+              <br />
+              Signed in <When at={begun} />
+              <br />
+              Last used {isThis ? 'now' : <When at={used} />}
+            </p>
+            {!isThis && (
+              <PostForm
+                action="/api/account/end-sessions"
+                then="reload"
+                send="Sign out there"
+                name={`Sign out: ${device}`}
+                also={{ session: id }}
+                plain
+              />
+            )}
+          </li>
+        ))}
+      </ul>
+      {sessions.length > 1 && (
+        <PostForm
+          action="/api/account/end-sessions"
+          then="reload"
+          send="Sign out everywhere but here"
+          name="Sign out everywhere but here"
+          plain
+        />
+      )}
+    </>
   );
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { BlemishField } from '../../../components/drills/build/blemish-choice';
 import styles from '../../../components/drills/build/build.module.css';
 import { BuildFound } from '../../../components/drills/build/build-found';
@@ -15,15 +15,17 @@ import { Controls, Places } from '../../../components/wall-page/wall-stage';
 import type { LaidBuild, ShownSlider } from '../../../lib/drills/build/laid-build';
 import { viewOfSlider } from '../../../lib/drills/build/slider-view';
 import { withBlemish } from '../../../lib/generate/adjustable/blemished-wall';
+import type { Values } from '../../../lib/generate/adjustable/sliders';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
 import { openWallOf } from '../../../lib/wall-page/open-wall';
 import { viewChoices } from '../../../lib/wall-page/view-choices';
 import { LoadingNotice } from '../../walls/loading-notice';
+import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { useLaterViews } from '../../walls/use-later-views';
+import { useLazy } from '../../walls/use-lazy';
 import { useStage } from '../use-stage';
-import { useBuild } from './use-build';
 
 /** A wall to spoil, with sliders beside it and the verdict of each limit as they move. */
 export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
@@ -151,4 +153,38 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
       </section>
     </div>
   );
+}
+
+const ALL_SOUND: Values = {};
+
+const loadAdjuster = () => import('../../../lib/drills/build/adjuster').then(({ adjusterOf }) => adjusterOf);
+
+/** A wall laid true and what was done to it. The wall shown is the last one that stood. */
+function useBuild({ base, measures: atFirst }: LaidBuild, rules: RuleSetId) {
+  const [values, setValues] = useState(ALL_SOUND);
+  /** The last values with which the wall stood. */
+  const [lastStood, setLastStood] = useState(values);
+  const fetched = useLazy(loadAdjuster, useFirstInteraction());
+  const adjuster = useMemo(() => fetched.loaded?.(base, rules) ?? null, [fetched.loaded, base, rules]);
+  const problem = useMemo(() => adjuster?.problemOf(values) ?? null, [adjuster, values]);
+  if (adjuster && problem === null && lastStood !== values) setLastStood(values);
+  const shown = useDeferredValue(lastStood);
+  const wall = useMemo(() => adjuster?.spoil(shown) ?? base, [adjuster, shown, base]);
+  const measures = useMemo(
+    () => (adjuster && wall !== base ? adjuster.measure(wall) : atFirst),
+    [adjuster, wall, base, atFirst],
+  );
+  return {
+    wall,
+    values,
+    /** Why the wall does not stand with the values set, or null. */
+    problem,
+    measures,
+    /** The adjuster, while a slider waits for it or after it failed to arrive. */
+    loading: adjuster === null && (fetched.failed || values !== lastStood) ? fetched : null,
+    compare: (slider: string) => adjuster?.compare(wall, slider) ?? null,
+    refusalOf: (slider: string) => adjuster?.refusalOf(slider, values[slider]) ?? null,
+    set: (slider: string, value: number) => setValues((old) => ({ ...old, [slider]: value })),
+    reset: () => setValues(ALL_SOUND),
+  };
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { type Dispatch, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { KeptRounds } from '../../../components/drills/quick/kept-rounds';
 import styles from '../../../components/drills/quick/quick.module.css';
 import { QuickBar } from '../../../components/drills/quick/quick-bar';
@@ -10,18 +10,24 @@ import { QuickResult } from '../../../components/drills/quick/quick-result';
 import { QuickStart } from '../../../components/drills/quick/quick-start';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Caution } from '../../../components/ui/caution';
+import { keepText, readKept } from '../../../components/wall-page/kept-text';
+import { formatBegun, parseBegun } from '../../../lib/drills/quick/begun-round';
 import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures';
 import { isSort, sortNumber } from '../../../lib/drills/quick/quick-look';
 import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
+import {
+  QUICK_START,
+  type QuickAction,
+  type QuickState,
+  quickReducer,
+} from '../../../lib/drills/quick/quick-round';
 import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { LoadingNotice } from '../../walls/loading-notice';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { loadViews } from '../../walls/use-later-views';
 import { useLazy } from '../../walls/use-lazy';
-import { useClock } from './use-clock';
 import { useKeptRounds } from './use-kept-rounds';
-import { useQuickRound } from './use-quick-round';
 
 /** What lays, measures and draws the pictures of a round. */
 const loadQuick = () =>
@@ -176,4 +182,41 @@ export function QuickLooks({
       )}
     </div>
   );
+}
+
+const BEAT_MS = 200;
+
+/** Reports the time that has passed, beat by beat, while it runs. None passes while the page is hidden. */
+function useClock(runs: boolean, onPass: (ms: number) => void): void {
+  const heard = useRef(onPass);
+  heard.current = onPass;
+  useEffect(() => {
+    if (!runs) return;
+    let last = Date.now();
+    const beat = setInterval(() => {
+      const now = Date.now();
+      if (document.visibilityState === 'visible') heard.current(now - last);
+      last = now;
+    }, BEAT_MS);
+    return () => clearInterval(beat);
+  }, [runs]);
+}
+
+/** A round of quick looks, kept in this tab: a reload goes on where it was. */
+function useQuickRound(keptAs: string): readonly [QuickState, Dispatch<QuickAction>] {
+  const [state, dispatch] = useReducer(quickReducer, QUICK_START);
+  const [ready, setReady] = useState(false);
+  const { time, answers } = state;
+
+  useEffect(() => {
+    const begun = parseBegun(readKept(keptAs));
+    if (begun) dispatch({ kind: 'take up', begun });
+    setReady(true);
+  }, [keptAs]);
+
+  useEffect(() => {
+    if (ready) keepText(keptAs, formatBegun({ time, answers }));
+  }, [ready, keptAs, time, answers]);
+
+  return [state, dispatch];
 }

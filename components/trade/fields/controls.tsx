@@ -3,13 +3,19 @@
 import { useId } from 'react';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../lib/limits/limits';
-import { inches, type LengthSystem, MM_PER_M } from '../../../lib/units';
+import {
+  fromSystem,
+  inches,
+  inSystem,
+  type LengthSystem,
+  type MetricUnit,
+  MM_PER_M,
+} from '../../../lib/units';
 import { Options } from '../../ui/options';
 import { formatNumber } from '../format-number';
 import styles from '../trade.module.css';
 import { LengthField } from './length-field';
 import { NumberField } from './number-field';
-import { QuantityField } from './quantity-field';
 import type { Field, Given, Value } from './use-fields';
 
 const RULES = RULE_SETS.map((rules) => [rules, ruleSetTitle(rules)] as const);
@@ -94,5 +100,42 @@ function Tick(props: {
       <input type="checkbox" checked={value === true} onChange={(event) => onChange(event.target.checked)} />
       {label}
     </label>
+  );
+}
+
+/** Of a value taken over from the other system: no tool here reads finer. */
+const DIGITS = 2;
+const written = (value: number) => formatNumber(value, DIGITS);
+
+/** A quantity other than a length, in metric units, shown and typed in the units that go with the reader's lengths. */
+function QuantityField(props: {
+  readonly label: string;
+  readonly unit: MetricUnit;
+  readonly system: LengthSystem;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  /** Of the metric unit, and of the one that goes with inches. */
+  readonly steps: readonly [metric: number, customary: number];
+  readonly onChange: (value: number) => void;
+}) {
+  const { label, unit, system, value, least, most, steps, onChange } = props;
+  const shown = inSystem(value, unit, system);
+  const step = steps[system === 'mm' ? 0 : 1];
+  // Ends on whole steps, inside those of the metric unit.
+  const end = (edge: number, round: (steps: number) => number) =>
+    Number((round(Number((inSystem(edge, unit, system).value / step).toFixed(6))) * step).toFixed(6));
+  return (
+    <NumberField
+      // What was typed in one unit is not left standing in the other.
+      key={shown.unit}
+      {...{ label, step, written }}
+      unit={shown.unit}
+      value={Number(shown.value.toFixed(6))}
+      least={end(least, Math.ceil)}
+      most={end(most, Math.floor)}
+      spoken={`${written(shown.value)} ${shown.unit}`}
+      onChange={(next) => onChange(fromSystem(next, unit, system))}
+    />
   );
 }

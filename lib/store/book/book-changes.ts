@@ -3,7 +3,7 @@ import type { Graded } from '../../exercise/result';
 import { formatResults, parseResults } from '../../exercise/stored-results';
 import { audited, type By } from '../audit';
 import type { Store } from '../database';
-import { RefusedChange } from '../refused-change';
+import { RefusedChange } from '../store-problem';
 
 /** Sets an instructor's own mark in the place of the marking, which stays beside it. @throws RefusedChange before hand-in. */
 export async function overrideMark(

@@ -4,8 +4,8 @@ import { checkRoster, MOST_LEARNERS, type RosterRow, sameName } from '../../clas
 import { audited, type By } from '../audit';
 import type { Store } from '../database';
 import { holdRoster, rosterOf } from '../learners';
-import { RefusedChange } from '../refused-change';
 import type { Tables } from '../schema';
+import { RefusedChange } from '../store-problem';
 import { locksOf } from '../throttle';
 import { byName } from './by-name';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { decodeText } from '../../../components/desk/decode-text';
+import { decodeText } from '../../../components/desk/roster-form';
 
 // "José" as the code charts have it: é is E9 in windows-1252 and UTF-16, C3 A9 in UTF-8.
 test.each([

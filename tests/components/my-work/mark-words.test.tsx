@@ -1,6 +1,6 @@
 import { render, screen, within } from '@testing-library/react';
 import { expect, test } from 'vitest';
-import { GivenScores } from '../../../app/my-work/given-scores';
+import { GivenScores } from '../../../app/my-work/result-section';
 
 const HANDED_IN = { kind: 'handed in', score: 1 / 3, reason: 'handed in' } as const;
 

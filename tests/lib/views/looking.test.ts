@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Point } from '../../../lib/geometry/polygon';
 import { frontView } from '../../../lib/views/front/front';
+import { caughtMore } from '../../../lib/views/front/panel';
 import { shadowUnder } from '../../../lib/views/front/shadows';
-import { caughtMore } from '../../../lib/views/front/tones';
 import { svgOf } from '../../../lib/views/print-svg';
 import { blurOf, finestSeen, lightOf, UP_CLOSE } from '../../../lib/views/viewing-conditions';
 import { handWall, handWallWith } from './hand-wall';

@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { RefusedChange } from '../../../../lib/store/refused-change';
 import { moveDue } from '../../../../lib/store/set-work';
+import { RefusedChange } from '../../../../lib/store/store-problem';
 import { guarded } from '../../../access/guard';
 import { wrongField } from '../../../request/refusal';
 import { timeIn, zone } from '../../../set-work/work-fields';

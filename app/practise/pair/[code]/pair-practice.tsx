@@ -9,16 +9,19 @@ import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { useViewSettings } from '../../../../components/wall/use-view-settings';
+import type { DrawnMark } from '../../../../components/wall/wall-drawing';
 import { Controls, LAYER_CHOICES, Places } from '../../../../components/wall-page/wall-stage';
 import type { Pair } from '../../../../lib/drills/pair/measured-pair';
+import type { PairRows } from '../../../../lib/drills/pair/pair-rows';
 import { pairViewFor, pairViews, viewOn } from '../../../../lib/drills/pair/pair-views';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
+import type { FindingDimension } from '../../../../lib/views/pointing/finding-dimension';
 import type { Layer } from '../../../../lib/views/pointing/targets';
+import type { Part } from '../../../../lib/wall/parts';
 import { hiddenFromFront } from '../../../../lib/wall-page/hidden-from-front';
 import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
 import { PairAsk } from './pair-ask';
-import { dimensionsOf, drawnOn } from './pair-drawn';
 import { usePair } from './use-pair';
 
 /** Two walls from one seed, one of them spoiled. */
@@ -128,4 +131,37 @@ export function PairPractice(props: {
       )}
     </div>
   );
+}
+
+/** The reader's marks on the wall pointed to; once told, what differs, ringed on both walls. */
+function drawnOn(
+  number: 1 | 2,
+  { rows, side, marks, pair }: ReturnType<typeof usePair>,
+  parts: ReadonlyMap<string, Part>,
+): readonly DrawnMark[] {
+  if (rows) {
+    return rows.findings.map(({ finding, number: at, outcome }) => ({
+      part: finding.parts[0] ?? finding.region.panel,
+      number: at,
+      state:
+        number !== pair.spoiledIs
+          ? 'mark'
+          : outcome === 'found' || outcome === 'wrong name'
+            ? 'found'
+            : 'missed',
+      ...finding.region,
+    }));
+  }
+  if (side !== number) return [];
+  return marks.flatMap(({ part: id }, index) => {
+    const part = parts.get(id);
+    if (!part) return [];
+    const { panel, x, y, width, height } = part;
+    return [{ part: id, number: index + 1, state: 'mark' as const, panel, x, y, width, height }];
+  });
+}
+
+/** What was measured, as dimension lines. */
+function dimensionsOf(rows: PairRows | null): readonly FindingDimension[] {
+  return (rows?.findings ?? []).map(({ number, finding }) => ({ ...finding, number }));
 }

@@ -2,14 +2,15 @@ import type { Metadata } from 'next';
 import { resultOf } from '../../../../../../lib/store/attempts';
 import { workHead } from '../../../../../../lib/store/book/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
+import { faultName } from '../../../../../../lib/wall-page/fault-choices';
 import { requirePage } from '../../../../../access/guard';
-import { times } from '../../../../book-numbers';
+import { percentText, times } from '../../../../book-numbers';
 import { LearnerWall } from '../../../../learner-wall';
 import { LetteredKey } from '../../../../lettered-key';
 import styles from '../../../../mark-book.module.css';
-import { codesOf, openPlace } from '../../../../open-place';
+import { codesOf, type OpenPlace, openPlace } from '../../../../open-place';
 import { HeatWall } from '../../../../plots/heat-wall';
-import { HeatTable } from './heat-table';
+import { Head, SheetTable } from '../../../../sheet-table';
 
 export const metadata: Metadata = { title: 'Where the group marked' };
 
@@ -129,5 +130,40 @@ function CodeLinks({
         ))}
       </ul>
     </nav>
+  );
+}
+
+/** The map in words: each marked part, by how many, and what they called it. */
+function HeatTable({ open: { heat, thereAt, nameOf, handIns } }: { readonly open: OpenPlace }) {
+  if (heat.length === 0) return <p>Nobody marked anything on this wall.</p>;
+  const learners = new Set(handIns.map(({ learner }) => learner)).size;
+  return (
+    <SheetTable
+      caption="Marked parts, the most marked first"
+      head={
+        <>
+          <Head>Part</Head>
+          <Head number>Learners</Head>
+          <Head>Called</Head>
+          <Head>In the key</Head>
+        </>
+      }
+    >
+      <tbody>
+        {heat.map(({ part, learners: count, share, names }) => {
+          const there = thereAt(part).map(({ check }) => faultName(check));
+          return (
+            <tr key={part}>
+              <th scope="row">{nameOf(part)}</th>
+              <td className={styles.number}>
+                {count} of {learners} ({percentText(share)} %)
+              </td>
+              <td>{names.map(([fault, times]) => `${faultName(fault)} (${times})`).join(', ')}</td>
+              <td>{there.join(', ') || 'nothing'}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </SheetTable>
   );
 }
