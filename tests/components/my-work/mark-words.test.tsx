@@ -1,6 +1,6 @@
 import { render, screen, within } from '@testing-library/react';
 import { expect, test } from 'vitest';
-import { GivenScores } from '../../../app/my-work/result-section';
+import { GivenScores } from '../../../app/my-work/given-scores';
 
 const HANDED_IN = { kind: 'handed in', score: 1 / 3, reason: 'handed in' } as const;
 
