@@ -55,6 +55,7 @@ export const ACCESS = {
   'POST /api/people/sign-out': 'anyone',
   'POST /api/account/second-step/begin': 'instructor',
   'POST /api/account/second-step/confirm': 'instructor',
+  'POST /api/account/second-step/new-codes': 'instructor',
   'POST /api/account/second-step/turn-off': 'instructor',
   'POST /api/account/name': 'instructor',
   'POST /api/account/email': 'instructor',

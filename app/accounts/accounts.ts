@@ -6,8 +6,8 @@ import { PEER_HEADER } from '../request/address';
 import { cookieName, DESK_COOKIE, isHttps, STEP_COOKIE } from '../request/cookies';
 import { settings } from '../server/settings';
 import { store } from '../server/store';
-import { makeCode } from './codes';
 import { hashSecret, isSecretOf } from './passwords';
+import { recoveryCodesKept } from './recovery-codes';
 
 /** How long an instructor stays signed in without coming back, seconds: a fortnight. */
 const SESSION_SECONDS = 14 * 24 * 60 * 60;
@@ -20,8 +20,6 @@ export const LONGEST_SESSION_MS = 60 * DAY_SECONDS * 1000;
 /** The published fewest; length is asked for, kinds of sign are not. */
 export const FEWEST_PASSWORD_SIGNS = 12;
 export const MOST_PASSWORD_SIGNS = 128;
-
-const RECOVERY_CODES = 10;
 
 type Accounts = ReturnType<typeof makeAccounts>;
 
@@ -69,9 +67,7 @@ function makeAccounts({ db, kind }: Store) {
       twoFactor({
         // Ours, as above: its own would shut people out of browsers that are known.
         accountLockout: { enabled: false },
-        backupCodeOptions: {
-          customBackupCodesGenerate: () => Array.from({ length: RECOVERY_CODES }, () => makeCode(2)),
-        },
+        backupCodeOptions: recoveryCodesKept(secret),
       }),
     ],
     session: { expiresIn: SESSION_SECONDS, updateAge: NOTED_SECONDS },

@@ -10,7 +10,8 @@ import { deviceWords } from './device-words';
 import type { Staff } from './people';
 import { qrPath } from './qr-path';
 import { rateLimited } from './rate-limit';
-import { accountKey, type Cookies, settleAtDesk } from './sessions';
+import { keptCodeOf } from './recovery-codes';
+import { accountKey, type Cookies, deskCookies, settleAtDesk } from './sessions';
 
 interface Asking {
   readonly store: Store;
@@ -18,29 +19,36 @@ interface Asking {
   readonly at: number;
 }
 
-/** A key for an app on the phone, as a QR code and to type. The second step is not on before a code of it was right. @throws Refusal. */
+/** A key for an app on the phone, as a QR code and to type, and recovery codes. The second step is not on before a code of the app was right. @throws Refusal. */
 export async function beginSecondStep({ headers }: Request, password: string) {
   const made = await fitting((await accounts()).api.enableTwoFactor({ headers, body: { password } }));
   if (!made || !('totpURI' in made)) throw new Refusal(409, 'The second step is on already.');
   const key = new URL(made.totpURI).searchParams.get('secret') ?? '';
-  return { qr: qrPath(made.totpURI), key: key.match(/.{1,4}/g)?.join(' ') ?? '' };
+  return { qr: qrPath(made.totpURI), key: key.match(/.{1,4}/g)?.join(' ') ?? '', codes: made.backupCodes };
 }
 
 /** Turns the second step on. The cookies are those of a session in the place of this one. @throws Refusal when the code is wrong. */
 export async function confirmSecondStep(
   asking: Asking & { readonly person: Staff },
   code: string,
-): Promise<{ readonly cookies: Cookies; readonly codes: readonly string[] }> {
+): Promise<Cookies> {
   const { person, request } = asking;
   const { api } = await accounts();
   const digits = code.replaceAll(/\s/g, '');
   const { headers } = await tryCode(asking, person, digits, () =>
     api.verifyTOTP({ headers: request.headers, body: { code: digits }, returnHeaders: true }),
   );
-  return { cookies: headers.getSetCookie(), codes: await recoveryCodesOf(person.userId) };
+  return deskCookies(headers);
 }
 
-/** The recovery codes that were not used yet. */
+/** Ten others in the place of the recovery codes there were. @throws Refusal when the second step is off. */
+export async function newRecoveryCodes({ headers }: Request, password: string): Promise<readonly string[]> {
+  const made = await fitting((await accounts()).api.generateBackupCodes({ headers, body: { password } }));
+  if (!made) throw new Refusal(409, 'The second step is off.');
+  return made.backupCodes;
+}
+
+/** The recovery codes that were not used yet, as they are kept: they cannot be read. */
 export async function recoveryCodesOf(userId: string): Promise<readonly string[]> {
   return (await (await accounts()).api.viewBackupCodes({ body: { userId } })).backupCodes;
 }
@@ -67,17 +75,23 @@ export async function passSecondStep(
   const digits = typed.replaceAll(/\s/g, '');
   const byRecovery = !/^\d{6}$/.test(digits);
   const { api } = await accounts();
-  const call = {
-    body: { code: byRecovery ? tidyCode(typed) : digits },
+  const call = (code: string) => ({
+    body: { code },
     // Nothing but what was begun here: with a session the library would ask for the code of that one.
     headers: new Headers({
       cookie: `${cookieName(STEP_COOKIE)}=${encodeURIComponent(cookieOf(headers, STEP_COOKIE) ?? '')}`,
       'user-agent': deviceWords(headers),
     }),
-    returnHeaders: true,
-  } as const;
-  const answer = await tryCode(asking, { userId, ...holder }, call.body.code, () =>
-    byRecovery ? api.verifyBackupCode(call) : api.verifyTOTP(call),
+    returnHeaders: true as const,
+  });
+  const answer = await tryCode(
+    asking,
+    { userId, ...holder },
+    byRecovery ? tidyCode(typed) : digits,
+    async () =>
+      byRecovery
+        ? api.verifyBackupCode(call((await keptCodeOf(await recoveryCodesOf(userId), typed)) ?? ''))
+        : api.verifyTOTP(call(digits)),
   );
   return { cookies: await settleAtDesk(headers, answer.headers, holder.email), userId, byRecovery };
 }

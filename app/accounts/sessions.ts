@@ -1,4 +1,5 @@
 import { isAPIError } from 'better-auth/api';
+import { parseSetCookie, stringifySetCookie } from 'cookie';
 import { endLearnerSession, LEARNER_SESSION_MS, startLearnerSession } from '../../lib/store/learner-sessions';
 import { tellRefusedTries } from '../../lib/store/throttle';
 import {
@@ -11,7 +12,7 @@ import {
   WHO_COOKIE,
 } from '../request/cookies';
 import { store } from '../server/store';
-import { accounts } from './accounts';
+import { accounts, LONGEST_SESSION_MS } from './accounts';
 import { hashOf, makeToken } from './codes';
 import { deviceWords } from './device-words';
 import { rememberDevice } from './known-device';
@@ -60,11 +61,20 @@ export async function settleAtDesk(headers: Headers, answer: Headers, email: str
   await endDesk(headers);
   await tellRefusedTries((await store()).db, accountKey(email));
   return [
-    ...answer.getSetCookie(),
+    ...deskCookies(answer),
     rememberDevice(headers, [accountKey(email)]),
     cookieLine(LEARNER_COOKIE, '', { maxAgeMs: 0 }),
     cookieLine(WHO_COOKIE, 'desk', { maxAgeMs: LEARNER_SESSION_MS, readable: true }),
   ];
+}
+
+/** The library's cookies. A browser keeps that of the session for as long as one may last; when it is over the server says. */
+export function deskCookies(answer: Headers): Cookies {
+  return answer.getSetCookie().map((line) => {
+    const cookie = parseSetCookie(line);
+    if (cookie.name !== cookieName(DESK_COOKIE) || !cookie.value) return line;
+    return stringifySetCookie({ ...cookie, maxAge: LONGEST_SESSION_MS / 1000 });
+  });
 }
 
 export async function startLearner(

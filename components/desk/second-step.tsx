@@ -9,13 +9,13 @@ import styles from './second-step.module.css';
 interface Made {
   readonly qr: QrPath;
   readonly key: string;
+  readonly codes: readonly string[];
 }
 
 /** Sets the second step up: password, key for the phone, first code, and then the recovery codes, which are shown only now. */
 export function SecondStepSetUp() {
   const [made, setMade] = useState<Made>();
-  const [codes, setCodes] = useState<readonly string[]>();
-  if (codes) return <RecoveryCodes codes={codes} />;
+  const [isOn, setIsOn] = useState(false);
   if (!made) {
     return (
       <PostForm
@@ -23,9 +23,9 @@ export function SecondStepSetUp() {
         then="stay"
         send="Set up the second step"
         name="Set up the second step"
-        onAnswer={({ qr, key }) => {
-          if (!isQrPath(qr) || typeof key !== 'string') return false;
-          setMade({ qr, key });
+        onAnswer={({ qr, key, codes }) => {
+          if (!isQrPath(qr) || typeof key !== 'string' || !Array.isArray(codes)) return false;
+          setMade({ qr, key, codes: codes.map(String) });
           return true;
         }}
         plain
@@ -34,6 +34,7 @@ export function SecondStepSetUp() {
       </PostForm>
     );
   }
+  if (isOn) return <RecoveryCodes codes={made.codes} done="The second step is on." />;
   return (
     <section className={styles.card} aria-label="Set up the second step" tabIndex={-1} ref={focusOn}>
       <p>Scan this with the app, or type the key into it.</p>
@@ -44,11 +45,7 @@ export function SecondStepSetUp() {
         then="stay"
         send="Turn it on"
         name="First code"
-        onAnswer={({ codes }) => {
-          if (!Array.isArray(codes)) return false;
-          setCodes(codes.map(String));
-          return true;
-        }}
+        onAnswer={() => setIsOn(true)}
       >
         <TextField
           name="code"
@@ -62,12 +59,35 @@ export function SecondStepSetUp() {
   );
 }
 
-function RecoveryCodes({ codes }: { readonly codes: readonly string[] }) {
+/** Ten others in the place of those that were used or lost. */
+export function NewRecoveryCodes() {
+  const [codes, setCodes] = useState<readonly string[]>();
+  if (codes) return <RecoveryCodes codes={codes} done="The old codes no longer work." />;
+  return (
+    <PostForm
+      action="/api/account/second-step/new-codes"
+      then="stay"
+      send="Make new recovery codes"
+      name="New recovery codes"
+      onAnswer={({ codes: made }) => {
+        if (!Array.isArray(made)) return false;
+        setCodes(made.map(String));
+        return true;
+      }}
+      plain
+    >
+      <p>You get ten. The codes you have now stop working.</p>
+      <TextField name="password" label="Your password" kind="password" fills="current-password" />
+    </PostForm>
+  );
+}
+
+function RecoveryCodes({ codes, done }: { readonly codes: readonly string[]; readonly done: string }) {
   return (
     <section className={styles.card} aria-label="Recovery codes" tabIndex={-1} ref={focusOn}>
       <p>
-        <strong>The second step is on.</strong> These are your recovery codes. Each signs you in once without
-        the phone. Print them or write them down, and keep them away from the phone. They are not shown again.
+        <strong>{done}</strong> These are your recovery codes. Each signs you in once without the phone. Print
+        them or write them down, and keep them away from the phone. They are not shown again.
       </p>
       <ul className={styles.codes}>
         {codes.map((code) => (

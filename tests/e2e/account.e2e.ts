@@ -97,6 +97,16 @@ test.each(LOOKS)(
     await page.getByText('Chrome on Linux, this one').waitFor();
     await page.getByText('Password', { exact: true }).click();
     await isInOrder(page);
+    await page.getByText('New recovery codes', { exact: true }).click();
+    const renewal = page.getByRole('form', { name: 'New recovery codes' });
+    await renewal.getByLabel('Your password').fill(PASSWORD);
+    await isInOrder(page);
+    await press(page, 'Make new recovery codes');
+    await recovery.getByText('The old codes no longer work.').waitFor();
+    expect(await recovery.getByRole('listitem').count()).toBe(10);
+    await isInOrder(page);
+    await recovery.getByRole('link', { name: 'I have saved them' }).click();
+    await page.getByText('You have 10 recovery codes left.').waitFor();
     await press(page, 'Sign out there');
     await page.getByRole('button', { name: 'Sign out there' }).waitFor({ state: 'detached' });
     expect((await elsewhere.get('/desk')).status).toBe(307);

@@ -1,4 +1,4 @@
-import { SecondStepSetUp } from '../../../components/desk/second-step';
+import { NewRecoveryCodes, SecondStepSetUp } from '../../../components/desk/second-step';
 import { Disclosure } from '../../../components/ui/disclosure';
 import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
@@ -27,9 +27,12 @@ export function SecondStep(props: {
         <>
           <p>
             It is on. You have {codesLeft === 1 ? '1 recovery code' : `${codesLeft} recovery codes`} left. For
-            a new phone or new recovery codes, turn it off and set it up again.
+            a new phone, turn it off and set it up again.
           </p>
           <LostPhone isOwner={isOwner} />
+          <Disclosure title="New recovery codes" now="" names={[]}>
+            <NewRecoveryCodes />
+          </Disclosure>
           <Disclosure title="Turn it off" now="" names={[]}>
             <PostForm
               action="/api/account/second-step/turn-off"

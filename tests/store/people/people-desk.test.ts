@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { KINDS } from '../databases';
 import { openPeople, type PeopleSite, type Visitor } from '../visitor';
 
@@ -204,19 +204,23 @@ describe.each(KINDS)('people at the desk, on %s', (kind) => {
     expect([await ada.who(), await before.who()]).toMatchObject([{ kind: 'owner' }, { kind: 'nobody' }]);
   });
 
-  test('a session that is always used ends after sixty days all the same', async () => {
+  test('a session that is used every week lasts sixty days, and so does its cookie; then it is over all the same', async () => {
     const site = await openPeople(kind);
+    const begun = Date.now();
+    vi.useFakeTimers({ toFake: ['Date'], now: begun });
+    onTestFinished(() => {
+      vi.useRealTimers();
+    });
     const ada = await owner(site);
-    const daysAgo = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
-    await site.store.db
-      .updateTable('session')
-      .set({ createdAt: daysAgo(59) })
-      .execute();
-    expect(await ada.who()).toMatchObject({ kind: 'owner' });
-    await site.store.db
-      .updateTable('session')
-      .set({ createdAt: daysAgo(61) })
-      .execute();
+    const { headers } = await ada.post('/api/people/sign-in', { email: ADA.email, password: ADA.password });
+    expect(headers.getSetCookie().filter((line) => /^desk=[^;]/.test(line))).toMatchObject([
+      expect.stringContaining('Max-Age=5184000;'),
+    ]);
+    for (const day of [7, 14, 21, 28, 35, 42, 49, 56, 59]) {
+      vi.setSystemTime(begun + day * 86_400_000);
+      expect(await ada.who()).toMatchObject({ kind: 'owner' });
+    }
+    vi.setSystemTime(begun + 61 * 86_400_000);
     expect(await ada.who()).toEqual({ kind: 'nobody' });
   });
 

@@ -1,64 +1,11 @@
 import { symmetricEncrypt } from 'better-auth/crypto';
-import { beforeEach, describe, expect, onTestFinished, test, vi } from 'vitest';
-import { keyOf, RFC_CODES, RFC_KEY, totpOf } from '../../accounts/totp';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { RFC_CODES, RFC_KEY } from '../../accounts/totp';
 import { KINDS } from '../databases';
-import { openPeople, type PeopleSite, type Visitor } from '../visitor';
+import { openPeople } from '../visitor';
+import { ADA, afterPassword, BEN, ben, NOBODY, owner, pass, setUp, stopClock, userOf } from './two-steps';
 
-const ADA = { name: 'Ada Clay', email: 'ada@example.org', password: 'four red bricks' };
-const BEN = { name: 'Ben Stone', email: 'ben@example.org', password: 'mortar and lime 7' };
-const NOBODY = { kind: 'nobody' };
-
-// A clock that stands: each code is asked for a minute later, so that none is the one before.
-beforeEach(() => {
-  vi.useFakeTimers({ toFake: ['Date'], now: Date.UTC(2026, 10, 30, 12) });
-  onTestFinished(() => {
-    vi.useRealTimers();
-  });
-});
-
-async function owner(site: PeopleSite): Promise<Visitor> {
-  const visitor = site.newVisitor();
-  await visitor.post('/api/people/set-up', { code: await site.startCode(), ...ADA });
-  return visitor;
-}
-
-/** An instructor by a link of the owner. */
-async function ben(site: PeopleSite, ada: Visitor): Promise<Visitor> {
-  const { name, email, password } = BEN;
-  const { body } = await ada.post('/api/people/invite', { name, email });
-  const visitor = site.newVisitor();
-  await visitor.post('/api/people/new-password', { token: String(body.link).split('/').at(-1), password });
-  return visitor;
-}
-
-interface Phone {
-  readonly code: () => string;
-  readonly recovery: readonly string[];
-}
-
-async function setUp(visitor: Visitor, password: string): Promise<Phone> {
-  const { body } = await visitor.post('/api/account/second-step/begin', { password });
-  const key = keyOf(String(body.key));
-  const code = () => {
-    vi.setSystemTime(Date.now() + 60_000);
-    return totpOf(key, Date.now());
-  };
-  const turnedOn = await visitor.post('/api/account/second-step/confirm', { code: code() });
-  expect(turnedOn.status).toBe(200);
-  return { code, recovery: turnedOn.body.codes as readonly string[] };
-}
-
-async function afterPassword(site: PeopleSite, { email, password } = ADA): Promise<Visitor> {
-  const visitor = site.newVisitor();
-  await visitor.post('/api/people/sign-in', { email, password });
-  return visitor;
-}
-
-async function userOf(visitor: Visitor): Promise<string> {
-  return ((await visitor.who()) as { userId: string }).userId;
-}
-
-const pass = (visitor: Visitor, code: string) => visitor.post('/api/people/sign-in-code', { code });
+beforeEach(stopClock);
 
 describe.each(KINDS)('the second step, on %s', (kind) => {
   test('is on only when the phone has shown a right code; then all other sessions are over', async () => {
@@ -96,27 +43,6 @@ describe.each(KINDS)('the second step, on %s', (kind) => {
     const thief = await afterPassword(site);
     expect([(await pass(thief, shown)).status, await thief.who()]).toEqual([422, NOBODY]);
     expect((await pass(site.newVisitor(), code())).status).toBe(410);
-  });
-
-  test('a recovery code signs in once, however it is typed, and the trail says so', async () => {
-    const site = await openPeople(kind);
-    const { recovery } = await setUp(await owner(site), ADA.password);
-    const typed = (recovery[3] ?? '').toLowerCase().replace('-', ' ');
-    const visitor = await afterPassword(site);
-    expect([(await pass(visitor, typed)).status, await visitor.who()]).toMatchObject([
-      200,
-      { kind: 'owner' },
-    ]);
-    vi.setSystemTime(Date.now() + 300_000);
-    const again = await afterPassword(site);
-    expect((await pass(again, typed)).status).toBe(422);
-    const { recoveryCodesOf } = await import('../../../app/accounts/second-step');
-    expect(await recoveryCodesOf(await userOf(visitor))).toEqual(recovery.filter((_, place) => place !== 3));
-    const trail = await site.store.db.selectFrom('audit').select('action').orderBy('seq').execute();
-    expect(trail.map(({ action }) => action).slice(-2)).toEqual([
-      'turned the second step on',
-      'used a recovery code',
-    ]);
   });
 
   test('of the guesses at a code ten are looked at, and none shuts its owner out where they signed in before', async () => {

@@ -12,8 +12,8 @@ export const POST = guarded('POST /api/account/second-step/confirm', async (call
   const { person, read, store, by } = call;
   const { code } = read(z.strictObject({ code: typedCode }));
   const before = await ownSessions(person);
-  const { cookies, codes } = await confirmSecondStep(call, code);
+  const cookies = await confirmSecondStep(call, code);
   for (const { id } of before) await endStaffSessions(store.db, person.userId, { only: id });
   await noteInTrail(store, by, 'turned the second step on', by.actor);
-  return answerWith({ ok: true, codes }, cookies);
+  return answerWith({ ok: true }, cookies);
 });
