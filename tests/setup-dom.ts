@@ -19,6 +19,8 @@ beforeEach(() => {
 
 afterEach(() => {
   cleanup();
+  localStorage.clear();
+  sessionStorage.clear();
   console.error = original.error;
   console.warn = original.warn;
   expect(heard, 'nothing may be written to console.error or console.warn').toEqual([]);

@@ -6,8 +6,8 @@ const HANDED_IN = { kind: 'handed in', score: 1 / 3, reason: 'handed in' } as co
 
 test('one marking: how near it is, and no list', () => {
   render(<GivenScores score={1 / 3} walls={3} marks={[HANDED_IN]} />);
-  // By hand: Beta(2, 3), standard deviation √(2·3 / (5²·6)) = 0.2.
-  expect(screen.getByText('A score from so few walls is not exact: give or take 20.').tagName).toBe('P');
+  // By hand: p = (1 + 1) / (3 + 2) = 0.4, and √(0.4 · 0.6 / 2) = 0.346.
+  expect(screen.getByText('A score from so few walls is not exact: give or take 35.').tagName).toBe('P');
   expect(screen.queryByRole('list')).toBeNull();
 });
 
