@@ -6,7 +6,7 @@ import type { Wall } from '../../lib/wall/model';
 import { measureNaively } from '../naive/measure';
 import { type LawWall, lawWall, layLawWall } from './law-walls';
 
-/** One in ten is laid full size; the others small, so that ten thousand can be measured the slow way. */
+/** One in ten is laid full size; the others small, so that thousands can be measured the slow way. */
 const FULL_SIZE_EVERY = 10;
 
 /** What the key and the naive measurer say apart of the n-th wall; null when they agree. */

@@ -5,8 +5,9 @@ import { HAND_WALLS } from '../naive/hand-walls';
 import { measureNaively } from '../naive/measure';
 import { disagreement, placeOf } from './agreement-walls';
 
-const WALLS = 10_000;
-const BLOCKS = 50;
+/** A hundred thousand: npm run bench -- laws. */
+const WALLS = 3_000;
+const BLOCKS = 15;
 
 describe('the key and a second measurer that shares no code with it', () => {
   test.each(Array.from({ length: BLOCKS }, (_, block) => block))(
