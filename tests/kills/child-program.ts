@@ -3,7 +3,7 @@ import { writeSync } from 'node:fs';
 import { appendAudit } from '../../lib/store/audit';
 import { openDatabase, type Store, type StoreSettings } from '../../lib/store/database';
 import { migrate } from '../../lib/store/migrate';
-import { openAttempt, recordHandIn, sampleHandIn } from '../store/samples/sample-attempt';
+import { openAttempt, recordAsDevice, recordHandIn, sampleHandIn } from '../store/samples/sample-attempt';
 
 // Another server process as the storage tests start it: a task, the settings, what the task needs.
 const LOST_ITS_SERVER = 3;
@@ -22,7 +22,7 @@ switch (task) {
   case 'same-hand-in': {
     const [attempt = '', learner = '', key = ''] = args;
     const receipts = await Promise.all(
-      Array.from({ length: 10 }, () => recordHandIn(store, sampleHandIn({ attempt, learner }, { key }))),
+      Array.from({ length: 10 }, () => recordAsDevice(store, sampleHandIn({ attempt, learner }, { key }))),
     );
     tell(JSON.stringify(receipts));
     break;

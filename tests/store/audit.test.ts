@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { appendAudit, verifyAudit } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
 import { runChild } from '../kills/children';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import { NOON } from './samples/sample-attempt';
 
 const ENTRY = { at: NOON, actor: 'user 1', action: 'released', subject: 'attempt 1', detail: { score: 0.5 } };
@@ -17,7 +17,7 @@ async function write(store: Store, entries: number): Promise<void> {
 
 describe.each(KINDS)('%s: audit trail', (kind) => {
   test('an entry is hashed as written down here', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const row = await store.db.transaction().execute((trx) => appendAudit(trx, store.kind, ENTRY));
     const previous = '0000000000000000000000000000000000000000000000000000000000000000';
     const text = `[1,1795608000000,"user 1","released","attempt 1","{\\"score\\":0.5}","${previous}"]`;
@@ -25,7 +25,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
   });
 
   test('nobody changes, deletes or empties it', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     await write(store, 2);
     for (const statement of ['update audit set actor = actor', 'delete from audit']) {
       await expect(sql.raw(statement).execute(store.db)).rejects.toThrow('the audit trail is only added to');
@@ -35,7 +35,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
 
   // Whoever owns the database file can take the triggers away. Then the chain tells.
   test('one changed sign in any column is found', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     await write(store, 5);
     await dropGuards(store);
     const whole = await store.db
@@ -53,7 +53,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
   });
 
   test('an entry taken out is found at the next one, an entry put in at itself', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     await write(store, 5);
     await dropGuards(store);
     await sql`delete from audit where seq = 2`.execute(store.db);
@@ -65,7 +65,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
   });
 
   test('a trail longer than one page is followed to its end', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     await store.db.transaction().execute(async (trx) => {
       for (let n = 0; n < 1_100; n += 1) await appendAudit(trx, store.kind, { ...ENTRY, detail: n });
     });
@@ -76,7 +76,7 @@ describe.each(KINDS)('%s: audit trail', (kind) => {
   });
 
   test('four processes writing at once make one chain', async () => {
-    const settings = await emptyDatabase(kind);
+    const settings = await ownDatabase(kind);
     const store = await readyStore(settings);
     await Promise.all([1, 2, 3, 4].map(() => runChild('audit', settings, '25')));
     expect(await verifyAudit(store.db)).toEqual({ ok: true });

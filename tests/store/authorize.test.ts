@@ -3,14 +3,14 @@ import { authorize, namedIn } from '../../app/access/authorize';
 import type { Person } from '../../app/accounts/people';
 import type { NamedRecords } from '../../lib/store/record-owner';
 import { expectedOutcome, NAMED, type NamedName, ROLES, type RoleName, RULES } from '../access-matrix';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import { NOON, type SampleAttempt, sampleAttempt } from './samples/sample-attempt';
 
 const HERE = { id: 'here', begun: 0 };
 
 describe.each(KINDS)('who passes which rule, on %s', (kind) => {
   test('the whole matrix', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const own = await sampleAttempt(store);
     const mate = await sampleAttempt(store, own);
     const other = await sampleAttempt(store);

@@ -5,11 +5,11 @@ import { describe, expect, test } from 'vitest';
 import { backUp, contentsOf, restore } from '../../lib/store/backup';
 import { sqliteFileIn } from '../../lib/store/database';
 import { startChild } from '../kills/children';
-import { emptyDatabase, readyStore } from './databases';
+import { ownDatabase, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 async function ready() {
-  const settings = await emptyDatabase('sqlite');
+  const settings = await ownDatabase('sqlite');
   const store = await readyStore(settings);
   const mine = await sampleAttempt(store);
   await recordHandIn(store, sampleHandIn(mine));
@@ -33,7 +33,7 @@ describe('backup', () => {
   test('restored into an empty folder and over another database, which is kept', async () => {
     const { store, mine, file } = await ready();
     const contents = await backUp(store, file);
-    const { dataDir } = await emptyDatabase('sqlite');
+    const { dataDir } = await ownDatabase('sqlite');
     expect(await restore(file, dataDir, NOON)).toEqual({ contents, kept: null });
     const restored = await readyStore({ dataDir, databaseUrl: null });
     const attempts = await restored.db.selectFrom('attempt').select('id').execute();
@@ -95,6 +95,6 @@ describe('backup', () => {
 });
 
 test('a PostgreSQL is backed up with its own program, which is named', async () => {
-  const store = await readyStore(await emptyDatabase('postgres'));
+  const store = await readyStore(await ownDatabase('postgres'));
   await expect(backUp(store, 'copy')).rejects.toThrow('pg_dump --format=custom --file=FILE "$DATABASE_URL"');
 });

@@ -6,10 +6,11 @@ import { openDatabase, type Store, type StoreSettings } from '../../lib/store/da
 import { migrate } from '../../lib/store/migrate';
 import { startPostgres } from '../commands/postgres.mjs';
 import { startChild } from '../kills/children';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
-const ROUNDS = 16;
+/** Three hundred kills of the built site: npm run bench -- kills. */
+const ROUNDS = 5;
 const CHILDREN = 4;
 /** After this many hand-ins a child is killed: a different number each time, so that the kill falls anywhere. */
 const acknowledgedBeforeKill = (kill: number) => 1 + ((kill * 7) % 23);
@@ -22,11 +23,10 @@ interface Acknowledged {
 
 describe.each(KINDS)('%s: killed at any moment', (kind) => {
   test(`after ${ROUNDS * CHILDREN} kills every acknowledged hand-in is there, whole, and nothing is half written`, async () => {
-    const settings = await emptyDatabase(kind);
+    const settings = await ownDatabase(kind);
     const store = await readyStore(settings);
     const { work, learner } = await sampleAttempt(store);
     const acknowledged: Acknowledged[] = [];
-    let kills = 0;
     for (let round = 0; round < ROUNDS; round += 1) {
       const children = await Promise.all(
         Array.from({ length: CHILDREN }, () => startChild('hand-in', settings, work, learner)),
@@ -37,13 +37,11 @@ describe.each(KINDS)('%s: killed at any moment', (kind) => {
           while (child.lines.length < enough && child.process.exitCode === null) await wait(2);
           child.process.kill('SIGKILL');
           expect(await child.ended).toBe(false);
-          kills += 1;
         }),
       );
       acknowledged.push(...children.flatMap(({ lines }) => lines.map(asAcknowledged)));
     }
-    expect(kills).toBeGreaterThanOrEqual(60);
-    expect(acknowledged.length).toBeGreaterThanOrEqual(kills);
+    expect(acknowledged.length).toBeGreaterThanOrEqual(ROUNDS * CHILDREN);
     expect(await lostOf(store, learner, acknowledged)).toEqual([]);
     expect(await halfWritten(store)).toEqual([]);
     expect(await verifyAudit(store.db)).toEqual({ ok: true });

@@ -7,18 +7,28 @@ import { openDatabase, type Store, type StoreSettings } from '../../lib/store/da
 import { migrate } from '../../lib/store/migrate';
 import { ask } from '../kills/ask';
 import { NOON } from './samples/sample-attempt';
+import { WITH_TABLES } from './serve-postgres';
 
 export const KINDS = ['sqlite', 'postgres'] as const;
 export type Kind = (typeof KINDS)[number];
 
 /** Settings for an empty database of its own, which is gone when the test is over. */
-export async function emptyDatabase(kind: Kind, options = ''): Promise<StoreSettings> {
+export function emptyDatabase(kind: Kind): Promise<StoreSettings> {
+  return databaseLike('template1', kind);
+}
+
+/** As emptyDatabase; on PostgreSQL with all tables, copied from a database where they were made once. */
+export function ownDatabase(kind: Kind, options = ''): Promise<StoreSettings> {
+  return databaseLike(WITH_TABLES, kind, options);
+}
+
+async function databaseLike(template: string, kind: Kind, options = ''): Promise<StoreSettings> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wall-store-'));
   onTestFinished(() => rmSync(dataDir, { recursive: true, force: true }));
   if (kind === 'sqlite') return { dataDir, databaseUrl: null };
   const name = `wall_${randomUUID().replaceAll('-', '')}`;
   const server = inject('postgres');
-  await ask(server, `create database ${name}`);
+  await ask(server, `create database ${name} template ${template}`);
   onTestFinished(async () => {
     await ask(server, `drop database if exists ${name} with (force)`);
   });

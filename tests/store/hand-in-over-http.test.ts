@@ -5,13 +5,13 @@ import { describe, expect, inject, test } from 'vitest';
 import { parseResults } from '../../lib/exercise/stored-results';
 import type { Store } from '../../lib/store/database';
 import { ask } from '../kills/ask';
-import { emptyDatabase, KINDS, type Kind } from './databases';
+import { KINDS, type Kind, ownDatabase } from './databases';
 import { realWalls } from './samples/real-walls';
 import { NOON, sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite, type Site } from './site';
 
 async function ready(kind: Kind) {
-  const site = await openSite(await emptyDatabase(kind));
+  const site = await openSite(await ownDatabase(kind));
   const walls = realWalls();
   const mine = await sampleAttempt(site.store, undefined, walls);
   const cookie = await site.cookieFor(mine.learner);
@@ -174,7 +174,7 @@ test('a database that another program holds: 503, what happened and when to come
 });
 
 test('a database that cannot be reached: handing in and health answer 503, and are well again when it is back', async () => {
-  const settings = await emptyDatabase('postgres');
+  const settings = await ownDatabase('postgres');
   const site = await openSite(settings);
   const name = new URL(settings.databaseUrl ?? '').pathname.slice(1);
   await ask(inject('postgres'), `alter database ${name} with allow_connections false`);

@@ -6,12 +6,13 @@ import type { Store } from '../../lib/store/database';
 import { HandInError, type HandInRefusal } from '../../lib/store/hand-in';
 import type { Receipt } from '../../lib/store/receipt';
 import { runChild } from '../kills/children';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import {
   DUE,
   GRACE_MS,
   HALF,
   NOON,
+  recordAsDevice,
   recordHandIn,
   sampleAnswers,
   sampleAttempt,
@@ -20,7 +21,7 @@ import {
 
 describe.each(KINDS)('%s: handing in', (kind) => {
   const ready = async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     return { store, mine: await sampleAttempt(store) };
   };
 
@@ -74,14 +75,14 @@ describe.each(KINDS)('%s: handing in', (kind) => {
   test('the same key fifty times at once: one is taken, 49 get its receipt', async () => {
     const { store, mine } = await ready();
     const handIn = sampleHandIn(mine);
-    const all = await Promise.all(Array.from({ length: 50 }, () => recordHandIn(store, handIn)));
+    const all = await Promise.all(Array.from({ length: 50 }, () => recordAsDevice(store, handIn)));
     expect(all.filter(({ replay }) => !replay)).toHaveLength(1);
     expect(new Set(all.map(({ receipt }) => receipt)).size).toBe(1);
     expect(await countsOf(store)).toEqual({ results: 1, entries: 1 });
   });
 
   test('the same key ten times from each of four server processes: one is taken, 39 get its receipt', async () => {
-    const settings = await emptyDatabase(kind);
+    const settings = await ownDatabase(kind);
     const store = await readyStore(settings);
     const { attempt, learner } = await sampleAttempt(store);
     const key = randomUUID();
@@ -97,7 +98,7 @@ describe.each(KINDS)('%s: handing in', (kind) => {
 
   test('two tabs with different answers at once: one is taken, the other is told of it', async () => {
     const { store, mine } = await ready();
-    const ends = await Promise.allSettled([1, 2].map(() => recordHandIn(store, sampleHandIn(mine))));
+    const ends = await Promise.allSettled([1, 2].map(() => recordAsDevice(store, sampleHandIn(mine))));
     const [taken] = ends.flatMap((end) => (end.status === 'fulfilled' ? [end.value] : []));
     const [refused] = ends.flatMap((end) => (end.status === 'rejected' ? [end.reason as HandInError] : []));
     expect(refused?.refusal).toBe('already handed in');

@@ -16,7 +16,7 @@ import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { RefusedChange } from '../../lib/store/store-problem';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { ownDatabase, KINDS, readyStore } from './databases';
 import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
 import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';
 import { openAttempt, sampleAttempt } from './samples/sample-attempt';
@@ -43,7 +43,7 @@ const ALL = { by: 'name', find: '', without: '' } as const;
 
 describe.each(KINDS)('%s: the mark book', (kind) => {
   test('pages of learners by name, each with the latest hand-in of each work', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works, learners } = await smallGroup(store);
     const all = await bookLearners(store.db, group, ALL);
     const first = await bookRows(store.db, all.slice(0, 2));
@@ -56,7 +56,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
   });
 
   test('learners sort by first or last name, are found without accents, and by what they have not handed in', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works } = await smallGroup(store);
     await store.db
       .insertInto('learner')
@@ -87,7 +87,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
   });
 
   test('the stream gives every learner once, the removed left out', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group } = await smallGroup(store, []);
     const many = Array.from({ length: 450 }, (_, i) => ({
       id: inventedId(9, i),
@@ -112,7 +112,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
   });
 
   test('a second try counts from when it is handed in, not from when it is opened', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, work, learner, attempt } = await sampleAttempt(store);
     await store.db.updateTable('set_work').set({ spec: '{"walls":2,"sameForAll":true}' }).execute();
     const graded = { engine: '1', results: [], score: 0.25 };
@@ -133,7 +133,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
   });
 
   test('the answers come wall by wall with what was found and what it was called', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { works } = await smallGroup(store);
     const answers = await attemptAnswers(store.db, { work: works[0] ?? '' });
     expect(answers.map(({ walls }) => walls.map(({ place }) => place))).toEqual([
@@ -152,7 +152,7 @@ describe.each(KINDS)('%s: the mark book', (kind) => {
 
 describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   test('an own mark goes before the marking and leaves it', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works, learners, attempts } = await smallGroup(store);
     const attempt = attempts[0]?.[0] ?? '';
     const [before] = await scoresOf(store, group, works[0] ?? '');
@@ -171,7 +171,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   });
 
   test('the last own mark counts', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works, attempts } = await smallGroup(store);
     const attempt = attempts[0]?.[0] ?? '';
     const again = (number: number, score: number, at: number) =>
@@ -186,7 +186,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   });
 
   test('marking again adds a version only where something came out otherwise', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works, learners, attempts } = await smallGroup(store);
     const attempt = attempts[0]?.[0] ?? '';
     const old = await store.db
@@ -218,7 +218,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   });
 
   test('nothing is changed before it is handed in', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { attempt } = await sampleAttempt(store);
     const refusal = new RefusedChange('This work is not handed in yet. Wait until it is, then try again.');
     const id = inventedId(20, 1);
@@ -231,7 +231,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
   });
 
   test('release moves the marked ones on, once', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group, works } = await smallGroup(store);
     expect(await releaseWork(store, works[0] ?? '', BY)).toBe(3);
     expect(await releaseWork(store, works[0] ?? '', { ...BY, at: BY.at + 5 })).toBe(0);
@@ -245,7 +245,7 @@ describe.each(KINDS)('%s: changes keep what was before', (kind) => {
 });
 
 test.each(KINDS)('%s: a new calendar address ends the old one, and only a hash is kept', async (kind) => {
-  const store = await readyStore(await emptyDatabase(kind));
+  const store = await readyStore(await ownDatabase(kind));
   const { group } = await smallGroup(store);
   await replaceCalendarLink(store, { tokenHash: 'first', group }, BY);
   await replaceCalendarLink(store, { tokenHash: 'second', group }, BY);

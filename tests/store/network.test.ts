@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { verifyAudit } from '../../lib/store/audit';
 import { badNetwork } from './bad-network';
-import { emptyDatabase, KINDS } from './databases';
+import { KINDS, ownDatabase } from './databases';
 import { realWalls } from './samples/real-walls';
 import { sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite } from './site';
@@ -20,7 +20,7 @@ function chanceOf(seed: number): () => number {
 
 describe.each(KINDS)('%s: a network that loses, doubles, delays and reorders', (kind) => {
   test('every learner gets a receipt in the end, and every attempt is there once', async () => {
-    const site = await openSite(await emptyDatabase(kind));
+    const site = await openSite(await ownDatabase(kind));
     const walls = realWalls();
     const first = await sampleAttempt(site.store, undefined, walls);
     const { address, damage } = await badNetwork(site.address, chanceOf(20_261_125));

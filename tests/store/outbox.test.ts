@@ -4,7 +4,7 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openOutbox } from '../../components/hand-in/outbox';
 import type { Store } from '../../lib/store/database';
 import { badNetwork } from './bad-network';
-import { emptyDatabase, KINDS, type Kind } from './databases';
+import { KINDS, type Kind, ownDatabase } from './databases';
 import { realWalls } from './samples/real-walls';
 import { type SampleAttempt, sampleAnswers, sampleAttempt } from './samples/sample-attempt';
 import { openSite } from './site';
@@ -19,7 +19,7 @@ const answers = sampleAnswers(realWalls()).map((wall) => ({
 
 /** A learner's phone in front of the real route. `through` is the network it sends through: 'off' sends nothing. */
 async function phone(kind: Kind) {
-  const site = await openSite(await emptyDatabase(kind));
+  const site = await openSite(await ownDatabase(kind));
   const mine = await sampleAttempt(site.store, undefined, realWalls());
   const cookie = await site.cookieFor(mine.learner);
   const send = globalThis.fetch;

@@ -20,7 +20,7 @@ import {
   workOf,
   worksOf,
 } from '../../lib/store/set-work';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import { NOON } from './samples/sample-attempt';
 
 const BY = { actor: 'user teacher', at: NOON };
@@ -81,10 +81,10 @@ const open = (store: Store, work: string, learner: string, at = NOON) =>
   );
 
 describe.each(KINDS)('groups and set work on %s', (kind) => {
-  const ready = async () => readyStore(await emptyDatabase(kind));
+  const ready = async () => readyStore(await ownDatabase(kind));
 
   test('the due date of set work is moved, and the trail says from when to when', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group } = await groupOfTwo(store);
     const work = await setWork(store, group);
     await moveDue(store, work, NOON + 5 * HOUR, { ...BY, at: NOON + 2 * HOUR });
@@ -113,7 +113,7 @@ describe.each(KINDS)('groups and set work on %s', (kind) => {
       'Learners see the results already, and the key with them. Set new work instead.',
     ],
   ] as const)('the due date is not moved: %s', async (_, changes, dueAt, at, message) => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { group } = await groupOfTwo(store);
     const work = await setWork(store, group, changes);
     const before = (await workOf(store, work)).dueAt;

@@ -1,10 +1,10 @@
 import { getMigrations } from 'better-auth/db/migration';
 import { twoFactor } from 'better-auth/plugins/two-factor';
 import { expect, test } from 'vitest';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 
 test.each(KINDS)('%s: the sign-in library finds all its tables and columns there', async (kind) => {
-  const { db } = await readyStore(await emptyDatabase(kind));
+  const { db } = await readyStore(await ownDatabase(kind));
   const { toBeCreated, toBeAdded } = await getMigrations({
     database: { db, type: kind },
     secret: 'a-secret-of-thirty-two-signs-000',

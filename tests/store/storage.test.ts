@@ -5,7 +5,7 @@ import { resultOf } from '../../lib/store/attempts';
 import { openDatabase, sqliteFileIn } from '../../lib/store/database';
 import { MigrationError, migrate, migrationsDone, SCHEMA_NUMBER } from '../../lib/store/migrate';
 import { runChild } from '../kills/children';
-import { emptyDatabase, KINDS, readyStore } from './databases';
+import { emptyDatabase, KINDS, ownDatabase, readyStore } from './databases';
 import { NOON, recordHandIn, sampleAttempt, sampleGroup, sampleHandIn } from './samples/sample-attempt';
 
 describe.each(KINDS)('%s: tables', (kind) => {
@@ -25,7 +25,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('a database of a newer version is refused and left as it is', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     await store.db
       .insertInto('migration')
       .values({ number: 999, name: 'from the future', applied_at: NOON })
@@ -39,7 +39,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('times, counts and shares come back as numbers, JSON letter for letter', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { attempt } = await sampleAttempt(store);
     const results = '{"b":1,  "a":[0.1]}';
     await store.db
@@ -69,7 +69,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('a learner who goes takes along all that is theirs', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { learner } = await sampleAttempt(store);
     await store.db.deleteFrom('learner').where('id', '=', learner).execute();
     const left = await store.db.selectFrom('attempt_wall').select('place').execute();
@@ -77,7 +77,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('a record that belongs to nothing is refused', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { work } = await sampleGroup(store);
     await expect(
       sql`insert into attempt (id, set_work_id, learner_id, number, state, started_at) values ('a', ${work}, 'nobody', 1, 'open', 0)`.execute(
@@ -87,7 +87,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('an attempt only moves forward, and its hand-in stays', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const mine = await sampleAttempt(store);
     await recordHandIn(store, sampleHandIn(mine));
     const changes = [
@@ -108,7 +108,7 @@ describe.each(KINDS)('%s: tables', (kind) => {
   });
 
   test('a result is never changed', async () => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { attempt } = await sampleAttempt(store);
     await sql`insert into result_version values (${attempt}, 1, '1', '[]', 1, 'handed in', 'server', 0)`.execute(
       store.db,
@@ -124,7 +124,7 @@ test.each([
   ['synchronous', 2],
   ['foreign_keys', 1],
 ])('SQLite runs with %s = %s', async (name, value) => {
-  const store = await readyStore(await emptyDatabase('sqlite'));
+  const store = await readyStore(await ownDatabase('sqlite'));
   const { rows } = await sql.raw<Record<string, unknown>>(`pragma ${name}`).execute(store.db);
   expect(rows).toEqual([{ [name]: value }]);
 });
@@ -141,7 +141,7 @@ test('nobody but this user may read the file, nor what SQLite lays beside it', a
 });
 
 test('of two own marks of one moment the one that the mark book shows counts', async () => {
-  const store = await readyStore(await emptyDatabase('sqlite'));
+  const store = await readyStore(await ownDatabase('sqlite'));
   const mine = await sampleAttempt(store);
   await recordHandIn(store, sampleHandIn(mine));
   for (const [id, score] of [

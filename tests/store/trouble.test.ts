@@ -9,7 +9,7 @@ import { startPostgres } from '../commands/postgres.mjs';
 import { openFloatingAddress } from '../kills/addresses';
 import { ask } from '../kills/ask';
 import { startStandby } from '../kills/standby';
-import { emptyDatabase, readyStore } from './databases';
+import { ownDatabase, readyStore } from './databases';
 import { HALF, recordHandIn, sampleAttempt, sampleHandIn } from './samples/sample-attempt';
 
 const WAITS_FOR_STANDBY = "select pid from pg_stat_activity where wait_event = 'SyncRep'";
@@ -39,7 +39,7 @@ async function untouched({ db }: Store): Promise<boolean> {
 
 describe('SQLite that cannot write', () => {
   test('a full disk is told, nothing is half written, and the next hand-in goes in once there is room', async () => {
-    const store = await readyStore(await emptyDatabase('sqlite'));
+    const store = await readyStore(await ownDatabase('sqlite'));
     const mine = await sampleAttempt(store);
     const { rows } = await sql<{ page_count: number }>`pragma page_count`.execute(store.db);
     // SQLite's own limit on the file stands in for the disk: the error is the same SQLITE_FULL.
@@ -52,7 +52,7 @@ describe('SQLite that cannot write', () => {
   });
 
   test('a file that may only be read', async () => {
-    const store = await readyStore(await emptyDatabase('sqlite'));
+    const store = await readyStore(await ownDatabase('sqlite'));
     const mine = await sampleAttempt(store);
     await sql`pragma query_only = 1`.execute(store.db);
     expect(await troubleOf(recordHandIn(store, sampleHandIn(mine)))).toBe('read-only');
@@ -62,7 +62,7 @@ describe('SQLite that cannot write', () => {
   });
 
   test('a disk that takes a second and a half for each commit: some are taken, the others sent away, nothing between', async () => {
-    const { dataDir } = await emptyDatabase('sqlite');
+    const { dataDir } = await ownDatabase('sqlite');
     const quick = await readyStore({ dataDir, databaseUrl: null });
     const attempts = [];
     for (let n = 0; n < 10; n += 1) attempts.push(await sampleAttempt(quick));
@@ -81,7 +81,7 @@ describe('SQLite that cannot write', () => {
   });
 
   test('a file that another program holds', async () => {
-    const settings = await emptyDatabase('sqlite');
+    const settings = await ownDatabase('sqlite');
     const store = await readyStore(settings);
     const mine = await sampleAttempt(store);
     const other = await openDatabase(settings);
@@ -96,7 +96,7 @@ describe('SQLite that cannot write', () => {
 
 describe('PostgreSQL that cannot write', () => {
   test('a full disk is told, nothing is half written', async () => {
-    const store = await readyStore(await emptyDatabase('postgres'));
+    const store = await readyStore(await ownDatabase('postgres'));
     const mine = await sampleAttempt(store);
     // 53100 is what the server says when a file cannot grow; here at the last but one step of the hand-in.
     await sql`create function no_room() returns trigger language plpgsql as $$ begin raise exception 'could not extend file' using errcode = '53100'; end $$`.execute(
@@ -110,7 +110,7 @@ describe('PostgreSQL that cannot write', () => {
   });
 
   test('a database that may only be read', async () => {
-    const settings = await emptyDatabase('postgres');
+    const settings = await ownDatabase('postgres');
     const first = await readyStore(settings);
     const mine = await sampleAttempt(first);
     const name = new URL(settings.databaseUrl ?? '').pathname.slice(1);
@@ -122,7 +122,7 @@ describe('PostgreSQL that cannot write', () => {
   });
 
   test('a row that another process holds for too long', async () => {
-    const store = await readyStore(await emptyDatabase('postgres', '?lock_timeout=300'));
+    const store = await readyStore(await ownDatabase('postgres', '?lock_timeout=300'));
     const mine = await sampleAttempt(store);
     const held = await store.db.startTransaction().execute();
     await held.updateTable('attempt').set({ late: 1 }).execute();
@@ -132,7 +132,7 @@ describe('PostgreSQL that cannot write', () => {
   });
 
   test('a server that went away in the middle, and came back', async () => {
-    const settings = await emptyDatabase('postgres');
+    const settings = await ownDatabase('postgres');
     const store = await readyStore(settings);
     const mine = await sampleAttempt(store);
     const name = new URL(settings.databaseUrl ?? '').pathname.slice(1);
@@ -152,7 +152,7 @@ describe('PostgreSQL that cannot write', () => {
   });
 
   test('a server that falls silent is given up, and the hand-in goes in once another has its address', async () => {
-    const settings = await emptyDatabase('postgres');
+    const settings = await ownDatabase('postgres');
     const url = new URL(settings.databaseUrl ?? '');
     const server = Number(url.port);
     const floating = await openFloatingAddress(server);

@@ -1,6 +1,6 @@
 import { onTestFinished, vi } from 'vitest';
 import type { Store } from '../../lib/store/database';
-import { emptyDatabase, type Kind, readyStore } from './databases';
+import { type Kind, ownDatabase, readyStore } from './databases';
 
 interface Answer {
   readonly status: number;
@@ -31,7 +31,7 @@ const ROUTES = import.meta.glob<Record<string, Handler>>(
 
 /** The site's own handlers for people, with an empty database of their own. */
 export async function openPeople(kind: Kind, publicAddress = ''): Promise<PeopleSite> {
-  const settings = await emptyDatabase(kind);
+  const settings = await ownDatabase(kind);
   const store = await readyStore(settings);
   vi.resetModules();
   vi.stubEnv('DATA_DIR', settings.dataDir);

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { csvOf, longCsv, wideCsv } from '../../../app/api/export/book-csv';
 import { streamOf } from '../../../app/api/export/stream-of';
 import { bookLearners, bookRows, bookWorks } from '../../../lib/store/book/mark-book';
-import { emptyDatabase, readyStore } from '../../store/databases';
+import { ownDatabase, readyStore } from '../../store/databases';
 import { AWKWARD, addLearner, sampleBook, wholeOf } from './samples';
 
 /** Reads strictly: every record has as many fields as the head. */
@@ -12,7 +12,7 @@ function rowsOf(csv: string): Record<string, string>[] {
 }
 
 async function openBook() {
-  const store = await readyStore(await emptyDatabase('sqlite'));
+  const store = await readyStore(await ownDatabase('sqlite'));
   return { store, ...(await sampleBook(store)) };
 }
 

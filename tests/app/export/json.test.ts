@@ -3,13 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { bookJson } from '../../../app/api/export/book-json';
 import { BOOK_SCHEMA, BOOK_SCHEMA_PATH, type Book } from '../../../app/api/export/book-schema';
 import { bookWorks } from '../../../lib/store/book/mark-book';
-import { emptyDatabase, readyStore } from '../../store/databases';
+import { ownDatabase, readyStore } from '../../store/databases';
 import { sampleBook, wholeOf } from './samples';
 
 const validate = new Ajv2020({ strict: true, allErrors: true }).compile(BOOK_SCHEMA);
 
 async function exportedBook(): Promise<Book> {
-  const store = await readyStore(await emptyDatabase('sqlite'));
+  const store = await readyStore(await ownDatabase('sqlite'));
   const { group } = await sampleBook(store);
   const works = await bookWorks(store.db, group);
   const text = await wholeOf(
@@ -74,7 +74,7 @@ describe('the mark book as JSON', () => {
   });
 
   test('a group without learners is whole too', async () => {
-    const store = await readyStore(await emptyDatabase('sqlite'));
+    const store = await readyStore(await ownDatabase('sqlite'));
     const text = await wholeOf(bookJson(store.db, { id: 'g', name: 'Empty' }, [], 0));
     expect(validate(JSON.parse(text))).toBe(true);
   });

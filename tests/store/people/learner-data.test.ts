@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { learnerData } from '../../../lib/store/learner-data';
 import { startLearnerSession } from '../../../lib/store/learner-sessions';
-import { emptyDatabase, KINDS, readyStore } from '../databases';
+import { KINDS, ownDatabase, readyStore } from '../databases';
 import { NOON, SAMPLE_WALLS, sampleAttempt } from '../samples/sample-attempt';
 
 const HOUR = 3_600_000;
@@ -10,7 +10,7 @@ const isoOf = (at: number) => new Date(at).toISOString();
 test.each(KINDS)(
   '%s: after the release, all that is kept of a learner’s work is in their data',
   async (kind) => {
-    const store = await readyStore(await emptyDatabase(kind));
+    const store = await readyStore(await ownDatabase(kind));
     const { db } = store;
     const { attempt, learner, work } = await sampleAttempt(store);
     await db

@@ -144,20 +144,20 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     expect([closed.status, Object.keys(closed.body.fields ?? {})]).toEqual([422, ['code']]);
   });
 
-  test('of 1,000 guesses at one PIN ten are evaluated, by name or by id; the instructor resets it', async () => {
+  test('of 100 guesses at one PIN ten are evaluated, by name or by id; the instructor resets it', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);
     const ada = await lead(site, group);
     const learner = await enrol(site, group, 'Joan', '8642');
     const statuses = await Promise.all(
-      Array.from({ length: 1000 }, async (_, guess) => {
+      Array.from({ length: 100 }, async (_, guess) => {
         const who = guess % 2 === 0 ? { id: learner } : { name: 'Joan' };
         const visitor = site.newVisitor({ 'x-forwarded-for': `10.0.${guess % 200}.1` });
         return (await enter(visitor, who, String(1000 + guess))).status;
       }),
     );
     expect(statuses.filter((status) => status === 422)).toHaveLength(10);
-    expect(statuses.filter((status) => status === 429)).toHaveLength(990);
+    expect(statuses.filter((status) => status === 429)).toHaveLength(90);
     expect((await enter(site.newVisitor(), { id: learner }, '8642')).status).toBe(429);
 
     const { body } = await ada.post('/api/people/reset-pin', { learner });
@@ -165,32 +165,21 @@ describe.each(KINDS)('learners, on %s', (kind) => {
     expect((await site.newVisitor().post('/api/join/enter', chosen)).status).toBe(200);
   });
 
-  test('500 learners behind one address sign in, and nobody is shut out', async () => {
+  test('320 learners behind one address, more than it may guess codes, sign in, and nobody is shut out', async () => {
     const site = await openPeople(kind);
     const group = await openGroup(site);
     const { hashSecret } = await import('../../../app/accounts/passwords');
     const pinHash = await hashSecret('4711');
-    const ids = Array.from({ length: 500 }, (_, n) => `learner-${n}`);
-    for (const id of ids) {
-      await site.store.db
-        .insertInto('learner')
-        .values({
-          id,
-          group_id: group,
-          name: id,
-          pin_hash: pinHash,
-          time_factor: 100,
-          created_at: NOON,
-          removed_at: null,
-        })
-        .execute();
-    }
+    const ids = Array.from({ length: 320 }, (_, n) => `learner-${n}`);
+    const rest = { pin_hash: pinHash, time_factor: 100, created_at: NOON, removed_at: null };
+    const rows = ids.map((id) => ({ id, group_id: group, name: id, ...rest }));
+    await site.store.db.insertInto('learner').values(rows).execute();
     const statuses = await Promise.all(
       ids.map(
         async (id) => (await enter(site.newVisitor({ 'x-peer-address': '10.1.1.1' }), { id }, '4711')).status,
       ),
     );
-    expect(statuses.filter((status) => status === 200)).toHaveLength(500);
+    expect(statuses.filter((status) => status === 200)).toHaveLength(320);
   });
 
   test('made-up names that joined within the hour are taken off in one act, and no others', async () => {

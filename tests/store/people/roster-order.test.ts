@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { addToRoster, rosterWithPins } from '../../../lib/store/groups/roster';
 import { rosterOf } from '../../../lib/store/learners';
-import { emptyDatabase, KINDS, readyStore } from '../databases';
+import { KINDS, ownDatabase, readyStore } from '../databases';
 import { NOON, sampleGroup } from '../samples/sample-attempt';
 
 test.each(KINDS)('a roster is in the order in which people look for a name, on %s', async (kind) => {
-  const store = await readyStore(await emptyDatabase(kind));
+  const store = await readyStore(await ownDatabase(kind));
   const { group } = await sampleGroup(store);
   const rows = ['zoe', 'Élodie', 'Pupil 10', 'Pupil 2', 'Ecker', 'Ada'].map((name, index) => ({
     name,
