@@ -21,7 +21,7 @@ export interface Cast {
 const PASSWORD = 'lime putty in a tub';
 
 /** What an instructor fills in to set one easy wall. */
-const WORK = {
+export const WORK = {
   title: 'First walls',
   topics: ['joints'],
   kinds: ['plain-panel'],
