@@ -16,7 +16,7 @@ import { calendarBehind, replaceCalendarLink } from '../../lib/store/calendar';
 import type { Store } from '../../lib/store/database';
 import { recordsOfLearner } from '../../lib/store/hand-in-record';
 import { RefusedChange } from '../../lib/store/store-problem';
-import { ownDatabase, KINDS, readyStore } from './databases';
+import { KINDS, ownDatabase, readyStore } from './databases';
 import { INVENTED_LEARNERS, inventGroup } from './samples/invented-group';
 import { type InventedWork, inventedId, MONDAY } from './samples/invented-hand-ins';
 import { openAttempt, sampleAttempt } from './samples/sample-attempt';
