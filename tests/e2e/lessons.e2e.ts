@@ -103,6 +103,8 @@ test('the rule set a reader chooses is the one shown, on every lesson, and stays
   ).toBe(true);
 
   await page.reload();
+  // Set by the page's script: before it has run, the choice is the one that the server sent.
+  await page.locator('html[data-rules="ontario"]').waitFor();
   expect(await page.getByLabel('Show the limits of').inputValue()).toBe('ontario');
   expect(await page.getByRole('link', { name: 'Read a wall with an opening' }).getAttribute('href')).toBe(
     '/walls?topic=support&kind=window-panel&difficulty=1&rules=ontario',

@@ -49,20 +49,24 @@ export default async function LessonPage({ params }: Props) {
         </ul>
       </section>
       <h2>Words of this lesson</h2>
-      <dl className={styles.words}>
-        {terms
-          .flatMap((id) => entryOf(id) ?? [])
-          .map(({ id, american, british, means }) => (
-            <div key={id}>
-              <dt>
-                <Link href={`/glossary#${id}`} prefetch={false}>
-                  {american === british ? american : `${american} / ${british}`}
-                </Link>
-              </dt>
-              <dd>{means}</dd>
-            </div>
-          ))}
-      </dl>
+      {/* Folded: each word is explained where its link leads, and the list is as long as a step of the lesson. */}
+      <details className="disclosure">
+        <summary>Show all {terms.length} words</summary>
+        <dl className={styles.words}>
+          {terms
+            .flatMap((id) => entryOf(id) ?? [])
+            .map(({ id, american, british, means }) => (
+              <div key={id}>
+                <dt>
+                  <Link href={`/glossary#${id}`} prefetch={false}>
+                    {american === british ? american : `${american} / ${british}`}
+                  </Link>
+                </dt>
+                <dd>{means}</dd>
+              </div>
+            ))}
+        </dl>
+      </details>
       <h2>Sources</h2>
       <SourceList sources={SOURCES.filter(({ key }) => meta.sources.includes(key))} />
       <p>
