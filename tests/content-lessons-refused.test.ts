@@ -52,6 +52,7 @@ describe('refused with file and line', () => {
     ['a rule set', '<Limit id="tie-width" rules="mars" />', 'there is no rule set "mars"'],
     ['a fault', '<Fault id="ghost" />', 'there is no fault "ghost"'],
     ['a source', '<Source id="my-uncle" />', 'there is no source "my-uncle"'],
+    ['a kind of caution', '<Caution of="weather">Rain.</Caution>', 'there is no kind of caution "weather"'],
     ['a term', 'A <Term id="tye">tie</Term>.', 'there is no term "tye"'],
     ['a family of walls', '<Wall of="tyes" />', '"tyes" is not a family of walls'],
     [

@@ -71,7 +71,7 @@ const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> =
     const picture = parsePicture(said);
     return typeof picture === 'string' ? picture : undefined;
   },
-  Caution: () => undefined,
+  Caution: ({ of = 'health' }) => unknown('kind of caution', of, (known) => known === 'health'),
 };
 
 function unknown(what: string, name: string, isKnown: (name: string) => boolean): string | undefined {

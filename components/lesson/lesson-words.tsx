@@ -20,16 +20,24 @@ export function SourceLink({ id, title }: { readonly id: string; readonly title:
   );
 }
 
-/** A warning inside a lesson; leads on to what to do when masonry looks loose. */
-export function LessonCaution({ children }: { readonly children: ReactNode }) {
+/** A warning inside a lesson: of masonry that could fall, or of what harms the one who works (`of="health"`). Leads on to what to do. */
+export function LessonCaution({ of, children }: { readonly of?: string; readonly children: ReactNode }) {
+  const isOfHealth = of === 'health';
   return (
     <div className="caution" role="note">
       <p className="caution-word">
-        <span aria-hidden="true">⚠ </span>Danger
+        <span aria-hidden="true">⚠ </span>
+        {isOfHealth ? 'Protect yourself' : 'Danger'}
       </p>
       {children}
       <p className={styles.safety}>
-        <Link href="/safety">If masonry looks loose</Link>
+        {isOfHealth ? (
+          <Link href="/lessons/working-safely" prefetch={false}>
+            Working safely around masonry
+          </Link>
+        ) : (
+          <Link href="/safety">If masonry looks loose</Link>
+        )}
       </p>
     </div>
   );
