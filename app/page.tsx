@@ -2,21 +2,11 @@ import Link from 'next/link';
 import { CodeBox } from '../components/forms/code-box';
 import { Caution } from '../components/ui/caution';
 import { TOPIC_TITLES, TOPICS } from '../lib/generate/topics';
-import { codeOf } from '../lib/generate/wall-code';
+import { FIRST_WORDS } from '../lib/household/first-words';
 import { DRAWING_CAUTIONS } from '../lib/inspect/make-safe';
 import { ruleSetTitle } from '../lib/limits/limits';
 import styles from './home.module.css';
 import { HOME_WALL } from './home-wall';
-
-/** What a person can check from the ground, without a tool and without a figure. */
-const GOOD_LOOKS = [
-  'The courses run level, and the corners stand plumb.',
-  'The joints are full, and one is much like the next.',
-  'The upright joints line up again every second or third course.',
-  'There are no thin pieces, above all not at windows and corners.',
-  'Steel, concrete or stone carries the wall over each opening.',
-  'Small open slots just above the bottom and above windows are meant to be there: they let water out.',
-] as const;
 
 export default function StartPage() {
   return (
@@ -94,20 +84,13 @@ export default function StartPage() {
         </section>
         <section aria-labelledby="homeowner">
           <h2 id="homeowner">It is your house</h2>
-          <p>What good work looks like, from the ground:</p>
-          <ul>
-            {GOOD_LOOKS.map((look) => (
-              <li key={look}>{look}</li>
-            ))}
-          </ul>
+          <p>{FIRST_WORDS}</p>
           <ul className={styles.links}>
             <li>
-              <Link href={`/walls/${codeOf(HOME_WALL)}`} prefetch={false}>
-                Look closely at the sound wall above
-              </Link>
+              <Link href="/your-wall">Look round your own wall</Link>
             </li>
             <li>
-              <Link href="/limits">What the rules say</Link>
+              <Link href="/your-wall/papers">What to ask the mason</Link>
             </li>
             <li>
               <Link href="/safety">If masonry looks loose</Link>

@@ -15,6 +15,7 @@ const PLACES = [
   },
   { href: '/practise', label: 'Practise', holds: ['/practise', '/walls'] },
   { href: '/limits', label: 'Limits', holds: ['/limits', '/sources'] },
+  { href: '/your-wall', label: 'Your wall', holds: ['/your-wall'] },
   { href: '/safety', label: 'Safety', holds: ['/safety'] },
 ] as const;
 

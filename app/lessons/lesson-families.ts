@@ -216,6 +216,30 @@ export const LESSON_FAMILIES = {
       ['opening', 'Ties run up the sides of this opening.'],
     ],
   },
+  // For the household: a gable with a fault to be seen from far off, and one sound wall with the names of its parts.
+  gable: {
+    ...laid,
+    topic: 'mixed',
+    kind: 'gable-end',
+    seed: 131,
+    spoils: [spoil('course-off-level', 2.5)],
+    good: [['course', 'A course: both its ends are at one height.']],
+  },
+  'whole-wall': {
+    topic: 'mixed',
+    kind: 'window-panel',
+    masonry: 'anchored',
+    seed: 141,
+    lookAlikes: ['weep-openings'],
+    spoils: [],
+    good: [
+      ['course', 'A row of bricks, which masons call a course. It runs level from end to end.'],
+      ['bed', 'The mortar under a brick: full, and as thick at one end as at the other.'],
+      ['head', 'The mortar between two bricks: filled right to the back.'],
+      ['opening', 'The window. Steel over it carries the bricks and reaches well past both sides.'],
+      ['support', 'The base. It stands under the whole of the lowest row.'],
+    ],
+  },
 } as const satisfies Readonly<Record<string, LessonFamily>>;
 
 export type FamilyName = keyof typeof LESSON_FAMILIES;

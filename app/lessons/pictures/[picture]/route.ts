@@ -3,20 +3,19 @@ import { drawTerm, termFile, termOfFile } from '../../../glossary/term-pictures'
 import { drawPicture, hasLengths } from '../../draw-picture';
 import { fileOf, pictureOfFile } from '../../lesson-pictures';
 import { readLessons } from '../../read-lessons';
+import { SOUND_WALL, STOP_DRAWINGS } from '../../stop-pictures';
 
 export const dynamic = 'force-static';
 export const dynamicParams = false;
 
-/** Every drawing that a lesson or the glossary shows, made once at build time. */
+/** Every drawing that a lesson, the glossary or the look round shows, made once at build time. */
 export async function generateStaticParams() {
   const lessons = await readLessons();
   const files = [
-    ...lessons.flatMap(({ pictures }) =>
-      pictures.flatMap((picture) => [
-        fileOf(picture),
-        ...(hasLengths(picture) ? [fileOf(picture, 'inches')] : []),
-      ]),
-    ),
+    ...[...lessons.flatMap(({ pictures }) => pictures), ...STOP_DRAWINGS, SOUND_WALL].flatMap((picture) => [
+      fileOf(picture),
+      ...(hasLengths(picture) ? [fileOf(picture, 'inches')] : []),
+    ]),
     ...GLOSSARY.map(({ id }) => termFile(id)),
   ];
   return [...new Set(files)].map((picture) => ({ picture }));

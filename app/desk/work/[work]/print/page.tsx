@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { headers } from 'next/headers';
 import { QrCode } from '../../../../../components/desk/qr-code';
+import { PrintButton } from '../../../../../components/ui/print-button';
 import { TicketLines } from '../../../../../components/wall-page/ticket-lines';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { groupOf } from '../../../../../lib/store/groups/groups';
@@ -14,7 +15,6 @@ import { KeyList } from '../../../../set-work/key-list';
 import { firstForm } from '../../../../set-work/lay-forms';
 import { type PreviewWall, previewOf } from '../../../../set-work/preview';
 import styles from './print.module.css';
-import { PrintButton } from './print-button';
 
 export const metadata: Metadata = { title: 'Print set work' };
 
