@@ -51,9 +51,16 @@ const LESSONS = readdirSync('content/lessons').map((file): [string, string] => [
   proseOf(readFileSync(`content/lessons/${file}`, 'utf8')),
 ]);
 const STEPS = DRAWERS.flatMap((drawer) => Object.values(STEPS_OF[drawer]).flat());
+const PAGES = ['', 'limits/', 'look-round/', 'papers/'].map((page) => `app/your-wall/${page}page.tsx`);
+/** What stands between the tags of the pages. */
+const said = (file: string) =>
+  [...readFileSync(file, 'utf8').matchAll(/>([^<>{}]*[a-z][^<>{}]*)</g)].map(([, text = '']) =>
+    text.replace(/\s+/g, ' ').trim(),
+  );
 /** What a homeowner is asked, told and given to ask. */
 const HOUSEHOLD: readonly (readonly [string, readonly string[]])[] = [
   ['household: first words', [FIRST_WORDS, ...SAFETY_FIRST, ...WHOM.flat(), ...DO_NOT]],
+  ['household: pages', PAGES.flatMap(said)],
   [
     'household: look round',
     STOPS.flatMap(({ stand, questions }) => [

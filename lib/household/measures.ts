@@ -10,7 +10,7 @@ export interface Held {
   readonly limit: Limit;
   readonly bound: Mm;
   readonly end: 'at most' | 'at least';
-  /** What was taken for granted because it was not measured. */
+  /** What has to be said beside the figure, such as what was taken for granted because it was not measured. */
   readonly given?: string;
 }
 
@@ -35,8 +35,10 @@ function thinnest(rules: RuleSetId): Mm {
 /** The limit of a measured length under a rule set, or undefined where no rule set has one. */
 export function heldTo(id: MeasureId, rules: RuleSetId, answers: Answers): Held | undefined {
   switch (id) {
-    case 'crack-width':
-      return plain(namedLimitOf(rules, 'crack-width'), 'at most');
+    case 'crack-width': {
+      const held = plain(namedLimitOf(rules, 'crack-width'), 'at most');
+      return held && { ...held, given: 'No width makes a crack safe.' };
+    }
     case 'joint-width':
       return plain(limitOf(rules, 'head-joint-most'), 'at most');
     case 'slot-spacing':
