@@ -2,6 +2,7 @@
 
 import { useEffect, useRef } from 'react';
 import type { Look } from '../../lib/household/look';
+import { isAlarm } from '../../lib/household/note';
 import { STOPS, type StopId } from '../../lib/household/stops';
 import { LengthChoice } from '../forms/length-choice';
 import { useLengthsHere } from '../forms/rules-in-use';
@@ -85,7 +86,7 @@ function Steps({ here, look }: { readonly here: Step; readonly look: Look }) {
         {STEPS.map((step) => (
           <li key={step}>
             <a href={hashOf({ id: look.id, step })} aria-current={step === here ? 'step' : undefined}>
-              {TITLES[step]}
+              <span>{TITLES[step]}</span>
               {isDone(step, look) && <span className="visually-hidden">, answered</span>}
             </a>
           </li>
@@ -100,18 +101,20 @@ function isDone(step: Step, { answers }: Look): boolean {
   return stop?.questions.every((each) => 'most' in each || answers[each.id] !== undefined) ?? false;
 }
 
-function Onward({ here, look: { id } }: { readonly here: Step; readonly look: Look }) {
+/** With something that could fall the way leads to the note and no nearer to the wall. */
+function Onward({ here, look }: { readonly here: Step; readonly look: Look }) {
   const at = STEPS.indexOf(here);
-  const [before, next] = [STEPS[at - 1], STEPS[at + 1]];
+  const [before, after] = [STEPS[at - 1], STEPS[at + 1]];
+  const next = after !== undefined && isAlarm(look) ? 'note' : after;
   return (
     <p className={`${styles.onward} row`}>
       {before !== undefined && (
-        <a className="button button-plain" href={hashOf({ id, step: before })}>
+        <a className="button button-plain" href={hashOf({ id: look.id, step: before })}>
           Back: {TITLES[before]}
         </a>
       )}
       {next !== undefined && (
-        <a className="button" href={hashOf({ id, step: next })}>
+        <a className="button" href={hashOf({ id: look.id, step: next })}>
           Next: {TITLES[next]}
         </a>
       )}

@@ -31,7 +31,7 @@ export function NoteSheet(props: {
       </p>
       <p className={styles.about}>
         {look.name && <strong>{look.name}. </strong>}
-        Looked at on <DayWords at={look.begun} />. Figures of: {ruleSetTitle(look.rules)}.
+        Looked at on <DayWords at={look.begun} />. Figures from: {ruleSetTitle(look.rules)}.
       </p>
       <StepList title="Now" lines={note.now} />
       <Numbers look={look} />
@@ -117,7 +117,8 @@ function DrawerOf({ drawer, findings }: { readonly drawer: Drawer; readonly find
           <li key={about}>
             <strong>{saw}</strong> <span className="fine">{titleOf(stop)}.</span>
             {measured && <MeasuredLine measured={measured} />}
-            {maybe.length > 0 && <> It may also be: {maybe.join(' ')}</>} {ask}
+            {maybe.length > 0 && <span className={styles.line}>It may also be: {maybe.join(' ')}</span>}
+            <span className={styles.line}>{ask}</span>
           </li>
         ))}
       </ul>
@@ -125,26 +126,37 @@ function DrawerOf({ drawer, findings }: { readonly drawer: Drawer; readonly find
   );
 }
 
-function MeasuredLine({ measured: { value, limit, kind, source, softer } }: { readonly measured: Measured }) {
+function MeasuredLine({ measured }: { readonly measured: Measured }) {
+  const { value, limit, kind, source, sourceKey, softer } = measured;
   return (
-    <span className={styles.measured}>
+    <span className={styles.line}>
       {value}. Limit: {limit}. <span className="tag">{KIND_WORDS[kind]}</span>{' '}
-      <span className="fine">{source}.</span> {softer.join(' ')}
+      <Link href={`/sources#${sourceKey}`} prefetch={false}>
+        {source}
+      </Link>
+      . {softer.join(' ')}
     </span>
   );
 }
 
-function NotSeen({ note: { notSeen } }: { readonly note: Note }) {
+/** Nobody is sent back to a wall that could fall to look at the rest. */
+function NotSeen({ note: { notSeen, top } }: { readonly note: Note }) {
   if (notSeen.length === 0) return null;
   return (
     <section>
       <h3>Not seen</h3>
-      <p>Nobody answered these. Ask someone who can, and take none of them for good.</p>
-      <ul className={styles.unseen}>
-        {notSeen.map((id) => (
-          <li key={id}>{questionOf(id).ask}</li>
-        ))}
-      </ul>
+      {top === 'go away now' ? (
+        <p>You did not see all of it. Do not go back to look. Tell the engineer.</p>
+      ) : (
+        <>
+          <p>Nobody answered these. Ask someone who can, and take none of them for good.</p>
+          <ul className={styles.unseen}>
+            {notSeen.map((id) => (
+              <li key={id}>{questionOf(id).ask}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import type { GroundLimit } from '../../lib/household/ten-limits';
 import type { RuleSetId } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
@@ -21,7 +22,7 @@ export function TenLimits({ limits }: { readonly limits: readonly ByPlace[] }) {
       <PlaceChoice rules={rules} onChoose={chooseRules} />
       <LengthChoice system={system} />
       <ol className={styles.ground}>
-        {shown.map(({ title, how, asked, kind, source, borrowed }) => (
+        {shown.map(({ title, how, asked, kind, source, sourceKey, borrowed }) => (
           <li key={title}>
             <strong>{title}:</strong> {asked}
             <br />
@@ -29,7 +30,9 @@ export function TenLimits({ limits }: { readonly limits: readonly ByPlace[] }) {
             <span className="fine">
               <span className={borrowed ? 'tag tag-practice' : 'tag'}>{KIND_WORDS[kind]}</span>{' '}
               {borrowed && 'Your place gives no figure; this one is borrowed to compare. '}
-              {source}.
+              <Link href={`/sources#${sourceKey}`} prefetch={false}>
+                {source}
+              </Link>
             </span>
           </li>
         ))}

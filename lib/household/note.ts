@@ -1,5 +1,5 @@
 import type { LimitKind, RuleSetId } from '../limits/limit';
-import { ruleSetTitle, sourceOf } from '../limits/limits';
+import { ruleSetTitle } from '../limits/limits';
 import type { LengthSystem } from '../units';
 import { couldFall, DRAWERS, type Drawer, isMoreUrgent, STEPS_OF, type Steps } from './drawers';
 import { boundWords, plainLength, withLengths } from './lengths';
@@ -29,6 +29,7 @@ export interface Measured {
   readonly kind: LimitKind;
   /** Book or note, and where in it. */
   readonly source: string;
+  readonly sourceKey: string;
   /** What softens it: a figure of another place, or a thing taken for granted. */
   readonly softer: readonly string[];
 }
@@ -113,7 +114,8 @@ function measuredOf(about: QuestionId, looked: Looked, system: LengthSystem): Me
     value: `${withLengths(questionOf(id).measured ?? '', system)}: ${plainLength(value, system)}`,
     limit: boundWords(end, bound, system),
     kind: limit.kind,
-    source: `${sourceOf(limit).title}, ${limit.clause}`,
+    source: `${limit.edition}, ${limit.clause}`,
+    sourceKey: limit.source,
     softer: [
       ...(isBorrowed(held) ? [borrowedWords(looked.rules)] : []),
       ...(given === undefined ? [] : [given]),
@@ -123,7 +125,7 @@ function measuredOf(about: QuestionId, looked: Looked, system: LengthSystem): Me
 
 function borrowedWords(rules: RuleSetId): string {
   const whose = rules === 'good-practice' ? '' : `${ruleSetTitle(rules)} gives no figure for this. `;
-  return `${whose}This one is good practice, used to compare. For this figure alone nobody has to leave.`;
+  return `${whose}This one is borrowed from elsewhere, to compare. For this figure alone nobody has to leave.`;
 }
 
 const HEADLINES: Readonly<Record<Drawer, string>> = {

@@ -1,6 +1,6 @@
 import { departureBound } from '../limits/bound';
 import type { Limit, LimitKind, RuleSetId } from '../limits/limit';
-import { limitOf, namedLimitOf, sourceOf } from '../limits/limits';
+import { limitOf, namedLimitOf } from '../limits/limits';
 import { type LengthSystem, MM_PER_M, type Mm } from '../units';
 import { boundWords, plainLength, withLengths } from './lengths';
 import { type Held, heldTo } from './measures';
@@ -13,6 +13,7 @@ export interface GroundLimit {
   readonly asked: string;
   readonly kind: LimitKind;
   readonly source: string;
+  readonly sourceKey: string;
   readonly borrowed: boolean;
 }
 
@@ -86,7 +87,8 @@ export function groundLimits(rules: RuleSetId, system: LengthSystem): readonly G
       how,
       asked: boundWords(end, bound, system),
       kind: limit.kind,
-      source: `${sourceOf(limit).title}, ${limit.clause}`,
+      source: `${limit.edition}, ${limit.clause}`,
+      sourceKey: limit.source,
       borrowed: limit.rules === 'good-practice' && rules !== 'good-practice',
     };
   });

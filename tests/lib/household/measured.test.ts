@@ -74,9 +74,10 @@ describe('a figure that is borrowed', () => {
       value: 'Slots above the ground: 100 mm',
       limit: 'at least 153 mm',
       kind: 'good practice',
-      source: expect.stringContaining('Technical Note 28B'),
+      source: 'BIA Technical Note 28B, December 2005, summary of recommendations',
+      sourceKey: 'bia-28b',
       softer: [
-        'Canada (NBC 2020) gives no figure for this. This one is good practice, used to compare. For this figure alone nobody has to leave.',
+        'Canada (NBC 2020) gives no figure for this. This one is borrowed from elsewhere, to compare. For this figure alone nobody has to leave.',
       ],
     });
   });

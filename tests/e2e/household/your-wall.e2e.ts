@@ -1,8 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { QUESTIONS, STOPS } from '../../lib/household/stops';
-import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from './browser';
-import { lookAt } from './practice/practice-steps';
+import { QUESTIONS, STOPS } from '../../../lib/household/stops';
+import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from '../browser';
+import { lookAt } from '../practice/practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
