@@ -25,7 +25,7 @@ export function LookStart(props: {
   const { looks, onBegin, onRemove } = props;
   const [way, setWay] = useState(props.way);
   const [name, setName] = useState('');
-  const [calls, setCalls] = useState<Calls>({});
+  const [calls, setCalls] = useState<Calls>(looks[0]?.calls ?? {});
   const rules = useOneRuleSet();
   const system = useLengthsHere();
   const id = useId();

@@ -52,7 +52,7 @@ export const PAPER_SETS: readonly PaperSet[] = [
       },
       {
         ask: 'At which points will you stop, so that I or an inspector can look?',
-        good: 'They list them: the ledge, the ties, the lintels, the gap. Nothing is covered before someone has looked.',
+        good: 'They list them: the base, the ties, the steel over openings, the gap behind the bricks. Nothing is covered before someone has looked.',
       },
       {
         ask: 'Do you have insurance, and who asks for the permit?',
@@ -70,7 +70,7 @@ export const PAPER_SETS: readonly PaperSet[] = [
     lead: 'These are the last moments to see what the wall will hide. Stay off the scaffold. Ask for photographs.',
     papers: [
       {
-        ask: 'The ledge before the first brick: how wide is it, is it level and clean?',
+        ask: 'The ledge that the first row will stand on: how wide is it, is it level and clean?',
         good: 'A photograph with a tape. All of the wall’s length has something to stand on.',
       },
       {
@@ -98,7 +98,7 @@ export const PAPER_SETS: readonly PaperSet[] = [
         good: 'A cover that sheds rain and is held down.',
       },
       {
-        ask: 'The soft joints: are they open all the way, with no mortar in them?',
+        ask: 'The upright joints that get a soft filler: are they open all the way, with no mortar in them?',
         good: 'You can see through them before the filler goes in.',
       },
     ],
@@ -117,7 +117,7 @@ export const PAPER_SETS: readonly PaperSet[] = [
         good: 'A delivery note or a box label, and two figures: up the wall and along it.',
       },
       {
-        ask: 'The sizes of the lintels, and how far they reach on each side',
+        ask: 'The sizes of the lintels, which carry the bricks over openings, and how far each one reaches past both sides',
         good: 'A list, opening by opening, with the table or the engineer it came from.',
       },
       {

@@ -72,6 +72,10 @@ describe('the look round', () => {
     );
     await page.getByText('Does the gable lean, or is there a gap between it and the roof?').waitFor();
     await lookAt(page, 'look-note', PHONE);
+    for (const format of ['A4', 'Letter']) {
+      const printed = (await page.pdf({ format })).toString('latin1');
+      expect(printed.match(/\/Type \/Page\b/g), format).toHaveLength(1);
+    }
 
     await page.getByText('Kept on this device.').waitFor();
     await page.reload();
