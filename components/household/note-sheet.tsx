@@ -115,9 +115,9 @@ function DrawerOf({ drawer, findings }: { readonly drawer: Drawer; readonly find
       <ul>
         {findings.map(({ about, stop, saw, measured, maybe, ask }) => (
           <li key={about}>
-            <strong>{saw}</strong> <span className="fine">{titleOf(stop)}.</span>
-            {measured && <MeasuredLine measured={measured} />}
-            {maybe.length > 0 && <span className={styles.line}>It may also be: {maybe.join(' ')}</span>}
+            <strong>{saw}</strong> <span className="fine">{titleOf(stop)}.</span>{' '}
+            {measured && <MeasuredLine measured={measured} />}{' '}
+            {maybe.length > 0 && <span className={styles.line}>It may also be: {maybe.join(' ')}</span>}{' '}
             <span className={styles.line}>{ask}</span>
           </li>
         ))}
