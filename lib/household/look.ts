@@ -1,3 +1,4 @@
+import { isRecord } from '../json/read-json';
 import { RULE_SETS, type RuleSetId } from '../limits/limit';
 import { type Looked, WAYS } from './note';
 import { type Answer, SEEN } from './question';
@@ -80,8 +81,4 @@ function ruleSetOf(text: unknown): RuleSetId | undefined {
 
 function isTime(value: unknown): value is number {
   return typeof value === 'number' && Number.isFinite(value);
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
 }
