@@ -28,7 +28,7 @@ export function ExplainedItem(props: {
   const { measured, limit, unit, hazard } = row.finding;
   return (
     <>
-      <h3 className={styles.findingName}>
+      <h3 className={`bar ${styles.findingName}`}>
         <span className={styles.number}>{row.number}</span> {row.name} <HazardSign hazard={hazard} />
       </h3>
       <p className={styles.place}>{row.place}</p>

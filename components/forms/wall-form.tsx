@@ -31,7 +31,7 @@ export function WallForm(props: {
   const { action, send, fields, typed, problems, mostSeed } = props;
   const problemOf = (field: string) => problems.find((each) => each.field === field)?.problem ?? null;
   return (
-    <form method="get" action={action} className={styles.wall}>
+    <form method="get" action={action} className="stack">
       {fields.map(({ name, label, choices }) => (
         <div key={name} className={form.field}>
           <label htmlFor={name}>{label}</label>

@@ -54,9 +54,9 @@ export function InstrumentBench(props: {
   const isNoted = noted !== null && notebook.some((each) => isSame(each, noted));
 
   return (
-    <section className={styles.bench} aria-label="Instruments">
+    <section className={`stack ${styles.bench}`} aria-label="Instruments">
       <Choice {...{ id, fits, others }} onChoose={(next) => setChosen({ id: next, on: partKind })} />
-      <div className={styles.shown}>
+      <div className={`stack tight ${styles.shown}`}>
         <InstrumentPicture instrument={id} {...{ reading, system }} />
         <output className={styles.value} aria-label="Reading" aria-live="polite">
           {reading === null ? (
@@ -149,7 +149,7 @@ function ReadingList(props: {
   const { readings, reading, system, onChoose } = props;
   const name = useId();
   return (
-    <fieldset className={styles.list}>
+    <fieldset className={`stack tight ${styles.list}`}>
       <legend className="fine">It reads here</legend>
       {readings.map((each) => (
         <label key={each.what}>

@@ -20,7 +20,7 @@ export function RulesChoice({
     if (isRulesInUse(target.value)) chooseRules(target.value);
   };
   return (
-    <label className={styles.rules}>
+    <label className={`bar ${styles.rules}`}>
       Show the limits of{' '}
       <select value={rules} onChange={choose}>
         <Options of={titles} />

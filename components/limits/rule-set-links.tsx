@@ -14,7 +14,7 @@ export function RuleSetLinks({
 }) {
   return (
     <nav aria-label="Rule sets">
-      <ul className={brief ? styles.brief : styles.links}>
+      <ul className={brief ? 'row' : styles.links}>
         {RULE_SETS.map((rules) => (
           <li key={rules}>
             <Link

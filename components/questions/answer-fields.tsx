@@ -20,7 +20,7 @@ export function NumberField(props: {
       <label htmlFor={id} className={styles.prompt}>
         {question.prompt}
       </label>
-      <div className={styles.entry}>
+      <div className={`bar ${styles.entry}`}>
         <input
           id={id}
           value={text}
@@ -63,12 +63,12 @@ export function ChoiceField(props: {
     onChoose(chosen.includes(id) ? chosen.filter((each) => each !== id) : [...chosen, id]);
   };
   return (
-    <fieldset className={styles.choices} disabled={locked}>
+    <fieldset className="stack tight" disabled={locked}>
       <legend className={styles.prompt}>
         {question.prompt} {several && <span className={styles.hint}>Pick all that apply.</span>}
       </legend>
       {question.options.map(({ id, text, drawing }) => (
-        <label key={id} className={styles.choice}>
+        <label key={id} className={`bar ${styles.choice}`}>
           <input
             type={several ? 'checkbox' : 'radio'}
             name={name}
@@ -108,9 +108,9 @@ export function OrderField(props: {
     onMove(next);
   };
   return (
-    <fieldset className={styles.choices}>
+    <fieldset className="stack tight">
       <legend className={styles.prompt}>{question.prompt}</legend>
-      <ol className={styles.steps}>
+      <ol className={`stack tight ${styles.steps}`}>
         {steps.map((option, place) => (
           <li key={option.id}>
             <div className={styles.step}>

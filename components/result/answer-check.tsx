@@ -36,7 +36,7 @@ const UNMARKED = 'Not marked';
 export function AnswerCheck({ row, system }: { readonly row: FindingRow; readonly system: LengthSystem }) {
   const { finding, answer, verdicts, rightAct } = row;
   return (
-    <dl className={styles.answers}>
+    <dl className={`stack tight ${styles.answers}`}>
       <Line term="Your reading" verdict={verdicts.measured} given={answer.reading !== undefined}>
         {readingWords(row, system)}
       </Line>

@@ -35,7 +35,7 @@ function Items(props: {
   return (
     <>
       <h3 className={styles.listTitle}>{title}</h3>
-      <ul className={styles.list}>
+      <ul className="stack">
         {findings.map((row) => (
           <FindingItem {...shared(row.number)} key={row.number} row={row} notebook={notebook} />
         ))}
@@ -117,7 +117,7 @@ export function ResultView(props: {
       {rows.left.length > 0 && (
         <>
           <h3 className={styles.listTitle}>Rightly left</h3>
-          <ul className={styles.list}>
+          <ul className="stack">
             {rows.left.map((row) => (
               <li key={`${row.part} ${row.faultName}`} className={styles.item}>
                 <h4>{row.faultName}?</h4>

@@ -53,8 +53,8 @@ export function DrawingFrame(props: {
         <Controls {...given} />
         {button}
       </div>
-      <div className={styles.judged}>
-        {verdicts !== undefined && <ul className={styles.verdicts}>{verdicts}</ul>}
+      <div className={`stack ${styles.judged}`}>
+        {verdicts !== undefined && <ul className="stack tight">{verdicts}</ul>}
         {caution !== undefined && <Caution lines={caution} toSafety />}
         <WorkedOut working={working} />
       </div>

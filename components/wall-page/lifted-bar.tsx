@@ -34,8 +34,8 @@ export function LiftedBar(props: {
 }) {
   const { name, isOpen, left, most, onLift, onStep, onRead } = props;
   return (
-    <div className={styles.bar}>
-      <p className={styles.now}>
+    <div className="stack tight">
+      <p className={`bar ${styles.now}`}>
         <span role="status">
           {isOpen ? 'Lifted' : 'Not lifted'}: <strong>{name}</strong>.{onLift && ` ${leftWords(left, most)}`}
         </span>
@@ -50,7 +50,7 @@ export function LiftedBar(props: {
           </button>
         )}
       </p>
-      <div className={styles.steps}>
+      <div className={`row ${styles.steps}`}>
         {STEPS.map((step) => (
           <button key={step.label} type="button" onClick={() => onStep(step)}>
             {step.label}

@@ -22,7 +22,7 @@ export function MarkingPanel(props: {
   const { marks, canUndo, cautions, children, notes, onChange, onRemove, onUndo, onSaySound, onReview } =
     props;
   return (
-    <div className={styles.panel}>
+    <div className={`stack ${styles.panel}`}>
       {children}
       <section className={styles.marks} aria-labelledby="marks-heading">
         <div className={styles.head}>
@@ -42,7 +42,7 @@ export function MarkingPanel(props: {
         )}
       </section>
       {notes}
-      <div className={styles.steps}>
+      <div className="stack tight">
         {marks.length === 0 && (
           <button type="button" className="button button-plain" onClick={onSaySound}>
             This wall is sound

@@ -54,7 +54,7 @@ export function Review(props: {
           </li>
         ))}
       </ul>
-      <div className={styles.steps}>
+      <div className={`stack tight ${styles.steps}`}>
         {answered ? (
           <button type="button" className="button" onClick={onHandIn}>
             {isOneOfSeveral ? 'Done' : 'Hand in'}

@@ -57,7 +57,7 @@ export function WallStage(props: {
   const settings = useViewSettings(viewKey, props.view);
   const shared = { wall, view: settings.view, marks, selected, layer, system, label };
   return (
-    <section className={styles.stage} aria-labelledby="stage-heading">
+    <section className="stack" aria-labelledby="stage-heading">
       <h2 id="stage-heading" className="visually-hidden" tabIndex={-1}>
         The wall
       </h2>

@@ -19,7 +19,7 @@ export function Stepper(props: {
   const id = useId();
   const by = (change: number) => onChange(Math.min(most, Math.max(least, value + change)));
   return (
-    <div className={styles.stepper}>
+    <div className={`bar ${styles.stepper}`}>
       <label htmlFor={id}>{label}</label>
       <button type="button" aria-label={less} disabled={value <= least} onClick={() => by(0 - step)}>
         −

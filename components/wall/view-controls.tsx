@@ -23,7 +23,7 @@ export function DistanceControl(props: {
 }) {
   const { distance, system, onChange } = props;
   return (
-    <div className={styles.controls}>
+    <div className={`stack tight ${styles.controls}`}>
       <ChoiceBar legend="Stand off" options={DISTANCES} value={distance} onChoose={onChange} />
       <p>From here a good eye tells apart lines {formatLength(finestSeen(distance), system)} apart.</p>
     </div>
@@ -34,7 +34,7 @@ export function DistanceControl(props: {
 export function SunControl(props: { readonly sun: number; readonly onChange: (sun: number) => void }) {
   const { sun, onChange } = props;
   return (
-    <div className={styles.controls}>
+    <div className={`stack tight ${styles.controls}`}>
       <Stepper
         label="Sun"
         value={sun}
@@ -65,7 +65,7 @@ export function CutControl(props: {
 }) {
   const { panel, x, system, onChange } = props;
   return (
-    <div className={styles.controls}>
+    <div className={`stack tight ${styles.controls}`}>
       <Stepper
         label="Cut at"
         value={x}
@@ -89,7 +89,7 @@ export function CourseControl(props: {
 }) {
   const { panel, course, onChange } = props;
   return (
-    <div className={styles.controls}>
+    <div className={`stack tight ${styles.controls}`}>
       <Stepper
         label="Course"
         value={course}

@@ -57,8 +57,8 @@ export function WallList(props: {
     event.currentTarget.querySelector<HTMLElement>(`[data-part="${next}"]`)?.focus();
   };
   return (
-    <section className={styles.list} aria-label={`${label}, as a list`}>
-      <div className={styles.rows}>
+    <section className="stack" aria-label={`${label}, as a list`}>
+      <div className={`bar ${styles.rows}`}>
         <label htmlFor={id}>Row</label>
         <button
           type="button"
@@ -89,7 +89,11 @@ export function WallList(props: {
           Arrow keys move along the row, Enter picks.
         </p>
       )}
-      <ol className={styles.parts} onKeyDown={travel} aria-describedby={onPick ? `${id}-help` : undefined}>
+      <ol
+        className={`stack tight ${styles.parts}`}
+        onKeyDown={travel}
+        aria-describedby={onPick ? `${id}-help` : undefined}
+      >
         {row.targets.map(({ part, name }) => {
           const marked = marks.filter((mark) => mark.part === part).map(({ number }) => number);
           const text = [name, measures.get(part), marked.length > 0 ? `mark ${marked.join(', ')}` : null]

@@ -80,7 +80,7 @@ export default async function AccountPage() {
 function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
   return (
     <>
-      <ul className={styles.sessions}>
+      <ul className={`stack ${styles.sessions}`}>
         {sessions.map(({ id, device, begun, used, isThis }) => (
           <li key={id}>
             <p>

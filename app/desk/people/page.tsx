@@ -54,7 +54,7 @@ function Member(member: StaffRow) {
         {hasPassword ? signedInWords(sessions) : 'Invited: has not used the link yet'}
         {hasSecondStep && ', with a second step'}
       </p>
-      <div className={styles.actions}>
+      <div className="row">
         <MakeLink
           action="/api/people/reset-link"
           send="New password link"

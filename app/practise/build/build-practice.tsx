@@ -74,7 +74,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
         ) : (
           stage.viewKey === 'behind' && <LiftSteps name={stage.liftedName} onStep={stage.step} />
         )}
-        <div className={styles.bars}>
+        <div className="bar">
           <label className="tick">
             <input type="checkbox" checked={ringed} onChange={(event) => setRinged(event.target.checked)} />
             Ring what is beyond a limit
@@ -115,7 +115,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
             <summary>
               <h3>{family}</h3>
             </summary>
-            <div className={styles.list}>
+            <div className="stack">
               {sliders
                 .filter((slider) => slider.family === family)
                 .map((slider) => (

@@ -106,7 +106,7 @@ function Choices(props: {
   }[];
 }) {
   return (
-    <nav aria-label={props.legend} className={styles.choices}>
+    <nav aria-label={props.legend} className={`bar ${styles.choices}`}>
       <span aria-hidden="true">{props.legend}</span>
       <ul className="plain">
         {props.choices.map(({ label, to, here }) => (

@@ -16,7 +16,7 @@ export function BuildFound({
     <>
       <p role="status">{countWords(findings.length)}</p>
       {findings.length > 0 && (
-        <ul className={styles.found}>
+        <ul className={`stack tight ${styles.found}`}>
           {findings.map((row) => (
             <li key={row.number}>
               {row.number}. {findingLine(row, system)}. <HazardSign hazard={row.finding.hazard} />

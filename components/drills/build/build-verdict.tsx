@@ -33,7 +33,7 @@ export function ComparedList({
   const silent = rows.filter(({ verdicts }) => verdicts.length === 0).map(({ title }) => title);
   return (
     <>
-      <ul className={styles.compared}>
+      <ul className={`stack ${styles.compared}`}>
         {alike(rows).map(({ titles, verdict }) => {
           const { end, measured, bound, crossedAt, passes, unit, source } = verdict;
           return (

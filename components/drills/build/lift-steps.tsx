@@ -14,7 +14,7 @@ export function LiftSteps(props: {
 }) {
   const { name, onStep } = props;
   return (
-    <div className={styles.steps}>
+    <div className={`bar ${styles.steps}`}>
       <p role="status">
         Lifted: <strong>{name}</strong>
       </p>

@@ -22,7 +22,7 @@ export function GuidedFind(props: {
   const { rows, active, onActive, onCheck } = props;
   const open = rows.filter(({ picked }) => picked === null).length;
   return (
-    <div className={styles.half}>
+    <div className={`stack ${styles.half}`}>
       <p>
         {rows.length === 1 ? 'One fault is named.' : `${rows.length} faults are named.`} Find{' '}
         {rows.length === 1 ? 'it' : 'each'} on the wall and pick the place.

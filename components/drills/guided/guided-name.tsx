@@ -26,7 +26,7 @@ export function GuidedName(props: {
     else onCheck(named);
   };
   return (
-    <form onSubmit={submit} className={styles.half}>
+    <form onSubmit={submit} className={`stack ${styles.half}`}>
       <p>
         {rows.length === 1 ? 'One place is ringed.' : `${rows.length} places are ringed.`} Look closely, and
         say what is wrong there.

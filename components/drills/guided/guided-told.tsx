@@ -13,7 +13,7 @@ export function GuidedTold(props: {
 }) {
   const { rows, right, system, onShow } = props;
   return (
-    <ol className={styles.list}>
+    <ol className="stack">
       {rows.map((row, index) => (
         <li key={row.number} className={styles.item}>
           {right && <p className={styles.verdict}>{right[index] ? '✓ Right' : '✕ Not right'}</p>}

@@ -27,7 +27,7 @@ export function PairResult(props: {
           ? foundWords(found, findings.length)
           : 'The wall you pointed to is sound, so marks on it do not count. Here is what is different:'}
       </p>
-      <ol className={styles.list}>
+      <ol className={`stack ${styles.list}`}>
         {findings.map((row) => (
           <li key={row.number}>
             {rightSide && <OutcomeSign outcome={row.outcome} />}

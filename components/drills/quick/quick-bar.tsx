@@ -10,7 +10,7 @@ export function QuickBar(props: {
   const { state, onAnswer, onPause } = props;
   const { left, time, paused, phase, answers } = state;
   return (
-    <div className={styles.bar}>
+    <div className={`bar ${styles.bar}`}>
       <p className={styles.count}>
         Wall {answers.length + 1} of {WALLS_A_ROUND}
       </p>
@@ -32,7 +32,7 @@ export function QuickBar(props: {
           </button>
         </div>
       )}
-      <div className={styles.answers}>
+      <div className={`row ${styles.answers}`}>
         <button type="button" className="button" disabled={paused} onClick={() => onAnswer(false)}>
           Sound
         </button>

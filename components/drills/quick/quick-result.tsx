@@ -30,7 +30,7 @@ export function QuickResult({
         Every wall with what was measured on it. Those you got wrong come first. Of them, what could fall
         stands on top.
       </p>
-      <ol className={styles.rows}>
+      <ol className="stack">
         {rows.map((row) => (
           <QuickItem key={row.number} row={row} system={system} draw={draw} />
         ))}

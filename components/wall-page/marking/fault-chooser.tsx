@@ -54,7 +54,7 @@ export function FaultChooser(props: {
   return (
     <fieldset className={styles.chooser}>
       <legend className={styles.legend}>What is wrong here?</legend>
-      <label className={styles.filter}>
+      <label className={`stack tight ${styles.filter}`}>
         <span>Type a word, plain or of the trade, to shorten the list</span>
         <input
           type="search"

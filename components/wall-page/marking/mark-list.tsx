@@ -20,7 +20,7 @@ export function MarkList(props: {
 }) {
   const { marks, onChange, onRemove } = props;
   return (
-    <ol className={styles.marks}>
+    <ol className="stack tight">
       {marks.map(({ mark, faultName, partName, details }, index) => (
         <li key={`${mark.part} ${mark.fault}`} className={styles.mark}>
           <p className={styles.words}>

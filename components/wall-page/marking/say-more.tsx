@@ -43,7 +43,7 @@ export function SayMore(props: {
       <summary>
         Say more <span className={styles.given}>{givenWords(details, unit, system)}</span>
       </summary>
-      <div className={styles.parts}>
+      <div className={`stack ${styles.parts}`}>
         {unit === 'there or not' ? (
           <ChoiceBar
             legend="How much?"
@@ -52,7 +52,7 @@ export function SayMore(props: {
             onChoose={(reading) => onChange({ ...details, reading })}
           />
         ) : (
-          <div className={styles.reading}>
+          <div className="stack tight">
             <label htmlFor={`${id}-reading`}>
               <strong>How much?</strong> {what}
             </label>
@@ -68,7 +68,7 @@ export function SayMore(props: {
               <span id={`${id}-unit`}>{readingUnit(unit, system)}</span>
             </span>
             {fitting.length > 0 && (
-              <div className={styles.offers}>
+              <div className={`row ${styles.offers}`}>
                 {fitting.map((each) => (
                   <button
                     key={`${each.part} ${each.instrument} ${each.what} ${each.turned}`}

@@ -88,7 +88,7 @@ export default async function GroupPage({ params }: Props) {
       {isOpen && (
         <>
           <h2>Join</h2>
-          <div className={styles.join}>
+          <div className={`bar ${styles.join}`}>
             <div>
               <p>Learners go to {join.replace(/\/join\/.*/, '/join')} and type</p>
               <p className={styles.code}>{group.joinCode}</p>

@@ -23,7 +23,7 @@ export function PairAsk({
   const { side, pickedPart, picked, marks, pointed, faults, loading } = pair;
   const faultName = (fault: string) => faults.loaded?.find(({ id }) => id === fault)?.name ?? fault;
   return (
-    <section aria-labelledby="ask-heading" className={styles.asked}>
+    <section aria-labelledby="ask-heading" className={`stack ${styles.asked}`}>
       <h2 id="ask-heading">What differs?</h2>
       <ChoiceBar
         legend="The spoiled one is"
@@ -52,7 +52,7 @@ export function PairAsk({
           <LoadingNotice of={[faults]} />
         ))}
       {marks.length > 0 && (
-        <ol className={styles.marks} aria-label="Your marks">
+        <ol className={`stack tight ${styles.marks}`} aria-label="Your marks">
           {marks.map(({ part, fault }, index) => (
             <li key={`${part} ${fault}`}>
               <span>

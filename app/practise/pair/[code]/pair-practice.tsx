@@ -76,7 +76,7 @@ export function PairPractice(props: {
 
   return (
     <div ref={room} data-told={isTold}>
-      <div className={styles.bars}>
+      <div className="stack">
         <Places views={pairViews(sound)} viewKey={look} onView={setLook} />
         {hidden && <p className={styles.hint}>{hidden}</p>}
         <Controls wall={sound} viewKey={look} settings={settings} system={system} />
@@ -102,7 +102,7 @@ export function PairPractice(props: {
           look={look}
         />
       </DrawContext>
-      <div className={styles.bars}>
+      <div className="stack">
         {side !== null && !isTold && settings.view.kind !== 'tickets' && (
           <ChoiceBar legend="Arrow keys go by" options={LAYER_CHOICES} value={layer} onChoose={setLayer} />
         )}

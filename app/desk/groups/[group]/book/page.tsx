@@ -60,7 +60,7 @@ export default async function BookPage({ params, searchParams }: Props) {
         </>
       )}
       {pages > 1 && (
-        <nav className={styles.pages} aria-label="Pages of learners">
+        <nav className="bar" aria-label="Pages of learners">
           {Array.from({ length: pages }, (_, index) => index + 1).map((each) => (
             <a
               key={each}

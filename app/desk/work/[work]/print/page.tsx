@@ -117,7 +117,7 @@ function QuestionSheet(props: {
       <h2>
         Wall {place} of {of}: {kind}
       </h2>
-      <div className={styles.views}>
+      <div className={`row ${styles.views}`}>
         {viewsOnPaper(wall.wall).map(({ view, title }) => (
           <figure key={view} data-view={view === 'front' ? 'front' : 'other'}>
             {/* biome-ignore lint/performance/noImgElement: a drawing made for this page, which no image server can make smaller */}

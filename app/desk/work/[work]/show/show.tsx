@@ -49,7 +49,7 @@ export function Show(props: {
         <strong>{handedIn}</strong> handed in, <strong>{saysSound}</strong> say sound.
         {lost && ' No connection: the picture may be old.'}
       </p>
-      <nav className={styles.buttons} aria-label="Show">
+      <nav className={`bar ${styles.buttons}`} aria-label="Show">
         {places.before && (
           <a className="button button-plain" href={places.before}>
             Wall before
