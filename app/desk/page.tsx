@@ -30,7 +30,7 @@ export default async function DeskPage() {
     <div className={styles.page}>
       {person.kind === 'owner' && (
         <p>
-          <a className={styles.link} href="/desk/people">
+          <a className="link" href="/desk/people">
             People: invite instructors, new password links
           </a>
         </p>
@@ -47,7 +47,7 @@ export default async function DeskPage() {
           <ul className={styles.steps}>
             {steps.map(({ words, href, group }) => (
               <li key={`${group} ${words}`}>
-                <a className={styles.link} href={href}>
+                <a className="link" href={href}>
                   {group}: {words}
                 </a>
               </li>
@@ -61,7 +61,7 @@ export default async function DeskPage() {
           <ul>
             {due.map(({ id, title, dueAt, groupName, handedIn, of }) => (
               <li key={id}>
-                <a className={styles.link} href={`/desk/work/${id}`}>
+                <a className="link" href={`/desk/work/${id}`}>
                   {title}
                 </a>{' '}
                 · {groupName} · {dueAt !== null && <When at={dueAt} />} · {handedIn} of {of} handed in
@@ -71,11 +71,11 @@ export default async function DeskPage() {
         </section>
       )}
       <h2>Groups</h2>
-      <ul className={styles.cards}>
+      <ul className={`cards ${styles.cards}`}>
         {groups.map(({ group, works }) => (
           <li key={group.id}>
             <h3>
-              <a className={styles.link} href={`/desk/groups/${group.id}`}>
+              <a className="link" href={`/desk/groups/${group.id}`}>
                 {group.name}
               </a>
             </h3>

@@ -16,7 +16,7 @@ export default function LimitsPage() {
   return (
     <div className={styles.wide}>
       <h1>Limits</h1>
-      <p className={styles.text}>
+      <p className="column">
         A fault is something beyond its limit. Here are the limits that the drawn walls are held to, and many
         more. A value exactly at its limit passes.
       </p>
@@ -29,7 +29,7 @@ export default function LimitsPage() {
           <li key={words}>{words}.</li>
         ))}
       </ul>
-      <p className={styles.text}>
+      <p className="column">
         Every limit of a rule set says which of these it is, and names its source and clause. Below: what the
         checks ask for, side by side. A dashed frame is good practice, used because that code is silent.
       </p>

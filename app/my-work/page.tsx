@@ -27,7 +27,7 @@ export default async function MyWorkPage() {
         {works.map((each) => (
           <li key={each.work.id}>
             <h2>
-              <Link prefetch={false} className={styles.workLink} href={`/my-work/${each.work.id}`}>
+              <Link prefetch={false} className="link" href={`/my-work/${each.work.id}`}>
                 {each.work.title}
               </Link>
             </h2>

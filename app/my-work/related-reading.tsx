@@ -19,14 +19,14 @@ export function RelatedReading(props: {
       <ul className={styles.before}>
         {read.map(({ slug, meta }) => (
           <li key={slug}>
-            <Link prefetch={false} href={`/lessons/${slug}`}>
+            <Link prefetch={false} className="link" href={`/lessons/${slug}`}>
               Lesson: {meta.title}
             </Link>
           </li>
         ))}
         {asked.map((topic) => (
           <li key={topic}>
-            <Link prefetch={false} href={`/questions/${topic}`}>
+            <Link prefetch={false} className="link" href={`/questions/${topic}`}>
               Questions: {QUESTION_TOPIC_TITLES[topic]}
             </Link>
           </li>

@@ -105,7 +105,7 @@ export function WorkRoom(props: {
       {wall && (
         <>
           <p>
-            <a className={styles.back} href={LIST}>
+            <a className="link" href={LIST}>
               All walls
             </a>
           </p>

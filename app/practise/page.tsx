@@ -57,9 +57,9 @@ export default function PractisePage() {
       <p className="column">
         Here are five ways to train your eye. You need no account, and you can start with any of them.
       </p>
-      <ul className={styles.ways}>
+      <ul className="cards">
         {WAYS.map(({ href, name, what, goodFor, takes }) => (
-          <li key={href} className={styles.way}>
+          <li key={href} className={`panel ${styles.way}`}>
             <h2>
               <Link href={href} prefetch={false}>
                 {name}

@@ -61,7 +61,7 @@ export function HandInStatus(props: {
       </p>
       {!sending && !waits && (
         <p>
-          <a className={styles.join} href="/join">
+          <a className="link" href="/join">
             Join your group again
           </a>
         </p>

@@ -19,7 +19,7 @@ export function RuleSetLimits({ rules }: { readonly rules: RuleSetId }) {
   return (
     <>
       <nav aria-label="Topics">
-        <ul className={styles.topics} id="topics">
+        <ul className="links" id="topics">
           {topics.map(({ topic }) => (
             <li key={topic}>
               <a href={`#${topicAnchor(topic)}`}>{TOPIC_WORDS[topic]}</a>
@@ -52,7 +52,7 @@ export function RuleSetLimits({ rules }: { readonly rules: RuleSetId }) {
             </>
           )}
           <p>
-            <a className={styles.up} href="#topics">
+            <a className="link" href="#topics">
               Up to the topics
             </a>
           </p>

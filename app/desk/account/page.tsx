@@ -80,7 +80,7 @@ export default async function AccountPage() {
 function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
   return (
     <>
-      <ul className={`stack ${styles.sessions}`}>
+      <ul className={`cards ${styles.sessions}`}>
         {sessions.map(({ id, device, begun, used, isThis }) => (
           <li key={id}>
             <p>

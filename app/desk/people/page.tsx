@@ -16,7 +16,7 @@ export default async function PeoplePage() {
       <h1>People</h1>
       <section>
         <h2>Invite an instructor</h2>
-        <p className={styles.text}>
+        <p className="column">
           You get a link to hand over. With it they choose their own password. No mail is sent from here.
         </p>
         <MakeLink action="/api/people/invite" send="Make the link" name="Invite an instructor">
@@ -25,12 +25,12 @@ export default async function PeoplePage() {
         </MakeLink>
       </section>
       <h2>Instructors</h2>
-      <p className={styles.text}>
+      <p className="column">
         Has somebody left? Shut them out: password, links and sign-ins end at once. What they set stays, and
         so does their name at it. A new password link lets them in again. Has somebody lost phone and recovery
         codes? Make sure it really is them asking, then turn their second step off.
       </p>
-      <ul className={styles.people}>
+      <ul className={`cards ${styles.people}`}>
         {people.map((member) => (
           <li key={member.userId}>
             <Member {...member} />

@@ -40,7 +40,7 @@ export default async function LessonPage({ params }: Props) {
         Lesson {meta.order} · about {minutes} minutes
       </p>
       <LessonText code={code} />
-      <section className={styles.able} aria-label="What you can do now">
+      <section className={`panel ${styles.able}`} aria-label="What you can do now">
         <p>Now you can</p>
         <ul>
           {meta.able.map((each) => (

@@ -31,11 +31,11 @@ export default async function RuleSetPage({ params }: Props) {
   const rules = ruleSetOf((await params).rules);
   return (
     <div className={styles.wide}>
-      <p className={styles.back}>
+      <p className="links">
         <Link href="/limits">All limits side by side</Link>
       </p>
       <h1>Limits: {ruleSetTitle(rules)}</h1>
-      <p className={styles.text}>{RULE_SET_WORDS[rules]}</p>
+      <p className="column">{RULE_SET_WORDS[rules]}</p>
       <RuleSetLinks here={rules} brief />
       <LimitsCaution />
       <RuleSetLimits rules={rules} />

@@ -18,7 +18,7 @@ export function BuildFound({
       {findings.length > 0 && (
         <ul className={`stack tight ${styles.found}`}>
           {findings.map((row) => (
-            <li key={row.number}>
+            <li key={row.number} className="panel">
               {row.number}. {findingLine(row, system)}. <HazardSign hazard={row.finding.hazard} />
             </li>
           ))}

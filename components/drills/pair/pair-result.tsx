@@ -27,9 +27,9 @@ export function PairResult(props: {
           ? foundWords(found, findings.length)
           : 'The wall you pointed to is sound, so marks on it do not count. Here is what is different:'}
       </p>
-      <ol className={`stack ${styles.list}`}>
+      <ol className="stack">
         {findings.map((row) => (
-          <li key={row.number}>
+          <li key={row.number} className="panel">
             {rightSide && <OutcomeSign outcome={row.outcome} />}
             <ExplainedItem row={row} system={system} onShow={() => onShow(row.number)} />
             {row.onSound !== null && row.finding.unit !== 'there or not' && (

@@ -41,15 +41,15 @@ export default async function GroupPage({ params }: Props) {
   const join = `${siteAddress(await headers())}/join/${group.joinCode}`;
   return (
     <div className={styles.page}>
-      <p className={styles.links}>
-        <a className={styles.link} href="/desk">
+      <p className="links">
+        <a className="link" href="/desk">
           Desk
         </a>
-        <a className={styles.link} href={`/desk/groups/${id}/book`}>
+        <a className="link" href={`/desk/groups/${id}/book`}>
           Mark book
         </a>
         {leads && (
-          <a className={styles.link} href={`/desk/groups/${id}/instructors`}>
+          <a className="link" href={`/desk/groups/${id}/instructors`}>
             Instructors
           </a>
         )}
@@ -60,7 +60,7 @@ export default async function GroupPage({ params }: Props) {
         <ul className={styles.steps} aria-label="What to do next">
           {steps.map(({ words, href }) => (
             <li key={words}>
-              <a className={styles.link} href={href}>
+              <a className="link" href={href}>
                 {words}
               </a>
             </li>
@@ -78,7 +78,7 @@ export default async function GroupPage({ params }: Props) {
       <ul>
         {works.map((work) => (
           <li key={work.id}>
-            <a className={styles.link} href={`/desk/work/${work.id}`}>
+            <a className="link" href={`/desk/work/${work.id}`}>
               {work.title}
             </a>{' '}
             · <WorkWords work={work} of={roster.length} />
@@ -88,7 +88,7 @@ export default async function GroupPage({ params }: Props) {
       {isOpen && (
         <>
           <h2>Join</h2>
-          <div className={`bar ${styles.join}`}>
+          <div className="bar panel">
             <div>
               <p>Learners go to {join.replace(/\/join\/.*/, '/join')} and type</p>
               <p className={styles.code}>{group.joinCode}</p>
@@ -106,9 +106,9 @@ export default async function GroupPage({ params }: Props) {
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
-          <details className={styles.key}>
+          <details>
             <summary>Remove made-up names</summary>
-            <p className={styles.text}>
+            <p className="column">
               Has somebody joined under made-up names? This removes everybody who typed in their own name
               during the last hour. Names that were on the roster before stay. If a real learner is among
               them, put them back: their work is kept.
@@ -138,7 +138,7 @@ export default async function GroupPage({ params }: Props) {
           <h2>End of the year</h2>
           <details className="disclosure">
             <summary>Close the group</summary>
-            <p className={styles.text}>
+            <p className="column">
               Nobody can join any more, and nobody can start new work. The mark book stays. You can open the
               group again.
             </p>
@@ -173,7 +173,7 @@ function Joining({ group: { id, takesNew } }: { readonly group: Omit<GroupRow, '
         also={{ group: id, takesNew: !takesNew }}
         plain
       />
-      <p className={styles.text}>
+      <p className="column">
         Has the code got out? With a new one, the old code stops working. Learners who are signed in stay
         signed in.
       </p>

@@ -22,7 +22,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
                 </span>
               </summary>
               <div className={styles.more}>
-                <a className={styles.link} href={`/desk/learners/${id}`}>
+                <a className="link" href={`/desk/learners/${id}`}>
                   Results of {name}
                 </a>
                 <ResetPin learner={id} name={name} hasPin={hasPin} />

@@ -38,7 +38,7 @@ export function HandInCard({
         <a href={`/desk/work/${record.work}/book`}>All marks of this work</a>
       </p>
       {walls.length > 0 && (
-        <ul className={styles.links} aria-label="Walls of this hand-in">
+        <ul className="links" aria-label="Walls of this hand-in">
           {walls.map((score, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the place is what a wall is here
             <li key={index}>

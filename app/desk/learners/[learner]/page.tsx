@@ -46,7 +46,7 @@ export default async function LearnerPage({
   const others = group.filter((attempt) => attempt.learner !== learner).flatMap(({ walls }) => walls);
   return (
     <div className={styles.wide}>
-      <p className={styles.back}>
+      <p className="links">
         <a href={`/desk/groups/${head.group}/book`}>Mark book of {head.groupName}</a>
       </p>
       <h1>{head.name}</h1>
@@ -54,11 +54,11 @@ export default async function LearnerPage({
         <p>Nothing is marked yet.</p>
       ) : (
         <>
-          <p className={styles.text}>
+          <p className="column">
             {times(figures.walls, 'wall')} marked. Mean score <strong>{percentText(figures.score)}</strong>{' '}
             {errorText(scoreError(figures.score, figures.walls))}. {times(figures.falseMarks, 'false mark')}.
           </p>
-          <p className={styles.text}>{fewWallsWords(figures.walls)}</p>
+          <p className="column">{fewWallsWords(figures.walls)}</p>
           <div className={styles.beside}>
             <section>
               <h2>Step by step</h2>
@@ -79,7 +79,7 @@ export default async function LearnerPage({
             scores={[...own].reverse().flatMap(({ walls }) => walls.map(({ score }) => score))}
             label={`Scores of ${times(figures.walls, 'wall')} in the order handed in; the line is the mean of each with the four before it.`}
           />
-          <p className={styles.text}>
+          <p className="column">
             Dots are walls, in percent. The line is the mean of a wall with the four before it.
           </p>
           <h2>By family</h2>
@@ -135,7 +135,7 @@ function AbilityBlock({
         others={others.map((each) => scale.abilityOf(each).ability)}
         label={`Ability ${signedText(ability, 1)} logits, standard error ${standardError.toFixed(1)}; the others of the group as dots.`}
       />
-      <p className={styles.text}>
+      <p className="column">
         Ability {signedText(ability, 1)}, standard error {standardError.toFixed(1)}: most likely between {low}{' '}
         and {high}. 0 is the middle of the group. Small dots are the others. It takes into account which
         faults were met: the hard ones count for more. It is a range, not a rank.

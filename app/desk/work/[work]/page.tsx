@@ -57,8 +57,8 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
   if (tried) {
     return (
       <>
-        <p className={styles.links}>
-          <a className={styles.link} href={`/desk/work/${id}${learner ? `?learner=${learner.id}` : ''}`}>
+        <p className="links">
+          <a className="link" href={`/desk/work/${id}${learner ? `?learner=${learner.id}` : ''}`}>
             Back to {work.title}
           </a>
         </p>
@@ -75,15 +75,15 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
   const counted = asked.match === 'all' ? learners : learners.slice(0, FEW);
   return (
     <div className={styles.page}>
-      <p className={styles.links}>
-        <a className={styles.link} href={`/desk/groups/${work.groupId}`}>
+      <p className="links">
+        <a className="link" href={`/desk/groups/${work.groupId}`}>
           {group.name}
         </a>
-        <a className={styles.link} href={`/desk/work/${id}/print${learner ? `?learner=${learner.id}` : ''}`}>
+        <a className="link" href={`/desk/work/${id}/print${learner ? `?learner=${learner.id}` : ''}`}>
           Print
         </a>
         {work.state !== 'draft' && (
-          <a className={styles.link} href={`/desk/work/${id}/book`}>
+          <a className="link" href={`/desk/work/${id}/book`}>
             Marks
           </a>
         )}
@@ -104,7 +104,7 @@ export default async function WorkAtDeskPage({ params, searchParams }: Props) {
           <MatchTable rows={await matchFor(store, work, counted)} />
           {counted.length < learners.length && (
             <p>
-              <a className={styles.link} href={`/desk/work/${id}?match=all`}>
+              <a className="link" href={`/desk/work/${id}?match=all`}>
                 Count the forms of all {learners.length}
               </a>
             </p>

@@ -11,7 +11,7 @@ export function PreviewWalls(props: {
   const { work, walls, learner } = props;
   const whose = learner === null ? '' : `&learner=${encodeURIComponent(learner)}`;
   return (
-    <ol className={styles.walls}>
+    <ol className={`cards ${styles.walls}`}>
       {walls.map(({ place, kind, key }) => (
         <li key={place}>
           {/* biome-ignore lint/performance/noImgElement: a drawing made for this page, which no image server can make smaller */}
@@ -24,7 +24,7 @@ export function PreviewWalls(props: {
             Wall {place} · {kind}
           </h3>
           <p>
-            <a className={styles.link} href={`/desk/work/${work}?wall=${place}${whose}`}>
+            <a className="link" href={`/desk/work/${work}?wall=${place}${whose}`}>
               Try wall {place} as a learner
             </a>
           </p>

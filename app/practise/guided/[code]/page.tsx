@@ -49,7 +49,7 @@ export default async function GuidedPage({ params, searchParams }: Props) {
     <>
       <h1>Guided wall: {TOPIC_TITLES[brief.topic].toLowerCase()}</h1>
       <nav aria-label="Steps">
-        <ol className={`row ${styles.steps}`}>
+        <ol className={`links ${styles.steps}`}>
           {GUIDED_STEPS.map((each) => (
             <li key={each}>
               <Link href={at(each)} prefetch={false} aria-current={each === step ? 'step' : undefined}>

@@ -17,7 +17,7 @@ export function BookTable({
 }) {
   return (
     <>
-      <p className={styles.text}>
+      <p className="column">
         Each mark is the mean score of the walls, in percent, give or take the ± beside it: that is the most
         its standard error can be. Two marks less than about three times that apart can differ by luck alone.
       </p>

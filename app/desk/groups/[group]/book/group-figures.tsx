@@ -35,7 +35,7 @@ export async function GroupFigures({ db, group }: { readonly db: Store['db']; re
   return (
     <>
       <h2>Teach next</h2>
-      <p className={styles.text}>
+      <p className="column">
         What this group most needs, from its last {times(attempts.length, 'hand-in')}. What could fall counts
         most.
       </p>

@@ -43,7 +43,7 @@ export default async function BookPage({ params, searchParams }: Props) {
   const here = `/desk/groups/${group}/book`;
   return (
     <div className={styles.wide}>
-      <p className={styles.back}>
+      <p className="links">
         <a href={`/desk/groups/${group}`}>{name}</a>
       </p>
       <h1>Mark book: {name}</h1>
@@ -79,7 +79,7 @@ export default async function BookPage({ params, searchParams }: Props) {
         </Suspense>
       )}
       <h2>Export</h2>
-      <ul className={styles.links}>
+      <ul className="links">
         <li>
           <a href={`/api/export/${group}/wide.csv`}>Table, one row a learner (CSV)</a>
         </li>

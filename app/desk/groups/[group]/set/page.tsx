@@ -43,7 +43,7 @@ export default async function MakeWorkPage({ params, searchParams }: Props) {
   return (
     <div className={styles.page}>
       <p>
-        <a className={styles.link} href={`/desk/groups/${id}`}>
+        <a className="link" href={`/desk/groups/${id}`}>
           {group.name}
         </a>
       </p>
@@ -66,12 +66,12 @@ function Templates({ chosen, group }: { readonly chosen: Template; readonly grou
   return (
     <>
       <h2>Begin with</h2>
-      <ul className={styles.cards}>
+      <ul className={`cards ${styles.cards}`}>
         {TEMPLATES.map(({ id, title, use }) => (
           <li key={id} data-chosen={id === chosen.id}>
             <h3>
               <a
-                className={styles.link}
+                className="link"
                 href={`/desk/groups/${group}/set?template=${id}`}
                 aria-current={id === chosen.id ? 'true' : undefined}
               >

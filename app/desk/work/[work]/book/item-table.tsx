@@ -41,8 +41,8 @@ export function ItemTable({
     <>
       <TestWords figures={figures} />
       {sameForAll && <AgreementWords answers={answers} learners={learners} />}
-      <p className={styles.text}>{setLengthWords(first.length, faults, sound)}</p>
-      <p className={styles.text}>{fewLearnersWords(learners.length)}</p>
+      <p className="column">{setLengthWords(first.length, faults, sound)}</p>
+      <p className="column">{fewLearnersWords(learners.length)}</p>
       {leftOut > 0 && <p>{times(leftOut, 'learner')} left out: not all walls, or other walls.</p>}
       <SheetTable
         caption={`Questions of the set, from ${times(learners.length, 'learner')}`}
@@ -76,7 +76,7 @@ export function ItemTable({
           })}
         </tbody>
       </SheetTable>
-      <p className={styles.text}>
+      <p className="column">
         “Discrimination” is the correlation of a question with the rest of the set (corrected point-biserial).
         Reliability is KR-20, which for part scores is Cronbach’s alpha; both with the variance of all
         learners.
@@ -91,7 +91,7 @@ function TestWords({ figures: { alpha, standardError, mean, items } }: { readonl
   }
   const needed = alpha > 0 && alpha < WANTED ? itemsFor(WANTED, alpha, items.length) : null;
   return (
-    <p className={styles.text}>
+    <p className="column">
       Of {times(items.length, 'question')} the group got {mean.toFixed(1)} right on average. Reliability{' '}
       {signedText(alpha, 2)}. A learner’s total is good to about ±{standardError.toFixed(1)}{' '}
       {standardError < 1.05 ? 'question' : 'questions'} (standard error of measurement).{' '}
@@ -124,7 +124,7 @@ function AgreementWords({
     }),
   );
   return (
-    <p className={styles.text}>
+    <p className="column">
       {kappa === null
         ? 'All called every wall the same, so their agreement says nothing.'
         : `How far they agree with each other on sound or faulty: Fleiss’ kappa ${signedText(kappa, 2)} (1 is full agreement, 0 is chance).`}

@@ -45,7 +45,7 @@ export default async function WorkBookPage({
   const swaps = swapsOf(confusionOf(answers), MOST_SWAPS);
   return (
     <div className={styles.wide}>
-      <p className={styles.back}>
+      <p className="links">
         <a href={`/desk/groups/${head.group}/book`}>Mark book of {head.groupName}</a>
       </p>
       <h1>{head.title}: marks</h1>
@@ -84,7 +84,7 @@ export default async function WorkBookPage({
           )}
           <h2>How good is this set as a test?</h2>
           {!head.sameForAll && (
-            <p className={styles.text}>
+            <p className="column">
               Each learner has walls of their own, so “wall 3” is another wall for each. The figures for the
               whole set hold; what a single row says is mostly chance.
             </p>

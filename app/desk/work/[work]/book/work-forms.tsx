@@ -48,7 +48,7 @@ export function MarkAgainForm({
   return (
     <details className={styles.record}>
       <summary>Mark this work again</summary>
-      <p className={styles.text}>
+      <p className="column">
         Do this when a limit or the key was put right. Every old result stays beside the new one, with your
         name and your reason. A wall is laid so that nothing on it is near a limit of its own rule set. By
         another rule set some places may be too near to call: look at them before you release.

@@ -50,7 +50,7 @@ export default async function PrintPage({ params, searchParams }: Props) {
           in black and white.
         </p>
         {roster.length > 0 && (
-          <ul className={styles.choices}>
+          <ul className="links">
             {roster.map(({ id: each, name }) => (
               <li key={each}>
                 <a

@@ -29,7 +29,7 @@ export default async function ShowPage({ params, searchParams }: Props) {
   if (open === null) {
     return (
       <div className={styles.wide}>
-        <p className={styles.back}>
+        <p className="links">
           <a href={`/desk/work/${work}/book`}>{head.title}: marks</a>
         </p>
         <h1>Nothing to show yet</h1>

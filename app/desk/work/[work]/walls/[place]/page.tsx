@@ -35,13 +35,13 @@ export default async function PlacePage({ params, searchParams }: Props) {
   const same = one ? `?attempt=${one.attempt}` : '';
   return (
     <div className={styles.wide}>
-      <p className={styles.back}>
+      <p className="links">
         <a href={`/desk/work/${work}/book`}>{head.title}: marks</a>
       </p>
       <h1>
         {head.title}, wall {place}: {one ? 'one hand-in' : 'where the group marked'}
       </h1>
-      <ul className={styles.links}>
+      <ul className="links">
         {place > 1 && (
           <li>
             <a href={`/desk/work/${work}/walls/${place - 1}${same}`}>Wall {place - 1}</a>
@@ -117,7 +117,7 @@ function CodeLinks({
   return (
     <nav aria-label="Whose wall">
       <p>Not all had the same wall here. Choose whose:</p>
-      <ul className={styles.links}>
+      <ul className="links">
         {codes.map((code) => (
           <li key={code}>
             <a href={`${here}?code=${code}`} aria-current={code === shown ? 'true' : undefined}>
