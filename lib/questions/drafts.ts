@@ -18,16 +18,19 @@ interface Told {
   readonly source: string;
 }
 
+/** What is said of each mistake, and the value or values that it leads to. */
+type Mistakes = Readonly<Record<string, number | readonly number[]>>;
+
 const LETTERS = 'abcdefghij';
 /** A little over 1/32 in: an answer rounded to the nearest sixteenth, as a tape is read, is off by no more. */
 const HALF_SIXTEENTH: Mm = 0.8;
 
 /** A number to work out. Mistakes that come so near to the answer that they would be right are left out, and repeats. */
 export function numberDraft(
-  told: Told & { unit: NumberUnit; answer: number; tolerance: number; mistakes: readonly Mistake[] },
+  told: Told & { unit: NumberUnit; answer: number; tolerance: number; mistakes: Mistakes },
 ): Draft {
   const kept: Mistake[] = [];
-  for (const mistake of told.mistakes) {
+  for (const mistake of listed(told.mistakes)) {
     if (!Number.isFinite(mistake.value) || mistake.value < 0) continue;
     const apart = (value: number) => Math.abs(value - mistake.value) / told.tolerance;
     if (apart(told.answer) > 1.1 && kept.every(({ value }) => apart(value) > 2)) kept.push(mistake);
@@ -36,17 +39,19 @@ export function numberDraft(
 }
 
 /** A length to work out: given in mm, asked in the reader's unit. */
-export function lengthDraft(
-  ask: Ask,
-  told: Told & { answer: Mm; tolerance: Mm; mistakes: readonly Mistake[] },
-): Draft {
+export function lengthDraft(ask: Ask, told: Told & { answer: Mm; tolerance: Mm; mistakes: Mistakes }): Draft {
   const { system } = ask;
   return numberDraft({
     ...told,
     unit: system === 'mm' ? 'mm' : 'in',
     answer: inUnit(told.answer, system),
     tolerance: inUnit(system === 'mm' ? told.tolerance : Math.max(told.tolerance, HALF_SIXTEENTH), system),
-    mistakes: told.mistakes.map(({ value, why }) => ({ value: inUnit(value, system), why })),
+    mistakes: Object.fromEntries(
+      Object.entries(told.mistakes).map(([why, values]) => [
+        why,
+        [values].flat().map((value) => inUnit(value, system)),
+      ]),
+    ),
   });
 }
 
@@ -126,6 +131,12 @@ export function commonOrder(
 export function distinct(choices: readonly Choice[], taken: readonly string[]): readonly Choice[] {
   const seen = new Set(taken);
   return choices.filter(({ text }) => !seen.has(text) && seen.add(text));
+}
+
+function listed(mistakes: Mistakes): readonly Mistake[] {
+  return Object.entries(mistakes).flatMap(([why, values]) =>
+    [values].flat().map((value) => ({ value, why })),
+  );
 }
 
 function lettered(choices: readonly Choice[]): readonly Option[] {

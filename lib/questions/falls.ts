@@ -39,16 +39,16 @@ export const FALLS: readonly Family[] = [
       answer,
       tolerance: Math.max(1, answer * 0.02),
       mistakes: isMetric
-        ? [
-            { value: (mass * height) / 1000, why: 'You left out gravity.' },
-            { value: answer / 2, why: 'No half here: mass × gravity × height.' },
-            { value: answer * 1000, why: 'You took millimetres. The height goes in metres.' },
-          ]
-        : [
-            { value: answer * 32.2, why: 'Pounds already hold gravity. Do not count it twice.' },
-            { value: answer / 2, why: 'No half here: weight × height.' },
-            { value: answer * 12, why: 'You took inches. The height goes in feet.' },
-          ],
+        ? {
+            'You left out gravity.': (mass * height) / 1000,
+            'No half here: mass × gravity × height.': answer / 2,
+            'You took millimetres. The height goes in metres.': answer * 1000,
+          }
+        : {
+            'Pounds already hold gravity. Do not count it twice.': answer * 32.2,
+            'No half here: weight × height.': answer / 2,
+            'You took inches. The height goes in feet.': answer * 12,
+          },
       explanation: `${brick}${isMetric ? ' × 9.81' : ''} × ${high} = ${formatNumber(answer, 0)} ${unit}. ${NO_SAFE}`,
       source: citeFormula(isMetric ? 'energy = mass × gravity × height' : 'energy = weight × height'),
     });
@@ -65,13 +65,12 @@ export const FALLS: readonly Family[] = [
       unit: isMetric ? 'm/s' : 'ft/s',
       answer,
       tolerance: isMetric ? 0.15 : 0.5,
-      mistakes: [
-        { value: answer ** 2, why: 'You left out the square root.' },
-        { value: answer / Math.sqrt(2), why: 'You left out the 2 under the root.' },
-        isMetric
-          ? { value: answer * 3.6, why: 'That is in kilometres an hour.' }
-          : { value: (answer * 3600) / 5280, why: 'That is in miles an hour.' },
-      ],
+      mistakes: {
+        'You left out the square root.': answer ** 2,
+        'You left out the 2 under the root.': answer / Math.sqrt(2),
+        [isMetric ? 'That is in kilometres an hour.' : 'That is in miles an hour.']:
+          answer * (isMetric ? 3.6 : 3600 / 5280),
+      },
       explanation: `√(2 × ${gravity} × ${high}) = ${formatNumber(answer, 1)} ${unit}. How heavy it is does not matter for the speed. ${NO_SAFE}`,
       source: citeFormula('speed = √(2 × gravity × height)'),
     });
@@ -89,14 +88,11 @@ export const FALLS: readonly Family[] = [
       unit,
       answer: energy * times,
       tolerance: 1,
-      mistakes: [
-        { value: energy * times * times, why: 'Energy grows with the height, not with its square.' },
-        {
-          value: energy * Math.sqrt(times),
-          why: 'The speed grows like that. The energy grows with the height.',
-        },
-        { value: energy, why: 'More height is more energy.' },
-      ],
+      mistakes: {
+        'Energy grows with the height, not with its square.': energy * times * times,
+        'The speed grows like that. The energy grows with the height.': energy * Math.sqrt(times),
+        'More height is more energy.': energy,
+      },
       explanation: `${times} × ${energy} = ${energy * times} ${unit}. ${NO_SAFE}`,
       source: citeFormula('energy = mass × gravity × height'),
     });

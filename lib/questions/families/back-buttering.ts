@@ -20,14 +20,12 @@ export const BACK_BUTTERING: readonly Family[] = [
       unit: '%',
       answer: contact,
       tolerance: 0.5,
-      mistakes: [
-        { value: 100 - contact, why: 'That is the bare share. The question asks for what touched.' },
-        { value: squares - bare, why: 'That is a count of squares. Divide it by all the squares.' },
-        {
-          value: (100 * bare) / (squares - bare),
-          why: 'That compares bare squares with covered ones. Compare covered ones with all.',
-        },
-      ],
+      mistakes: {
+        'That is the bare share. The question asks for what touched.': 100 - contact,
+        'That is a count of squares. Divide it by all the squares.': squares - bare,
+        'That compares bare squares with covered ones. Compare covered ones with all.':
+          (100 * bare) / (squares - bare),
+      },
       explanation: `(${squares} − ${bare}) ÷ ${squares} = ${formatNumber(contact, 1)} %. The limit is at least ${formatValue(least, '%', system)}, so this back ${contact >= least ? 'passes' : 'fails'}.`,
       source: citeLimit(limit, rules),
     });
@@ -112,17 +110,12 @@ export const BACK_BUTTERING: readonly Family[] = [
       unit,
       answer,
       tolerance: isMetric ? Math.max(0.2, answer * 0.02) : Math.max(0.005, answer * 0.02),
-      mistakes: [
-        { value: whole, why: 'You left out the waste.' },
-        { value: area * perArea * (1 + share / 100), why: 'That is enough for one unit only.' },
-        {
-          value: isMetric ? units * area * 1000 : units * area,
-          why: 'That is area, not volume. Multiply by the thickness.',
-        },
-        ...(isMetric
-          ? []
-          : [{ value: answer * 12, why: 'The thickness is in inches. Divide it by twelve.' }]),
-      ],
+      mistakes: {
+        'You left out the waste.': whole,
+        'That is enough for one unit only.': area * perArea * (1 + share / 100),
+        'That is area, not volume. Multiply by the thickness.': isMetric ? units * area * 1000 : units * area,
+        ...(isMetric ? {} : { 'The thickness is in inches. Divide it by twelve.': answer * 12 }),
+      },
       explanation: `${units} × ${area} ${square} × ${thick} = ${formatNumber(whole, 2)} ${unit}, since ${because}. With ${share} % more: ${formatNumber(answer, 2)} ${unit}.`,
       source: citeFormula('volume = area × thickness'),
     });

@@ -34,13 +34,10 @@ export const BOND: readonly Family[] = [
       prompt: `Bricks are ${formatLength(length, ask.system)} long, head joints ${formatLength(joint, ask.system)}. How long is a ${name} bat that keeps the bond?`,
       answer,
       tolerance: 1,
-      mistakes: [
-        {
-          value: length * share,
-          why: 'You left out the joint. Pieces and the joints between them make up a brick.',
-        },
-        { value: (length + joint) * share, why: 'That is a piece with its whole joint. Take the joint off.' },
-      ],
+      mistakes: {
+        'You left out the joint. Pieces and the joints between them make up a brick.': length * share,
+        'That is a piece with its whole joint. Take the joint off.': (length + joint) * share,
+      },
       explanation: `A ${name} with its joint is ${share} of brick and joint: ${share} × ${formatLength(length + joint, ask.system)} − ${formatLength(joint, ask.system)} = ${formatLength(answer, ask.system)}.`,
       source: citeFormula('piece = share × (brick + joint) − joint'),
     });
@@ -61,10 +58,12 @@ export const BOND: readonly Family[] = [
       prompt: `${kind} is set out for ${bricks} bricks of ${formatLength(length, ask.system)} with joints of ${formatLength(joint, ask.system)}. How wide must it be?`,
       answer: width(bricks, length, joint),
       tolerance: 1,
-      mistakes: [bricks - 1, bricks, bricks + 1].map((count) => ({
-        value: at(count),
-        why: `You counted ${count} joints. Here there are ${joints}: think of its two ends.`,
-      })),
+      mistakes: Object.fromEntries(
+        [bricks - 1, bricks, bricks + 1].map((count) => [
+          `You counted ${count} joints. Here there are ${joints}: think of its two ends.`,
+          at(count),
+        ]),
+      ),
       explanation: `${bricks} bricks and ${joints} joints: ${formatLength(at(joints), ask.system)}. A pier has a joint less than bricks, an opening one more.`,
       source: citeFormula('bricks × length + joints × joint'),
     });
@@ -83,11 +82,11 @@ export const BOND: readonly Family[] = [
       prompt: `A wall with two free ends is ${formatLength(wall, ask.system)} long. You want ${bricks} whole bricks of ${formatLength(length, ask.system)} and no cut. How wide must the head joints be?`,
       answer,
       tolerance: 0.3,
-      mistakes: [
-        { value: rest / bricks, why: 'One joint too many: the last brick ends the wall.' },
-        { value: rest / (bricks + 1), why: 'Two joints too many: free ends have no joint.' },
-        { value: rest, why: 'That is all the joints together. Share it out.' },
-      ],
+      mistakes: {
+        'One joint too many: the last brick ends the wall.': rest / bricks,
+        'Two joints too many: free ends have no joint.': rest / (bricks + 1),
+        'That is all the joints together. Share it out.': rest,
+      },
       explanation: `What the bricks leave, ${formatLength(rest, ask.system)}, is shared by ${bricks - 1} joints: ${formatLength(answer, ask.system)}.`,
       source: citeFormula('joint = (wall − all bricks) ÷ (bricks − 1)'),
     });
@@ -102,13 +101,10 @@ export const BOND: readonly Family[] = [
       prompt: `Bricks of ${formatLength(length, ask.system)} with joints of ${formatLength(joint, ask.system)} are laid in ${name} bond. How far is each head joint from the nearest one below, from the middle of one to the middle of the other?`,
       answer: offsets[name],
       tolerance: 1,
-      mistakes: [
-        { value: length / share, why: 'You left out the joint: the bond steps by brick and joint.' },
-        {
-          value: (length - joint) / share,
-          why: 'You took the joint off. It is added: the bond steps by brick and joint.',
-        },
-      ],
+      mistakes: {
+        'You left out the joint: the bond steps by brick and joint.': length / share,
+        'You took the joint off. It is added: the bond steps by brick and joint.': (length - joint) / share,
+      },
       explanation: `(${formatLength(length, ask.system)} + ${formatLength(joint, ask.system)}) ÷ ${share} = ${formatLength(offsets[name], ask.system)}.`,
       source: citeFormula('offset = (brick + joint) ÷ 2, 3 or 4'),
     });

@@ -18,11 +18,11 @@ export const CRACKS: readonly Family[] = [
       prompt: `A new wall stands ${formatLength(height, ask.system)} high and nothing holds it yet. Beside it the United States site rule keeps people out for the wall's height and 4 ft (1.2 m) more. How far is that?`,
       answer,
       tolerance: 25,
-      mistakes: [
-        { value: height, why: 'You left out the extra beside the height.' },
-        { value: answer - height, why: 'You left out the height of the wall.' },
-        { value: height / 2 + (answer - height), why: 'The whole height counts: a wall falls flat.' },
-      ],
+      mistakes: {
+        'You left out the extra beside the height.': height,
+        'You left out the height of the wall.': answer - height,
+        'The whole height counts: a wall falls flat.': height / 2 + (answer - height),
+      },
       explanation: `${formatLength(height, ask.system)} and 4 ft make ${formatLength(answer, ask.system)}. This rule is for walls while they are built. An old loose wall may need more: a competent person says.`,
       source: citeLimit(KEEP_OUT, KEEP_OUT.rules),
     });

@@ -121,15 +121,12 @@ export const HOLD_POINTS: readonly Family[] = [
       unit: 'units',
       answer: sample * lots,
       tolerance: 0.4,
-      mistakes: [
-        { value: lots, why: `That is how many lots of ${size} there are. Of each, ${sample} are lifted.` },
-        { value: sample, why: 'That is for the first lot only.' },
-        { value: sample * (lots - 1), why: 'You left out the last lot. It counts though it is not full.' },
-        {
-          value: Math.round(units / sample),
-          why: `${sample} of every ${size} are lifted, not one in ${sample}.`,
-        },
-      ],
+      mistakes: {
+        [`That is how many lots of ${size} there are. Of each, ${sample} are lifted.`]: lots,
+        'That is for the first lot only.': sample,
+        'You left out the last lot. It counts though it is not full.': sample * (lots - 1),
+        [`${sample} of every ${size} are lifted, not one in ${sample}.`]: Math.round(units / sample),
+      },
       explanation: `${units} ÷ ${size}, rounded up, is ${lots} lots. ${sample} × ${lots} = ${sample * lots}. One unit alone may be luck.`,
       source: citeLimit(lot, rules),
     });
@@ -144,11 +141,11 @@ export const HOLD_POINTS: readonly Family[] = [
       unit: '%',
       answer: (100 * (all - missed)) / all,
       tolerance: 0.6,
-      mistakes: [
-        { value: (100 * missed) / all, why: 'That is the share without a photo.' },
-        { value: (100 * (rows - missed)) / rows, why: 'You counted the rows of one wall only.' },
-        { value: all - missed, why: 'That is a count of rows. Divide by all of them.' },
-      ],
+      mistakes: {
+        'That is the share without a photo.': (100 * missed) / all,
+        'You counted the rows of one wall only.': (100 * (rows - missed)) / rows,
+        'That is a count of rows. Divide by all of them.': all - missed,
+      },
       explanation: `(${all} − ${missed}) ÷ ${all}. What is not on record has to be opened up or doubted.`,
       source: citeFormula('share = rows on record ÷ all rows'),
     });

@@ -25,17 +25,11 @@ export const JOINTS: readonly Family[] = [
       prompt: `${bricks} whole bricks of ${formatLength(length, ask.system)} take up ${formatLength(run, ask.system)}, from the end of the first to the end of the last. How wide are the head joints between them, on average?`,
       answer,
       tolerance: 0.3,
-      mistakes: [
-        {
-          value: rest / bricks,
-          why: 'You counted one joint for each brick. Between them there is one joint less.',
-        },
-        {
-          value: rest / (bricks + 1),
-          why: 'You counted a joint at both ends. The run ends with a brick at both ends.',
-        },
-        { value: rest, why: 'That is all the joints together. Share it out.' },
-      ],
+      mistakes: {
+        'You counted one joint for each brick. Between them there is one joint less.': rest / bricks,
+        'You counted a joint at both ends. The run ends with a brick at both ends.': rest / (bricks + 1),
+        'That is all the joints together. Share it out.': rest,
+      },
       explanation: `${bricks} bricks have ${bricks - 1} joints between them: (${formatLength(run, ask.system)} − ${bricks} × ${formatLength(length, ask.system)}) ÷ ${bricks - 1} = ${formatLength(answer, ask.system)}.`,
       source: citeFormula('joint = (run − all the bricks) ÷ (bricks − 1)'),
     });
@@ -50,14 +44,12 @@ export const JOINTS: readonly Family[] = [
       prompt: `From the ledge to the top of course ${courses} you measure ${formatLength(height, ask.system)}. The bricks are ${formatLength(unit, ask.system)} high. How thick are the beds on average? There is a bed under every course.`,
       answer: joint,
       tolerance: 0.3,
-      mistakes: [
-        {
-          value: (height - courses * unit) / (courses - 1),
-          why: 'You left out one joint: there is a bed under the first course too.',
-        },
-        { value: height / courses, why: 'That is the gauge: brick and joint together. Take the brick off.' },
-        { value: height - courses * unit, why: 'That is all the beds together. Share it out.' },
-      ],
+      mistakes: {
+        'You left out one joint: there is a bed under the first course too.':
+          (height - courses * unit) / (courses - 1),
+        'That is the gauge: brick and joint together. Take the brick off.': height / courses,
+        'That is all the beds together. Share it out.': height - courses * unit,
+      },
       explanation: `${formatLength(height, ask.system)} ÷ ${courses} − ${formatLength(unit, ask.system)} = ${formatLength(joint, ask.system)}.`,
       source: citeFormula('bed = height ÷ courses − brick height'),
     });
@@ -97,10 +89,10 @@ export const JOINTS: readonly Family[] = [
       unit: '%',
       answer: share,
       tolerance: 1,
-      mistakes: [
-        { value: 100 - share, why: 'That is the empty share.' },
-        { value: (100 * depth) / filled, why: 'You divided the wrong way round: filled by whole depth.' },
-      ],
+      mistakes: {
+        'That is the empty share.': 100 - share,
+        'You divided the wrong way round: filled by whole depth.': (100 * depth) / filled,
+      },
       explanation: `${formatLength(filled, ask.system)} ÷ ${formatLength(depth, ask.system)} = ${formatNumber(share, 1)} %. At least ${least} % is asked, so this joint ${share >= least ? 'passes' : 'fails'}.`,
       source: citeLimit(limit, ask.rules),
     });

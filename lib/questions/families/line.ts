@@ -23,15 +23,12 @@ export const LINE: readonly Family[] = [
       prompt: `A wall must be ${formatLength(height, ask.system)} high, in whole courses of brick ${formatLength(unit, ask.system)} high, with beds as near to ${formatLength(wished, ask.system)} as can be and a bed under each course. What gauge do you mark on the rod?`,
       answer: gauge,
       tolerance: 0.2,
-      mistakes: [
-        {
-          value: unit + wished,
-          why: 'That gauge does not end at the height. Make the courses whole, then divide.',
-        },
-        { value: height / (courses + 1), why: 'That is one course too many.' },
-        ...(courses > 1 ? [{ value: height / (courses - 1), why: 'That is one course too few.' }] : []),
-        { value: gauge - unit, why: 'That is the joint alone. The gauge is brick and joint.' },
-      ],
+      mistakes: {
+        'That gauge does not end at the height. Make the courses whole, then divide.': unit + wished,
+        'That is one course too many.': height / (courses + 1),
+        ...(courses > 1 ? { 'That is one course too few.': height / (courses - 1) } : {}),
+        'That is the joint alone. The gauge is brick and joint.': gauge - unit,
+      },
       explanation: `${formatLength(height, ask.system)} ÷ (${formatLength(unit, ask.system)} + ${formatLength(wished, ask.system)}) is nearest to ${courses} courses. ${formatLength(height, ask.system)} ÷ ${courses} = ${formatLength(gauge, ask.system)}.`,
       source: citeFormula('gauge = height ÷ whole courses'),
     });
@@ -46,17 +43,16 @@ export const LINE: readonly Family[] = [
       prompt: `${courses} courses of brick ${formatLength(unit, ask.system)} high, with beds of ${formatLength(joint, ask.system)} and a bed under each course. How high is the top?`,
       answer,
       tolerance: 1,
-      mistakes: [
-        {
-          value: heightOfCourses(courses, unit, joint, 'none-under-first'),
-          why: 'You forgot a joint: there is a bed under the first course too.',
-        },
-        {
-          value: heightOfCourses(courses, unit, joint, 'above-last-too'),
-          why: 'You counted a joint above the last course.',
-        },
-        { value: courses * unit, why: 'You left out the joints.' },
-      ],
+      mistakes: {
+        'You forgot a joint: there is a bed under the first course too.': heightOfCourses(
+          courses,
+          unit,
+          joint,
+          'none-under-first',
+        ),
+        'You counted a joint above the last course.': heightOfCourses(courses, unit, joint, 'above-last-too'),
+        'You left out the joints.': courses * unit,
+      },
       explanation: `${courses} × (${formatLength(unit, ask.system)} + ${formatLength(joint, ask.system)}) = ${formatLength(answer, ask.system)}.`,
       source: citeFormula('height = courses × (brick + bed)'),
     });
@@ -70,11 +66,11 @@ export const LINE: readonly Family[] = [
       prompt: `At one lead every course comes out ${formatLength(off, ask.system)} too high. How far is the top off after ${courses} courses?`,
       answer,
       tolerance: 0.5,
-      mistakes: [
-        { value: off, why: 'That is the fault of one course. It adds up.' },
-        { value: driftAfter(courses - 1, off), why: 'You left out one course.' },
-        { value: driftAfter(courses, off) / 2, why: 'Every course adds the whole amount, not half of it.' },
-      ],
+      mistakes: {
+        'That is the fault of one course. It adds up.': off,
+        'You left out one course.': driftAfter(courses - 1, off),
+        'Every course adds the whole amount, not half of it.': driftAfter(courses, off) / 2,
+      },
       explanation: `${courses} × ${formatLength(off, ask.system)} = ${formatLength(answer, ask.system)}. Small faults add up: check with the rod.`,
       source: citeFormula('drift = courses × fault of each'),
     });
@@ -90,12 +86,12 @@ export const LINE: readonly Family[] = [
       prompt: `A level laid on a course shows a fall of ${formatLength(first, ask.system)} to the right. Turned end for end on the same spot it shows ${formatLength(second, ask.system)}, also to the right. How much does the course really fall over the level's length?`,
       answer: slope,
       tolerance: 0.3,
-      mistakes: [
-        { value: error, why: 'That is the fault of the level itself.' },
-        { value: first, why: 'That trusts the first reading. The level has a fault of its own.' },
-        { value: second, why: 'That trusts the second reading. The level has a fault of its own.' },
-        { value: first + second, why: 'Halve the sum: both readings hold the true fall.' },
-      ],
+      mistakes: {
+        'That is the fault of the level itself.': error,
+        'That trusts the first reading. The level has a fault of its own.': first,
+        'That trusts the second reading. The level has a fault of its own.': second,
+        'Halve the sum: both readings hold the true fall.': first + second,
+      },
       explanation: `The level's own fault adds in one reading and takes away in the other. The mean, (${formatLength(first, ask.system)} + ${formatLength(second, ask.system)}) ÷ 2 = ${formatLength(slope, ask.system)}, is the true fall.`,
       source: citeFormula('true fall = mean of the two readings'),
     });
@@ -159,17 +155,12 @@ export const LINE: readonly Family[] = [
       prompt: `You set out a corner with sides of ${formatLength(across, ask.system)} and ${formatLength(along, ask.system)}. The diagonal is ${formatLength(off, ask.system)} too long. The second wall leaves the corner along the side of ${formatLength(across, ask.system)} and is ${formatLength(wall, ask.system)} long. How far is its end off the square line?`,
       answer,
       tolerance: Math.max(2, answer * 0.02),
-      mistakes: [
-        { value: off, why: 'That is the fault of the diagonal. It grows along the wall.' },
-        {
-          value: (off * wall) / across,
-          why: 'The diagonal lies aslant: the end of the side is off by 5/4 of its fault.',
-        },
-        {
-          value: (off * wall) / along,
-          why: 'Go by the side that the wall runs along, and mind that the diagonal lies aslant.',
-        },
-      ],
+      mistakes: {
+        'That is the fault of the diagonal. It grows along the wall.': off,
+        'The diagonal lies aslant: the end of the side is off by 5/4 of its fault.': (off * wall) / across,
+        'Go by the side that the wall runs along, and mind that the diagonal lies aslant.':
+          (off * wall) / along,
+      },
       explanation: `The diagonal's fault turns the corner a little. Over the whole wall that makes ${formatLength(answer, ask.system)}.`,
       source: citeFormula('3-4-5 triangle, and the angle from its three sides'),
     });

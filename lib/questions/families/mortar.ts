@@ -34,11 +34,11 @@ export const MORTAR: readonly Family[] = [
       unit: 'volumes',
       answer,
       tolerance: 0.03,
-      mistakes: [
-        { value: sand / mix.cement, why: 'You left out the lime. It counts with the cement.' },
-        { value: (mix.cement + mix.lime) / sand, why: 'You divided the wrong way round.' },
-        { value: sand / (mix.cement + mix.lime + sand), why: 'That is the share of sand in the whole mix.' },
-      ],
+      mistakes: {
+        'You left out the lime. It counts with the cement.': sand / mix.cement,
+        'You divided the wrong way round.': (mix.cement + mix.lime) / sand,
+        'That is the share of sand in the whole mix.': sand / (mix.cement + mix.lime + sand),
+      },
       explanation: `${sand} ÷ (${mix.cement} + ${mix.lime}) = ${formatNumber(answer, 2)}. At most ${most} is allowed, so this batch ${answer <= most ? 'is not over-sanded' : 'has too much sand'}.`,
       source: citeLimit(limit, rules),
     });
@@ -54,11 +54,11 @@ export const MORTAR: readonly Family[] = [
       unit: 'volumes',
       answer: most * (cement + lime),
       tolerance: 0.05,
-      mistakes: [
-        { value: most * cement, why: 'You left out the lime. It counts with the cement.' },
-        { value: most, why: 'That is for one box of cement and lime together.' },
-        { value: most * lime, why: 'You left out the cement.' },
-      ],
+      mistakes: {
+        'You left out the lime. It counts with the cement.': most * cement,
+        'That is for one box of cement and lime together.': most,
+        'You left out the cement.': most * lime,
+      },
       explanation: `${most} × (${cement} + ${lime}) = ${formatNumber(most * (cement + lime), 2)}.`,
       source: citeLimit(limit, rules),
     });
@@ -73,14 +73,11 @@ export const MORTAR: readonly Family[] = [
       unit: 'volumes',
       answer,
       tolerance: 0.06,
-      mistakes: [
-        { value: dry, why: 'Damp sand is puffed up. So many boxes hold too little sand.' },
-        {
-          value: dry * (1 - percent / 100),
-          why: 'You went the wrong way: damp sand takes more boxes, not fewer.',
-        },
-        { value: dry + percent, why: 'Percent are a share. Multiply.' },
-      ],
+      mistakes: {
+        'Damp sand is puffed up. So many boxes hold too little sand.': dry,
+        'You went the wrong way: damp sand takes more boxes, not fewer.': dry * (1 - percent / 100),
+        'Percent are a share. Multiply.': dry + percent,
+      },
       explanation: `${dry} × (1 + ${percent / 100}) = ${formatNumber(answer, 2)} boxes.`,
       source: citeFormula('damp sand = dry sand × (1 + swelling)'),
     });

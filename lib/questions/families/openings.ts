@@ -48,13 +48,11 @@ export const OPENINGS: readonly Family[] = [
       prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. An opening is ${formatLength(span, ask.system)} wide. How long must a steel lintel be at least?`,
       answer: span + 2 * bearing,
       tolerance: 1,
-      mistakes: [
-        { value: span + bearing, why: 'You counted the bearing at one end only.' },
-        { value: span, why: 'Then it ends at the jambs and stands on nothing.' },
-        { value: span + 2 * 90, why: 'That is the bearing of the wrong rule set.' },
-        { value: span + 2 * 150, why: 'That is the bearing of the wrong rule set.' },
-        { value: span + 2 * inches(4), why: 'That is the bearing of the wrong rule set.' },
-      ],
+      mistakes: {
+        'You counted the bearing at one end only.': span + bearing,
+        'Then it ends at the jambs and stands on nothing.': span,
+        'That is the bearing of the wrong rule set.': [span + 2 * 90, span + 2 * 150, span + 2 * inches(4)],
+      },
       explanation: `${formatLength(span, ask.system)} + 2 × ${formatLength(bearing, ask.system)} = ${formatLength(span + 2 * bearing, ask.system)}.`,
       source: citeLimit(limit, ask.rules),
     });
@@ -102,14 +100,12 @@ export const OPENINGS: readonly Family[] = [
       unit: force,
       answer,
       tolerance: Math.max(least, answer * 0.01),
-      mistakes: [
-        {
-          value: (weight * span * span) / 2,
-          why: 'The triangle is only half as high as the opening is wide. So: span × half the span ÷ 2.',
-        },
-        { value: weight * span * span, why: 'That is a whole square, as high as the opening is wide.' },
-        { value: weight * span, why: `That is a strip one ${area} high.` },
-      ],
+      mistakes: {
+        'The triangle is only half as high as the opening is wide. So: span × half the span ÷ 2.':
+          (weight * span * span) / 2,
+        'That is a whole square, as high as the opening is wide.': weight * span * span,
+        [`That is a strip one ${area} high.`]: weight * span,
+      },
       explanation: `The triangle is ${span} ${length} wide and ${span / 2} ${length} high: ${formatNumber((span * span) / 4, 3)} ${square} × ${weight} = ${formatNumber(answer, 2)} ${force}. Fresh mortar does not arch. The table or an engineer decides.`,
       source: citeFormula('weight = wall weight × span² ÷ 4'),
     });
@@ -127,10 +123,10 @@ export const OPENINGS: readonly Family[] = [
       unit: force,
       answer: load / 2,
       tolerance: 0.05 * each,
-      mistakes: [
-        { value: load, why: 'That is the whole load. Two ends share it.' },
-        { value: load / 4, why: 'There are two ends, not four.' },
-      ],
+      mistakes: {
+        'That is the whole load. Two ends share it.': load,
+        'There are two ends, not four.': load / 4,
+      },
       explanation: `Each end carries half: ${load / 2} ${force}. The longer the bearing, the less it presses the brick.`,
       source: citeFormula('reaction = load ÷ 2'),
     });

@@ -146,14 +146,11 @@ export const READING: readonly Family[] = [
       unit: '%',
       answer: (100 * (reading - value)) / value,
       tolerance: 1,
-      mistakes: [
-        { value: (100 * reading) / value, why: 'That is the whole reading. Take the limit off first.' },
-        {
-          value: (100 * (reading - value)) / reading,
-          why: 'You divided by the reading. Divide by the limit.',
-        },
-        { value: reading - value, why: 'That is a length. Divide by the limit.' },
-      ],
+      mistakes: {
+        'That is the whole reading. Take the limit off first.': (100 * reading) / value,
+        'You divided by the reading. Divide by the limit.': (100 * (reading - value)) / reading,
+        'That is a length. Divide by the limit.': reading - value,
+      },
       explanation: `${ask.system === 'mm' ? '' : 'In sixteenths: '}(${reading} − ${value}) ÷ ${value} = ${formatNumber((100 * (reading - value)) / value, 1)} %.`,
       source: citeLimit(limit, ask.rules),
     });
@@ -167,18 +164,12 @@ export const READING: readonly Family[] = [
       unit,
       answer: sum / readings.length,
       tolerance: each / 1000,
-      mistakes: [
-        {
-          value: (sum - (readings.at(-1) ?? 0)) / (readings.length - 1),
-          why: 'You forgot the last reading.',
-        },
-        { value: sum / (readings.length - 1), why: 'Divide by how many readings there are.' },
-        { value: Math.max(...readings), why: 'That is the greatest reading.' },
-        {
-          value: (Math.max(...readings) + Math.min(...readings)) / 2,
-          why: 'That is the middle of the ends, not the mean.',
-        },
-      ],
+      mistakes: {
+        'You forgot the last reading.': (sum - (readings.at(-1) ?? 0)) / (readings.length - 1),
+        'Divide by how many readings there are.': sum / (readings.length - 1),
+        'That is the greatest reading.': Math.max(...readings),
+        'That is the middle of the ends, not the mean.': (Math.max(...readings) + Math.min(...readings)) / 2,
+      },
       explanation: `${readings.join(' + ')} = ${formatNumber(sum, 2)}, and ${formatNumber(sum, 2)} ÷ ${readings.length} = ${formatNumber(sum / readings.length, decimals)} ${unit}.`,
       source: citeFormula('mean = sum ÷ how many'),
     });

@@ -28,11 +28,11 @@ export const SUPPORT: readonly Family[] = [
       prompt: `A loose brick ${formatLength(depth, ask.system)} deep is pushed out over the edge of a ledge. Nothing ties it back. At which overhang does it tip?`,
       answer: tipping,
       tolerance: 1,
-      mistakes: [
-        { value: third, why: 'A third is where several codes stop, well before it tips.' },
-        { value: kern, why: 'At a quarter the inner edge begins to lift. It does not tip yet.' },
-        { value: depth, why: 'Then all of it is in the air. It tips long before.' },
-      ],
+      mistakes: {
+        'A third is where several codes stop, well before it tips.': third,
+        'At a quarter the inner edge begins to lift. It does not tip yet.': kern,
+        'Then all of it is in the air. It tips long before.': depth,
+      },
       explanation: `It tips when the middle of its weight passes the edge: ${formatLength(depth, ask.system)} ÷ 2 = ${formatLength(tipping, ask.system)}. ${TIED}`,
       source: citeFormula('a block balances at half its depth'),
     });
@@ -46,11 +46,11 @@ export const SUPPORT: readonly Family[] = [
       prompt: `A brick is ${formatLength(depth, ask.system)} deep. It stands ${formatLength(overhang, ask.system)} past its ledge. How much of its depth stands on the ledge?`,
       answer,
       tolerance: 1,
-      mistakes: [
-        { value: overhang, why: 'That is what hangs over, not what stands.' },
-        { value: depth + overhang, why: 'Take the overhang off. It does not stand on anything.' },
-        { value: depth - 2 * overhang, why: 'You took the overhang off twice.' },
-      ],
+      mistakes: {
+        'That is what hangs over, not what stands.': overhang,
+        'Take the overhang off. It does not stand on anything.': depth + overhang,
+        'You took the overhang off twice.': depth - 2 * overhang,
+      },
       explanation: `${formatLength(depth, ask.system)} − ${formatLength(overhang, ask.system)} = ${formatLength(answer, ask.system)}.`,
       source: citeFormula('bearing = depth − overhang'),
     });
@@ -59,20 +59,22 @@ export const SUPPORT: readonly Family[] = [
   familyOf(TOPIC, 'most-overhang', (ask) => {
     const depth = pickLength(ask, [70, 75, 80, 89, 90, 100, 110]);
     const answer = overhangBound(limitsUnder(ask.rules), depth);
-    const elsewhere = RULE_SETS.map((rules) => ({
-      value: overhangBound(limitsUnder(rules), depth),
-      why: `That is the wrong rule set: ${ruleSetTitle(rules)}.`,
-    }));
+    const elsewhere = Object.fromEntries(
+      RULE_SETS.map((rules) => [
+        `That is the wrong rule set: ${ruleSetTitle(rules)}.`,
+        overhangBound(limitsUnder(rules), depth),
+      ]),
+    );
     return lengthDraft(ask, {
       prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. A solid brick is ${formatLength(depth, ask.system)} deep. How far may its face stand past the support at most?`,
       answer,
       tolerance: 0.6,
-      mistakes: [
+      mistakes: {
         ...elsewhere,
-        { value: depth / 3, why: 'You used only the third of the depth. The fixed length is stricter here.' },
-        { value: depth / 2, why: 'At half its depth a loose brick tips.' },
-        { value: (depth * 2) / 3, why: 'Two thirds is what must stand on the support.' },
-      ],
+        'You used only the third of the depth. The fixed length is stricter here.': depth / 3,
+        'At half its depth a loose brick tips.': depth / 2,
+        'Two thirds is what must stand on the support.': (depth * 2) / 3,
+      },
       explanation: `The stricter of a third of the depth and a fixed length holds: ${formatLength(answer, ask.system)}.`,
       source: overhangSource(ask, depth),
     });
@@ -127,13 +129,10 @@ export const SUPPORT: readonly Family[] = [
       unit: 'times',
       answer,
       tolerance: 0.05,
-      mistakes: [
-        {
-          value: depth / bearingOf(depth, overhang),
-          why: 'That spreads the weight evenly. It leans to the edge.',
-        },
-        { value: 1, why: 'The overhang changes it: less stands, and the weight is off the middle.' },
-      ],
+      mistakes: {
+        'That spreads the weight evenly. It leans to the edge.': depth / bearingOf(depth, overhang),
+        'The overhang changes it: less stands, and the weight is off the middle.': 1,
+      },
       explanation: `It comes to ${formatNumber(answer, 2)} times. The edge crushes before the brick tips. ${TIED}`,
       source: citeFormula('statics of a block on a bed that takes no pull'),
     });
@@ -173,10 +172,10 @@ export const SUPPORT: readonly Family[] = [
       unit: '%',
       answer: (100 * (total - missing)) / total,
       tolerance: 0.6,
-      mistakes: [
-        { value: (100 * missing) / total, why: 'That is the share on nothing.' },
-        { value: total - missing, why: `That is ${unit}. Divide by the whole length.` },
-      ],
+      mistakes: {
+        'That is the share on nothing.': (100 * missing) / total,
+        [`That is ${unit}. Divide by the whole length.`]: total - missing,
+      },
       explanation: `${total - missing} ÷ ${total}. All of it has to stand on something, so this fails and could fall.`,
       source: citeLimit(governingLimit(ask.rules, 'supported-share'), ask.rules),
     });

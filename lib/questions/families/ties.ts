@@ -69,15 +69,14 @@ export const TIES: readonly Family[] = [
       unit: 'ties',
       answer,
       tolerance: 0.4,
-      mistakes: [
-        { value: answer - 1, why: 'You rounded down. The last bit of wall needs a tie too.' },
-        { value: squareOf(up), why: 'You used the spacing up for both. Use both spacings.' },
-        { value: squareOf(across), why: 'You used the spacing across for both. Use both spacings.' },
-        {
-          value: Math.ceil(panel / (across / length)),
-          why: 'You used one spacing only. Multiply both to get the area of each tie.',
-        },
-      ],
+      mistakes: {
+        'You rounded down. The last bit of wall needs a tie too.': answer - 1,
+        'You used the spacing up for both. Use both spacings.': squareOf(up),
+        'You used the spacing across for both. Use both spacings.': squareOf(across),
+        'You used one spacing only. Multiply both to get the area of each tie.': Math.ceil(
+          panel / (across / length),
+        ),
+      },
       explanation: `Each tie holds ${formatNumber(up / length, 3)} ${side} × ${formatNumber(across / length, 3)} ${side} = ${formatNumber(one, 4)} ${unit}. ${panel} ÷ ${formatNumber(one, 4)}, rounded up: ${answer}. Ties at edges come on top.`,
       source: citeLimit(limit, ask.rules),
     });
@@ -98,11 +97,11 @@ export const TIES: readonly Family[] = [
         unit: 'ties',
         answer,
         tolerance: 0.4,
-        mistakes: [
-          { value: answer - 1, why: 'You counted gaps. There is one tie more than gaps.' },
-          { value: answer - 2, why: 'You rounded the gaps down and forgot the tie at the end.' },
-          { value: answer + 1, why: 'That is one more than needed.' },
-        ],
+        mistakes: {
+          'You counted gaps. There is one tie more than gaps.': answer - 1,
+          'You rounded the gaps down and forgot the tie at the end.': answer - 2,
+          'That is one more than needed.': answer + 1,
+        },
         explanation: `${formatLength(height, ask.system)} ÷ ${formatLength(most, ask.system)}, rounded up, is ${answer - 1} gaps. So ${answer} ties.`,
         source: citeLimit(limit, ask.rules),
       });
@@ -120,15 +119,15 @@ export const TIES: readonly Family[] = [
       unit,
       answer: area,
       tolerance: ask.system === 'mm' ? 0.004 : 0.02,
-      mistakes: [
-        { value: (across * across) / each, why: 'You used only the spacing across.' },
-        { value: (up * up) / each, why: 'You used only the spacing up.' },
-        { value: 1 / area, why: `That is how many ties one ${unit} has.` },
-        { value: area / 2, why: 'Staggering the rows does not halve the area.' },
+      mistakes: {
+        'You used only the spacing across.': (across * across) / each,
+        'You used only the spacing up.': (up * up) / each,
+        [`That is how many ties one ${unit} has.`]: 1 / area,
+        'Staggering the rows does not halve the area.': area / 2,
         ...(ask.system === 'mm'
-          ? []
-          : [{ value: area * 12, why: 'You divided by twelve once. A square foot is twelve times twelve.' }]),
-      ],
+          ? {}
+          : { 'You divided by twelve once. A square foot is twelve times twelve.': area * 12 }),
+      },
       explanation: `${formatNumber(up / length, 3)} ${side} × ${formatNumber(across / length, 3)} ${side} = ${formatNumber(area, 3)} ${unit}.`,
       source: citeFormula('area of each = spacing up × spacing across'),
     });

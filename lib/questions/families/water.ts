@@ -23,11 +23,11 @@ export const WATER: readonly Family[] = [
       unit: 'holes',
       answer: gaps + 1,
       tolerance: 0.4,
-      mistakes: [
-        { value: gaps, why: 'You counted the gaps. There is one hole more than gaps.' },
-        { value: gaps - 1, why: 'You rounded down and forgot the hole at the end.' },
-        { value: gaps + 2, why: 'That is one more than needed.' },
-      ],
+      mistakes: {
+        'You counted the gaps. There is one hole more than gaps.': gaps,
+        'You rounded down and forgot the hole at the end.': gaps - 1,
+        'That is one more than needed.': gaps + 2,
+      },
       explanation: `${formatLength(run, ask.system)} ÷ ${formatLength(spacing, ask.system)}, rounded up, is ${gaps} gaps. So ${gaps + 1} holes.`,
       source: citeLimit(limit, ask.rules),
     });
@@ -43,11 +43,11 @@ export const WATER: readonly Family[] = [
       prompt: `The air space is drawn ${formatLength(design, ask.system)} wide. The brick was laid ${formatLength(back, ask.system)} too far back, and mortar stands ${formatLength(lump, ask.system)} out of the joints behind it. How wide is the clear space that is left?`,
       answer,
       tolerance: 1,
-      mistakes: [
-        { value: design - lump, why: 'You forgot that the brick stands too far back.' },
-        { value: design - back, why: 'You forgot the mortar that stands into the space.' },
-        { value: design - lump + back, why: 'A brick too far back makes the space smaller, not bigger.' },
-      ],
+      mistakes: {
+        'You forgot that the brick stands too far back.': design - lump,
+        'You forgot the mortar that stands into the space.': design - back,
+        'A brick too far back makes the space smaller, not bigger.': design - lump + back,
+      },
       explanation: `${formatLength(design, ask.system)} − ${formatLength(back, ask.system)} − ${formatLength(lump, ask.system)} = ${formatLength(answer, ask.system)}. At least ${formatLength(boundAt(limit, {}), ask.system)} is asked.`,
       source: citeLimit(limit, ask.rules),
     });
@@ -64,12 +64,12 @@ export const WATER: readonly Family[] = [
       prompt: `Rules in use: ${ruleSetTitle(ask.rules)}. Base flashing runs from ${formatLength(past, ask.system)} past the face, under brick ${formatLength(depth, ask.system)} deep, over an air space of ${formatLength(space, ask.system)}, then up the wall as far as the rules ask at least. How wide must the strip be?`,
       answer: all,
       tolerance: 1,
-      mistakes: [
-        { value: all - past, why: 'You forgot what stands past the face.' },
-        { value: all - space, why: 'You forgot the air space.' },
-        { value: all - up, why: 'You forgot the part that goes up the wall.' },
-        { value: all - depth, why: 'You forgot what lies under the brick.' },
-      ],
+      mistakes: {
+        'You forgot what stands past the face.': all - past,
+        'You forgot the air space.': all - space,
+        'You forgot the part that goes up the wall.': all - up,
+        'You forgot what lies under the brick.': all - depth,
+      },
       explanation: `${[past, depth, space, up].map((mm) => formatLength(mm, ask.system)).join(' + ')} = ${formatLength(all, ask.system)}.`,
       source: citeLimit(limit, ask.rules),
     });
