@@ -88,7 +88,7 @@ export default async function DeskPage() {
         ))}
       </ul>
       <h2>A new group</h2>
-      <PostForm action="/api/groups" then="reload" send="Make the group" name="A new group">
+      <PostForm action="/api/groups" send="Make the group" name="A new group">
         <TextField
           name="name"
           label="Name of the group"

@@ -78,7 +78,6 @@ export default async function MyDataPage() {
       {sessions.length > 1 && (
         <PostForm
           action="/api/join/end-sessions"
-          then="reload"
           send="Sign out everywhere but here"
           name="Sign out everywhere but here"
           plain

@@ -41,7 +41,7 @@ export function WorkForm(props: {
   const { action, send, also, start, lessons } = props;
   const { spec } = start;
   return (
-    <PostForm action={action} then="reload" send={send} also={also} name="Set work">
+    <PostForm action={action} send={send} also={also} name="Set work">
       <TextField name="title" label="Title" value={start.title} most={80} />
       <TextField
         name="walls"

@@ -27,7 +27,6 @@ export function MakeLink(props: {
     <>
       <PostForm
         {...props}
-        then="reload"
         done="The link is below."
         onAnswer={(answer) => {
           const isMade = hasFields(answer, { name: 'string', days: 'number', link: 'string' });

@@ -16,7 +16,6 @@ export function ResetPin(props: {
     <>
       <PostForm
         action="/api/people/reset-pin"
-        then="reload"
         send={hasPin ? 'Reset PIN' : 'Give out a one-time word'}
         name={`New PIN for ${name}`}
         also={{ learner }}

@@ -85,12 +85,7 @@ export function ChoiceField(
   return (
     <fieldset id={fieldId} tabIndex={-1} className={styles.choices} {...attributes}>
       <legend>{label}</legend>
-      {help && (
-        <p id={`${fieldId}-help`} className={styles.help}>
-          {help}
-        </p>
-      )}
-      <Problem id={`${fieldId}-problem`} text={problem} />
+      <Told {...{ fieldId, help, problem }} />
       {choices.map((choice) => (
         <label key={choice.value} className="tick">
           <input
@@ -115,12 +110,7 @@ export function TickField({ name, label, help, ticked }: FieldProps & { readonly
         <input id={fieldId} type="checkbox" name={`${name}?`} defaultChecked={ticked} {...attributes} />
         <span>{label}</span>
       </label>
-      {help && (
-        <p id={`${fieldId}-help`} className={styles.help}>
-          {help}
-        </p>
-      )}
-      <Problem id={`${fieldId}-problem`} text={problem} />
+      <Told {...{ fieldId, help, problem }} />
     </div>
   );
 }
@@ -130,24 +120,30 @@ function Frame({ name, label, help, children }: FieldProps & { readonly children
   return (
     <div className={styles.field}>
       <label htmlFor={fieldId}>{label}</label>
-      {help && (
-        <p id={`${fieldId}-help`} className={styles.help}>
-          {help}
-        </p>
-      )}
-      <Problem id={`${fieldId}-problem`} text={problem} />
+      <Told {...{ fieldId, help, problem }} />
       {children}
     </div>
   );
 }
 
-function Problem({ id, text }: { readonly id: string; readonly text: string | undefined }) {
-  if (!text) return null;
+function Told(
+  props: { readonly fieldId: string } & Readonly<Record<'help' | 'problem', string | undefined>>,
+) {
+  const { fieldId, help, problem } = props;
   return (
-    <p id={id} className="problem">
-      <span aria-hidden="true">✕ </span>
-      <span className="visually-hidden">Error: </span>
-      {text}
-    </p>
+    <>
+      {help && (
+        <p id={`${fieldId}-help`} className={styles.help}>
+          {help}
+        </p>
+      )}
+      {problem && (
+        <p id={`${fieldId}-problem`} className="problem">
+          <span aria-hidden="true">✕ </span>
+          <span className="visually-hidden">Error: </span>
+          {problem}
+        </p>
+      )}
+    </>
   );
 }

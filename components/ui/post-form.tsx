@@ -11,12 +11,12 @@ const NO_PROBLEMS: Readonly<Record<string, string>> = {};
 
 /**
  * A form whose fields (fields.tsx) go to `action` as JSON. On a refusal it says at its top what is wrong, with a link to each field,
- * and keeps all that was typed. When it is done it goes to the address the answer names as `go`, else to `then`; 'reload' shows this
- * page afresh, with `done` as the news; 'stay' leaves the page as it is.
+ * and keeps all that was typed. When it is done it goes to the address the answer names as `go`, else to `then`; 'stay' leaves the
+ * page as it is, and without either the page is shown afresh, with `done` as the news.
  */
 export function PostForm(props: {
   readonly action: string;
-  readonly then: string;
+  readonly then?: string;
   readonly send: string;
   readonly children?: ReactNode;
   /** Values sent beside the fields, such as the id of the group. */
@@ -29,7 +29,17 @@ export function PostForm(props: {
   /** Takes what the answer holds; gives false for one it cannot read. */
   readonly onAnswer?: (answer: Extract<Answer, { ok: true }>) => unknown;
 }) {
-  const { action, then, send, children, also, done = 'Done.', plain = false, name, onAnswer } = props;
+  const {
+    action,
+    then = 'reload',
+    send,
+    children,
+    also,
+    done = 'Done.',
+    plain = false,
+    name,
+    onAnswer,
+  } = props;
   const id = useId();
   const router = useRouter();
   const [refused, setRefused] = useState<{

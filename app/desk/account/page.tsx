@@ -31,12 +31,12 @@ export default async function AccountPage() {
         If that was not you, choose a new password below.
       </RefusedTries>
       <Disclosure title="Name" now={name} names={[]}>
-        <PostForm action="/api/account/name" then="reload" send="Change the name" name="Name">
+        <PostForm action="/api/account/name" send="Change the name" name="Name">
           <TextField name="name" label="Your name" value={name} fills="name" most={60} />
         </PostForm>
       </Disclosure>
       <Disclosure title="E-mail" now={email} names={[]}>
-        <PostForm action="/api/account/email" then="reload" send="Change the e-mail" name="E-mail">
+        <PostForm action="/api/account/email" send="Change the e-mail" name="E-mail">
           <TextField
             name="email"
             label="New e-mail"
@@ -50,7 +50,6 @@ export default async function AccountPage() {
       <Disclosure title="Password" now="" names={[]}>
         <PostForm
           action="/api/account/password"
-          then="reload"
           send="Change the password"
           done="Your password is changed. You are signed out on all other devices."
           name="Password"
@@ -94,7 +93,6 @@ function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
             {!isThis && (
               <PostForm
                 action="/api/account/end-sessions"
-                then="reload"
                 send="Sign out there"
                 name={`Sign out: ${device}`}
                 also={{ session: id }}
@@ -107,7 +105,6 @@ function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
       {sessions.length > 1 && (
         <PostForm
           action="/api/account/end-sessions"
-          then="reload"
           send="Sign out everywhere but here"
           name="Sign out everywhere but here"
           plain

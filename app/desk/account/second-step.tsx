@@ -36,7 +36,6 @@ export function SecondStep(props: {
           <Disclosure title="Turn it off" now="" names={[]}>
             <PostForm
               action="/api/account/second-step/turn-off"
-              then="reload"
               send="Turn off the second step"
               name="Turn off the second step"
               plain

@@ -65,7 +65,6 @@ function Member(member: StaffRow) {
         {sessions > 0 && (
           <PostForm
             action="/api/people/end-sessions"
-            then="reload"
             send="Sign out everywhere"
             name={`Sign ${name} out everywhere`}
             also={{ user: userId }}
@@ -75,7 +74,6 @@ function Member(member: StaffRow) {
         {hasSecondStep && role !== 'owner' && (
           <PostForm
             action="/api/people/take-off-second-step"
-            then="reload"
             send="Turn off second step"
             name={`Turn off the second step of ${name}`}
             also={{ user: userId }}
@@ -85,7 +83,6 @@ function Member(member: StaffRow) {
         {hasPassword && role !== 'owner' && (
           <PostForm
             action="/api/people/close-account"
-            then="reload"
             send="Shut out"
             name={`Shut ${name} out`}
             also={{ user: userId }}

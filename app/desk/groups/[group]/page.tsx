@@ -115,7 +115,6 @@ export default async function GroupPage({ params }: Props) {
             </p>
             <PostForm
               action="/api/groups/undo-joins"
-              then="reload"
               send="Remove them"
               name="Remove everybody who joined during the last hour"
               also={{ group: id }}
@@ -125,13 +124,7 @@ export default async function GroupPage({ params }: Props) {
         </>
       )}
       {!isOpen && leads && (
-        <PostForm
-          action="/api/groups/reopen"
-          then="reload"
-          send="Open this group again"
-          also={{ group: id }}
-          plain
-        />
+        <PostForm action="/api/groups/reopen" send="Open this group again" also={{ group: id }} plain />
       )}
       {isOpen && leads && (
         <>
@@ -142,13 +135,7 @@ export default async function GroupPage({ params }: Props) {
               Nobody can join any more, and nobody can start new work. The mark book stays. You can open the
               group again.
             </p>
-            <PostForm
-              action="/api/groups/close"
-              then="reload"
-              send="Close this group"
-              also={{ group: id }}
-              plain
-            />
+            <PostForm action="/api/groups/close" send="Close this group" also={{ group: id }} plain />
           </details>
         </>
       )}
@@ -167,7 +154,6 @@ function Joining({ group: { id, takesNew } }: { readonly group: Omit<GroupRow, '
       </summary>
       <PostForm
         action="/api/groups/joining"
-        then="reload"
         send={takesNew ? 'Let in only names on the roster' : 'Let new names join again'}
         name="Who may join"
         also={{ group: id, takesNew: !takesNew }}
@@ -179,7 +165,6 @@ function Joining({ group: { id, takesNew } }: { readonly group: Omit<GroupRow, '
       </p>
       <PostForm
         action="/api/groups/join-code"
-        then="reload"
         send="Make a new code"
         name="New code"
         also={{ group: id }}
@@ -201,7 +186,6 @@ function Removed({ learners }: { readonly learners: readonly NamedLearner[] }) {
             {name}
             <PostForm
               action="/api/groups/put-back"
-              then="reload"
               send="Put back"
               name={`Put ${name} back`}
               also={{ learner: id }}

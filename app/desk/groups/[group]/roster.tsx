@@ -28,7 +28,6 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
                 <ResetPin learner={id} name={name} hasPin={hasPin} />
                 <PostForm
                   action="/api/groups/time"
-                  then="reload"
                   send="Save"
                   name={`Time for ${name}`}
                   also={{ learner: id }}
@@ -43,7 +42,6 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
                 </PostForm>
                 <PostForm
                   action="/api/groups/remove-learner"
-                  then="reload"
                   send="Remove from the group"
                   name={`Remove ${name} from the group`}
                   also={{ learner: id }}

@@ -82,7 +82,6 @@ export function HandInCard({
         <summary>Set another mark, or comment</summary>
         <PostForm
           action="/api/book/override"
-          then="reload"
           also={{ attempt }}
           send="Set this mark"
           done="The mark is set."
@@ -98,7 +97,6 @@ export function HandInCard({
         </PostForm>
         <PostForm
           action="/api/book/comment"
-          then="reload"
           also={{ attempt }}
           send="Add the comment"
           done="The comment is added."

@@ -38,7 +38,6 @@ export function WorkSteps({ work: { id, state, dueAt } }: { readonly work: WorkR
       <>
         <PostForm
           action="/api/work/set"
-          then="reload"
           send="Publish to the group"
           also={{ work: id }}
           done="It is published."
@@ -57,7 +56,6 @@ export function WorkSteps({ work: { id, state, dueAt } }: { readonly work: WorkR
     return (
       <PostForm
         action="/api/work/set"
-        then="reload"
         send="Open it again"
         also={{ work: id }}
         done="It is open again."
@@ -69,7 +67,6 @@ export function WorkSteps({ work: { id, state, dueAt } }: { readonly work: WorkR
     <>
       <PostForm
         action="/api/work/close"
-        then="reload"
         send="Close it: nobody can start any more"
         also={{ work: id }}
         done="It is closed."
@@ -79,7 +76,6 @@ export function WorkSteps({ work: { id, state, dueAt } }: { readonly work: WorkR
         <summary>Move the due date</summary>
         <PostForm
           action="/api/work/due"
-          then="reload"
           send="Move it"
           name="Due date"
           also={{ work: id }}

@@ -15,7 +15,6 @@ export function CalendarLink({ group }: { readonly group: string }) {
       </p>
       <PostForm
         action="/api/book/calendar-link"
-        then="reload"
         also={{ group }}
         send="Make a calendar address"
         done="The address is below. You see it only now."

@@ -30,7 +30,6 @@ export default async function GroupInstructorsPage({ params }: Props) {
             {part === 'co' && (
               <PostForm
                 action="/api/people/co-instructor"
-                then="reload"
                 send="Take away"
                 name={`Take ${name} away from this group`}
                 also={{ group, email, part: 'none' }}
@@ -47,7 +46,6 @@ export default async function GroupInstructorsPage({ params }: Props) {
       </p>
       <PostForm
         action="/api/people/co-instructor"
-        then="reload"
         send="Add"
         name="Add a co-instructor"
         done="Added."

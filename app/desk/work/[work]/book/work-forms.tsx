@@ -25,7 +25,6 @@ export function ReleaseForm({
       </p>
       <PostForm
         action="/api/book/release"
-        then="reload"
         also={{ work }}
         send={whenDue ? 'Release results now' : 'Release results to learners'}
         done="Released."
@@ -55,7 +54,6 @@ export function MarkAgainForm({
       </p>
       <PostForm
         action="/api/book/mark-again"
-        then="reload"
         also={{ work }}
         send="Mark again"
         done="Marked again."
