@@ -20,8 +20,8 @@ export interface AskedReading {
 export interface Check {
   readonly id: CheckId;
   readonly name: string;
-  /** Other words of the trade, North American and British, for the search. */
-  readonly alsoCalled: readonly string[];
+  /** Other words of the trade, North American and British, for the search: separated by commas. */
+  readonly alsoCalled: string;
   /** One sentence: what you see. */
   readonly looksLike: string;
   /** The view that shows it: front, section, behind a lifted unit, before cover, mixing ticket. */

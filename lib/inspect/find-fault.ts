@@ -17,7 +17,7 @@ export function findFaults(words: string): readonly CheckId[] {
 function hitsOf(check: CheckId, asked: readonly string[]) {
   const { name, alsoCalled, looksLike } = CATALOGUE[check];
   const names = wordsOf(name);
-  const otherNames = wordsOf(alsoCalled.join(' '));
+  const otherNames = wordsOf(alsoCalled);
   const looks = wordsOf(looksLike);
   return {
     inName: asked.filter((word) => begins(word, names)).length,

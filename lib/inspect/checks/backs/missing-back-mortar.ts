@@ -15,15 +15,8 @@ import { measureBacks } from './back-contact';
 export const missingBackMortar: Check = {
   id: 'missing-back-mortar',
   name: 'Missing back mortar',
-  alsoCalled: [
-    'bare back',
-    'dot and dab',
-    'spot bedding',
-    'poor coverage',
-    'voids behind the stone',
-    'not back-buttered',
-    'hollow stone',
-  ],
+  alsoCalled:
+    'bare back, dot and dab, spot bedding, poor coverage, voids behind the stone, not back-buttered, hollow stone',
   looksLike: 'Part of the back has no mortar, and the bare part is open at an edge.',
   whereToLook: 'Behind a lifted unit. The front view shows nothing.',
   measuredBy:

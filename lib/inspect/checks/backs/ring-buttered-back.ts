@@ -7,14 +7,8 @@ import { measureBacks } from './back-contact';
 export const ringButteredBack: Check = {
   id: 'ring-buttered-back',
   name: 'Ring-buttered back',
-  alsoCalled: [
-    'rim of mortar only',
-    'perimeter buttered',
-    'trapped void',
-    'trapped air',
-    'hollow center',
-    'hollow centre',
-  ],
+  alsoCalled:
+    'rim of mortar only, perimeter buttered, trapped void, trapped air, hollow center, hollow centre',
   looksLike: 'Mortar runs all round the rim of the back, and the middle is bare.',
   whereToLook: 'Behind a lifted unit. From the front, and even at the edges, it looks perfect.',
   measuredBy:

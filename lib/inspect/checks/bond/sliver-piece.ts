@@ -17,7 +17,7 @@ const SAME = 3;
 export const sliverPiece: Check = {
   id: 'sliver-piece',
   name: 'Sliver',
-  alsoCalled: ['short cut', 'small cut', 'tiny bat', 'narrow piece', 'thin cut piece'],
+  alsoCalled: 'short cut, small cut, tiny bat, narrow piece, thin cut piece',
   looksLike: 'A very short piece is squeezed into a course, with no partner in the courses near it.',
   whereToLook: 'Front view. Look beside openings and in the last space of a course.',
   measuredBy: 'Measure the length of the piece, and compare it with how deep the unit is from front to back.',

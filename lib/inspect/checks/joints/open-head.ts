@@ -13,16 +13,8 @@ import { headBox } from '../../places';
 export const openHead: Check = {
   id: 'open-head',
   name: 'Open head joint',
-  alsoCalled: [
-    'bee hole',
-    'unfilled perp',
-    'open perpend',
-    'open cross joint',
-    'pinhole',
-    'clip joint',
-    'tip-buttered',
-    'vertical joint not filled',
-  ],
+  alsoCalled:
+    'bee hole, unfilled perp, open perpend, open cross joint, pinhole, clip joint, tip-buttered, vertical joint not filled',
   looksLike: 'A dark slot or hole shows between two units of one course.',
   whereToLook: 'Front view, close up. Behind a lifted unit you see how far the gap goes in.',
   measuredBy: 'Probe the joint, or lift the unit beside it, and judge what share of it is filled.',

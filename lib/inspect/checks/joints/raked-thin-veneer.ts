@@ -8,13 +8,7 @@ import { panelBox } from '../../places';
 export const rakedThinVeneer: Check = {
   id: 'raked-thin-veneer',
   name: 'Raked joints on thin veneer',
-  alsoCalled: [
-    'recessed joints',
-    'raked-out joints',
-    'joints set back',
-    'slips with raked joints',
-    'thin brick raked',
-  ],
+  alsoCalled: 'recessed joints, raked-out joints, joints set back, slips with raked joints, thin brick raked',
   looksLike: 'Every joint lies back from the face and leaves a small shelf, and the units are thin.',
   whereToLook: 'Front view for the shadow in the joints, then the section for the depth of the units.',
   measuredBy: 'Measure how far the mortar lies behind the face, and how deep the units are.',

@@ -14,7 +14,7 @@ import { bedBox, boxOf, joined } from '../../places';
 export const taperingBed: Check = {
   id: 'tapering-bed',
   name: 'Bed joint tapers',
-  alsoCalled: ['wedge joint', 'wedge-shaped bed', 'uneven bed', 'dipping brick', 'tipped brick'],
+  alsoCalled: 'wedge joint, wedge-shaped bed, uneven bed, dipping brick, tipped brick',
   looksLike: 'The joint under one unit is a wedge, thick at one end and thin at the other.',
   whereToLook: 'Front view, close up, along the underside of single units.',
   measuredBy: 'Measure the bed joint at both ends of one unit and take the difference.',

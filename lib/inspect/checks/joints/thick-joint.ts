@@ -13,7 +13,7 @@ import { measureJoints } from './joint-thickness';
 export const thickJoint: Check = {
   id: 'thick-joint',
   name: 'Joint too thick',
-  alsoCalled: ['fat joint', 'fat bed', 'wide joint', 'heavy bed', 'thick perp', 'oversize joint'],
+  alsoCalled: 'fat joint, fat bed, wide joint, heavy bed, thick perp, oversize joint',
   looksLike: 'A band of mortar is plainly thicker than the joints around it.',
   whereToLook: 'Front view. Compare beds with beds, and head joints with head joints.',
   measuredBy:

@@ -8,7 +8,7 @@ import { measureJoints } from './joint-thickness';
 export const thinJoint: Check = {
   id: 'thin-joint',
   name: 'Joint too thin',
-  alsoCalled: ['tight joint', 'pinched joint', 'narrow joint', 'skinny joint', 'tight perp'],
+  alsoCalled: 'tight joint, pinched joint, narrow joint, skinny joint, tight perp',
   looksLike: 'Two units almost touch, with only a thread of mortar between them.',
   whereToLook: 'Front view. Look near openings and ends, where space ran short.',
   measuredBy:

@@ -14,7 +14,7 @@ import { boxOf } from '../../places';
 export const bulgeOrHollow: Check = {
   id: 'bulge-or-hollow',
   name: 'Bulge or hollow',
-  alsoCalled: ['belly', 'bow', 'hump', 'dished wall', 'crowding the line', 'out of range', 'ranging out'],
+  alsoCalled: 'belly, bow, hump, dished wall, crowding the line, out of range, ranging out',
   looksLike: 'A patch of the wall swells out or sinks in, while the rest keeps its plane.',
   whereToLook:
     'Front view, by the shadows. Pick the whole panel and read how far it stands out and back at most. Pick units to find where.',

@@ -14,13 +14,7 @@ import { boxOf } from '../../places';
 export const cornerNotSquare: Check = {
   id: 'corner-not-square',
   name: 'Corner not square',
-  alsoCalled: [
-    'out of square',
-    'quoin out',
-    'return not square',
-    'corner lead out of square',
-    'skewed return',
-  ],
+  alsoCalled: 'out of square, quoin out, return not square, corner lead out of square, skewed return',
   looksLike: 'The two faces of a corner open too wide or close too far.',
   whereToLook: 'Front view. Pick the corner and read how far the return strays from square.',
   measuredBy: 'Set a large square on one face, and measure how far the other face strays from it.',

@@ -23,7 +23,7 @@ interface CourseLevel {
 export const courseOffLevel: Check = {
   id: 'course-off-level',
   name: 'Course off level',
-  alsoCalled: ['out of level', 'sloping course', 'row runs downhill', 'row runs uphill', 'line not level'],
+  alsoCalled: 'out of level, sloping course, row runs downhill, row runs uphill, line not level',
   looksLike: 'A whole course slopes, though its joints stay even.',
   whereToLook: 'Front view. Pick the whole course and read how much one end is lower than the other.',
   measuredBy:

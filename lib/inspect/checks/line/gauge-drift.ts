@@ -13,15 +13,8 @@ const LEAST_COURSES = 8;
 export const gaugeDrift: Check = {
   id: 'gauge-drift',
   name: 'Gauge drifts',
-  alsoCalled: [
-    'off gauge',
-    'out of gauge',
-    'coursing out',
-    'off the story pole',
-    'off the storey rod',
-    'off the gauge rod',
-    'pig in the wall',
-  ],
+  alsoCalled:
+    'off gauge, out of gauge, coursing out, off the story pole, off the storey rod, off the gauge rod, pig in the wall',
   looksLike: 'The courses rise a little too fast or too slowly, so they miss the marks on the rod.',
   whereToLook: 'Front view. Pick the whole panel and read what four courses take up, joints included.',
   measuredBy:

@@ -14,7 +14,7 @@ import { panelBox } from '../../places';
 export const outOfPlumb: Check = {
   id: 'out-of-plumb',
   name: 'Out of plumb',
-  alsoCalled: ['leaning wall', 'lean', 'tilted wall', 'off plumb', 'not upright'],
+  alsoCalled: 'leaning wall, lean, tilted wall, off plumb, not upright',
   looksLike: 'The whole face leans out or back, from bottom to top.',
   whereToLook: 'Front view. Pick the whole panel and read how far its top leans out or back.',
   measuredBy: 'Hang a plumb line or hold a long level, and measure how far the face leans over its height.',

@@ -14,14 +14,8 @@ import { headBox, joined } from '../../places';
 export const perpendDrift: Check = {
   id: 'perpend-drift',
   name: 'Perpends drift',
-  alsoCalled: [
-    'wandering perps',
-    'perps out of line',
-    'perps out of plumb',
-    'head joints do not line up',
-    'cross joints wander',
-    'bond creeps',
-  ],
+  alsoCalled:
+    'wandering perps, perps out of line, perps out of plumb, head joints do not line up, cross joints wander, bond creeps',
   looksLike: 'Head joints that should stand above each other lean or wander to one side.',
   whereToLook: 'Front view. Let your eye run up the head joints of every other course.',
   measuredBy:

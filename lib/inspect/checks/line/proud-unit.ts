@@ -12,7 +12,7 @@ const LEAST_NEIGHBOURS = 3;
 export const proudUnit: Check = {
   id: 'proud-unit',
   name: 'Unit proud or set back',
-  alsoCalled: ['lippage', 'lipping', 'sticks out', 'stands out', 'recessed brick', 'set in', 'stepped face'],
+  alsoCalled: 'lippage, lipping, sticks out, stands out, recessed brick, set in, stepped face',
   looksLike: 'One unit stands farther out or farther in than all the units around it.',
   whereToLook: 'Front view, by its shadow, or along the wall in low light. A finger feels the step.',
   measuredBy: 'Hold a straightedge over the units around it, and measure the step to this one.',

@@ -8,7 +8,7 @@ import { boxOf } from '../../places';
 export const twistedUnit: Check = {
   id: 'twisted-unit',
   name: 'Twisted unit',
-  alsoCalled: ['twisted brick', 'skewed brick', 'cocked brick', 'crooked brick', 'one end out'],
+  alsoCalled: 'twisted brick, skewed brick, cocked brick, crooked brick, one end out',
   looksLike: 'One end of a unit stands out and catches the light, the other end does not.',
   whereToLook: 'Along the wall in low light from the side. The front view shows only a thin shadow.',
   measuredBy: 'Hold a straightedge along the course, and measure how much farther out one end stands.',

@@ -8,15 +8,7 @@ import { batchPlace } from './batch-place';
 export const leanMortar: Check = {
   id: 'lean-mortar',
   name: 'Too much sand in the mortar',
-  alsoCalled: [
-    'over-sanded',
-    'oversanded',
-    'lean mix',
-    'weak mix',
-    'sandy mortar',
-    'harsh mix',
-    'too little cement',
-  ],
+  alsoCalled: 'over-sanded, oversanded, lean mix, weak mix, sandy mortar, harsh mix, too little cement',
   looksLike: 'On the ticket, the sand is too much for the cement and lime.',
   whereToLook: 'Mixing ticket. On an older wall, the joints feel sandy and wear away.',
   measuredBy: 'Count the measures of sand on the ticket, and divide by those of cement and lime together.',

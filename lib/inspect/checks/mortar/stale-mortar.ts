@@ -9,14 +9,7 @@ import { batchPlace } from './batch-place';
 export const staleMortar: Check = {
   id: 'stale-mortar',
   name: 'Mortar used too late',
-  alsoCalled: [
-    'old mortar',
-    'stale mud',
-    'past its life',
-    'mortar gone off',
-    'knocked up again',
-    'retempered too late',
-  ],
+  alsoCalled: 'old mortar, stale mud, past its life, mortar gone off, knocked up again, retempered too late',
   looksLike: 'On the ticket, too long a time lies between mixing and laying.',
   whereToLook: 'Mixing ticket. The finished front shows at most a change of colour.',
   measuredBy:

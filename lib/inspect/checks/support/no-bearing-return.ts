@@ -11,15 +11,8 @@ import { boxOf } from '../../places';
 export const noBearingReturn: Check = {
   id: 'no-bearing-return',
   name: 'No bearing under part of the wall',
-  alsoCalled: [
-    'unsupported return',
-    'no ledge',
-    'floating corner',
-    'hanging brick',
-    'brick on wood',
-    'brick on timber',
-    'nothing under it',
-  ],
+  alsoCalled:
+    'unsupported return, no ledge, floating corner, hanging brick, brick on wood, brick on timber, nothing under it',
   looksLike: 'Part of the bottom course stands on nothing, or on wood.',
   whereToLook: 'Front view along the base, then the section. Look at ends, corners and above roofs.',
   measuredBy:

@@ -9,14 +9,8 @@ import { lintelsOf } from './lintels';
 export const noLintel: Check = {
   id: 'no-lintel',
   name: 'No lintel',
-  alsoCalled: [
-    'missing lintel',
-    'no steel over the opening',
-    'missing angle iron',
-    'unsupported head',
-    'brick sits on the window frame',
-    'brick sits on the door frame',
-  ],
+  alsoCalled:
+    'missing lintel, no steel over the opening, missing angle iron, unsupported head, brick sits on the window frame, brick sits on the door frame',
   looksLike: 'Units run over an opening, and nothing is there to carry them.',
   whereToLook: 'Section through the opening. From the front, the steel may be hidden though it is there.',
   measuredBy: 'Look in the section or from a safe place, and say whether a lintel is there or not.',

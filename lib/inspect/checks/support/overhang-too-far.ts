@@ -10,14 +10,8 @@ import { boxOf } from '../../places';
 export const overhangTooFar: Check = {
   id: 'overhang-too-far',
   name: 'Overhangs too far',
-  alsoCalled: [
-    'hangs off the ledge',
-    'overhanging brick',
-    'oversailing',
-    'past the foundation',
-    'past the shelf angle',
-    'projects past its support',
-  ],
+  alsoCalled:
+    'hangs off the ledge, overhanging brick, oversailing, past the foundation, past the shelf angle, projects past its support',
   looksLike: 'The bottom course reaches out past the edge of what it stands on, with a deep shadow below.',
   whereToLook: 'Section, at the ledge and at each lintel.',
   measuredBy: 'Measure from the front edge of the support to the face of the units that stand on it.',

@@ -10,13 +10,7 @@ import { lintelBox, lintelsOf } from './lintels';
 export const shortLintelBearing: Check = {
   id: 'short-lintel-bearing',
   name: 'Lintel bearing too short',
-  alsoCalled: [
-    'short end bearing',
-    'lintel too short',
-    'steel too short',
-    'angle iron too short',
-    'short seat',
-  ],
+  alsoCalled: 'short end bearing, lintel too short, steel too short, angle iron too short, short seat',
   looksLike: 'The lintel ends close beside the opening, with little wall under its end.',
   whereToLook: 'Front view at both ends of the lintel, before the course over it hides the steel.',
   measuredBy: 'Measure how far each end of the lintel runs past the opening, and take the shorter one.',

@@ -16,14 +16,8 @@ import { lintelBox, lintelsOf } from './lintels';
 export const weakAngle: Check = {
   id: 'weak-angle',
   name: 'Angle too small',
-  alsoCalled: [
-    'undersized lintel',
-    'lintel too light',
-    'light steel',
-    'angle iron too thin',
-    'narrow leg',
-    'undersized shelf angle',
-  ],
+  alsoCalled:
+    'undersized lintel, lintel too light, light steel, angle iron too thin, narrow leg, undersized shelf angle',
   looksLike: 'The steel over an opening is thin, or its leg is narrow, for the width it spans.',
   whereToLook: 'Section through the lintel. On a wall that has moved, the front view shows a sag.',
   measuredBy:

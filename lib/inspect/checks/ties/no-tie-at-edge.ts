@@ -15,13 +15,7 @@ import type { Region } from '../../finding';
 export const noTieAtEdge: Check = {
   id: 'no-tie-at-edge',
   name: 'No tie at the edge',
-  alsoCalled: [
-    'no tie at the jamb',
-    'missing jamb ties',
-    'missing reveal ties',
-    'no edge ties',
-    'loose edge',
-  ],
+  alsoCalled: 'no tie at the jamb, missing jamb ties, missing reveal ties, no edge ties, loose edge',
   looksLike: 'Along an opening or an end of the wall, no tie is close by, or only a few are.',
   whereToLook: 'Before cover: the backing beside openings and ends. The finished front shows nothing.',
   measuredBy: 'Measure from the edge to the ties beside it, then from tie to tie along the edge.',

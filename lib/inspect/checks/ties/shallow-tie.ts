@@ -8,13 +8,7 @@ import { tiePlace } from './tie-place';
 export const shallowTie: Check = {
   id: 'shallow-tie',
   name: 'Tie not deep enough',
-  alsoCalled: [
-    'short tie',
-    'short embedment',
-    'anchor too short',
-    'tie barely in the bed',
-    'tie not bedded in',
-  ],
+  alsoCalled: 'short tie, short embedment, anchor too short, tie barely in the bed, tie not bedded in',
   looksLike: 'Only the tip of the tie lies in the bed joint.',
   whereToLook: 'Before cover. Pick the tie and read how deep it is bedded.',
   measuredBy: 'Measure how much of the strap lies in the bed, starting from the back of the unit.',

@@ -8,7 +8,7 @@ import { tiePlace } from './tie-place';
 export const thinTie: Check = {
   id: 'thin-tie',
   name: 'Tie too thin',
-  alsoCalled: ['light gauge tie', 'flimsy tie', 'narrow strap', 'thin anchor', 'undersized tie'],
+  alsoCalled: 'light gauge tie, flimsy tie, narrow strap, thin anchor, undersized tie',
   looksLike: 'The strap is thinner or narrower than it should be and bends with a finger.',
   whereToLook: 'Before cover, with the size of each tie. On site, measure a strap from the box.',
   measuredBy: 'Measure the thickness of the strap with a caliper, and its width with a rule.',

@@ -9,14 +9,8 @@ import { tiePlace } from './tie-place';
 export const tieNearFace: Check = {
   id: 'tie-near-face',
   name: 'Tie too near the face',
-  alsoCalled: [
-    'tie too long',
-    'anchor too long',
-    'tie sticks out',
-    'tie shows at the face',
-    'no cover on the tie',
-    'too little mortar over the tie',
-  ],
+  alsoCalled:
+    'tie too long, anchor too long, tie sticks out, tie shows at the face, no cover on the tie, too little mortar over the tie',
   looksLike: 'The end of the tie lies close behind the face of the wall, with little mortar before it.',
   whereToLook: 'Before cover, or the course from above. Pick the tie and read how much is left to the face.',
   measuredBy: 'Measure from the end of the strap to the face of the units, with the bed still open.',

@@ -18,13 +18,7 @@ import { joined } from '../../places';
 export const tiesTooFarApart: Check = {
   id: 'ties-too-far-apart',
   name: 'Ties too far apart',
-  alsoCalled: [
-    'too few ties',
-    'wide tie spacing',
-    'missing wall ties',
-    'missing brick ties',
-    'missing anchors',
-  ],
+  alsoCalled: 'too few ties, wide tie spacing, missing wall ties, missing brick ties, missing anchors',
   looksLike: 'A bare stretch of backing has no tie in it, up and down or side to side.',
   whereToLook: 'Before cover: the backing with its ties. The finished front shows nothing.',
   measuredBy:
