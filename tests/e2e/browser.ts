@@ -6,6 +6,7 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
+import { expect } from 'vitest';
 
 // Set by tests/commands/checks.mjs, which starts the site and finds the browser.
 const { SITE_ADDRESS = '', CHROME_PATH = '', CHROME_KIND, CHROME_LIBRARIES } = process.env;
@@ -38,11 +39,10 @@ export interface Look {
   readonly colours: 'light' | 'dark';
 }
 
+const PHONE_BY_DAY: Look = { width: 390, colours: 'light' };
+
 /** Phone by day, desk by night: each width and each set of colours once. */
-export const LOOKS: readonly Look[] = [
-  { width: 390, colours: 'light' },
-  { width: 1280, colours: 'dark' },
-];
+export const LOOKS: readonly Look[] = [PHONE_BY_DAY, { width: 1280, colours: 'dark' }];
 
 /** The other two pairs. */
 const SWAPPED: readonly Look[] = [
@@ -50,11 +50,14 @@ const SWAPPED: readonly Look[] = [
   { width: 1280, colours: 'light' },
 ];
 
-/** Each page twice, in each width and each set of colours; every second page in the other pairs. */
-export function pagesInTurn(paths: readonly string[]): readonly (Look & { readonly path: string })[] {
-  return paths.flatMap((path, index) =>
-    (index % 2 === 0 ? LOOKS : SWAPPED).map((look) => ({ path, ...look })),
-  );
+interface PageInTurn {
+  readonly path: string;
+  readonly looks: readonly Look[];
+}
+
+/** Each page with each width and each set of colours; every second page in the other pairs. */
+export function pagesInTurn(paths: readonly string[]): readonly PageInTurn[] {
+  return paths.map((path, index) => ({ path, looks: index % 2 === 0 ? LOOKS : SWAPPED }));
 }
 
 export interface Visit {
@@ -80,6 +83,10 @@ export async function newContext(browser: Browser, options: BrowserContextOption
   return context;
 }
 
+function sizeOf(width: number) {
+  return { width, height: width < 600 ? 844 : 900 };
+}
+
 /** Opens a page of the site in a fresh profile and waits until it is loaded and has fetched what it links to. */
 export async function visit(
   browser: Browser,
@@ -88,7 +95,7 @@ export async function visit(
   site = SITE_ADDRESS,
 ): Promise<Visit> {
   const context = await newContext(browser, {
-    viewport: { width, height: width < 600 ? 844 : 900 },
+    viewport: sizeOf(width),
     colorScheme: colours,
     hasTouch: width < 600,
     reducedMotion: 'reduce',
@@ -98,6 +105,24 @@ export async function visit(
   await page.goto(site + path);
   await page.waitForLoadState('networkidle');
   return { page, problems, close: () => context.close() };
+}
+
+/** Loads a page once and looks at it in all its looks: fit for all, nothing to scroll sideways, nothing on the console. */
+export async function expectInOrder(
+  browser: Browser,
+  { path, looks: [first = PHONE_BY_DAY, ...others] }: PageInTurn,
+  unfold: (page: Page) => Promise<void> = async () => {},
+): Promise<void> {
+  const { page, problems, close } = await visit(browser, path, first);
+  await unfold(page);
+  for (const { width, colours } of [first, ...others]) {
+    await page.setViewportSize(sizeOf(width));
+    await page.emulateMedia({ colorScheme: colours });
+    expect(await accessibilityProblems(page), `${width} px, ${colours}`).toEqual([]);
+    expect(await sidewaysOverflow(page), `${width} px, ${colours}`).toBe(0);
+  }
+  expect(problems).toEqual([]);
+  await close();
 }
 
 /**

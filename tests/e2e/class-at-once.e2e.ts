@@ -69,5 +69,4 @@ test.each(['sqlite', 'postgres'] as const)(
     expect(trail.map(({ subject }) => subject).sort()).toEqual(attempts.map((id) => `attempt ${id}`).sort());
     expect(await verifyAudit(store.db)).toEqual({ ok: true });
   },
-  240_000,
 );

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openBrowser } from './browser';
 import { hashWalls } from './hash-walls';
 
-const WALLS = 2000;
+const WALLS = 1000;
 const BLOCK = 200;
 
 let browser: Awaited<ReturnType<typeof openBrowser>>;

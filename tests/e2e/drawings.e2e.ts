@@ -1,15 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DRAWINGS } from '../../components/trade/drawings';
-import {
-  accessibilityProblems,
-  type Look,
-  newContext,
-  openBrowser,
-  pagesInTurn,
-  sidewaysOverflow,
-  visit,
-} from './browser';
+import { expectInOrder, type Look, newContext, openBrowser, pagesInTurn, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -22,15 +14,12 @@ afterAll(async () => {
 const PHONE: Look = { width: 390, colours: 'light' };
 
 test.each(pagesInTurn(['/drawings', ...DRAWINGS.map(({ name }) => `/drawings/${name}`)]))(
-  '$path is in order at $width px, $colours',
-  async ({ path, ...look }) => {
-    const { page, problems, close } = await visit(browser, path, look);
-    for (const details of await page.locator('main details').all()) await details.locator('summary').click();
-    expect(await accessibilityProblems(page)).toEqual([]);
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(problems).toEqual([]);
-    await close();
-  },
+  '$path is in order, on a phone and on a desk, by day and by night',
+  (each) =>
+    expectInOrder(browser, each, async (page) => {
+      for (const details of await page.locator('main details').all())
+        await details.locator('summary').click();
+    }),
 );
 
 test('the list leads to every drawing', async () => {

@@ -1,14 +1,7 @@
 import { readdirSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import {
-  accessibilityProblems,
-  newContext,
-  openBrowser,
-  pagesInTurn,
-  sidewaysOverflow,
-  visit,
-} from './browser';
+import { accessibilityProblems, expectInOrder, newContext, openBrowser, pagesInTurn, visit } from './browser';
 
 const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
 const PAGES = ['/lessons', '/glossary', '/sources', ...SLUGS.map((slug) => `/lessons/${slug}`)];
@@ -23,13 +16,9 @@ afterAll(async () => {
   await browser.close();
 });
 
-test.each(pagesInTurn(PAGES))('$path is in order at $width px, $colours', async ({ path, ...look }) => {
-  const { page, problems, close } = await visit(browser, path, look);
-  expect(await accessibilityProblems(page)).toEqual([]);
-  expect(await sidewaysOverflow(page)).toBe(0);
-  expect(problems).toEqual([]);
-  await close();
-});
+test.each(pagesInTurn(PAGES))('$path is in order, on a phone and on a desk, by day and by night', (each) =>
+  expectInOrder(browser, each),
+);
 
 describe.each(SLUGS)('%s', (slug) => {
   test('is whole without script: drawings, all rule sets and answers', async () => {

@@ -1,7 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
-import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from './browser';
+import {
+  accessibilityProblems,
+  expectInOrder,
+  openBrowser,
+  pagesInTurn,
+  sidewaysOverflow,
+  visit,
+} from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -12,14 +19,8 @@ afterAll(async () => {
 });
 
 test.each(pagesInTurn(['/questions', '/questions/openings?rules=united-kingdom&seed=5']))(
-  '$path is in order at $width px, $colours',
-  async ({ path, ...look }) => {
-    const { page, problems, close } = await visit(browser, path, look);
-    expect(await accessibilityProblems(page)).toEqual([]);
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(problems).toEqual([]);
-    await close();
-  },
+  '$path is in order, on a phone and on a desk, by day and by night',
+  (each) => expectInOrder(browser, each),
 );
 
 test.each(QUESTION_TOPICS)(

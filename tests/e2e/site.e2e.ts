@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from './browser';
+import { accessibilityProblems, expectInOrder, openBrowser, pagesInTurn, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,14 +11,8 @@ afterAll(async () => {
 });
 
 test.each(pagesInTurn(['/', '/safety', '/instruments']))(
-  '$path is in order at $width px, $colours',
-  async ({ path, ...look }) => {
-    const { page, problems, close } = await visit(browser, path, look);
-    expect(await accessibilityProblems(page)).toEqual([]);
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(problems).toEqual([]);
-    await close();
-  },
+  '$path is in order, on a phone and on a desk, by day and by night',
+  (each) => expectInOrder(browser, each),
 );
 
 test('the first stop of the keyboard leads past the header', async () => {
