@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
@@ -66,6 +67,12 @@ const browser = {
   test: {
     name: 'browser',
     environment: 'node',
+    // One browser for many files.
+    isolate: false,
+    // Much of a page's time is waiting, for answers and for what does not come: three at a time keep two cores busy.
+    maxWorkers: Math.ceil(1.5 * availableParallelism()),
+    // Pages that are drawn need all the cores: beside the other tests they would only wait.
+    sequence: { groupOrder: 1 },
     include: ['tests/e2e/**/*.e2e.ts'],
   },
 };

@@ -19,7 +19,6 @@ beforeAll(async () => {
   await done(owner.post('/api/people/set-up', { code: site.startCode, ...ada }));
 });
 afterAll(async () => {
-  await browser?.close();
   await site?.close();
 });
 

@@ -67,7 +67,15 @@ export interface Visit {
   readonly close: () => Promise<void>;
 }
 
-export async function openBrowser(): Promise<Browser> {
+let running: Promise<Browser> | undefined;
+
+/** The browser of all files that run in this process; it ends with the process. */
+export function openBrowser(): Promise<Browser> {
+  running ??= startBrowser();
+  return running;
+}
+
+async function startBrowser(): Promise<Browser> {
   const env = CHROME_LIBRARIES ? { ...definedEnvironment(), LD_LIBRARY_PATH: CHROME_LIBRARIES } : undefined;
   return chromium.launch({
     executablePath: CHROME_PATH,

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { openBrowser } from './browser';
 import { hashWalls } from './hash-walls';
 
@@ -11,10 +11,6 @@ let browser: Awaited<ReturnType<typeof openBrowser>>;
 
 beforeAll(async () => {
   browser = await openBrowser();
-});
-
-afterAll(async () => {
-  await browser.close();
 });
 
 test(`${WALLS} walls and their keys are the same, byte for byte, in Node and in Chromium`, async () => {

@@ -1,14 +1,11 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { DRAWINGS } from '../../components/trade/drawings';
 import { expectInOrder, type Look, newContext, openBrowser, pagesInTurn, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const PHONE: Look = { width: 390, colours: 'light' };

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { seedAfter } from '../../lib/drills/faulty-brief';
 import { faultyWall } from '../../lib/drills/faulty-wall';
 import { halfOf } from '../../lib/drills/guided/guided-steps';
@@ -11,9 +11,6 @@ import { awake, lookAt } from './practice/practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const PHONE = { width: 390, colours: 'light' } as const;

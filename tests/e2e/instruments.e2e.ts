@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { Unit } from '../../lib/wall/model';
@@ -27,9 +27,6 @@ function unitOver(id: string): Unit {
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 async function openBench(page: Page): Promise<void> {

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityProblems, expectInOrder, newContext, openBrowser, pagesInTurn, visit } from './browser';
 
 const SLUGS = readdirSync('content/lessons').map((name) => name.replace(/\.mdx$/, ''));
@@ -11,9 +11,6 @@ const { SITE_ADDRESS = '' } = process.env;
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 test.each(pagesInTurn(PAGES))('$path is in order, on a phone and on a desk, by day and by night', (each) =>

@@ -1,14 +1,11 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { LOOKS, openBrowser, visit } from './browser';
 import { firstWall, lookAt } from './practice/practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const wall = firstWall(

@@ -53,7 +53,6 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await store?.close();
-  await browser?.close();
   await site?.close();
   rmSync(dataDir, { recursive: true, force: true });
 });

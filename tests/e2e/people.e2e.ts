@@ -13,7 +13,6 @@ beforeAll(async () => {
   site = await openOwnSite();
 });
 afterAll(async () => {
-  await browser?.close();
   await site?.close();
 });
 

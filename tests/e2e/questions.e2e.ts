@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
 import {
   accessibilityProblems,
@@ -13,9 +13,6 @@ import {
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 test.each(pagesInTurn(['/questions', '/questions/openings?rules=united-kingdom&seed=5']))(

@@ -1,13 +1,10 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { accessibilityProblems, expectInOrder, openBrowser, pagesInTurn, visit } from './browser';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 test.each(pagesInTurn(['/', '/safety', '/instruments']))(

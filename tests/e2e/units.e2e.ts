@@ -1,5 +1,5 @@
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { faultyWall } from '../../lib/drills/faulty-wall';
 import { codeOf } from '../../lib/generate/wall-code';
 import { openBrowser, sidewaysOverflow, visit } from './browser';
@@ -7,9 +7,6 @@ import { openBrowser, sidewaysOverflow, visit } from './browser';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const MOST_TABS = 60;

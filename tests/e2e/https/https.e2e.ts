@@ -20,7 +20,6 @@ beforeAll(async () => {
   context = await newContext(browser, { ignoreHTTPSErrors: true });
 });
 afterAll(async () => {
-  await browser?.close();
   await proxy?.close();
   await site?.close();
 });

@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { LOOKS, openBrowser, visit } from '../browser';
 import { firstWall, lookAt, mark } from './practice-steps';
@@ -7,9 +7,6 @@ import { firstWall, lookAt, mark } from './practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 /** One mixing is at fault, and that is all. */

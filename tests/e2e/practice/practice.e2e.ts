@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { accessibilityProblems, LOOKS, openBrowser, visit } from '../browser';
 import { firstWall, lookAt, mark, measure, pick, touch } from './practice-steps';
@@ -7,9 +7,6 @@ import { firstWall, lookAt, mark, measure, pick, touch } from './practice-steps'
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const isUnit = (part: string | undefined) => /^[A-Z]\d+\.\d+$/.test(part ?? '');

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { slidersOf } from '../../../lib/generate/adjustable/sliders';
 import { layTrue } from '../../../lib/generate/adjustable/true-wall';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
@@ -9,9 +9,6 @@ import { awake, lookAt } from './practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const wall = layTrue('window-panel', 'anchored', 'canada');

@@ -1,5 +1,5 @@
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { seedAfter } from '../../../lib/drills/faulty-brief';
 import { type FaultyWall, faultyWall } from '../../../lib/drills/faulty-wall';
 import { guidedWall } from '../../../lib/drills/guided/guided-rows';
@@ -13,9 +13,6 @@ import { awake, lookAt, touch } from './practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 interface Guided {

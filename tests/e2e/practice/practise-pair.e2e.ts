@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { faultyBrief, seedAfter } from '../../../lib/drills/faulty-brief';
 import { measuredPair } from '../../../lib/drills/pair/measured-pair';
 import { codeOf } from '../../../lib/generate/wall-code';
@@ -11,9 +11,6 @@ import { awake, lookAt, touch } from './practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const pair = measuredPair(

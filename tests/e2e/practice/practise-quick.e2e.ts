@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { askOf, WALLS_A_ROUND } from '../../../lib/drills/quick/quick-round';
 import { MAX_SEED } from '../../../lib/generate/brief';
 import { LOOKS, openBrowser, visit } from '../browser';
@@ -8,9 +8,6 @@ import { lookAt } from './practice-steps';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const ROUND = 7;

@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 import { layByCode } from '../../../lib/engines/engines';
@@ -18,9 +18,6 @@ const FIRST = '6NK-PWAG-FAH';
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 test.each(LOOKS)(
