@@ -1,15 +1,12 @@
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { QUESTIONS, STOPS } from '../../../lib/household/stops';
-import { accessibilityProblems, openBrowser, pagesInTurn, sidewaysOverflow, visit } from '../browser';
+import { expectInOrder, openBrowser, pagesInTurn, visit } from '../browser';
 import { lookAt } from '../practice/practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const PHONE = { width: 390, colours: 'light' } as const;
@@ -22,15 +19,8 @@ const headed = (page: Page, name: string) =>
 const group = (page: Page, ask: string) => page.getByRole('group', { name: ask, exact: true });
 
 test.each(pagesInTurn(['/your-wall', '/your-wall/papers', '/your-wall/limits', ROUND]))(
-  '$path is in order at $width px, $colours',
-  async ({ path, ...look }) => {
-    const { page, problems, close } = await visit(browser, path, look);
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    expect(await accessibilityProblems(page)).toEqual([]);
-    expect(await sidewaysOverflow(page)).toBe(0);
-    expect(problems).toEqual([]);
-    await close();
-  },
+  '$path is in order, on a phone and on a desk, by day and by night',
+  (each) => expectInOrder(browser, each, (page) => page.getByRole('heading', { level: 1 }).waitFor()),
 );
 
 test('is one tap from the top of every page', async () => {
