@@ -43,7 +43,7 @@ export function LookRound({
         {keeping === 'never' && 'This browser keeps nothing. Print your note before you close the page.'}
       </p>
       {stop === undefined ? (
-        <NoteSheet {...{ look, system }} onChange={change} onRemove={() => remove(look.id)} />
+        <NoteSheet {...{ look, system }} onChange={change} />
       ) : (
         <>
           <div className={styles.screen}>

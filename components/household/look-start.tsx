@@ -34,6 +34,9 @@ export function LookStart(props: {
       {looks.length > 0 && <KeptList {...{ looks, onRemove }} />}
       <h2>Safety first</h2>
       <div className="caution" role="note">
+        <p className="caution-word">
+          <span aria-hidden="true">⚠ </span>Take care
+        </p>
         <ul>
           {SAFETY_FIRST.map((line) => (
             <li key={line}>{line}</li>

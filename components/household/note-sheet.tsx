@@ -18,9 +18,8 @@ export function NoteSheet(props: {
   readonly look: Look;
   readonly system: LengthSystem;
   readonly onChange: (look: Look) => void;
-  readonly onRemove: () => void;
 }) {
-  const { look, system, onChange, onRemove } = props;
+  const { look, system, onChange } = props;
   const note = noteOf(look, system);
   const [sign] = DRAWER_WORDS[note.top ?? 'harmless'];
   return (
@@ -59,9 +58,9 @@ export function NoteSheet(props: {
           <Link className="button button-plain" href="/your-wall/papers" prefetch={false}>
             What to ask
           </Link>
-          <button type="button" onClick={onRemove}>
-            Delete this look
-          </button>
+          <a className="button button-plain" href="#kept">
+            All looks on this device
+          </a>
         </p>
       </div>
     </div>

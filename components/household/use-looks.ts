@@ -77,7 +77,6 @@ export function useLooks() {
     remove: (id: string) => {
       setLooks((before) => (before ?? []).filter((each) => each.id !== id));
       void keep((kept) => kept.remove(id));
-      window.location.hash = '';
     },
   };
 }

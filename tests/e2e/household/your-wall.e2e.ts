@@ -79,8 +79,7 @@ describe('the look round', () => {
       .getByText('Steel past the side of the opening: 2 3/8 in. Limit: at least 5 15/16 in.')
       .waitFor();
 
-    await page.goto(page.url().replace(/#.*/, ''));
-    await page.reload();
+    await page.getByRole('link', { name: 'All looks on this device' }).tap();
     await page.getByText('North wall').first().waitFor();
     await lookAt(page, 'look-kept', PHONE);
     await page.getByRole('button', { name: 'Delete' }).tap();
