@@ -26,8 +26,10 @@ export function LookRound({
 }) {
   const { looks, look, place, keeping, begin, change, remove } = useLooks();
   const system = useLengthsHere();
+  const isWalking = look !== undefined && place !== null;
+  const heading = useFocusOn(looks === null ? null : isWalking ? place.step : 'start');
   if (looks === null) return <p className={styles.scripted}>One moment …</p>;
-  if (look === undefined || place === null) {
+  if (!isWalking) {
     const way = window.location.hash === '#wrong' ? 'wrong' : 'finished';
     return <LookStart key={way} {...{ way, looks }} onBegin={begin} onRemove={remove} />;
   }
@@ -36,7 +38,9 @@ export function LookRound({
   return (
     <>
       <Steps here={step} look={look} />
-      <StepHeading step={step} />
+      <h2 ref={heading} tabIndex={-1} className={styles.heading}>
+        {TITLES[step]}
+      </h2>
       <p className={`${styles.keeping} fine`} role="status">
         {keeping === 'kept' && 'Kept on this device.'}
         {keeping === 'keeping' && 'Being kept …'}
@@ -62,21 +66,20 @@ export function LookRound({
   );
 }
 
-/** Takes the focus when the step changes, so that a keyboard and a screen reader begin at its top. */
-function StepHeading({ step }: { readonly step: Step }) {
+/** When another step is shown the focus goes to its heading, so that a keyboard and a screen reader begin at its top. */
+function useFocusOn(here: Step | 'start' | null) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const before = useRef(step);
+  const before = useRef<typeof here>(null);
   useEffect(() => {
-    if (before.current === step) return;
-    before.current = step;
-    heading.current?.focus();
-    heading.current?.scrollIntoView();
-  }, [step]);
-  return (
-    <h2 ref={heading} tabIndex={-1} className={styles.heading}>
-      {TITLES[step]}
-    </h2>
-  );
+    const isFirst = before.current === null;
+    const isSame = before.current === here;
+    before.current = here;
+    if (isFirst || isSame) return;
+    const top = heading.current ?? document.getElementById('main');
+    top?.focus();
+    top?.scrollIntoView();
+  }, [here]);
+  return heading;
 }
 
 function Steps({ here, look }: { readonly here: Step; readonly look: Look }) {

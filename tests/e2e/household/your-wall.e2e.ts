@@ -99,7 +99,7 @@ describe('the look round', () => {
       const tabTo = async (name: RegExp, most: number) => {
         for (let stops = 0; stops < most; stops++) {
           const at = await page.evaluate(() => {
-            const active = document.activeElement;
+            const active = document.activeElement === document.body ? null : document.activeElement;
             const near = active?.closest('fieldset')?.querySelector('legend')?.textContent ?? '';
             return `${near} ${active?.closest('label')?.textContent ?? active?.textContent}`;
           });
