@@ -106,7 +106,7 @@ export default async function GroupPage({ params }: Props) {
         <>
           <h2>Add learners</h2>
           <RosterForm group={id} />
-          <details>
+          <details className="disclosure">
             <summary>Remove made-up names</summary>
             <p className="column">
               Has somebody joined under made-up names? This removes everybody who typed in their own name

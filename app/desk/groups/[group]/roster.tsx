@@ -35,7 +35,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
                 >
                   <TextField
                     name="timeFactor"
-                    label="Extra time, in percent of the usual (125 is a quarter more)"
+                    label="Time allowed, in percent of the usual (125 is a quarter more)"
                     kind="number"
                     value={String(timeFactor)}
                   />
