@@ -15,10 +15,9 @@ export default function StartPage() {
         <div>
           <h1>Read the wall</h1>
           <p className={styles.what}>
-            Here you learn to see what is right and what is wrong in brickwork and veneer. You get a drawn
-            wall that nobody has seen before. You look at it, measure it, and mark what is out of its limits.
-            Then you learn what you found, what you missed, by how much, and why it matters. Some walls are
-            sound.
+            Learn to tell good brickwork from bad. Each wall is a new drawing, made for you: look it over,
+            measure it, and mark anything that is out of tolerance. Then see what you found, what you missed,
+            how far out it was and why it matters. Some walls are sound.
           </p>
           <p>
             <Link
@@ -49,7 +48,7 @@ export default function StartPage() {
 
       <div className={styles.ways}>
         <section aria-labelledby="apprentice">
-          <h2 id="apprentice">You are learning the trade</h2>
+          <h2 id="apprentice">For apprentices</h2>
           <p>
             Read a <Link href="/lessons">lesson</Link>, choose a <Link href="/practise">way to practise</Link>
             , or start with one topic. The first walls have one fault at most, and it is easy to see.
@@ -68,14 +67,14 @@ export default function StartPage() {
           </ul>
         </section>
         <section aria-labelledby="instructor">
-          <h2 id="instructor">You teach it</h2>
+          <h2 id="instructor">For instructors</h2>
           <p>
-            Choose a topic, a kind of wall, how hard it is and the rules that judge it. Each wall has a short
-            code: read it out, and everyone has the same wall.
+            Choose a topic, a kind of wall, how hard it should be and the rules to check it against. Every
+            wall has a short code: read it out, and everyone gets the same wall.
           </p>
           <ul className={styles.links}>
             <li>
-              <Link href="/walls">Lay a wall for a group</Link>
+              <Link href="/walls">Set up a wall for a group</Link>
             </li>
             <li>
               <Link href="/limits">See every limit with its source</Link>
@@ -83,7 +82,7 @@ export default function StartPage() {
           </ul>
         </section>
         <section aria-labelledby="homeowner">
-          <h2 id="homeowner">It is your house</h2>
+          <h2 id="homeowner">For homeowners</h2>
           <p>{FIRST_WORDS}</p>
           <ul className={styles.links}>
             <li>

@@ -14,7 +14,7 @@ import styles from './walls.module.css';
 export const metadata: Metadata = {
   title: 'Walls',
   description:
-    'Lay a wall to practise on: choose a topic, a kind of wall, how hard it is, and the rules to judge it by.',
+    'Set up a practice wall: choose a topic, a kind of wall, how hard it should be, and the rules to check it against.',
 };
 
 export default async function WallsPage({ searchParams }: { readonly searchParams: Promise<Asked> }) {
@@ -25,18 +25,18 @@ export default async function WallsPage({ searchParams }: { readonly searchParam
   if (brief) redirect(`/walls/${codeOf(brief)}`);
   return (
     <div className={styles.page}>
-      <h1>Lay a wall</h1>
+      <h1>Set up a practice wall</h1>
       <p>
-        Each wall is new. It may have faults, and it may be sound. You look, you{' '}
-        <Link href="/instruments">measure</Link>, you mark what is out of its limits. Its code opens the same
-        wall again, for anyone.
+        Each wall is new. It may have faults, or it may be sound. Look it over,{' '}
+        <Link href="/instruments">measure</Link> it, and mark anything that is out of tolerance. The code of a
+        wall opens it again, for anyone.
       </p>
       <div className={styles.ways}>
         <section aria-labelledby="new-wall">
           <h2 id="new-wall">A new wall</h2>
           <WallForm
             action="/walls"
-            send="Lay the wall"
+            send="Show the wall"
             fields={BRIEF_FIELDS}
             typed={typed}
             problems={problems}

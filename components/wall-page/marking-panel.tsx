@@ -49,7 +49,7 @@ export function MarkingPanel(props: {
           </button>
         )}
         <button type="button" className="button" onClick={onReview}>
-          Look once more, then hand in
+          Check once more, then hand in
         </button>
       </div>
       <Caution lines={cautions} />

@@ -27,7 +27,7 @@ export function Review(props: {
   return (
     <section className={styles.review} aria-labelledby="review-heading">
       <h2 id="review-heading" tabIndex={-1}>
-        Look once more
+        Check once more
       </h2>
       <p>
         {marks.length > 0

@@ -33,7 +33,7 @@ test('the form keeps what was typed and says what is wrong at the field', () => 
   render(
     <WallForm
       action="/walls"
-      send="Lay the wall"
+      send="Show the wall"
       fields={FIELDS}
       typed={{ topic: 'ties', seed: 'x' }}
       problems={[problem]}

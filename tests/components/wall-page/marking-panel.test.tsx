@@ -169,7 +169,7 @@ test('the bench lists marks by number and lets each be changed, removed or undon
   await user.click(screen.getByRole('button', { name: 'Change mark 2' }));
   await user.click(screen.getByRole('button', { name: 'Remove mark 1' }));
   await user.click(screen.getByRole('button', { name: 'Undo' }));
-  await user.click(screen.getByRole('button', { name: 'Look once more, then hand in' }));
+  await user.click(screen.getByRole('button', { name: 'Check once more, then hand in' }));
   expect(heard).toEqual(['change 1', 'remove 0', 'undo', 'review']);
   expect(screen.getByRole('note').textContent).toContain('A caution.');
 });

@@ -33,12 +33,12 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByLabel('Topic').selectOption('Ties');
     await page.getByLabel('How hard').selectOption('4 · Hard to see');
     await page.getByLabel(/^Wall number/).fill('twelve');
-    await page.getByRole('button', { name: 'Lay the wall' }).click();
+    await page.getByRole('button', { name: 'Show the wall' }).click();
     await page.getByText('“twelve” is not a whole number').first().waitFor();
     expect(await page.getByLabel('Topic').inputValue()).toBe('ties');
     expect(await page.getByLabel(/^Wall number/).inputValue()).toBe('twelve');
     await page.getByLabel(/^Wall number/).fill('12');
-    await page.getByRole('button', { name: 'Lay the wall' }).click();
+    await page.getByRole('button', { name: 'Show the wall' }).click();
     await page.waitForURL(/\/walls\/[0-9A-Z]{3}-[0-9A-Z]{4}-[0-9A-Z]{3}$/);
     await lookAt(page, '13-ties', look);
     expect(problems).toEqual([]);

@@ -41,10 +41,10 @@ describe.each(LOOKS)('the mixing tickets at $width px, $colours', (look) => {
     }
     await page.getByRole('img', { name: 'Mark 2' }).waitFor();
     await page.getByRole('radio', { name: 'Up close' }).check();
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await page.getByRole('button', { name: 'Look at mortar again' }).click();
     expect(await tickets.isChecked()).toBe(true);
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await page.getByRole('button', { name: 'Hand in 2 marks' }).click();
     await page.getByRole('heading', { name: 'Result' }).waitFor();
 

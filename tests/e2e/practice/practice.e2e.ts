@@ -79,7 +79,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await lookAt(page, '3-half-marked-again', look);
     await half.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Remove mark 2' }).waitFor();
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await lookAt(page, '4-review', look);
     await page.getByRole('button', { name: 'Hand in 2 marks' }).click();
 
@@ -121,7 +121,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
 
   test('keeps the score at half while something that could fall is missed', async () => {
     const { page, problems, close } = await visit(browser, `/walls/${falling.code}`, look);
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await page.getByRole('button', { name: 'This wall is sound' }).click();
     await page.getByRole('button', { name: 'Hand in: the wall is sound' }).click();
     await page.getByText('Could fall', { exact: true }).first().waitFor();
@@ -179,7 +179,7 @@ describe('by keyboard alone', () => {
       throw new RangeError(`${what} is not within ${most} stops of the keyboard`);
     };
     // Eight of them are the skip link and the header.
-    expect(await tabTo(/Look once more/, 14)).toBeLessThanOrEqual(14);
+    expect(await tabTo(/Check once more/, 14)).toBeLessThanOrEqual(14);
     await page.reload();
     await page.locator('[data-ready="true"]').waitFor();
 
@@ -204,7 +204,7 @@ describe('by keyboard alone', () => {
     await press('Enter');
     await tabTo(/Change the mark/, 12);
     await press('Enter');
-    await tabTo(/Look once more/, 15);
+    await tabTo(/Check once more/, 15);
     await press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('review-heading');
     await tabTo(/Hand in 1 mark/, 15);

@@ -58,7 +58,7 @@ test.each(LOOKS)(
     }
     await page.getByRole('radio', { name: CATALOGUE[finding.check].name, exact: true }).click();
     await page.getByRole('button', { name: 'Mark it' }).click();
-    await page.getByRole('button', { name: 'Look once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await page.getByRole('button', { name: 'Hand in 1 mark' }).click();
     await page.getByText('100 of 100').waitFor();
     expect(problems).toEqual([]);
