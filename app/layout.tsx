@@ -14,6 +14,8 @@ import { ThemeChoice } from './frame/theme-choice';
 export const metadata: Metadata = {
   title: { default: 'Read the Wall', template: '%s – Read the Wall' },
   description: 'Learn to read masonry: look at a wall, measure it, and say what is wrong with it.',
+  manifest: '/manifest.webmanifest',
+  openGraph: { siteName: 'Read the Wall', type: 'website', locale: 'en' },
 };
 
 export const viewport: Viewport = {

@@ -1,15 +1,40 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { CodeBox } from '../components/forms/code-box';
 
 export const metadata: Metadata = { title: 'No such page' };
+
+const WAYS = [
+  { href: '/lessons', words: 'Lessons', what: 'what to look at, how to measure it, and why it matters' },
+  { href: '/practise', words: 'Practise', what: 'walls to read, easy ones first' },
+  { href: '/limits', words: 'Limits', what: 'what the rules say, with their sources' },
+  { href: '/glossary', words: 'Words of the trade', what: 'each with a picture' },
+  { href: '/safety', words: 'Safety', what: 'what to do if masonry looks loose' },
+] as const;
 
 export default function NotFound() {
   return (
     <div className="column">
       <h1>There is no page here</h1>
-      <p>The address may be mistyped, or the page has moved.</p>
+      <p>The address may be mistyped, or the page may have moved. You may have been looking for:</p>
+      <ul>
+        {WAYS.map(({ href, words, what }) => (
+          <li key={href}>
+            <Link href={href} prefetch={false}>
+              {words}
+            </Link>
+            : {what}
+          </li>
+        ))}
+      </ul>
+      <h2>Have a wall code?</h2>
+      <CodeBox />
       <p>
-        Go to <Link href="/">the start</Link> or <Link href="/walls">the walls</Link>.
+        Or go to{' '}
+        <Link href="/" prefetch={false}>
+          the start
+        </Link>
+        .
       </p>
     </div>
   );

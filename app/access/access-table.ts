@@ -34,6 +34,7 @@ export const ACCESS = {
   '/sources': 'anyone',
   '/walls': 'anyone',
   '/walls/[code]': 'anyone',
+  'GET /walls/[code]/places/[place]': 'anyone',
   '/your-wall': 'anyone',
   '/your-wall/limits': 'anyone',
   '/your-wall/look-round': 'anyone',
@@ -41,6 +42,9 @@ export const ACCESS = {
   'GET /lessons/pictures/[picture]': 'anyone',
   'GET /questions/[topic]/set': 'anyone',
   'GET /sound-wall.svg': 'anyone',
+  'GET /robots.txt': 'anyone',
+  'GET /sitemap.xml': 'anyone',
+  'GET /manifest.webmanifest': 'anyone',
 
   // People. What 'anyone' opens here is guarded by a secret of its own: the start code, a password, a link, a PIN.
   '/set-up': 'anyone',

@@ -16,7 +16,10 @@ interface Props {
 
 export async function generateMetadata({ searchParams }: Props): Promise<Metadata> {
   const { code } = await searchParams;
-  return { title: `${code === undefined ? '' : 'Error: '}Your group` };
+  return {
+    title: `${code === undefined ? '' : 'Error: '}Your group`,
+    description: 'Enter your group with the code your instructor gave you.',
+  };
 }
 
 export default async function JoinPage({ searchParams }: Props) {

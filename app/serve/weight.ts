@@ -1,5 +1,6 @@
-/** Pages that are the same for everybody and never change, each a wall or more to lay and draw. */
-const KEPT = /^\/(walls\/[^/]+|practise\/(pair|guided)\/[^/]+|practise\/build|sound-wall\.svg)$/;
+/** Pages and pictures that are the same for everybody and never change, each a wall or more to lay and draw. */
+const KEPT =
+  /^\/(walls\/[^/]+(\/places\/[^/]+)?|practise\/(pair|guided)\/[^/]+|practise\/build|sound-wall\.svg)$/;
 
 /** What else lays walls, or reads a whole group: pages of set work, its drawings and exports, an attempt begun, walls marked again. */
 const HEAVY =

@@ -5,7 +5,10 @@ import { TextField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
 import { whoIs } from '../accounts/people';
 
-export const metadata: Metadata = { title: 'Sign in' };
+export const metadata: Metadata = {
+  title: 'Sign in',
+  description: 'For instructors: groups, set work and the mark book.',
+};
 
 interface Props {
   readonly searchParams: Promise<Readonly<Record<string, string | readonly string[] | undefined>>>;

@@ -26,15 +26,14 @@ const KIND_NAMES: Readonly<Record<LimitKind, string>> = {
 const SIGNS: Readonly<Record<Verdict, string>> = {
   right: '✓ Right',
   wrong: '✗ Not so',
-  'not given': 'Not given',
+  // Given under another name, or in another unit: it speaks of something else.
+  'not given': 'Not marked',
 };
 
-/** Given under another name, or in another unit: it speaks of something else. */
-const UNMARKED = 'Not marked';
-
-/** What the reader said of a fault beside what is so: reading, requirement, act. Also where nothing was said: then it tells. */
+/** What the reader said of a fault beside what is so: reading, requirement, act, as far as anything was said. */
 export function AnswerCheck({ row, system }: { readonly row: FindingRow; readonly system: LengthSystem }) {
   const { finding, answer, verdicts, rightAct } = row;
+  if (Object.keys(answer).length === 0) return null;
   return (
     <dl className={`stack tight ${styles.answers}`}>
       <Line term="Your reading" verdict={verdicts.measured} given={answer.reading !== undefined}>
@@ -59,10 +58,11 @@ function Line(props: {
   readonly children: React.ReactNode;
 }) {
   const { term, verdict, given, children } = props;
+  if (!given) return null;
   return (
     <div data-verdict={verdict}>
       <dt>
-        {term} <span>{verdict === 'not given' && given ? UNMARKED : SIGNS[verdict]}</span>
+        {term} <span>{SIGNS[verdict]}</span>
       </dt>
       <dd>{children}</dd>
     </div>

@@ -53,7 +53,11 @@ export function FalseMarkItem(props: {
   );
 }
 
-function withinWords({ value, limit, end, unit, isMean, offMean }: Within, system: LengthSystem): string {
+/** A measurement within its limit, in words. */
+export function withinWords(
+  { value, limit, end, unit, isMean, offMean }: Within,
+  system: LengthSystem,
+): string {
   if (unit === 'there or not') return 'It is there, as it must be.';
   const words = (measure: number) => formatMeasure(measure, unit, system, isFine(limit, unit));
   const what = offMean ? ', off the mean of eight beds' : isMean ? ', as the mean of both ends' : '';

@@ -5,6 +5,7 @@ import type { Finding } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
+import type { Side } from '../../lib/wall-page/place-file';
 import type { FindingRow } from '../../lib/wall-page/result-rows';
 import { Terms } from '../ui/terms';
 import { ACT_REASONS, AnswerCheck } from './answer-check';
@@ -28,14 +29,16 @@ export function FindingItem(props: {
   readonly notebook: readonly Reading[];
   readonly system: LengthSystem;
   readonly isShown: boolean;
+  /** Address of the picture of its place on either wall; null where there is none. */
+  readonly picture: ((side: Side) => string) | null;
   readonly onShow: () => void;
 }) {
-  const { row, notebook, system, isShown, onShow } = props;
+  const { row, notebook, system, isShown, picture, onShow } = props;
   const isFound = row.outcome === 'found' || row.outcome === 'wrong name';
   const { finding, texts, namedAs } = row;
-  const { measured, limit, margin, unit, source } = finding;
+  const { measured, limit, unit, source } = finding;
   const fine = isFine(limit, unit);
-  const beyond = formatBeyond(margin, unit, system, fine);
+  const beyond = formatBeyond(measured, limit, unit, system, fine);
   const end = measured > limit ? 'At most' : 'At least';
   return (
     <li className={styles.item} data-shown={isShown}>
@@ -63,6 +66,20 @@ export function FindingItem(props: {
       >
         Show it on the wall
       </button>
+      {picture && (
+        <div className={styles.beside}>
+          <figure>
+            {/* biome-ignore lint/performance/noImgElement: a drawing; there is nothing to resize */}
+            <img src={picture('as-laid')} alt={`${texts.name}, on this wall`} width={480} height={320} />
+            <figcaption>This wall</figcaption>
+          </figure>
+          <figure>
+            {/* biome-ignore lint/performance/noImgElement: a drawing; there is nothing to resize */}
+            <img src={picture('sound')} alt="The same place, built right" width={480} height={320} />
+            <figcaption>The same place, sound</figcaption>
+          </figure>
+        </div>
+      )}
       <Terms
         className={styles.figures}
         of={[
@@ -74,26 +91,33 @@ export function FindingItem(props: {
           ...(beyond ? [[end === 'At most' ? 'Too much by' : 'Too little by', beyond] as const] : []),
         ]}
       />
-      <p className="fine">
-        {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
-        {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
-        {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
-      </p>
       <NotedHere {...{ finding, notebook, system }} />
       {isFound && <AnswerCheck row={row} system={system} />}
       <Terms
         className={styles.texts}
         of={[
           ['Why it matters', texts.whyItMatters],
-          ...(isFound ? [] : [['What to do', ACT_REASONS[row.rightAct]] as const]),
-          ['What puts it right', texts.putsRight],
-          ['When it could have been caught', texts.caughtAt],
+          ...(isFound && row.answer.act !== undefined
+            ? []
+            : [['What to do', ACT_REASONS[row.rightAct]] as const]),
         ]}
       />
       <details className={styles.more}>
-        <summary>How to see and measure it</summary>
+        <summary>The rule, and how to measure and mend it</summary>
+        <p className="fine">
+          {row.standsIn && `${row.rulesTitle}: the rule set in use says nothing on this. `}
+          {!(row.standsIn && finding.kind === 'good practice') && `${capital(finding.kind)}. `}
+          {sourceWords(source)} ({HOW_SURE_WORDS[source.howSure]}).
+        </p>
         <p>{texts.looksLike}</p>
         <p>{texts.measuredBy}</p>
+        <Terms
+          className={styles.texts}
+          of={[
+            ['What puts it right', texts.putsRight],
+            ['When it could have been caught', texts.caughtAt],
+          ]}
+        />
       </details>
       <p className={styles.links}>
         <Link href={row.lesson} prefetch={false}>

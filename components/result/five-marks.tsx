@@ -1,4 +1,4 @@
-import type { Count, FiveMark, FiveMarks } from '../../lib/marking/five-marks';
+import type { FiveMark, FiveMarks } from '../../lib/marking/five-marks';
 import styles from './five-marks.module.css';
 
 const ROWS: readonly (readonly [mark: FiveMark, word: string, means: string])[] = [
@@ -9,25 +9,21 @@ const ROWS: readonly (readonly [mark: FiveMark, word: string, means: string])[] 
   ['acted', 'Acted', 'what to do'],
 ];
 
-/** The five marks, each apart: none is hidden in a sum. */
+/** The five marks, each apart: none is hidden in a sum. What was not asked or not answered is left out. */
 export function FiveMarksTable({ parts }: { readonly parts: FiveMarks }) {
+  if (ROWS.every(([mark]) => parts[mark].of === 0)) return null;
   return (
     <dl className={styles.marks} aria-label="Five marks, each apart">
-      {ROWS.map(([mark, word, means]) => (
+      {ROWS.filter(([mark]) => parts[mark].of > 0).map(([mark, word, means]) => (
         <div key={mark}>
           <dt>
             {word} <span>{means}</span>
           </dt>
-          <dd>{countWords(mark, parts[mark])}</dd>
+          <dd>
+            {parts[mark].got} of {parts[mark].of}
+          </dd>
         </div>
       ))}
     </dl>
   );
-}
-
-/** Nothing asked or nothing answered is no nought. */
-function countWords(mark: FiveMark, { got, of }: Count): string {
-  if (of > 0) return `${got} of ${of}`;
-  if (mark === 'found') return 'none to find';
-  return mark === 'named' ? 'none found' : 'not given';
 }

@@ -4,6 +4,7 @@ import { formatInches, formatLength, inches, inSystem, type LengthSystem } from 
 const CALIPER_BELOW = 3;
 
 const SQUARE_INCH = inches(1) * inches(1);
+const SIXTEENTH = inches(1) / 16;
 
 /** A measured value or a limit in words, in the reader's lengths: 12.7 mm -> "1/2 in"; 650 mm² -> "1 sq in". `fine`: as a caliper reads. */
 export function formatMeasure(value: number, unit: string, system: LengthSystem, fine = false): string {
@@ -48,16 +49,38 @@ function formatFine(mm: number, system: LengthSystem): string {
   return system === 'mm' ? `${mm.toFixed(2)} mm` : `${(mm / inches(1)).toFixed(3)} in`;
 }
 
-/** How far beyond the limit; null where there is nothing to measure. A step too small for a tape is said to be that. */
+/** How far a measure is from its limit, as both are shown: the figures add up on the page. Null where there is nothing to measure. */
 export function formatBeyond(
-  margin: number,
+  measured: number,
+  limit: number,
   unit: string,
   system: LengthSystem,
   fine = false,
 ): string | null {
   if (unit === 'there or not') return null;
-  const text = formatMeasure(Math.abs(margin), unit, system, fine);
-  return text.startsWith('0 in') && margin !== 0 ? text.replace('0 in', 'less than 1/16 in') : text;
+  const step = stepOf(unit, system, fine);
+  const steps = Math.abs(Math.round(measured / step) - Math.round(limit / step));
+  if (steps > 0 || measured === limit) return formatMeasure(steps * step, unit, system, fine);
+  return `less than ${formatMeasure(step, unit, system, fine)}`;
+}
+
+/** The least difference that is shown, in the unit of the measure. */
+function stepOf(unit: string, system: LengthSystem, fine: boolean): number {
+  const inInches = system === 'inches';
+  switch (unit) {
+    case 'mm':
+      return fine ? (inInches ? inches(1) / 1000 : 0.01) : inInches ? SIXTEENTH : 0.1;
+    case 'mm per 4 courses':
+      return inInches ? SIXTEENTH : 0.1;
+    case 'mm per m':
+      return inInches ? (SIXTEENTH * 1000) / inches(0, 10) : 0.1;
+    case 'mm²':
+      return inInches ? SQUARE_INCH / 10 : 1;
+    case 'm':
+      return (inInches ? SIXTEENTH : 0.1) / 1000;
+    default:
+      return 0.1;
+  }
 }
 
 function short(value: number): string {

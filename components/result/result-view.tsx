@@ -1,19 +1,24 @@
 'use client';
 
 import Link from 'next/link';
-import type { CheckId } from '../../lib/inspect/finding';
+import type { CheckId, Finding } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
+import type { Side } from '../../lib/wall-page/place-file';
 import type { FalseRow, FindingRow, ResultRows } from '../../lib/wall-page/result-rows';
 import { Caution } from '../ui/caution';
 import { FalseMarkItem } from './false-mark-item';
 import { FindingItem } from './finding-item';
 import { FiveMarksTable } from './five-marks';
+import { LookAlikes, Tightest } from './look-alikes';
 import styles from './result.module.css';
 import { COULD_FALL_RULE, scoreOf100, scoreWords } from './score-words';
 
 /** In a new wall these are a matter of looks; in an old one they are movement. */
 const MOVEMENT: readonly CheckId[] = ['bulge-or-hollow', 'out-of-plumb'];
+
+/** Address of the picture of a fault's place, as laid or sound. */
+export type Picture = (finding: Finding, side: Side) => string;
 
 /** One part of the result: faults, false marks, or both; nothing where it has none. */
 function Items(props: {
@@ -23,9 +28,10 @@ function Items(props: {
   readonly notebook: readonly Reading[];
   readonly system: LengthSystem;
   readonly shown: number | null;
+  readonly picture: Picture | null;
   readonly onShow: (number: number) => void;
 }) {
-  const { title, findings = [], falseMarks = [], notebook, system, shown, onShow } = props;
+  const { title, findings = [], falseMarks = [], notebook, system, shown, picture, onShow } = props;
   if (findings.length + falseMarks.length === 0) return null;
   const shared = (number: number) => ({
     system,
@@ -37,7 +43,13 @@ function Items(props: {
       <h3 className={styles.listTitle}>{title}</h3>
       <ul className="stack">
         {findings.map((row) => (
-          <FindingItem {...shared(row.number)} key={row.number} row={row} notebook={notebook} />
+          <FindingItem
+            {...shared(row.number)}
+            key={row.number}
+            row={row}
+            notebook={notebook}
+            picture={picture && ((side) => picture(row.finding, side))}
+          />
         ))}
         {falseMarks.map((row) => (
           <FalseMarkItem {...shared(row.number)} key={row.number} row={row} />
@@ -55,19 +67,21 @@ export function ResultView(props: {
   readonly system: LengthSystem;
   /** Number of the row shown on the wall. */
   readonly shown: number | null;
+  /** Pictures of faulty places beside sound ones; null for set work, whose walls have no address. */
+  readonly picture?: Picture | null;
   /** What to do next; null for set work, which is done once. */
   readonly again: { readonly nextHref: string; readonly onStartAgain: () => void } | null;
   readonly drawingCautions: readonly string[];
   readonly couldFallCautions: readonly string[];
   readonly onShow: (number: number) => void;
 }) {
-  const { rows, notebook, system, shown, again, onShow } = props;
+  const { rows, notebook, system, shown, again, picture = null, onShow } = props;
   const couldFall = rows.findings.some(({ finding }) => finding.hazard === 'could fall');
   const missedFalls = rows.findings.filter(
     ({ outcome, finding }) => outcome === 'missed' && finding.hazard === 'could fall',
   );
   const certain = rows.findings.filter((row) => row.certainWrong);
-  const shared = { notebook, system, shown, onShow };
+  const shared = { notebook, system, shown, picture, onShow };
   const moves = !couldFall && rows.findings.some(({ finding }) => MOVEMENT.includes(finding.check));
   return (
     <section className={styles.result} aria-labelledby="result-heading">
@@ -114,22 +128,8 @@ export function ResultView(props: {
         {...shared}
         falseMarks={rows.falseMarks.filter((row) => !row.certainWrong)}
       />
-      {rows.left.length > 0 && (
-        <>
-          <h3 className={styles.listTitle}>Rightly left</h3>
-          <ul className="stack">
-            {rows.left.map((row) => (
-              <li key={`${row.part} ${row.faultName}`} className={styles.item}>
-                <h4>{row.faultName}?</h4>
-                <p className="fine">{row.place}</p>
-                <p>
-                  You said to leave it, and so it is. {row.lookAlike} It costs nothing, and counts as acted.
-                </p>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <LookAlikes rows={rows} />
+      {rows.tightest && <Tightest row={rows.tightest} system={system} />}
       {again && (
         <div className={`${styles.next} row`}>
           <Link className="button" href={again.nextHref} prefetch={false}>

@@ -17,6 +17,7 @@ export function scoreWords({
     return `You marked nothing on this wall and did not say that it is sound, so it is not answered and scores nothing. ${there}.`;
   }
   const hit = findings.filter(({ outcome }) => outcome === 'found' || outcome === 'wrong name').length;
+  const beside = findings.filter(({ outcome }) => outcome === 'one joint off').length;
   const misnamed = findings.filter(({ outcome }) => outcome === 'wrong name').length;
   const wrong = falseMarks.length;
   if (faults === 0 && wrong === 0) return 'This wall is sound, and you said so.';
@@ -28,6 +29,9 @@ export function scoreWords({
     hit === faults
       ? `You found ${faults === 1 ? 'the one fault' : `all ${faults} faults`} on this wall.`
       : `You found ${hit} of ${faults === 1 ? 'one fault' : `${faults} faults`}.`,
+    beside > 0
+      ? `${beside === 1 ? 'One mark was' : `${beside} marks were`} in the right place, one joint off.`
+      : '',
     misnamed > 0 ? `${misnamed === 1 ? 'One has' : `${misnamed} have`} another name than you gave.` : '',
     wrong > 0 ? `You also marked ${places(wrong)} within the limits.` : '',
   ];

@@ -42,7 +42,7 @@ export function MarkingPanel(props: {
         )}
       </section>
       {notes}
-      <div className="stack tight">
+      <div data-steps className={`stack tight ${styles.steps}`}>
         {marks.length === 0 && (
           <button type="button" className="button button-plain" onClick={onSaySound}>
             This wall is sound

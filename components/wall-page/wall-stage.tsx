@@ -34,12 +34,20 @@ export function WallStage(props: {
   readonly views: readonly ViewChoice[];
   readonly viewKey: string;
   readonly view: View;
-  /** What this view cannot show, in a sentence. */
-  readonly hint: string | null;
+  /** What this view shows, or where to look first. */
+  readonly hint: string;
   /** What goes with the view chosen, above the drawing. */
   readonly bar: ReactNode;
+  /** The same, beside the drawing where there is room, else under it. */
+  readonly beside?: ReactNode;
   /** The same, below the drawing. */
   readonly below: ReactNode;
+  /** Units that were lifted. */
+  readonly lifted?: readonly string[];
+  /** A tap means a unit, whatever lies nearer. */
+  readonly unitsAlone?: boolean;
+  /** What is told on the drawing, by whether one has come near. */
+  readonly note?: ((isNear: boolean) => ReactNode) | undefined;
   readonly marks: readonly DrawnMark[];
   /** Paper shows the drawing, whatever the screen shows. */
   readonly onPaper?: boolean;
@@ -51,21 +59,26 @@ export function WallStage(props: {
   readonly onPick: ((part: string, aim: Aim | null) => void) | undefined;
 }) {
   const { wall, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
-  const { lengths, onView, onPick, onPaper = false } = props;
+  const { lengths, onView, onPick, onPaper = false, beside, lifted = [], unitsAlone = false, note } = props;
   const [layer, setLayer] = useState<Layer>('units');
   const [form, setForm] = useState<'drawing' | 'list'>('drawing');
   const settings = useViewSettings(viewKey, props.view);
-  const shared = { wall, view: settings.view, marks, selected, layer, system, label };
+  const shared = {
+    ...{ wall, view: settings.view, marks, selected, system, label },
+    layer: unitsAlone ? 'units' : layer,
+  } as const;
   return (
-    <section className="stack" aria-labelledby="stage-heading">
+    <section className="stack tight" aria-labelledby="stage-heading">
       <h2 id="stage-heading" className="visually-hidden" tabIndex={-1}>
         The wall
       </h2>
       <Places views={views} viewKey={viewKey} onView={onView} />
-      {hint && <p className={styles.hint}>{hint}</p>}
+      <p className={styles.hint} role="status">
+        {hint}
+      </p>
       {bar}
       <Controls wall={wall} viewKey={viewKey} settings={settings} system={system} />
-      <div data-stage className={styles.drawing}>
+      <div data-stage className={beside ? `${styles.drawing} ${styles.withBack}` : styles.drawing}>
         {form === 'list' && !onPaper ? (
           <WallList
             {...shared}
@@ -76,10 +89,13 @@ export function WallStage(props: {
           <WallDrawing
             {...shared}
             viewing={settings.viewing}
+            fills
+            {...{ lifted, unitsAlone, note }}
             {...(dimensions ? { dimensions } : {})}
             {...(onPick ? { onPick } : {})}
           />
         )}
+        {beside}
       </div>
       {below}
       <details className={styles.more}>

@@ -3,8 +3,7 @@
 import {
   type CSSProperties,
   type KeyboardEvent,
-  lazy,
-  Suspense,
+  type ReactNode,
   useContext,
   useId,
   useMemo,
@@ -22,17 +21,21 @@ import type { View } from '../../lib/views/view';
 import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
 import type { Wall } from '../../lib/wall/model';
 import { courseOf } from '../../lib/wall/part-id';
+import { partsOf } from '../../lib/wall/parts';
+import { coreOf } from './core-of';
 import { DrawContext } from './draw-context';
 import { middleOf, sheetOf } from './gestures/seen-box';
+import { isNear } from './gestures/tap';
 import { useGestures } from './gestures/use-gestures';
 import { useSeenBox } from './gestures/use-seen-box';
 import { useTaps } from './gestures/use-taps';
+import { LightOver } from './light-over';
 import { useGridPlace } from './use-grid-place';
 import { useSame } from './use-same';
 import { useShownPlace } from './use-shown-place';
 import styles from './wall-drawing.module.css';
 import { facesOf, GridHelp, WallGrid } from './wall-grid';
-import { Ring, WallLabels, WallMarks } from './wall-overlays';
+import { LiftedUnits, Measured, Ring, WallLabels, WallMarks } from './wall-overlays';
 import { WallFills, WallPicture } from './wall-picture';
 import { ZoomButtons } from './zoom-buttons';
 
@@ -55,21 +58,26 @@ export interface WallDrawingProps {
   readonly viewing?: ViewingConditions;
   /** What was measured, drawn where it was. */
   readonly dimensions?: readonly FindingDimension[];
+  /** At first the wall fills the window, whatever its shape: a long one goes on past both sides. */
+  readonly fills?: boolean;
+  /** What is told on the drawing, by whether one has come near. */
+  readonly note?: ((isNear: boolean) => ReactNode) | undefined;
+  /** Units that were lifted: they are marked. */
+  readonly lifted?: readonly string[];
+  /** Taps mean units alone. */
+  readonly unitsAlone?: boolean;
 }
 
-/** Only a result has them. */
-const WallDimensions = lazy(() =>
-  import('./wall-dimensions').then(({ WallDimensions: Dimensions }) => ({ default: Dimensions })),
-);
-
 const NONE: readonly FindingDimension[] = [];
+const NOBODY: readonly string[] = [];
 
 const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
 export function WallDrawing(props: WallDrawingProps) {
   const { wall, view, marks, selected, layer, onPick, system, label } = props;
-  const { viewing = UP_CLOSE, dimensions = NONE } = props;
+  const { viewing = UP_CLOSE, dimensions = NONE, fills = false, note } = props;
+  const { lifted = NOBODY, unitsAlone = false } = props;
   const draw = useContext(DrawContext);
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
@@ -87,7 +95,12 @@ export function WallDrawing(props: WallDrawingProps) {
     () => (layer === 'units' ? facesOf(drawing, prefix) : null),
     [layer, drawing, prefix],
   );
-  const seen = useSeenBox(sheetOf(shown), drawing.box, svg);
+  const parts = useMemo(() => partsOf(wall), [wall]);
+  // From afar one sees the whole, and no nearer for having been near before.
+  const isNearBy = distance === 'near';
+  const isFilled = fills && isNearBy && (shown.kind === 'front' || shown.kind === 'before-cover');
+  const core = useMemo(() => (isFilled ? coreOf(drawing, parts) : null), [isFilled, drawing, parts]);
+  const seen = useSeenBox(isNearBy ? sheetOf(shown) : distance, drawing.box, core, svg);
   const gestures = useGestures(svg, seen);
   const [place, moveTo] = useGridPlace(rows, selected);
   const [focusSeen, setFocusSeen] = useState(false);
@@ -114,15 +127,20 @@ export function WallDrawing(props: WallDrawingProps) {
     const target = focusAt(next);
     if (target) seen.bring(target.box);
   };
-  const taps = useTaps(svg, { wall, drawing, seen, gestures }, onPick !== undefined, (picked, [x, y]) => {
-    const { part, spot, aim } = picked;
-    // The keyboard goes on from there, or from what it can reach next to it.
-    const cell = targetAt(rows, x, y, Number.POSITIVE_INFINITY)?.part ?? '';
-    const next = gridPlaceOf(rows, part) ?? gridPlaceOf(rows, cell);
-    if (next) focusAt(next);
-    if (spot.width <= seen.box.width && spot.height <= seen.box.height) seen.bring(spot);
-    onPick?.(part, aim);
-  });
+  const taps = useTaps(
+    svg,
+    { wall, parts, unitsAlone, drawing, seen, gestures },
+    onPick !== undefined,
+    (picked, [x, y]) => {
+      const { part, spot, aim } = picked;
+      // The keyboard goes on from there, or from what it can reach next to it.
+      const cell = targetAt(rows, x, y, Number.POSITIVE_INFINITY)?.part ?? '';
+      const next = gridPlaceOf(rows, part) ?? gridPlaceOf(rows, cell);
+      if (next) focusAt(next);
+      if (spot.width <= seen.box.width && spot.height <= seen.box.height) seen.bring(spot);
+      onPick?.(part, aim);
+    },
+  );
   const press = (event: KeyboardEvent) => {
     if (event.altKey) return;
     if (zoomKey(event.key)) {
@@ -158,7 +176,8 @@ export function WallDrawing(props: WallDrawingProps) {
 
   const whole = seen.isWhole;
   const { width, height } = drawing.box;
-  const classes = [styles.window, whole ? '' : styles.zoomedIn, onPick ? styles.pickable : ''].join(' ');
+  const held = [whole ? '' : styles.zoomedIn, seen.isAllHigh ? '' : styles.held];
+  const classes = [styles.window, ...held, onPick ? styles.pickable : ''].join(' ');
   return (
     <div className={styles.frame}>
       <GridHelp id={`${prefix}help`} />
@@ -179,6 +198,7 @@ export function WallDrawing(props: WallDrawingProps) {
           ref={svg}
           role="presentation"
           viewBox={svgBox(seen.drawn).join(' ')}
+          preserveAspectRatio={isFilled && !seen.measured ? 'xMidYMid slice' : undefined}
           className={seen.shift === undefined ? styles.drawing : `${styles.drawing} ${styles.gliding}`}
           style={
             {
@@ -200,22 +220,13 @@ export function WallDrawing(props: WallDrawingProps) {
             faces={faces}
           />
           {faces && <WallPicture drawing={drawing} prefix={prefix} part="over" />}
+          <LightOver box={drawing.box} viewing={viewing} prefix={prefix} />
+          <LiftedUnits drawing={drawing} lifted={lifted} />
           {selectedBox ? <Ring box={selectedBox} mmPerPx={seen.mmPerPx} kind="selected" /> : null}
           {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
           <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
           <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
-          {dimensions.length > 0 && (
-            <Suspense fallback={null}>
-              <WallDimensions
-                wall={wall}
-                drawing={drawing}
-                dimensions={dimensions}
-                mmPerPx={seen.mmPerPx}
-                system={system}
-                prefix={prefix}
-              />
-            </Suspense>
-          )}
+          <Measured {...{ wall, drawing, dimensions, system, prefix }} mmPerPx={seen.mmPerPx} />
         </svg>
       </div>
       <ZoomButtons
@@ -223,12 +234,13 @@ export function WallDrawing(props: WallDrawingProps) {
         onNearer={() => seen.zoom(STEP, middleOf(seen.box))}
         onFurther={() => seen.zoom(1 / STEP, middleOf(seen.box))}
         onWhole={() => {
-          taps.forget();
+          taps.hush();
           seen.showWhole();
         }}
         onPan={(x, y) => seen.pan(x * seen.box.width, y * seen.box.height)}
-        said={taps.closer ? 'Closer. Tap again to pick.' : ''}
+        said={taps.said}
       />
+      {note?.(isNear(wall.gauge, seen.mmPerPx))}
     </div>
   );
 }

@@ -57,7 +57,7 @@ export function WallList(props: {
     event.currentTarget.querySelector<HTMLElement>(`[data-part="${next}"]`)?.focus();
   };
   return (
-    <section className="stack" aria-label={`${label}, as a list`}>
+    <section className={`stack ${styles.list}`} aria-label={`${label}, as a list`}>
       <div className={`bar ${styles.rows}`}>
         <label htmlFor={id}>Row</label>
         <button

@@ -1,11 +1,26 @@
-import { memo } from 'react';
+import { type ComponentProps, lazy, memo, Suspense } from 'react';
 import { labelNodes } from '../../lib/drawing/label-nodes';
 import type { Drawing } from '../../lib/drawing/shape';
 import { nodeOf, tenth, turned } from '../../lib/drawing/svg-nodes';
 import type { Box } from '../../lib/geometry/box';
-import { badgePlace, type MarkBox, markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
+import { badgeAt, type MarkBox, markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
 import { pagePaint, svgElement } from '../drawing/svg-element';
 import styles from './wall-drawing.module.css';
+
+/** Only a result has them. */
+const WallDimensions = lazy(() =>
+  import('./wall-dimensions').then(({ WallDimensions: Dimensions }) => ({ default: Dimensions })),
+);
+
+/** What was measured, once what draws it is here. */
+export function Measured(props: ComponentProps<typeof WallDimensions>) {
+  if (props.dimensions.length === 0) return null;
+  return (
+    <Suspense fallback={null}>
+      <WallDimensions {...props} />
+    </Suspense>
+  );
+}
 
 /** Texts of the drawing, at reading size at every zoom. */
 export const WallLabels = memo(function WallLabels({
@@ -44,7 +59,7 @@ export const WallMarks = memo(function WallMarks({
         const box = markOnSheet(drawing, mark, mmPerPx);
         if (box === null) return null;
         const radius = 11 * mmPerPx;
-        const [left, top] = badgePlace(drawing.box, [box.x, box.y + box.height], mmPerPx);
+        const [left, top] = badgeAt(drawing.box, box, 'left', mmPerPx);
         const x = tenth(left);
         const y = tenth(turned(top));
         return (
@@ -67,6 +82,30 @@ export const WallMarks = memo(function WallMarks({
           </g>
         );
       })}
+    </g>
+  );
+});
+
+/** Units that were lifted, darkened and hatched, so that nobody lifts them again by mistake. */
+export const LiftedUnits = memo(function LiftedUnits({
+  drawing,
+  lifted,
+}: {
+  readonly drawing: Drawing;
+  readonly lifted: readonly string[];
+}) {
+  return (
+    <g className={styles.lifted}>
+      {drawing.spots
+        .filter(({ part }) => lifted.includes(part))
+        .map(({ part, x, y, width, height }) => (
+          <g key={part} data-lifted={part}>
+            <rect x={tenth(x)} y={tenth(turned(y + height))} width={tenth(width)} height={tenth(height)} />
+            <path
+              d={`M${tenth(x)} ${tenth(turned(y))}L${tenth(x + width)} ${tenth(turned(y + height))}M${tenth(x)} ${tenth(turned(y + height))}L${tenth(x + width)} ${tenth(turned(y))}`}
+            />
+          </g>
+        ))}
     </g>
   );
 });

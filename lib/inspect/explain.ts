@@ -78,7 +78,8 @@ function nearestAt(
   return nearest;
 }
 
-function shown(measurement: Measurement): NonNullable<Explanation['measured']> {
+/** A measurement as it is told. */
+export function shown(measurement: Measurement): NonNullable<Explanation['measured']> {
   return {
     value: measurement.measured,
     limit: measurement.bound,

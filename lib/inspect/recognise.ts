@@ -1,5 +1,5 @@
 import type { Unit } from '../wall/model';
-import { headId, unitOf } from '../wall/part-id';
+import { headId, type PartId, unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
 import { isCloser } from './checks/bond/sliver-piece';
@@ -11,6 +11,20 @@ import type { LookAlikeId } from './look-alikes';
 const HOT = 25;
 /** A ledge this far back looks like too much, mm. */
 const NOTICEABLE_OVERHANG = 10;
+/** A first bed this thick looks too thick, mm: half as much again as a common one. */
+const NOTICEABLE_BED = 15;
+
+/** What look-alikes are taken for; what lies on a face is most of all taken for a unit that stands out. */
+const TAKEN_FOR: readonly CheckId[] = [
+  'stale-mortar',
+  'overhang-too-far',
+  'weak-angle',
+  'raked-thin-veneer',
+  'open-head',
+  'sliver-piece',
+  'thick-joint',
+  'proud-unit',
+];
 
 /** Which acceptable thing at a part looks like the fault named there, if any; read from the wall alone. */
 export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAlikeId | null {
@@ -38,6 +52,24 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   if (fault === 'thick-joint')
     return placed.unit.course === 1 && part.kind !== 'head' ? 'thick-first-bed' : onFace(placed.unit);
   return unitLookAlike(survey, placed.unit);
+}
+
+/** Every kind of look-alike on a wall, once each, where it is met first, and what it may be taken for. */
+export function lookAlikesOn(
+  survey: Survey,
+  parts: ReadonlyMap<string, Part>,
+): readonly { readonly lookAlike: LookAlikeId; readonly part: PartId; readonly fault: CheckId }[] {
+  const found = new Map<LookAlikeId, { readonly part: PartId; readonly fault: CheckId }>();
+  for (const fault of TAKEN_FOR) {
+    for (const part of parts.values()) {
+      const lookAlike = lookAlikeAt(survey, part, fault);
+      if (lookAlike === null || found.has(lookAlike)) continue;
+      // Every wall has a first bed: only a thick one looks wrong.
+      if (lookAlike === 'thick-first-bed' && (part.kind !== 'bed' || part.height < NOTICEABLE_BED)) continue;
+      found.set(lookAlike, { part: part.id, fault });
+    }
+  }
+  return [...found].map(([lookAlike, where]) => ({ lookAlike, ...where }));
 }
 
 function nearWeep(survey: Survey, placed: Placed): boolean {

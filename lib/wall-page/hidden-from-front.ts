@@ -1,12 +1,19 @@
 import type { Topic } from '../generate/topics';
-import type { Wall } from '../wall/model';
 
-/** What the front cannot show, of what this wall asks, and where it shows; null where the front is the place to begin. */
-export function hiddenFromFront({ masonry }: Wall, topic: Topic): string | null {
-  if (topic === 'mortar') {
-    return 'The front hardly shows what is in the mortar. Read what was written down: choose “Mixing tickets”.';
-  }
-  return masonry === 'adhered'
-    ? 'The front cannot show how well these units stick. Lift some here and there: choose “Behind a unit”.'
-    : null;
+/** Up to this difficulty a reader is told where to begin. */
+const TOLD_UP_TO = 2;
+
+const BEGIN: Partial<Record<Topic, string>> = {
+  mortar:
+    'You cannot see from the front what is in the mortar. Begin with “Mixing tickets”: they say what was mixed, and when.',
+  'back-mortar':
+    'You cannot see from the front how well these units stick. Begin with “Behind a unit” and lift some.',
+  ties: 'Finished brick hides its ties. Begin with “Before cover”: it shows the wall before the brick went up.',
+  support:
+    'What carries the wall shows best from the side. Begin with “From the side”, then look from below.',
+};
+
+/** What the front cannot show of what this wall asks, and where to look for it first; null where the front is the place to begin, and on harder walls. */
+export function hiddenFromFront(topic: Topic, difficulty: number): string | null {
+  return difficulty > TOLD_UP_TO ? null : (BEGIN[topic] ?? null);
 }

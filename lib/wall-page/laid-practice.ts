@@ -11,6 +11,7 @@ export interface LaidPractice {
   readonly code: string;
   readonly wall: Wall;
   readonly topic: Topic;
+  readonly difficulty: number;
   readonly rules: RuleSetId;
   readonly rulesTitle: string;
   /** Address of the next wall of the same brief. */
@@ -22,6 +23,7 @@ export function layPractice(brief: Brief): LaidPractice {
     code: codeOf(brief),
     wall: layByCode(brief).wall,
     topic: brief.topic,
+    difficulty: brief.difficulty,
     rules: brief.rules,
     rulesTitle: ruleSetTitle(brief.rules),
     nextHref: `/walls/${nextCode(brief)}`,

@@ -1,3 +1,4 @@
+import { DIFFICULTIES } from '../generate/brief';
 import { TOPICS } from '../generate/topics';
 import { hasFields, isRecord, readJson } from '../json/read-json';
 import { RULE_SETS } from '../limits/limit';
@@ -16,6 +17,8 @@ const LISTS = [
   'projections',
 ] as const satisfies readonly (keyof Wall)[];
 
+const HARDEST = Math.max(...DIFFICULTIES);
+
 /** Reads a wall the site sent. @throws where it is anything else, such as the answer of a network that wants one to sign in first. */
 export function parseLaid(text: string): LaidPractice {
   const loose = readJson(text);
@@ -25,7 +28,9 @@ export function parseLaid(text: string): LaidPractice {
   const topic = TOPICS.find((each) => each === loose.topic);
   const rules = RULE_SETS.find((each) => each === loose.rules);
   if (topic === undefined || rules === undefined) throw new TypeError('this wall has no topic or no rules');
-  return { code, wall, topic, rules, rulesTitle, nextHref };
+  // A wall kept on a device since before it was sent has none: nobody is then told where to begin.
+  const difficulty = typeof loose.difficulty === 'number' ? loose.difficulty : HARDEST;
+  return { code, wall, topic, difficulty, rules, rulesTitle, nextHref };
 }
 
 /** Its lists are not gone through: the site laid it, and a fingerprint goes with it. */

@@ -75,6 +75,14 @@ export interface LeftRow {
   readonly lookAlike: string;
 }
 
+/** Of all that was measured on a sound wall what came nearest to its limit. */
+export interface TightestRow {
+  readonly faultName: string;
+  readonly place: string;
+  readonly part: string;
+  readonly within: Within;
+}
+
 export interface ResultRows {
   /** 0 to 1. */
   readonly score: number;
@@ -87,6 +95,10 @@ export interface ResultRows {
   readonly findings: readonly FindingRow[];
   readonly falseMarks: readonly FalseRow[];
   readonly left: readonly LeftRow[];
+  /** Look-alikes on the wall that the reader did not mark at all. */
+  readonly tempting: readonly LeftRow[];
+  /** Null on a wall with faults, and where nothing was measured. */
+  readonly tightest: TightestRow | null;
   /** Marks that repeat another: neither counted nor taken off. */
   readonly repeats: number;
   readonly marked: number;

@@ -2,15 +2,16 @@ import type { GradedFinding, GradedMark, Result } from '../exercise/result';
 import { topicOf } from '../generate/topics';
 import { CATALOGUE } from '../inspect/catalogue';
 import type { CheckId } from '../inspect/finding';
-import { LOOK_ALIKE_TEXTS } from '../inspect/look-alikes';
 import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
 import type { Wall } from '../wall/model';
 import { isOfKind, parsePartId } from '../wall/part-id';
 import { namesOf } from '../wall/part-names';
 import type { Part } from '../wall/parts';
+import { surveyOf } from '../wall/survey';
 import { faultName, passageOf } from './fault-choices';
 import type { FalseRow, FaultTexts, FindingRow, LeftRow, ResultRows } from './result-rows';
+import { temptingOn, tightestOf, withinOf, wordsOf } from './sound-rows';
 
 /** Certain, in the words of a mark. */
 const CERTAIN = 3;
@@ -23,6 +24,7 @@ export function rowsOf(
   parts: ReadonlyMap<string, Part>,
 ): ResultRows {
   const nameOf = namesOf(wall, parts);
+  const survey = surveyOf(wall);
   const findings = [...result.findings].sort((a, b) => urgencyOf(a, result) - urgencyOf(b, result));
   const falseMarks = result.marks
     .filter(({ outcome }) => outcome === 'false')
@@ -35,6 +37,8 @@ export function rowsOf(
     findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
     falseMarks: falseMarks.map((each, index) => falseRow(each, findings.length + index + 1, nameOf)),
     left: result.marks.filter(({ outcome }) => outcome === 'left').map((each) => leftRow(each, nameOf)),
+    tempting: temptingOn(survey, parts, result.marks, nameOf),
+    tightest: findings.length === 0 ? tightestOf(survey, rules, nameOf) : null,
     repeats: result.marks.filter(({ outcome }) => outcome === 'repeat').length,
     marked: result.marks.length,
   };
@@ -121,17 +125,7 @@ function falseRow(each: GradedMark, number: number, nameOf: (id: string) => stri
     faultName: faultName(mark.fault),
     place: nameOf(mark.part),
     part: mark.part,
-    within: measured && {
-      value: measured.value,
-      limit: measured.limit,
-      end: measured.end,
-      unit: measured.unit,
-      offMean: measured.limitId === 'bed-from-mean-of-eight',
-      isMean: isOfKind(mark.part, 'bed') && (mark.fault === 'thick-joint' || mark.fault === 'thin-joint'),
-      source: [ruleSetTitle(measured.rules), measured.title, measured.clause]
-        .filter((text) => text !== '')
-        .join(' · '),
-    },
+    within: measured && withinOf(measured, mark.part, mark.fault),
     lookAlike: lookAlikeWords(each),
     certainWrong: isCertain(each),
   };
@@ -144,6 +138,5 @@ function leftRow(each: GradedMark, nameOf: (id: string) => string): LeftRow {
 
 function lookAlikeWords({ explanation }: GradedMark): string | null {
   if (!explanation?.lookAlike) return null;
-  const { name, looksWrong, isRight } = LOOK_ALIKE_TEXTS[explanation.lookAlike];
-  return `${name}. ${looksWrong} ${isRight}`;
+  return wordsOf(explanation.lookAlike);
 }

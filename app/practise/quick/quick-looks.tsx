@@ -16,12 +16,14 @@ import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures'
 import { isSort, sortNumber } from '../../../lib/drills/quick/quick-look';
 import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
 import {
+  askOf,
   QUICK_START,
   type QuickAction,
   type QuickState,
   quickReducer,
 } from '../../../lib/drills/quick/quick-round';
 import type { QuickRow } from '../../../lib/drills/quick/quick-rows';
+import { MAX_SEED } from '../../../lib/generate/brief';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { LoadingNotice } from '../../walls/loading-notice';
 import { useFirstInteraction } from '../../walls/use-first-interaction';
@@ -38,7 +40,15 @@ const loadQuick = () =>
     }),
   );
 
-/** A round of quick looks: the pictures are made in the browser one by one, the key is shown when all are answered. */
+/** Whether the last wall answered was faulty, and the answer right; null before the first. */
+function verdictOn(name: QuickRoundName, answers: readonly boolean[]) {
+  const said = answers.at(-1);
+  if (said === undefined) return null;
+  const { faulty } = askOf(name, answers.length - 1, MAX_SEED);
+  return { faulty, right: faulty === said };
+}
+
+/** A round of quick looks: the pictures are made in the browser one by one; right or wrong is said after each, the key when all are answered. */
 export function QuickLooks({
   name,
   of,
@@ -137,6 +147,7 @@ export function QuickLooks({
           )}
           <QuickBar
             state={state}
+            before={verdictOn(name, answers)}
             onAnswer={(faulty) => dispatch({ kind: 'answer', faulty })}
             onPause={(to) => dispatch({ kind: 'pause', paused: to })}
           />

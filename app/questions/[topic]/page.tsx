@@ -21,7 +21,12 @@ interface Props {
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const topic = parseTopic((await params).topic);
-  return { title: topic === undefined ? 'Questions' : `Questions: ${QUESTION_TOPIC_TITLES[topic]}` };
+  if (topic === undefined) return { title: 'Questions' };
+  const title = QUESTION_TOPIC_TITLES[topic];
+  return {
+    title: `Questions: ${title}`,
+    description: `Six short questions on masonry: ${title.toLowerCase()}. The numbers change each time, and every answer is explained.`,
+  };
 }
 
 /** The address holds topic, rules and seed, so that a page can be shared and printed: the same address asks the same. */

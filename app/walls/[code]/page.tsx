@@ -38,14 +38,14 @@ export default async function WallPage({ params }: Props) {
       <header className={styles.head}>
         <h1>{title}</h1>
         <p>
-          Wall <strong className={styles.code}>{exact}</strong> · {TOPIC_TITLES[read.topic]} ·{' '}
-          {DIFFICULTY_WORDS[read.difficulty]?.toLowerCase()}
-        </p>
-        <p>
           Checked against{' '}
           <Link href={`/limits/${read.rules}`} prefetch={false}>
             {ruleSetTitle(read.rules)}
           </Link>
+        </p>
+        <p>
+          <strong className={styles.code}>{exact}</strong> · {TOPIC_TITLES[read.topic]} ·{' '}
+          {DIFFICULTY_WORDS[read.difficulty]?.toLowerCase()}
         </p>
         <noscript>
           <p>

@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import { InstrumentBench } from '../../../components/instruments/instrument-bench';
-import { leftWords } from '../../../components/wall-page/lifted-bar';
+import { leftWords } from '../../../components/wall-page/lifted-back';
 import { MarkForm } from '../../../components/wall-page/marking/mark-form';
 import { PartCard } from '../../../components/wall-page/part-card';
 import type { HalfMade, Mark, Work } from '../../../components/wall-page/practice-state';

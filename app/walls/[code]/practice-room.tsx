@@ -3,12 +3,15 @@
 import { LengthChoice } from '../../../components/forms/length-choice';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { usePrinting } from '../../../components/wall/use-printing';
-import { LiftedBar, LiftedRecord } from '../../../components/wall-page/lifted-bar';
+import { WallDrawing } from '../../../components/wall/wall-drawing';
+import { FirstWallHints, knowWalls } from '../../../components/wall-page/first-wall-hints';
+import { LiftedBack, LiftedRecord } from '../../../components/wall-page/lifted-back';
 import { TicketLines } from '../../../components/wall-page/ticket-lines';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { hiddenFromFront } from '../../../lib/wall-page/hidden-from-front';
 import type { LaidPractice } from '../../../lib/wall-page/laid-practice';
 import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
+import { liftingPlan, whatShows } from '../../../lib/wall-page/what-shows';
 import { LoadingNotice } from '../loading-notice';
 import { useLaterViews } from '../use-later-views';
 import styles from './practice.module.css';
@@ -28,9 +31,11 @@ export function PracticeRoom(props: {
   const printing = usePrinting();
   const viewKey = printing ? 'front' : practice.viewKey;
   const behind = viewKey === 'behind';
-  const views = useLaterViews(
-    viewOf(behind && !practice.seesBehind ? 'front' : viewKey, lifting.unit, open.wall),
+  const views = useLaterViews(viewOf(behind ? 'front' : viewKey, lifting.unit, open.wall));
+  const backs = useLaterViews(
+    viewOf(behind && practice.seesBehind ? 'behind' : 'front', lifting.unit, open.wall),
   );
+  const loading = views.loading ?? backs.loading;
   // On paper before hand-in: the wall as everyone gets it, without this reader's marks.
   const bare = printing && practice.work.phase !== 'handed in';
   const picked = bare ? null : practice.picked;
@@ -50,34 +55,54 @@ export function PracticeRoom(props: {
             viewKey={viewKey}
             view={views.view}
             hint={
-              isLooking && viewKey === 'front' && !printing ? hiddenFromFront(open.wall, laid.topic) : null
+              (isLooking && viewKey === 'front' && hiddenFromFront(laid.topic, laid.difficulty)) ||
+              whatShows(viewKey, open.wall)
             }
-            bar={
-              views.loading ? (
-                <LoadingNotice of={[views.loading]} />
-              ) : (
-                behind && (
-                  <LiftedBar
-                    name={lifting.name}
-                    isOpen={practice.seesBehind}
-                    left={lifting.left}
-                    most={lifting.most}
-                    onLift={isLooking ? () => practice.lift(lifting.unit) : undefined}
-                    onStep={practice.step}
-                    onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
-                  />
-                )
+            bar={loading && <LoadingNotice of={[loading]} />}
+            beside={
+              behind && (
+                <LiftedBack
+                  name={lifting.name}
+                  isOpen={practice.seesBehind && backs.loading === null}
+                  lifting={isLooking ? lifting : null}
+                  plan={liftingPlan(open.wall)}
+                  onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
+                >
+                  <DrawContext value={backs.draw}>
+                    <WallDrawing
+                      wall={open.wall}
+                      view={backs.view}
+                      marks={[]}
+                      selected={null}
+                      layer="units"
+                      system={system}
+                      label={`The back of ${lifting.name}`}
+                    />
+                  </DrawContext>
+                </LiftedBack>
               )
             }
             below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
+            lifted={bare ? [] : practice.work.opened}
+            unitsAlone={behind && isLooking}
+            note={
+              practice.hint === null
+                ? undefined
+                : (isNear) => (
+                    <FirstWallHints
+                      step={isNear && practice.hint === 1 ? 2 : (practice.hint ?? 1)}
+                      onSkip={knowWalls}
+                    />
+                  )
+            }
             onPaper={printing}
             marks={bare ? [] : practice.drawn}
             dimensions={practice.dimensions}
-            selected={behind && !practice.seesBehind ? lifting.unit : picked}
+            selected={behind && practice.seesBehind ? lifting.unit : picked}
             system={system}
             lengths={<LengthChoice system={system} />}
             onView={practice.view}
-            onPick={isLooking ? practice.pick : undefined}
+            onPick={isLooking ? (behind ? practice.lift : practice.pick) : undefined}
           />
         </DrawContext>
         {printing && <TicketLines batches={open.wall.batches} />}

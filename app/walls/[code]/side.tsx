@@ -2,6 +2,7 @@
 
 import { MarkingPanel } from '../../../components/wall-page/marking-panel';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
+import { placeFile } from '../../../lib/wall-page/place-file';
 import { LoadingNotice } from '../loading-notice';
 import type { SetWork } from './set-work';
 import type { usePractice } from './use-practice';
@@ -49,6 +50,7 @@ export function Side(props: {
         notebook={work.readings}
         system={system}
         shown={practice.shown}
+        picture={setWork ? null : (finding, side) => `/walls/${laid.code}/places/${placeFile(finding, side)}`}
         again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: practice.startAgain }}
         drawingCautions={DRAWING_CAUTIONS}
         couldFallCautions={COULD_FALL_CAUTIONS}

@@ -1,23 +1,17 @@
 'use client';
 
 import { useState } from 'react';
-import type { Step } from '../../../components/wall-page/lifted-bar';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
 
 /** The unit to lift, or the one lifted; the units lifted so far, and how many may be. */
-export function useLifting(
-  { firstUnit, unitFrom, courseFrom, nameOf }: OpenWall,
-  opened: readonly string[],
-  most: number,
-) {
+export function useLifting({ firstUnit, nameOf }: OpenWall, opened: readonly string[], most: number) {
   const [unit, aim] = useState(firstUnit);
   return {
     unit,
     name: nameOf(unit),
     isOpen: opened.includes(unit),
-    /** Chooses the unit to lift, without lifting it. */
+    /** Chooses the unit whose back is shown, without lifting it. */
     aim,
-    step: ({ along, by }: Step) => aim(along === 'course' ? unitFrom(unit, by) : courseFrom(unit, by)),
     most,
     left: Math.max(0, most - opened.length),
     record: [...opened].reverse().map((each) => ({ unit: each, name: nameOf(each) })),

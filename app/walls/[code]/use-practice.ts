@@ -2,7 +2,8 @@
 
 import { startTransition, useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
-import { leftWords, type Step } from '../../../components/wall-page/lifted-bar';
+import { knowWalls, useFirstWall } from '../../../components/wall-page/first-wall-hints';
+import { leftWords } from '../../../components/wall-page/lifted-back';
 import type { HalfMade, Mark } from '../../../components/wall-page/practice-state';
 import { useKeptPractice } from '../../../components/wall-page/use-kept-practice';
 import { useTimeSpent } from '../../../components/wall-page/use-time-spent';
@@ -68,11 +69,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     if (part !== null && parts.get(part)?.kind === 'unit') lifting.aim(part);
   };
   const pick = (part: string, at: Aim | null = null) => {
-    // In the view behind, a tap chooses the unit to lift: its card would lie over it.
-    const isAim = viewKey === 'behind' && !lifting.isOpen && parts.get(part)?.kind === 'unit';
-    take(isAim ? null : part, null, at);
-    if (isAim) lifting.aim(part);
-    else focus.toCard();
+    take(part, null, at);
+    focus.toCard();
   };
   // Typing comes first: saving what is typed can wait.
   const fillIn = (half: HalfMade | null) => startTransition(() => dispatch({ kind: 'fill in', half }));
@@ -88,7 +86,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     setViewKey('behind');
     if (work.opened.includes(unit)) return;
     dispatch({ kind: 'open up', unit, most: lifting.most });
-    // In the view behind, the bar over the drawing tells it.
+    // In the view behind, what stands beside the wall tells it.
     if (viewKey !== 'behind') {
       announce(`Lifted: ${nameOf(unit)}. ${leftWords(lifting.left - 1, lifting.most)}`);
     }
@@ -97,14 +95,11 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     lift(unit);
     focus.to('stage');
   };
-  const step = (to: Step) => {
-    lifting.step(to);
-    take(null);
-  };
   const mark = (made: Mark) => {
     dispatch(
       changing === null ? { kind: 'mark', mark: made } : { kind: 'change', index: changing, mark: made },
     );
+    knowWalls();
     announce(`Mark ${(changing ?? work.marks.length) + 1}: ${faultName(made.fault)}, ${nameOf(made.part)}.`);
     close();
   };
@@ -150,6 +145,7 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
     focus.to('stage');
   };
   const handIn = () => {
+    knowWalls();
     dispatch({ kind: 'hand in' });
     const { saysSound, opened, readings } = work;
     setWork?.onHandIn({ marks, saysSound, opened, readings, spentMs: timeSpent() });
@@ -179,6 +175,8 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
   const dimensions = useMemo(() => (rows ? measuredAt(rows, shown) : []), [rows, shown]);
   // Once the result is out, every unit may be looked behind.
   const seesBehind = lifting.isOpen || rows !== null;
+  // On the first wall of all: come nearer, tap it, name it.
+  const isFirst = useFirstWall() && ready && isLooking && viewKey === 'front';
   return {
     ...{ laid, open, work, ready, system, picked, aim, changing, viewKey, lifting, seesBehind },
     ...{ shown, announcement, rows, problem: graded?.problem ?? setWork?.problem ?? null },
@@ -192,10 +190,11 @@ export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
       partName: nameOf(each.part),
       details: tools.loaded?.detailsText(each, system) ?? '',
     })),
-    ...{ pick, close, view: setViewKey, step, lift, liftHere, fillIn },
+    ...{ pick, close, view: setViewKey, lift, liftHere, fillIn },
     ...{ mark, change, remove, undo, note, forget, attach },
     ...{ measuring, measure, attached },
     ...{ saySound, review, look, handIn, show, startAgain },
+    hint: isFirst ? (picked === null ? (1 as const) : (3 as const)) : null,
   };
 }
 

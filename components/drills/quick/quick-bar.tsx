@@ -4,16 +4,24 @@ import styles from './quick.module.css';
 /** Under the wall: which one it is, the time left, and the two answers. */
 export function QuickBar(props: {
   readonly state: QuickState;
+  /** Whether the wall before was sound, and the answer to it right; null for the first. */
+  readonly before: { readonly faulty: boolean; readonly right: boolean } | null;
   readonly onAnswer: (faulty: boolean) => void;
   readonly onPause: (paused: boolean) => void;
 }) {
-  const { state, onAnswer, onPause } = props;
+  const { state, before, onAnswer, onPause } = props;
   const { left, time, paused, phase, answers } = state;
   return (
     <div className={`bar ${styles.bar}`}>
       <p className={styles.count}>
         Wall {answers.length + 1} of {WALLS_A_ROUND}
       </p>
+      {before && (
+        <p role="status" data-right={before.right} className={styles.before}>
+          Wall {answers.length}: {before.right ? '✓ right' : '✗ not so'},{' '}
+          {before.faulty ? 'something was wrong with it.' : 'it was sound.'}
+        </p>
+      )}
       {left !== null && time !== null && (
         <div className={styles.clock}>
           <div className={styles.run} aria-hidden="true">

@@ -16,6 +16,11 @@ const COURSES: Readonly<Record<Touch, { readonly least: number; readonly working
 /** How far a pointer strays from what it is meant to touch, px: a finger by a finger's breadth, a mouse by hardly anything. */
 const STRAYS = { touch: 16, other: 6 };
 
+/** Whether courses stand high enough on the screen to be told apart by a bare finger. */
+export function isNear(courseHigh: Mm, mmPerPx: Mm): boolean {
+  return courseHigh / mmPerPx >= COURSES.bare.least;
+}
+
 /** What a tap comes to: the drawing comes nearer by this factor first, or it means a part. */
 export type Tap =
   | { readonly kind: 'nearer'; readonly by: number }

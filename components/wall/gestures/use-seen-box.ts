@@ -1,13 +1,13 @@
 'use client';
 
-import { type RefObject, useCallback, useEffect, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useMemo, useState } from 'react';
 import type { Box } from '../../../lib/geometry/box';
 import type { Point } from '../../../lib/geometry/polygon';
 import { useSeenTogether } from '../seen-together';
 import { mmPerPixel } from '../to-screen';
 import { usePrinting } from '../use-printing';
 import { useSame } from '../use-same';
-import { brought, closeUp, isWhole, panned, zoomed } from './seen-box';
+import { brought, closeUp, firstSeen, fitted, isAllHigh, isWhole, panned, zoomed } from './seen-box';
 import { glideOf, useDrawnBox, useGliding } from './use-gliding';
 
 export interface Seen {
@@ -20,6 +20,8 @@ export interface Seen {
   readonly mmPerPx: number;
   /** The whole sheet is seen. */
   readonly isWhole: boolean;
+  /** Nothing of it lies above or below: a finger that moves up or down moves the page. */
+  readonly isAllHigh: boolean;
   /** False until the size on the screen is known: on the server, and before the page's script runs. */
   readonly measured: boolean;
   readonly zoom: (factor: number, about: Point) => void;
@@ -35,14 +37,29 @@ export interface Seen {
 type Places = Readonly<Record<string, { readonly whole: Box; readonly box: Box } | undefined>>;
 
 /**
- * What part of the drawing is seen, and how large a pixel is. Each sheet starts with the whole, and keeps its place while another
- * is looked at; views on the same sheet share it.
+ * What part of the drawing is seen, and how large a pixel is. Each sheet starts with `core`, where there is one, so that it fills the
+ * screen, else with the whole; it keeps its place while another is looked at. Views on the same sheet share it.
  */
-export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGElement | null>): Seen {
+export function useSeenBox(
+  sheet: string,
+  sheetBox: Box,
+  coreBox: Box | null,
+  svg: RefObject<SVGSVGElement | null>,
+): Seen {
   // Another light is another drawing on the same sheet.
   const whole = useSame(sheetBox);
+  const core = useSame(coreBox);
   const [places, setPlaces] = useState<Places>({});
-  const own = keptIn(places, sheet, whole);
+  const [screen, setScreen] = useState({ width: 0, height: 0 });
+  const ownIn = useCallback(
+    (all: Places) => {
+      const place = keptIn(all, sheet, whole);
+      if (place === null && core !== null) return firstSeen(whole, core, screen);
+      return fitted(whole, place ?? whole, screen);
+    },
+    [sheet, whole, core, screen],
+  );
+  const own = useMemo(() => ownIn(places), [ownIn, places]);
   const together = useSeenTogether(whole);
   // Nobody can zoom out on paper.
   const printing = usePrinting();
@@ -51,7 +68,6 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   const alone = useGliding();
   const { gliding, glide } = together?.moves ?? alone;
   const drawn = useDrawnBox(whole, box, gliding);
-  const [screen, setScreen] = useState({ width: 0, height: 0 });
 
   useEffect(() => {
     const element = svg.current;
@@ -66,8 +82,8 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
     (next: (box: Box) => Box) =>
       changeAll
         ? changeAll(whole, next)
-        : setPlaces((old) => ({ ...old, [sheet]: { whole, box: next(keptIn(old, sheet, whole)) } })),
-    [changeAll, sheet, whole],
+        : setPlaces((old) => ({ ...old, [sheet]: { whole, box: next(ownIn(old)) } })),
+    [changeAll, sheet, whole, ownIn],
   );
   return {
     box,
@@ -75,6 +91,7 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
     shift: gliding ? glideOf(drawn, box, screen) : undefined,
     mmPerPx: mmPerPixel(drawn, screen),
     isWhole: isWhole(whole, box),
+    isAllHigh: isAllHigh(whole, box),
     measured: screen.width > 0,
     zoom: useCallback((factor, about) => change((old) => zoomed(whole, old, factor, about)), [change, whole]),
     pan: useCallback((x, y) => change((old) => panned(whole, old, x, y)), [change, whole]),
@@ -85,10 +102,10 @@ export function useSeenBox(sheet: string, sheetBox: Box, svg: RefObject<SVGSVGEl
   };
 }
 
-/** What was last seen of a sheet; the whole, if nothing was or if it is another drawing now. */
-function keptIn(places: Places, sheet: string, whole: Box): Box {
+/** What was last seen of a sheet; null if nothing was or if it is another drawing now. */
+function keptIn(places: Places, sheet: string, whole: Box): Box | null {
   const kept = places[sheet];
-  return kept && sameBox(kept.whole, whole) ? kept.box : whole;
+  return kept && sameBox(kept.whole, whole) ? kept.box : null;
 }
 
 function sameBox(a: Box, b: Box): boolean {

@@ -26,6 +26,16 @@ export function badgePlace(sheet: Box, [x, y]: Point, mmPerPx: number): Point {
   ];
 }
 
+/** A mark less high or wide than this would lie half under its badges, px. */
+const SMALL = 90;
+
+/** Where the badge at the upper left or right of a mark stands: on the corner of a large mark, outside the corner of a small one. */
+export function badgeAt(sheet: Box, mark: Box, side: 'left' | 'right', mmPerPx: number): Point {
+  const out = Math.min(mark.width, mark.height) < SMALL * mmPerPx ? BADGE * mmPerPx : 0;
+  const x = side === 'left' ? mark.x - out : mark.x + mark.width + out;
+  return badgePlace(sheet, [x, mark.y + mark.height + out], mmPerPx);
+}
+
 /** Where a mark lies on the sheet, with room round it; null where the view shows neither that face nor that part. */
 export function markOnSheet(drawing: Drawing, mark: MarkBox, mmPerPx: number): Box | null {
   const place = placeOn(drawing, mark);
@@ -81,7 +91,7 @@ function sign(
   mmPerPx: number,
   paint: string,
 ): readonly Shape[] {
-  const at = badgePlace(sheet, [box.x + box.width, box.y + box.height], mmPerPx);
+  const at = badgeAt(sheet, box, 'right', mmPerPx);
   const radius = 10 * mmPerPx;
   const to = (x: number, y: number): Point => [at[0] + x * mmPerPx, at[1] + y * mmPerPx];
   const plate: Shape = { kind: 'dot', at, radius, fill: '--raised', pen: { paint, width: 2.5, thin: true } };

@@ -32,17 +32,31 @@ test('the time is chosen before the start, and there is a way without a clock', 
 });
 
 describe('under the wall', () => {
-  const bar = (state: QuickState) => {
+  const bar = (
+    state: QuickState,
+    before: { readonly faulty: boolean; readonly right: boolean } | null = null,
+  ) => {
     const heard: unknown[] = [];
     render(
       <QuickBar
         state={state}
+        before={before}
         onAnswer={(faulty) => heard.push(faulty)}
         onPause={(paused) => heard.push(`pause ${paused}`)}
       />,
     );
     return heard;
   };
+
+  test('stands whether the answer to the wall before was right', () => {
+    bar({ ...LOOKING, answers: [true] }, { faulty: false, right: false });
+    expect(screen.getByRole('status')).toHaveTextContent('Wall 1: ✗ not so, it was sound.');
+  });
+
+  test('the first wall has none before it', () => {
+    bar(LOOKING);
+    expect(screen.queryByRole('status')).toBeNull();
+  });
 
   test('stand the place in the round, the time left and both answers', async () => {
     const heard = bar({ ...LOOKING, answers: [true, false] });

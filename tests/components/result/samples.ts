@@ -76,6 +76,8 @@ export const NOTHING: ResultRows = {
   findings: [],
   falseMarks: [],
   left: [],
+  tempting: [],
+  tightest: null,
   repeats: 0,
   marked: 0,
 };

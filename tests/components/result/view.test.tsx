@@ -130,7 +130,7 @@ test('what the notebook says of the place stands there too, though the fault was
   expect(said).not.toContain('Length: 51.5 mm');
 });
 
-test('five marks are shown apart, and what was not given is no nought', () => {
+test('five marks are shown apart, and what was not given has no row', () => {
   show({
     ...NOTHING,
     findings: [MISSED],
@@ -147,7 +147,7 @@ test('five marks are shown apart, and what was not given is no nought', () => {
     within(marks)
       .getAllByRole('definition')
       .map(({ textContent }) => textContent),
-  ).toEqual(['1 of 3', '1 of 1', '0 of 1', 'not given', '2 of 2']);
+  ).toEqual(['1 of 3', '1 of 1', '0 of 1', '2 of 2']);
 });
 
 test('what could fall and was missed comes first, then what was said for certain and wrong', () => {
@@ -190,6 +190,60 @@ test('a look-alike rightly left is told, and leads nowhere', () => {
   expect(screen.getByRole('listitem').textContent).toContain(
     'You said to leave it, and so it is. Weeps. They stay open.',
   );
+});
+
+test('a look-alike left without a word is named too, and says why it is right', () => {
+  const row = {
+    faultName: 'Sliver',
+    place: 'Course 3',
+    part: 'A3.1',
+    lookAlike: 'Closers. They keep the bond.',
+  };
+  show({ ...NOTHING, tempting: [row] });
+  expect(screen.getByRole('heading', { name: 'Looks wrong, is right' })).toBeInTheDocument();
+  expect(screen.getByRole('listitem').textContent).toContain('Closers. They keep the bond. Course 3');
+  expect(screen.getByText(/You left them alone, and rightly\./)).toBeInTheDocument();
+});
+
+test('a sound wall says what came nearest to its limit, and has no empty rows', () => {
+  show({
+    ...NOTHING,
+    tightest: {
+      faultName: 'Joint too thick',
+      place: 'Bed joint under unit 4, course 5',
+      part: 'A5.4-bed',
+      within: { value: 12.1, limit: 13, end: 'at most', unit: 'mm', source: 'A Code · 4.5' },
+    },
+  });
+  expect(
+    screen.getByText(
+      'Bed joint under unit 4, course 5, measured for “Joint too thick”. Measured there: 12.1 mm. The limit: at most 13 mm. So it is within the limit.',
+    ),
+  ).toBeInTheDocument();
+  expect(screen.queryByLabelText('Five marks, each apart')).toBeNull();
+});
+
+test('the faulty place stands beside the same place built right; set work has no pictures', () => {
+  const { unmount } = render(
+    <ResultView
+      rows={{ ...NOTHING, findings: [MISSED], marked: 1 }}
+      notebook={[]}
+      system="mm"
+      shown={null}
+      picture={({ check }, side) => `/walls/X/places/${check}.${side}`}
+      again={null}
+      drawingCautions={[]}
+      couldFallCautions={[]}
+      onShow={() => undefined}
+    />,
+  );
+  expect(screen.getAllByRole('img').map((each) => each.getAttribute('src'))).toEqual([
+    '/walls/X/places/short-lintel-bearing.as-laid',
+    '/walls/X/places/short-lintel-bearing.sound',
+  ]);
+  unmount();
+  show({ ...NOTHING, findings: [MISSED] });
+  expect(screen.queryByRole('img')).toBeNull();
 });
 
 test('a fault leads to its passage in the lesson and to more walls of its family; set work ends here', () => {

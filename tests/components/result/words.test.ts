@@ -24,9 +24,17 @@ describe('a measure in the reader’s lengths', () => {
   });
 
   test('beyond the limit by less than a tape can tell', () => {
-    expect(formatBeyond(-0.5, 'mm', 'inches')).toBe('less than 1/16 in');
-    expect(formatBeyond(-12.7, 'mm', 'inches')).toBe('1/2 in');
-    expect(formatBeyond(-1, 'there or not', 'mm')).toBeNull();
+    expect(formatBeyond(10.3, 10, 'mm', 'inches')).toBe('less than 1/16 in');
+    expect(formatBeyond(25.4, 12.7, 'mm', 'inches')).toBe('1/2 in');
+    expect(formatBeyond(0, 1, 'there or not', 'mm')).toBeNull();
+  });
+  test('adds up with the figures beside it, where each is rounded', () => {
+    // Shown as 38.1 and 11.3; apart by 26.8 as they stand there, by 26.85 before.
+    expect(formatBeyond(11.25, 38.1, 'mm', 'mm')).toBe('26.8 mm');
+    expect(formatBeyond(28.75, 90, 'mm', 'mm')).toBe('61.2 mm');
+    // 10.9 mm is 7/16 in, 9.7 mm is 3/8 in.
+    expect(formatBeyond(10.9, 9.7, 'mm', 'inches')).toBe('1/16 in');
+    expect(formatBeyond(43.26, 95, '%', 'mm')).toBe('51.7 %');
   });
 });
 
@@ -35,6 +43,13 @@ describe('the result in words', () => {
   const wrong = {} as FalseRow;
   test.each([
     ['found', 'found', 0, 2, 'You found all 2 faults on this wall.'],
+    [
+      'one joint off',
+      'missed',
+      0,
+      1,
+      'You found 0 of 2 faults. One mark was in the right place, one joint off.',
+    ],
     [
       'found',
       'missed',

@@ -28,7 +28,7 @@ function Stage({
         views={viewChoices(wall)}
         viewKey={key}
         view={viewOf(key, 'A1.1', wall)}
-        hint={null}
+        hint="What shows."
         bar={null}
         below={null}
         marks={[]}

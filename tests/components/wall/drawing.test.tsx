@@ -206,6 +206,38 @@ test('a first tap on a small wall comes closer, says so and picks nothing', () =
   expect(onPick).not.toHaveBeenCalled();
 });
 
+test('two clicks at once come nearer; only the first of them picks', () => {
+  const onPick = vi.fn();
+  const { container } = render(drawing({ onPick }));
+  const svg = sized(container);
+  const before = svg.getAttribute('viewBox')?.split(' ').map(Number);
+  fireEvent.click(svg, { clientX: 100, clientY: -40 });
+  fireEvent.click(svg, { clientX: 102, clientY: -41 });
+  const after = svg.getAttribute('viewBox')?.split(' ').map(Number);
+  expect(onPick).toHaveBeenCalledTimes(1);
+  expect(after?.[2]).toBeCloseTo((before?.[2] ?? 0) / 2, 0);
+});
+
+test('a click beside the wall says that there is nothing to mark', () => {
+  const onPick = vi.fn();
+  const { container } = render(drawing({ onPick }));
+  fireEvent.click(sized(container), { clientX: -5000, clientY: -5000 });
+  expect(screen.getByRole('status')).toHaveTextContent(
+    'There is nothing to mark there. Tap a brick or a joint.',
+  );
+  expect(onPick).not.toHaveBeenCalled();
+});
+
+test('where taps mean units alone, a click on a joint means the unit beside it', () => {
+  const onPick = vi.fn();
+  const { container } = render(drawing({ onPick, unitsAlone: true, lifted: ['A2.2'] }));
+  const svg = sized(container);
+  // In the middle of the bed under course 1, and of nothing else.
+  fireEvent.click(svg, { clientX: 100, clientY: -5 });
+  expect(onPick).toHaveBeenCalledWith('A1.1', expect.anything());
+  expect(container.querySelectorAll('[data-lifted]')).toHaveLength(1);
+});
+
 describe('marks', () => {
   const mark: DrawnMark = {
     number: 3,

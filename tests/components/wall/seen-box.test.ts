@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { brought, closeUp, isWhole, panned, zoomed } from '../../../components/wall/gestures/seen-box';
+import {
+  brought,
+  closeUp,
+  firstSeen,
+  fitted,
+  isWhole,
+  panned,
+  zoomed,
+} from '../../../components/wall/gestures/seen-box';
 import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 
 const WHOLE = { x: 0, y: 0, width: 400, height: 200 };
@@ -22,6 +30,35 @@ describe('what is seen', () => {
     expect(brought(WHOLE, seen, { x: 20, y: 10, width: 20, height: 10 })).toEqual(seen);
     // Room of 8 at the right and 4 at the top.
     expect(brought(WHOLE, seen, { x: 150, y: 60, width: 20, height: 10 })).toEqual({ ...seen, x: 78, y: 24 });
+  });
+});
+
+describe('on a screen of another shape', () => {
+  // 400 × 200 on 100 × 100: 4 mm a pixel to fit it in, 2 to leave no blank paper.
+  const square = { width: 100, height: 100 };
+
+  test('the whole is seen with paper above and below, and nothing further out', () => {
+    const whole = fitted(WHOLE, WHOLE, square);
+    expect(whole).toEqual({ x: 0, y: -100, width: 400, height: 400 });
+    expect(isWhole(WHOLE, whole)).toBe(true);
+    expect(zoomed(WHOLE, whole, 0.5, [0, 0])).toEqual(whole);
+  });
+  test('coming nearer it keeps the shape of the screen, and stops at the edges', () => {
+    const near = zoomed(WHOLE, fitted(WHOLE, WHOLE, square), 4, [0, 0]);
+    expect(near).toEqual({ x: 0, y: 0, width: 100, height: 100 });
+    expect(panned(WHOLE, near, 1000, 1000)).toMatchObject({ x: 300, y: 100 });
+  });
+  test('a long wall first fills the height, and goes on past both sides', () => {
+    const core = { x: 20, y: 20, width: 360, height: 160 };
+    expect(firstSeen(WHOLE, core, square)).toEqual({ x: 100, y: 0, width: 200, height: 200 });
+  });
+  test('a wall of about that shape first just fits, with what stands round it as far as there is room', () => {
+    // 140 × 120 in 100 × 100: 1.4 mm a pixel.
+    const core = { x: 130, y: 40, width: 140, height: 120 };
+    expect(firstSeen(WHOLE, core, square)).toEqual({ x: 130, y: 30, width: 140, height: 140 });
+  });
+  test('until the size is known, the whole', () => {
+    expect(firstSeen(WHOLE, WHOLE, { width: 0, height: 0 })).toEqual(WHOLE);
   });
 });
 

@@ -72,6 +72,13 @@ export async function awake(page: Page): Promise<void> {
   await page.locator('[data-measured="true"]').first().waitFor();
 }
 
+/** Steps back until all of the wall is in sight. */
+export async function seeWhole(page: Page): Promise<void> {
+  await awake(page);
+  const whole = page.getByRole('button', { name: 'Whole wall' });
+  if (await whole.isEnabled()) await whole.click();
+}
+
 /** Picks a part of the wall with the pointer. */
 export async function pick(page: Page, part: string): Promise<void> {
   await page.locator(`[data-part="${part}"]`).click();

@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { accessibilityProblems, LOOKS, openBrowser, visit } from '../browser';
-import { firstWall, lookAt, mark, measure, pick, touch } from './practice-steps';
+import { firstWall, lookAt, mark, measure, pick, seeWhole, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -34,16 +34,12 @@ const falling = firstWall(
   },
 );
 
-const stuck = firstWall(
-  { topic: 'back-mortar', kind: 'plain-panel', difficulty: 2, rules: 'canada' },
-  (findings) => findings.length > 0,
-);
-
 describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
   test('is read with the pointer, from the first look to the result', async () => {
     const { page, problems, close } = await visit(browser, `/walls/${line.code}`, look);
     await lookAt(page, '1-start', look);
 
+    await seeWhole(page);
     await (look.width < 600 ? touch : pick)(page, oddUnit);
     await lookAt(page, '2-picked', look);
     await measure(page, odd.check);
@@ -58,7 +54,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await page.getByRole('status').getByText(`Mark 1: ${oddName}`).waitFor({ state: 'attached' });
 
     // The finger has brought the wall closer: the foot of it may be out of sight.
-    if (look.width < 600) await page.getByRole('button', { name: 'Whole wall' }).click();
+    await seeWhole(page);
     await pick(page, 'A1.2');
     await mark(page, 'Sliver', 'Unsure');
     await pick(page, 'A2.3');
@@ -130,26 +126,6 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     expect(problems).toEqual([]);
     await close();
   });
-});
-
-test('a lifted unit shows its back, one press each, and the number left is said and kept', async () => {
-  const look = { width: 390, colours: 'light' } as const;
-  const { page, problems, close } = await visit(browser, `/walls/${stuck.code}`, look);
-  await page.getByRole('radio', { name: 'Behind a unit' }).check();
-  const first = await page.getByText(/^Not lifted: .* You may lift \d+ units\.$/).textContent();
-  const most = Number(/lift (\d+) units/.exec(first ?? '')?.[1]);
-  expect(most).toBeGreaterThan(10);
-  await page.getByRole('button', { name: 'Lift it' }).click();
-  await page.getByText(/^Lifted: /).waitFor();
-  await lookAt(page, '14-lifted', look);
-  await page.getByRole('button', { name: 'Next unit →' }).click();
-  await page.getByRole('button', { name: 'Lift it' }).click();
-  await page.reload();
-  await page.getByRole('radio', { name: 'Behind a unit' }).check();
-  await page.getByText('Lifted so far (2)').click();
-  expect(await page.getByText(`You may lift ${most - 2} more of ${most}.`).count()).toBe(1);
-  expect(problems).toEqual([]);
-  await close();
 });
 
 test('the parts of a wall have roles and names', async () => {

@@ -1,4 +1,5 @@
-import { brought, zoomed } from '../../../components/wall/gestures/seen-box';
+import { coreOf } from '../../../components/wall/core-of';
+import { brought, firstSeen, fitted, zoomed } from '../../../components/wall/gestures/seen-box';
 import { tapAt } from '../../../components/wall/gestures/tap';
 import { mmPerPixel } from '../../../components/wall/to-screen';
 import { placesFor } from '../../../components/wall-page/faults-at';
@@ -29,8 +30,8 @@ import { viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
  */
 const SCATTER = 10;
 
-/** The drawing on a phone 390 × 844: as wide as the page without its gutters, and no higher than 82 % of the screen. */
-const SCREEN = { width: 358, most: 692 };
+/** The drawing on a phone 390 × 844: from edge to edge, and half the screen high. */
+const SCREEN = { width: 390, height: 422 };
 /** Nobody taps more often than this for one mark. */
 const MOST_TAPS = 4;
 /** Taps on each wall that has a fault, before the next is laid. */
@@ -99,10 +100,12 @@ function markByFinger({ open, drawingOfKey }: ShownWall, finding: Finding, chanc
   // A back is seen after its unit is picked, and that is picked in front; another light leaves every part where it is.
   const drawing = drawingOfKey(key === 'behind' || key === 'side-light' ? 'front' : key);
   const target = targetOf(finding, drawing, open.parts, chance);
-  const height = Math.min(SCREEN.most, (SCREEN.width * drawing.box.height) / drawing.box.width);
-  let seen = drawing.box;
+  const core = drawing === drawingOfKey('front') ? coreOf(drawing, open.parts) : null;
+  let seen = core ? firstSeen(drawing.box, core, SCREEN) : fitted(drawing.box, drawing.box, SCREEN);
+  // Who sees a fault has it in sight.
+  seen = brought(drawing.box, seen, { x: target[0], y: target[1], width: 0, height: 0 });
   for (let tap = 0; tap < MOST_TAPS; tap++) {
-    const mmPerPx = mmPerPixel(seen, { width: SCREEN.width, height });
+    const mmPerPx = mmPerPixel(seen, SCREEN);
     const x = target[0] + scatter(chance) * mmPerPx;
     const y = target[1] + scatter(chance) * mmPerPx;
     const meant = tapAt(drawing, open.parts, { x, y, mmPerPx, courseHigh: wall.gauge }, 'bare');

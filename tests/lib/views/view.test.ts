@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pathText, svgBox } from '../../../lib/drawing/svg-nodes';
 import { parseView } from '../../../lib/views/parse-view';
-import { badgePlace } from '../../../lib/views/pointing/mark-shapes';
+import { badgeAt, badgePlace } from '../../../lib/views/pointing/mark-shapes';
 import { printSvg, svgOf } from '../../../lib/views/print-svg';
 import { cutsOf, undersidesOf, viewsOf } from '../../../lib/views/view';
 import { HAND_BATCHES, handWall, handWindow } from './hand-wall';
@@ -153,4 +153,13 @@ test('a badge stays whole on the sheet', () => {
   // 13 px of 2 mm from each edge.
   expect(badgePlace(sheet, [-10, 0], 2)).toEqual([16, 26]);
   expect(badgePlace(sheet, [500, 400], 2)).toEqual([364, 274]);
+});
+
+test('the badges of a small mark stand outside it, those of a large one on its corners', () => {
+  const sheet = { x: 0, y: 0, width: 4000, height: 3000 };
+  // 10 × 60 mm at 1 mm a pixel: a head joint. Badges are 26 px wide.
+  const joint = { x: 1000, y: 1000, width: 10, height: 60 };
+  expect(badgeAt(sheet, joint, 'left', 1)).toEqual([987, 1073]);
+  expect(badgeAt(sheet, joint, 'right', 1)).toEqual([1023, 1073]);
+  expect(badgeAt(sheet, { ...joint, width: 900, height: 400 }, 'right', 1)).toEqual([1900, 1400]);
 });

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { LiftSteps } from '../../../../components/drills/build/lift-steps';
 import styles from '../../../../components/drills/drills.module.css';
 import { GuidedFind } from '../../../../components/drills/guided/guided-find';
@@ -11,12 +11,14 @@ import { Caution } from '../../../../components/ui/caution';
 import { DrawContext } from '../../../../components/wall/draw-context';
 import { WallStage } from '../../../../components/wall-page/wall-stage';
 import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
+import type { Finding } from '../../../../lib/inspect/finding';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { LengthSystem } from '../../../../lib/units';
 import type { Wall } from '../../../../lib/wall/model';
 import { openWallOf } from '../../../../lib/wall-page/open-wall';
 import { viewChoices, viewKeyFor } from '../../../../lib/wall-page/view-choices';
+import { whatShows } from '../../../../lib/wall-page/what-shows';
 import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
 import { useStage } from '../../use-stage';
@@ -42,6 +44,7 @@ export function GuidedPractice(props: {
   const { isTold } = guided;
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const room = useRef<HTMLDivElement>(null);
+  const [shown, setShown] = useState<Finding | null>(null);
 
   useEffect(() => {
     if (isTold && step === 2) room.current?.querySelector<HTMLElement>('#side-heading')?.focus();
@@ -53,6 +56,7 @@ export function GuidedPractice(props: {
     const [part] = finding.parts;
     const key = viewKeyFor(finding, wall);
     stage.choose(key);
+    setShown(finding);
     if (key === 'behind' && part) stage.lift(part);
     room.current?.querySelector('h2')?.scrollIntoView({ block: 'start' });
   };
@@ -72,7 +76,7 @@ export function GuidedPractice(props: {
             views={viewChoices(wall)}
             viewKey={stage.viewKey}
             view={views.view}
-            hint={null}
+            hint={whatShows(stage.viewKey, wall)}
             bar={
               views.loading ? (
                 <LoadingNotice of={[views.loading]} />
@@ -103,8 +107,14 @@ export function GuidedPractice(props: {
               })),
               ...picked,
             ]}
-            dimensions={isTold ? rows.map(({ finding, number }) => ({ ...finding, number })) : []}
-            selected={null}
+            dimensions={
+              isTold
+                ? rows
+                    .filter(({ finding }) => shown === null || finding === shown)
+                    .map(({ finding, number }) => ({ ...finding, number }))
+                : []
+            }
+            selected={shown?.parts[0] ?? null}
             system={system}
             lengths={<LengthChoice system={system} />}
             onView={stage.choose}

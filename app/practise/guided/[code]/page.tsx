@@ -29,7 +29,11 @@ const STEP_WORDS: Readonly<Record<GuidedStep, string>> = {
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const read = readCode((await params).code);
-  return { title: typeof read === 'string' ? 'Wrong wall code' : `Guided wall ${codeOf(read)}` };
+  if (typeof read === 'string') return { title: 'Wrong wall code' };
+  return {
+    title: `Guided wall ${codeOf(read)}`,
+    description: 'A wall whose faults are shown and told, then half left to you.',
+  };
 }
 
 /** Three walls with faults of one family. A code whose wall measures sound leads on to the next that does not. */

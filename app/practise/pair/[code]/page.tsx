@@ -19,7 +19,11 @@ interface Props {
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const read = readCode((await params).code);
-  return { title: typeof read === 'string' ? 'Wrong wall code' : `Pair ${codeOf(read)}` };
+  if (typeof read === 'string') return { title: 'Wrong wall code' };
+  return {
+    title: `Pair ${codeOf(read)}`,
+    description: 'The same wall twice, once sound and once spoiled: find what differs.',
+  };
 }
 
 /** A code whose wall measures sound leads on to the next that does not: there must be something to find. */

@@ -41,7 +41,7 @@ export function PairPractice(props: {
   const [lifted, setLifted] = useState(opened.sound.firstUnit);
   const room = useRef<HTMLDivElement>(null);
   const isTold = rows !== null;
-  const hidden = look === 'front' && !isTold ? hiddenFromFront(sound, brief.topic) : null;
+  const hidden = look === 'front' && !isTold ? hiddenFromFront(brief.topic, brief.difficulty) : null;
   const { draw, view, loading } = useLaterViews(viewOn(sound, sound, look, lifted));
   const settings = useViewSettings(look, view);
   // A cut or a course is moved on both walls at once.
