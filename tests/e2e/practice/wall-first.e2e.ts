@@ -32,6 +32,7 @@ test('eight units are lifted in twenty taps at most, the wall stays in sight, an
   expect(most).toBeGreaterThan(10);
   await lookAt(page, '14-before-lifting', look);
   const svg = page.locator('[data-stage] svg[data-measured="true"]').first();
+  await page.evaluate(() => window.scrollTo(0, 0));
   const box = await svg.boundingBox();
   if (box === null) throw new RangeError('the wall is not on the screen');
   const lifted = page.locator('[data-lifted]');
