@@ -13,7 +13,7 @@ import { accessibilityProblems, type Look, sidewaysOverflow } from '../browser';
 /** A folder for a picture of every state, for whoever wants to look at them. */
 const { SHOTS } = process.env;
 
-/** States of this file that were looked at in these colours: another width does not make them paler. */
+/** States of a test file that were looked at in these colours: another width does not make them paler. */
 const seenIn = new Set<string>();
 
 const CELLS = '[role="grid"]';
@@ -48,11 +48,13 @@ export function firstWall(
 export async function lookAt(page: Page, state: string, { width, colours }: Look): Promise<void> {
   expect(await accessibilityProblems(page, CELLS), state).toEqual([]);
   expect(await sidewaysOverflow(page), state).toBe(0);
-  seenIn.add(`${state} ${colours}`);
+  const { testPath } = expect.getState();
+  seenIn.add(`${testPath} ${state} ${colours}`);
   if (SHOTS) await page.screenshot({ path: join(SHOTS, `${state}-${width}-${colours}.png`), fullPage: true });
   for (const theme of THEMES) {
-    if (seenIn.has(`${state} ${theme}`)) continue;
-    seenIn.add(`${state} ${theme}`);
+    const seen = `${testPath} ${state} ${theme}`;
+    if (seenIn.has(seen)) continue;
+    seenIn.add(seen);
     expect(await paleTexts(page, theme), `${state}, ${theme}`).toEqual([]);
     if (SHOTS) await page.screenshot({ path: join(SHOTS, `${state}-${width}-${theme}.png`), fullPage: true });
   }
