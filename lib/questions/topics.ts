@@ -1,6 +1,6 @@
 import type { LimitTopic } from '../limits/limit';
 
-/** What a set of questions is about: one for each lesson, in the order of the lessons. */
+/** What a set of questions is about, in the order of the lessons. */
 export const QUESTION_TOPICS = [
   'reading',
   'back-buttering',
