@@ -1,4 +1,3 @@
-import 'server-only';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { bundleMDX } from 'mdx-bundler';
