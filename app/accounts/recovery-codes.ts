@@ -1,4 +1,5 @@
 import { symmetricDecrypt } from 'better-auth/crypto';
+import * as z from 'zod';
 import { makeCode, tidyCode } from './codes';
 import { hashSecret, isSecretOf } from './passwords';
 
@@ -13,7 +14,7 @@ export function recoveryCodesKept(secret: string) {
     customBackupCodesGenerate: () => Array.from({ length: COUNT }, () => makeCode(2)),
     storeBackupCodes: {
       encrypt: async (list: string) => {
-        const codes = JSON.parse(list) as readonly string[];
+        const codes = z.array(z.string()).parse(JSON.parse(list));
         return JSON.stringify(
           await Promise.all(codes.map((code) => (isScrambled(code) ? code : hashSecret(code)))),
         );

@@ -8,17 +8,15 @@ import { readJointGauge } from './joint-gauge';
 import { readMasonLine } from './mason-line';
 import { readMirror } from './mirror';
 import { readPlumbLine } from './plumb-line';
-import { readProbe } from './probe';
 import { type Place, type ReadingContext, readOff, type SignWords, seedOf, sized } from './read-off';
 import type { Reading } from './reading';
-import { readScratch } from './scratch';
 import { readSpiritLevel } from './spirit-level';
 import { readSquare } from './square';
 import { readStraightedge } from './straightedge';
-import { readTap } from './tap';
 import { readTape } from './tape';
 import { readThermometer } from './thermometer';
 import { readTieFinder } from './tie-finder';
+import { readProbe, readScratch, readTap } from './touch';
 import { unitAt } from './unit-at';
 
 /** How an instrument is held. All may be left out. */
