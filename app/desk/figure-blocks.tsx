@@ -1,3 +1,4 @@
+import { type Swap, swapWords } from '../../lib/classes/statistics/confusion';
 import type { CertainButWrong, Figures } from '../../lib/classes/statistics/learner-figures';
 import { STEPS, type Step } from '../../lib/classes/statistics/wall-answer';
 import { CLAIMED_SHARE } from '../../lib/marking/confidence';
@@ -130,5 +131,17 @@ export function CertainList({
       </ul>
       {wrong.length > shown.length && <p>And {times(wrong.length - shown.length, 'more', 'more')}.</p>}
     </>
+  );
+}
+
+/** Faults that were called by another name. */
+export function SwapList({ swaps }: { readonly swaps: readonly Swap[] }) {
+  if (swaps.length === 0) return <p>No fault was called by another name.</p>;
+  return (
+    <ul>
+      {swaps.map((swap) => (
+        <li key={`${swap.fault}${swap.saidToBe}`}>{swapWords(swap, faultName)}</li>
+      ))}
+    </ul>
   );
 }

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import { When } from '../../components/time/when';
 import { TickField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
+import { SignOutElsewhere } from '../../components/ui/sign-out-elsewhere';
 import { learnerData } from '../../lib/store/learner-data';
 import { learnerSessions } from '../../lib/store/learner-sessions';
 import { requirePage } from '../access/guard';
@@ -75,14 +76,7 @@ export default async function MyDataPage() {
           </li>
         ))}
       </ul>
-      {sessions.length > 1 && (
-        <PostForm
-          action="/api/join/end-sessions"
-          send="Sign out everywhere but here"
-          name="Sign out everywhere but here"
-          plain
-        />
-      )}
+      {sessions.length > 1 && <SignOutElsewhere action="/api/join/end-sessions" />}
     </div>
   );
 }

@@ -9,6 +9,7 @@ import type { Brief } from '../../lib/generate/brief';
 import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
+import { capital } from '../../lib/limits/format-amount';
 import type { GivenWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { keptForm } from '../../lib/store/drawn-forms';
@@ -23,7 +24,7 @@ export function withSeverity(spec: SetWorkSpec): KeptSpec {
     return { ...spec, severity: usualSeverity(spec, WALL_PROBE) };
   } catch (error) {
     if (!(error instanceof FormError)) throw error;
-    throw wrongField('topics', `${error.message[0]?.toUpperCase()}${error.message.slice(1)}.`);
+    throw wrongField('topics', `${capital(error.message)}.`);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { FieldProblem, WallFormField } from '../../components/forms/wall-form';
 import { type BriefError, MAX_SEED } from '../../lib/generate/brief';
+import { capital } from '../../lib/limits/format-amount';
 
 /** 'wall code "3K7": has 3 signs' -> 'Has 3 signs': the page says where, so the sentence need not. */
 export function codeProblem(error: BriefError): string {
@@ -28,5 +29,5 @@ function short(value: string | number | undefined): string {
 }
 
 function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return `${capital(text)}.`;
 }

@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import type { Finding } from '../../lib/inspect/finding';
 import type { Reading } from '../../lib/instruments/reading';
+import { capital } from '../../lib/limits/format-amount';
 import type { HowSure } from '../../lib/limits/limit';
 import type { LengthSystem } from '../../lib/units';
 import type { Side } from '../../lib/wall-page/place-file';
@@ -162,8 +163,4 @@ function sourceWords({ title, edition, clause }: Finding['source']): string {
         !all.slice(0, index).some((before) => before.toLowerCase().includes(part.toLowerCase())),
     )
     .join(', ');
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

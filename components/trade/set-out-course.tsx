@@ -5,6 +5,7 @@ import { brickFaces } from '../../lib/drawing/brickwork';
 import { writtenDimension } from '../../lib/drawing/dimension';
 import type { Shape } from '../../lib/drawing/shape';
 import { rectRing } from '../../lib/geometry/polygon';
+import { capital } from '../../lib/limits/format-amount';
 import { type Arrangement, arrangementsOf, leastLapTurned } from '../../lib/trade/set-out';
 import { formatLength, type Mm } from '../../lib/units';
 import type { Picture } from '../drawing/kit-drawing';
@@ -72,7 +73,7 @@ export function SetOutCourse() {
       result={
         shown
           ? [
-              `${shown.name[0]?.toUpperCase()}${shown.name.slice(1)}: ${shown.pieces.length} pieces, joints of ${length(shown.joint)}. The smallest piece is ${length(shown.smallest)}.`,
+              `${capital(shown.name)}: ${shown.pieces.length} pieces, joints of ${length(shown.joint)}. The smallest piece is ${length(shown.smallest)}.`,
               lap < 1
                 ? 'Turned end for end it stands joint over joint: begin the next row with another piece.'
                 : `Turned end for end for the next row, its joints lap by ${length(lap)} at the least.`,

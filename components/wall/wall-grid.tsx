@@ -100,7 +100,7 @@ export const WallGrid = memo(function WallGrid({
 /** How to get about in the grid by the keyboard. */
 export function GridHelp({ id }: { readonly id: string }) {
   return (
-    <p id={id} className={styles.help}>
+    <p id={id} className="visually-hidden">
       Arrow keys move along a course and from course to course. Home and End go to its ends, Page Up and Page
       Down five courses. Enter picks a part, Shift and Enter its whole course. Plus and minus zoom, 0 shows
       the whole wall.

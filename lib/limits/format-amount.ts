@@ -88,3 +88,8 @@ function formatArea(value: number, system: LengthSystem): string {
 function places(value: number, decimals: number): string {
   return String(Number(value.toFixed(decimals))).replace('-', '−');
 }
+
+/** As a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,4 +1,5 @@
 import { type At, boundAt } from '../limits/bound';
+import { capital } from '../limits/format-amount';
 import type { Limit, LimitKind } from '../limits/limit';
 import { limitsOf, namedLimitOf, ruleSetTitle } from '../limits/limits';
 import { inches, type LengthSystem } from '../units';
@@ -169,8 +170,4 @@ function limitsFor({ rules }: Ask, topic: QuestionTopic): readonly Limit[] {
       isOfThisPlace(limit) &&
       namedLimitOf(rules, limit.id) === limit,
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -3,6 +3,7 @@ import { When } from '../../../components/time/when';
 import { Disclosure } from '../../../components/ui/disclosure';
 import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
+import { SignOutElsewhere } from '../../../components/ui/sign-out-elsewhere';
 import { staffById } from '../../../lib/store/staff';
 import { requirePage } from '../../access/guard';
 import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
@@ -102,14 +103,7 @@ function Sessions({ sessions }: { readonly sessions: readonly OwnSession[] }) {
           </li>
         ))}
       </ul>
-      {sessions.length > 1 && (
-        <PostForm
-          action="/api/account/end-sessions"
-          send="Sign out everywhere but here"
-          name="Sign out everywhere but here"
-          plain
-        />
-      )}
+      {sessions.length > 1 && <SignOutElsewhere action="/api/account/end-sessions" />}
     </>
   );
 }

@@ -3,7 +3,7 @@ import {
   groupScale,
   SOUND_WALL,
 } from '../../../../../lib/classes/statistics/abilities';
-import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
+import { confusionOf, swapsOf } from '../../../../../lib/classes/statistics/confusion';
 import { figuresOf } from '../../../../../lib/classes/statistics/learner-figures';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { lastSpecOf } from '../../../../../lib/store/book/book-heads';
@@ -11,7 +11,7 @@ import type { Store } from '../../../../../lib/store/database';
 import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { signedText, times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
-import { ConfidenceBlock, SoundOrFaultyBlock, StepsTable } from '../../../figure-blocks';
+import { ConfidenceBlock, SoundOrFaultyBlock, StepsTable, SwapList } from '../../../figure-blocks';
 import styles from '../../../mark-book.module.css';
 import { Needs } from '../../../needs';
 
@@ -45,15 +45,7 @@ export async function GroupFigures({ db, group }: { readonly db: Store['db']; re
       <div className={styles.beside}>
         <section>
           <h3>Taken for something else</h3>
-          {swaps.length === 0 ? (
-            <p>No fault was called by another name.</p>
-          ) : (
-            <ul>
-              {swaps.map((swap) => (
-                <li key={`${swap.fault}${swap.saidToBe}`}>{swapWords(swap, faultName)}</li>
-              ))}
-            </ul>
-          )}
+          <SwapList swaps={swaps} />
           <h3>Step by step</h3>
           <StepsTable figures={figures} />
         </section>

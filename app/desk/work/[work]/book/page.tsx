@@ -1,15 +1,15 @@
 import type { Metadata } from 'next';
 import { isShown } from '../../../../../lib/classes/release';
-import { confusionOf, swapsOf, swapWords } from '../../../../../lib/classes/statistics/confusion';
+import { confusionOf, swapsOf } from '../../../../../lib/classes/statistics/confusion';
 import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book/book-heads';
 import { handInsOf } from '../../../../../lib/store/book/mark-book';
-import { faultName } from '../../../../../lib/wall-page/fault-choices';
 import { requirePage } from '../../../../access/guard';
 import { times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
+import { SwapList } from '../../../figure-blocks';
 import styles from '../../../mark-book.module.css';
 import { ItemTable } from './item-table';
 import { LearnerWalls, WallTable } from './wall-tables';
@@ -73,15 +73,7 @@ export default async function WorkBookPage({
           <h2>Fault by fault</h2>
           <FaultTable answers={answers} caption="Faults of this work. In brackets: 95 % limits" />
           <h3>Taken for something else</h3>
-          {swaps.length === 0 ? (
-            <p>No fault was called by another name.</p>
-          ) : (
-            <ul>
-              {swaps.map((swap) => (
-                <li key={`${swap.fault}${swap.saidToBe}`}>{swapWords(swap, faultName)}</li>
-              ))}
-            </ul>
-          )}
+          <SwapList swaps={swaps} />
           <h2>How good is this set as a test?</h2>
           {!head.sameForAll && (
             <p className="column">
