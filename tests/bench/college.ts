@@ -13,6 +13,8 @@ const LEARNERS = 400;
 const WALLS = 10;
 const ALL_BEGUN_WITHIN_MS = 20_000;
 const FIRST_WALL_P95_MS = 3_000;
+/** What a page says of the wall it brings. */
+const WALL = /masonry\W+(?:anchored|adhered)/;
 
 /**
  * A college begins at once: ten walls of their own each, drawn ahead when the work was set. All press the button at the same moment;
@@ -49,8 +51,8 @@ export async function run(): Promise<void> {
           const begun = performance.now() - from;
           const page = await learner.get(`/my-work/${work}/1`);
           const text = await page.text();
-          if (page.status !== 200 || !text.includes('role="grid"'))
-            throw new Error(`answered ${page.status}`);
+          if (page.status !== 200 || !WALL.test(text))
+            throw new Error(`answered ${page.status}, and no wall`);
           return { begun, seen: performance.now() - from };
         } catch (error) {
           return String(error instanceof Error ? (error.cause ?? error) : error);
