@@ -67,11 +67,12 @@ export interface Visit {
   readonly close: () => Promise<void>;
 }
 
-let running: Promise<Browser> | undefined;
+let running: Browser | undefined;
 
 /** The browser of all files that run in this process; it ends with the process. */
-export function openBrowser(): Promise<Browser> {
-  running ??= startBrowser();
+export async function openBrowser(): Promise<Browser> {
+  // One that crashed, or was closed, is replaced: the next file is not to fail by it.
+  if (!running?.isConnected()) running = await startBrowser();
   return running;
 }
 

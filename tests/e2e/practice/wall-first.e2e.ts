@@ -1,14 +1,11 @@
 import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { openBrowser, visit } from '../browser';
 import { firstWall, lookAt, NO_DOUBLE_TAP_MS } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
 });
 
 const stuck = firstWall(
