@@ -45,6 +45,7 @@ export function drawTerm(id: string): string | undefined {
   const wall = layPlan({
     ...plan,
     lookAlikes: [],
+    tolerated: [],
     mortarTone: 0,
     soldiers: picture.part === 'soldier',
     quoins: picture.part === 'quoin',

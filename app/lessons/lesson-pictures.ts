@@ -82,6 +82,7 @@ function layLessonWall(
   const wall = layPlan({
     ...plan,
     lookAlikes,
+    tolerated: [],
     mortarTone: 0,
     soldiers: false,
     quoins: false,

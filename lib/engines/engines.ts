@@ -4,6 +4,7 @@ import type { CheckId } from '../inspect/finding';
 import type { Wall } from '../wall/model';
 import * as engine1 from './engine-1.mjs';
 import * as engine2 from './engine-2.mjs';
+import * as engine3 from './engine-3.mjs';
 import { type EarlierWall, inTodaysModel } from './in-todays-model';
 
 /** What a file made by tests/commands/freeze-engine.mjs holds: lib/generate/engine.ts as it was. */
@@ -14,7 +15,7 @@ export interface EarlierEngine {
 }
 
 /** By number less one. */
-const EARLIER: readonly EarlierEngine[] = [engine1, engine2];
+const EARLIER: readonly EarlierEngine[] = [engine1, engine2, engine3];
 
 export interface Laid {
   /** In today's model, to be drawn and measured. */

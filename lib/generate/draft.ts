@@ -82,10 +82,29 @@ export function withUnits(wall: Wall, changed: ReadonlyMap<string, Unit>): Wall 
   return { ...wall, units: wall.units.map((unit) => changed.get(unit.id) ?? unit) };
 }
 
-/** Moves whole courses of a panel up or down: units, and the ties in the beds between them. `shift` gives mm for a course at x; what it gives is snapped. */
+/**
+ * Moves whole courses of a panel up or down: units, the ties in the beds between them, and with the courses that end there sills and heads, lintels
+ * and flashings. `shift` gives mm for a course at x; what it gives is snapped.
+ */
 export function shiftCourses(wall: Wall, panel: string, shift: (course: number, x: Mm) => Mm): Wall {
+  const moved = ({ y, fromX, toX }: { y: Mm; fromX: Mm; toX: Mm }) => {
+    const course = Math.round(y / wall.gauge);
+    return course === 0 ? y : y + snap(shift(course, (fromX + toX) / 2));
+  };
   return {
     ...wall,
+    openings: wall.openings.map((opening) => {
+      if (opening.panel !== panel) return opening;
+      const ends = { fromX: opening.x, toX: opening.x + opening.width };
+      const y = moved({ y: opening.y, ...ends });
+      return { ...opening, y, height: moved({ y: opening.y + opening.height, ...ends }) - y };
+    }),
+    supports: wall.supports.map((support) =>
+      support.panel === panel ? { ...support, y: moved(support) } : support,
+    ),
+    flashings: wall.flashings.map((flashing) =>
+      flashing.panel === panel ? { ...flashing, y: moved(flashing) } : flashing,
+    ),
     units: wall.units.map((unit) => {
       if (unit.panel !== panel) return unit;
       const left = snap(shift(unit.course, unit.x));

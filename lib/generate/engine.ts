@@ -15,7 +15,7 @@ export function lay(brief: Brief): Wall {
 
 /** The same wall by the same chance, but for its faults. */
 export function layWithoutFaults(brief: Brief): Wall {
-  return layPlan({ ...planOf(brief), spoils: [] });
+  return layPlan(planOf(brief), 'without');
 }
 
 /** What the plan asks for; quick, and right but for a fault that finds no room. */

@@ -1,5 +1,5 @@
 import type { CheckId } from '../inspect/finding';
-import type { LimitId } from '../limits/limit';
+import type { LimitId, RuleSetId } from '../limits/limit';
 import type { WallKind } from '../wall/model';
 import type { Spoiled, SpoilInput } from './spoil-input';
 
@@ -10,8 +10,16 @@ export interface Fault {
   readonly masonry: readonly ('anchored' | 'adhered')[];
   /** Severities over this would break another limit as well. */
   readonly most: number;
+  /** Severities under this could not be told from sound work by the instrument, natural scatter counted; any over 1.15 where left out. */
+  readonly least?: number;
+  /** Sound work departs the same way by up to this severity; never where left out. */
+  readonly tolerated?: number;
   /** What the wall has to be laid like from the start. */
   readonly needs?: readonly Need[];
+  /** A fault of a whole face, which is laid before any of single units: it moves them all a little. */
+  readonly ofFace?: true;
+  /** There is no room for it on walls of this kind under these rules. */
+  readonly never?: { readonly kind: WallKind; readonly rules: RuleSetId };
   /** There is no such fault under rules without this limit. */
   readonly limit?: LimitId;
   /** Spoils a wall in one way. @throws NoRoom where the wall has no place for it. */
@@ -19,10 +27,14 @@ export interface Fault {
 }
 
 /**
- * Half lap, since it leans on it: a tipped unit, a drift, a raking end. No quoins, which cannot follow courses that move by a little each. Units
- * too thin to be raked.
+ * Half lap, since it leans on it: a tipped unit, a drift, a raking end. No quoins and no soldiers, which cannot follow courses that move by a little
+ * each. Units too thin to be raked.
  */
-export type Need = 'half lap' | 'no quoins' | 'thin units';
+export type Need = 'half lap' | 'no tall units' | 'thin units';
 
-export const NO_OPENING: readonly WallKind[] = ['plain-panel', 'gable-end'];
+/** A fault is at least so far past its limit, where no instrument asks for more. */
+export const LEAST_SEVERITY = 1.15;
+
+/** Where the courses of one panel can move without leaving those of another at a corner. */
+export const NO_CORNER: readonly WallKind[] = ['plain-panel', 'window-panel', 'gable-end'];
 export const WITH_OPENING: readonly WallKind[] = ['window-panel', 'door-corner'];

@@ -70,10 +70,11 @@ export function faultFits(
   masonry: 'anchored' | 'adhered',
   rules: RuleSetId,
 ): boolean {
-  const { kinds, masonry: fits, limit } = FAULTS[fault];
+  const { kinds, masonry: fits, limit, never } = FAULTS[fault];
   return (
     kinds.includes(kind) &&
     fits.includes(masonry) &&
+    !(never?.kind === kind && never.rules === rules) &&
     (limit === undefined || limitOf(rules, limit) !== undefined)
   );
 }

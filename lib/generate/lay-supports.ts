@@ -36,7 +36,7 @@ export function layLintel(draft: Draft, opening: Opening, storeysAbove: number):
   const { plan, out, chance } = draft;
   const bearingLimit = limitOf(plan.rules, 'lintel-bearing');
   const least = bearingLimit ? boundAt(bearingLimit, { span: opening.width }) : 0;
-  const bearing = () => snap(least * 1.2 + chance.whole(0, 12));
+  const bearing = () => snap((least * chance.whole(112, 175)) / 100);
   const angle = angleFor(draft, opening.width, storeysAbove);
   const { depth } = out.family;
   const lip = plan.lookAlikes.includes('hidden-angle')

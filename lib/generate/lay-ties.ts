@@ -48,8 +48,11 @@ const FIELDS: Readonly<Record<RuleSetId, TieField>> = {
 const EDGE: Mm = 100;
 /** Two studs stand no nearer than this. */
 const SMALLEST_GAP: Mm = 50;
-/** Strap 1 mm thick and 25 mm wide: over every minimum (common practice). */
-const STRAP = { kind: 'strap', thickness: 1, width: 25 } as const;
+/** Straps as they come in boxes, one for a panel: thickness and width, mm, over every minimum (common practice). */
+const THICKNESSES = [0.85, 0.9, 1, 1.2, 1.5] as const;
+const WIDTHS = [24, 25, 28, 30] as const;
+/** How far in ties reach more or less than is wanted, mm. */
+const REACH_SCATTER = 4;
 
 /** Stud centre lines: one at each edge and jamb, then outward from the jamb at the stud spacing; evenly across an opening. */
 export function studsOf(draft: Draft, panel: PanelDraft, opening: Opening | null): readonly Mm[] {
@@ -77,6 +80,7 @@ export function layTies(
   const field = FIELDS[draft.plan.rules];
   const length = lengthOf(draft, panel.modules);
   const ties: Tie[] = [];
+  const strap = { thickness: draft.chance.pick(THICKNESSES), width: draft.chance.pick(WIDTHS) };
   for (let course = 2; course < panel.courses; course++) {
     const inField = isFieldRow(draft.plan.rules, panel, course);
     const atEdge = course >= field.edgeFrom && (course - field.edgeFrom) % field.edgeCourses === 0;
@@ -98,13 +102,14 @@ export function layTies(
       if (onQuoin ? course % field.quoinCourses !== 0 : !inField && !(atEdge && edge) && !underRake) continue;
       place += 1;
       ties.push({
-        ...STRAP,
+        ...strap,
+        kind: 'strap',
         id: tieId(panel.id, course, place),
         panel: panel.id,
         course,
         x,
         y,
-        embedment: field.embedment + draft.chance.whole(-2, 2),
+        embedment: field.embedment + draft.chance.whole(-REACH_SCATTER, REACH_SCATTER),
       });
     }
   }

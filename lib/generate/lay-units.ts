@@ -7,8 +7,9 @@ import {
   type Unit,
   type UnitKind,
 } from '../wall/model';
-import { headId, unitId } from '../wall/part-id';
+import { courseId, courseOf, headId, unitId } from '../wall/part-id';
 import { type Draft, endOf, lengthOf, levelOf, type PanelDraft, showsEnd } from './draft';
+import { soundBack } from './lay-backs';
 import { type Piece, quoinAt, quoinPhase, soldiersOver } from './tall-units';
 
 /** Clear runs of a course between ends and openings. */
@@ -41,12 +42,14 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
       ? 'rough'
       : 'smooth';
   const { chance, out } = draft;
-  const { length, height, depth } = out.family;
+  const { length, depth } = out.family;
   const coverBack = draft.plan.masonry === 'adhered';
   for (let course = 1; course <= panel.courses; course++) {
     let position = 0;
     for (const piece of rowOf(draft, panel, opening, course)) {
       position += 1;
+      const long = snap(piece.to - piece.from) + chance.scatter(scatter.length);
+      const high = heightOf(draft, piece) + chance.scatter(scatter.height);
       units.push({
         id: unitId(panel.id, course, position),
         panel: panel.id,
@@ -55,8 +58,8 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
         kind: piece.tall ?? kindOf(piece.to - piece.from, length),
         x: snap(piece.from) + chance.scatter(scatter.place),
         y: levelOf(draft, course) + chance.scatter(scatter.level),
-        length: snap(piece.to - piece.from) + chance.scatter(scatter.length),
-        height: heightOf(draft, piece) + chance.scatter(scatter.height),
+        length: long,
+        height: high,
         depth,
         fall: chance.scatter(scatter.fall),
         twist: chance.scatter(scatter.twist),
@@ -65,9 +68,7 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
         texture,
         condition: 'sound',
         shade: chance.whole(0, 7),
-        ...(coverBack
-          ? { back: [{ x: 0, y: snap(chance.whole(0, 3) / 4), width: snap(length + 2), height }] }
-          : {}),
+        ...(coverBack ? { back: soundBack(long, high, draft.plan.soundUpTo, chance) } : {}),
       });
     }
   }
@@ -128,6 +129,31 @@ function cornerEnd(
     piece: end === 'left' ? { from: 0, to: size } : { from: length - size, to: length },
     starts: true,
   };
+}
+
+/** Head joints that were probed and found full, or as good as full: how many, and how full at least, %. */
+const PROBED = [3, 7] as const;
+const LEAST_FULL = 98;
+
+/** Some joints of a panel on which no weep stands: nothing is to be listed of bad joints alone. */
+export function layProbed(
+  { chance }: Draft,
+  units: readonly Unit[],
+  weeps: readonly HeadFill[],
+): readonly HeadFill[] {
+  const drained = new Set(weeps.map(({ joint }) => courseOf(joint)));
+  const probed = new Map<HeadFill['joint'], HeadFill>();
+  for (let left = chance.whole(...PROBED); left > 0; left--) {
+    const at = chance.whole(0, units.length - 2);
+    const [unit, right] = [units[at], units[at + 1]];
+    const filled = chance.whole(LEAST_FULL, 100);
+    if (unit?.kind !== 'stretcher' || right?.kind !== 'stretcher' || right.course !== unit.course) continue;
+    const gap = right.x - unit.x - unit.length;
+    if (gap > unit.length / 2 || drained.has(courseId(unit.panel, unit.course))) continue;
+    const joint = headId(unit.id, right.position);
+    probed.set(joint, { joint, filled });
+  }
+  return [...probed.values()];
 }
 
 /** Weeps: open head joints in the first course and over a lintel, two or three units apart. */

@@ -4,11 +4,10 @@ import { WALL_VERSION } from '../wall/model';
 import { chanceOf } from './chance';
 import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft';
 import { settingOutFor } from './families';
-import { hasNeed } from './faults';
 import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
 import { isFieldRow, layTies, studsOf } from './lay-ties';
-import { layUnits, layWeeps } from './lay-units';
+import { layProbed, layUnits, layWeeps } from './lay-units';
 import { applyLookAlikes } from './look-alikes/apply';
 import type { Plan } from './plan';
 
@@ -80,7 +79,8 @@ export function laySound(plan: Plan): Wall {
       flashings.push({ panel: each.id, y: topOf(draft, each.opening.headCourse), fromX: from, toX: to });
       drained.push({ course: each.opening.headCourse + 1, from, to });
     }
-    heads.push(...layWeeps(row, drained, plan.lookAlikes.includes('weep-openings') ? 2 : 3));
+    const weeps = layWeeps(row, drained, plan.lookAlikes.includes('weep-openings') ? 2 : 3);
+    heads.push(...weeps, ...layProbed(draft, row, weeps));
   }
   const wall: Wall = {
     version: WALL_VERSION,
@@ -119,8 +119,7 @@ function turnedFrom(before: readonly Unit[], { corner }: PanelDraft, row: readon
 }
 
 function draftOf(plan: Plan): Draft {
-  const thinBed = plan.spoils.some(({ fault }) => hasNeed(fault, 'thin units'));
-  const out = settingOutFor(plan.rules, plan.masonry, thinBed);
+  const out = settingOutFor(plan.rules, plan.masonry, plan.thinBed);
   const bed = out.gauge - out.family.height;
   return {
     plan,

@@ -17,9 +17,15 @@ export interface Plan {
   /** Squared stones at the ends of the panels. */
   readonly quoins: boolean;
   readonly finish: Finish;
+  /** Units on a 75 mm bed, where the brick of the place is made so. */
+  readonly thinBed: boolean;
   readonly spoils: readonly Spoil[];
   /** Tried in turn, each for a fault that finds no room on the wall. */
   readonly spares: readonly Spoil[];
+  /** Departures that stay within their limits, as they come in all sound work; the severity is under 1. */
+  readonly tolerated: readonly Spoil[];
+  /** How much of a limit sound work may take up, 0 to 1: batches, backs, ties. */
+  readonly soundUpTo: number;
   readonly lookAlikes: readonly LookAlike[];
   /** How close the mortar's colour is to the units': 0 far, 3 close. */
   readonly mortarTone: number;
@@ -29,7 +35,7 @@ export interface Plan {
 
 export interface Spoil {
   readonly fault: CheckId;
-  /** Deviation ÷ tolerance, over 1. For a least value: limit ÷ value. */
+  /** Deviation ÷ tolerance: over 1 for a fault. For a least value: limit ÷ value. */
   readonly severity: number;
 }
 

@@ -3,22 +3,28 @@ import { type At, boundAt } from '../limits/bound';
 import type { LimitId, RuleSetId } from '../limits/limit';
 import { limitOf } from '../limits/limits';
 import type { Mm } from '../units';
-import { type Opening, type Panel, TALL_COURSES, type Unit, type Wall } from '../wall/model';
+import { type Opening, type Panel, type Support, TALL_COURSES, type Unit, type Wall } from '../wall/model';
 import { unitId } from '../wall/part-id';
+import { type Placed, surveyOf } from '../wall/survey';
 import type { Chance } from './chance';
 
 /** What a spoiling step works on: the wall so far, how bad to make it, and the places already spoiled. */
 export interface SpoilInput {
   readonly wall: Wall;
   readonly rules: RuleSetId;
-  /** Deviation ÷ tolerance, over 1. */
+  /** Deviation ÷ tolerance: over 1 for a fault, under 1 for what is tolerated. */
   readonly severity: number;
   readonly chance: Chance;
   readonly taken: readonly Spot[];
 }
 
-/** A box on the face kept clear of other faults. */
-export type Spot = FaceBox;
+/** A box on the face kept clear of other departures. */
+export interface Spot extends FaceBox {
+  /** A departure of a whole panel: of its face (lean, belly) or of its bond (levels, beds, head joints). What is not of the same kind may stand on it. */
+  readonly wide?: 'face' | 'bond';
+  /** A departure of a few units that a panel-wide one of the bond would move, or be moved by. */
+  readonly ofBond?: boolean;
+}
 
 export interface Spoiled {
   readonly wall: Wall;
@@ -37,10 +43,31 @@ export function boundIn(rules: RuleSetId, id: LimitId, at: At = {}): number {
   return boundAt(limit, at);
 }
 
-/** A panel that no other fault has touched. @throws NoRoom when the one drawn has been. */
-export function pickPanel({ wall, chance, taken }: SpoilInput): Panel {
-  const panel = chance.pick(wall.panels);
-  if (taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('another fault is on the panel');
+/**
+ * How far a value departs at a severity: as many times its tolerance, and past it or short of it by at least what its instrument can tell (`clear`),
+ * so that nobody has to guess.
+ */
+export function departureAt(tolerance: number, severity: number, clear: number): number {
+  return severity > 1
+    ? Math.max(tolerance * severity, tolerance + clear)
+    : Math.min(tolerance * severity, tolerance - clear);
+}
+
+/** The same of a value with a least bound. */
+export function valueAt(least: number, severity: number, clear: number): number {
+  return severity > 1 ? Math.min(least / severity, least - clear) : Math.max(least / severity, least + clear);
+}
+
+/** One of these panels on which nothing stands that a departure of the whole of it would move. @throws NoRoom when the one drawn has such. */
+export function pickPanel(
+  { wall, chance, taken }: SpoilInput,
+  wide: 'face' | 'bond',
+  fits: (panel: Panel) => boolean = () => true,
+): Panel {
+  const fitting = wall.panels.filter(fits);
+  if (fitting.length === 0) throw new NoRoom('no panel fits');
+  const panel = chance.pick(fitting);
+  if (!isClear(spotOfPanel(panel, wide), taken)) throw new NoRoom('another departure is on the panel');
   return panel;
 }
 
@@ -51,6 +78,7 @@ export function isClear(spot: Spot, taken: readonly Spot[]): boolean {
   return taken.every(
     (other) =>
       other.panel !== spot.panel ||
+      ((spot.wide !== undefined || other.wide !== undefined) && kindOf(spot) !== kindOf(other)) ||
       other.x > spot.x + spot.width + APART ||
       spot.x > other.x + other.width + APART ||
       other.y > spot.y + spot.height + APART ||
@@ -58,7 +86,11 @@ export function isClear(spot: Spot, taken: readonly Spot[]): boolean {
   );
 }
 
-export function spotOf(units: readonly Unit[]): Spot {
+function kindOf({ wide, ofBond }: Spot): 'face' | 'bond' | undefined {
+  return wide ?? (ofBond ? 'bond' : undefined);
+}
+
+export function spotOf(units: readonly Unit[], ofBond = false): Spot {
   const x = Math.min(...units.map((unit) => unit.x));
   const y = Math.min(...units.map((unit) => unit.y));
   return {
@@ -67,35 +99,44 @@ export function spotOf(units: readonly Unit[]): Spot {
     y,
     width: Math.max(...units.map((unit) => unit.x + unit.length)) - x,
     height: Math.max(...units.map((unit) => unit.y + unit.height)) - y,
+    ofBond,
   };
 }
 
-export function spotOfPanel(panel: Panel): Spot {
-  return { panel: panel.id, x: 0, y: 0, width: panel.length, height: 100_000 };
+export function spotOfPanel(panel: Panel, wide: 'face' | 'bond'): Spot {
+  return { panel: panel.id, x: 0, y: 0, width: panel.length, height: 100_000, wide };
 }
 
-/** A whole unit with a neighbour each side, off the first and top courses, not drawn proud and clear of other faults. */
+/** Draws of a unit before it is taken that none fits. */
+const MOST_TRIES = 60;
+
+/** A whole unit anywhere, not drawn proud and clear of other departures; of those `wanted`. `ofBond` as for its spot. */
 export function pickUnit(
   { wall, chance, taken }: SpoilInput,
+  ofBond: boolean,
   wanted: (unit: Unit) => boolean = () => true,
 ): Unit {
   const drawn = new Set(wall.projections.flatMap(({ units }) => units));
-  const byPlace = new Set(wall.units.filter(({ kind }) => kind === 'stretcher').map(({ id }) => id));
-  const topCourse = new Map(wall.panels.map(({ id, courses }) => [id, courses]));
-  const fit = wall.units.filter(
-    (unit) =>
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const unit = chance.pick(wall.units);
+    const fits =
       unit.kind === 'stretcher' &&
-      unit.course > 2 &&
-      unit.course < (topCourse.get(unit.panel) ?? 0) - 1 &&
-      byPlace.has(unitId(unit.panel, unit.course, unit.position - 1)) &&
-      byPlace.has(unitId(unit.panel, unit.course, unit.position + 1)) &&
-      wanted(unit),
-  );
-  const clear = fit.filter(
-    (unit) => isClear(spotOf([unit]), taken) && besideMortarOnly(wall, unit) && !drawnNear(wall, drawn, unit),
-  );
-  if (clear.length === 0) throw new NoRoom('no unit left');
-  return chance.pick(clear);
+      isClear(spotOf([unit], ofBond), taken) &&
+      wanted(unit) &&
+      besideMortarOnly(wall, unit) &&
+      !drawnNear(wall, drawn, unit);
+    if (fits) return unit;
+  }
+  throw new NoRoom('no unit left');
+}
+
+/** Whether a whole unit stands at each side of one, so that the joint between two is of the bond. */
+export function isAmongWhole(wall: Wall): (unit: Unit, right?: number) => boolean {
+  const whole = new Set(wall.units.filter(({ kind }) => kind === 'stretcher').map(({ id }) => id));
+  return ({ panel, course, position }, right = 1) =>
+    [-1, ...Array.from({ length: right }, (_, away) => away + 1)].every((away) =>
+      whole.has(unitId(panel, course, position + away)),
+    );
 }
 
 /** In a hundred faces that are spoiled on a wall with soldiers, this many are soldiers. */
@@ -111,7 +152,21 @@ export function pickFace(input: SpoilInput): Unit {
       [-1, 1].every((away) => ids.has(unitId(unit.panel, unit.course, unit.position + away))) &&
       isClear(spotOf([unit]), taken),
   );
-  return fit.length > 0 && chance.happens(SOLDIER_PERCENT) ? chance.pick(fit) : pickUnit(input);
+  // One on a support would hang over it by as much more.
+  const carried = (unit: Unit) => !wall.supports.some((support) => restsOn(unit, support, wall.gauge));
+  return fit.length > 0 && chance.happens(SOLDIER_PERCENT)
+    ? chance.pick(fit)
+    : pickUnit(input, false, carried);
+}
+
+/** Whether the face of a unit counts for the overhang of a support: in the first course of a ledge, in the course on a lintel. */
+export function restsOn(unit: Unit, { kind, panel, fromX, toX, y }: Support, gauge: Mm): boolean {
+  return (
+    unit.panel === panel &&
+    unit.x < toX &&
+    unit.x + unit.length > fromX &&
+    (kind === 'ledge' ? unit.course === 1 : unit.y > y && unit.y - y < gauge / 2)
+  );
 }
 
 /** The unit `away` places along the same course. */
@@ -148,4 +203,19 @@ function drawnNear(wall: Wall, drawn: ReadonlySet<string>, unit: Unit): boolean 
   return wall.units.some(
     (each) => drawn.has(each.id) && each.panel === unit.panel && Math.abs(each.course - unit.course) <= 1,
   );
+}
+
+/** Courses up and down within which a unit's neighbours stand, tall ones too. */
+const NEAR_COURSES = 3;
+
+/** A unit with what lies beside, below and above it, and its bed. @throws NoRoom when it is not on the wall. */
+export function amongNeighbours(wall: Wall, unit: Unit): Placed {
+  const units = wall.units.filter(
+    ({ panel, course }) => panel === unit.panel && Math.abs(course - unit.course) <= NEAR_COURSES,
+  );
+  const panels = wall.panels.filter(({ id }) => id === unit.panel);
+  const [survey] = surveyOf({ ...wall, panels, units, openings: [], ties: [], projections: [] }).panels;
+  const placed = survey?.courses[unit.course - 1]?.find((each) => each.unit.id === unit.id);
+  if (placed === undefined) throw new NoRoom(`no unit ${unit.id}`);
+  return placed;
 }

@@ -1,6 +1,6 @@
 import type { CheckId } from '../inspect/finding';
 
-/** What a wall is about: the lesson it goes with. `mixed` draws from all that an anchored wall can show. */
+/** What a wall is about: the lesson it goes with. `mixed` draws from all that a wall of its masonry can show. */
 export const TOPICS = [
   'back-mortar',
   'joints',
@@ -24,6 +24,7 @@ export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
   mixed: 'A bit of everything',
 };
 
+const BACKS: readonly CheckId[] = ['missing-back-mortar', 'ring-buttered-back'];
 const JOINTS: readonly CheckId[] = [
   'tapering-bed',
   'thick-joint',
@@ -60,14 +61,14 @@ const MORTAR: readonly CheckId[] = ['stale-mortar', 'lean-mortar'];
 
 /** The faults a wall of a topic may hold. */
 export const TOPIC_FAULTS: Readonly<Record<Topic, readonly CheckId[]>> = {
-  'back-mortar': ['missing-back-mortar', 'ring-buttered-back'],
+  'back-mortar': BACKS,
   joints: JOINTS,
   line: LINE,
   bond: BOND,
   support: SUPPORT,
   ties: TIES,
   mortar: MORTAR,
-  mixed: [...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...MORTAR],
+  mixed: [...BACKS, ...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...MORTAR],
 };
 
 /** The family of a fault: the first topic, in the order of the lessons, that has it. */

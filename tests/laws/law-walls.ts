@@ -1,3 +1,4 @@
+import { LEAST_SEVERITY } from '../../lib/generate/fault';
 import { FAULTS, faultFits } from '../../lib/generate/faults';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
@@ -29,15 +30,16 @@ export function combinations(): readonly Omit<LawWall, 'seed' | 'severity'>[] {
   );
 }
 
-/** The n-th wall of the laws: the combinations in turn, severities from 1.6 to 4 in turn. */
+/** The n-th wall of the laws: the combinations in turn, severities from the least to 4 in turn. */
 export function lawWall(n: number): LawWall {
   const all = combinations();
   const combination = all[n % all.length];
   if (combination === undefined) throw new RangeError('no combination');
   const round = Math.floor(n / all.length);
-  const severity = 1.6 + ((round * 5) % 9) * 0.3;
-  const most = combination.fault === null ? 4 : FAULTS[combination.fault].most;
-  return { ...combination, severity: Math.min(severity, most), seed: n };
+  const severity = 1.15 + ((round * 5) % 9) * 0.35;
+  if (combination.fault === null) return { ...combination, severity, seed: n };
+  const { least = LEAST_SEVERITY, most } = FAULTS[combination.fault];
+  return { ...combination, severity: Math.max(least, Math.min(severity, most)), seed: n };
 }
 
 export function layLawWall({ kind, masonry, rules, fault, severity, seed }: LawWall): Wall {

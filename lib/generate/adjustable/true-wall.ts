@@ -5,11 +5,14 @@ import { chanceOf } from '../chance';
 import { layPlan } from '../generate';
 import { PLAIN } from '../plan';
 import { planWith } from '../planner';
-import { pickUnit, type Spot, spotOf } from '../spoil-input';
+import { isAmongWhole, pickUnit, type Spot, spotOf } from '../spoil-input';
 import type { Places } from './departure';
 
 /** Always the same wall of a kind: it is what is done to it that counts. */
 const SEED = 7;
+
+/** Ties and tickets are well within their limits. */
+const TRUE_UP_TO = 0.5;
 
 /** Sand to one of cement and lime in a mixing by the book: within every rule set's mixes. */
 const TRUE_SAND = 2.75;
@@ -25,6 +28,8 @@ export function layTrue(kind: WallKind, masonry: 'anchored' | 'adhered', rules: 
     ...PLAIN,
     bond: 'running',
     lookAlikes: [],
+    tolerated: [],
+    soundUpTo: TRUE_UP_TO,
     mortarTone: 0,
     mirrored: false,
   });
@@ -57,12 +62,14 @@ function trueLength(unit: Unit, next: Unit | undefined, { joint, family }: Wall)
 export function placesOn(wall: Wall, rules: RuleSetId): Places {
   const chance = chanceOf(SEED, 3);
   const taken: Spot[] = [];
+  const amongWhole = isAmongWhole(wall);
   const weeps = new Set(wall.heads.map(({ joint }) => courseOf(joint)));
   const next = () => {
-    const unit = pickUnit({ wall, rules, severity: 1, chance, taken }, ({ panel, course }) => {
-      return panel === 'A' && !weeps.has(courseId(panel, course));
+    const unit = pickUnit({ wall, rules, severity: 1, chance, taken }, true, (each) => {
+      const { panel, course } = each;
+      return panel === 'A' && course > 2 && !weeps.has(courseId(panel, course)) && amongWhole(each);
     });
-    taken.push(spotOf([unit]));
+    taken.push(spotOf([unit], true));
     return unit;
   };
   return { head: next(), taper: next(), fill: next(), twist: next(), set: next() };

@@ -4,10 +4,9 @@ import type { LookAlike } from './look-alike';
 
 /** Look-alikes that a wall of this kind can carry; two of one group shut each other out (the first drawn stays). */
 export function lookAlikesFor(
-  looks: Pick<Plan, 'kind' | 'masonry' | 'rules' | 'bond'>,
-  thinBed: boolean,
+  looks: Pick<Plan, 'kind' | 'masonry' | 'rules' | 'bond' | 'thinBed'>,
 ): readonly LookAlike[] {
-  const { kind, masonry, rules, bond } = looks;
+  const { kind, masonry, rules, bond, thinBed } = looks;
   const always: LookAlike[] = [
     'textured-units',
     'hairline-cracks',

@@ -1,6 +1,7 @@
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { bareShare, onGrid, spoilBacks, whole } from './patch';
+import { onGrid } from '../../lay-backs';
+import { bareShare, LEAST_BARE, spoilBacks, whole } from './patch';
 
 /** Backs with a bare end or a bare foot, or (worse) spot dabs, over one patch. */
 export const missingBackMortar: Fault = {
@@ -8,6 +9,7 @@ export const missingBackMortar: Fault = {
   kinds: WALL_KINDS,
   masonry: ['adhered'],
   most: 4,
+  least: LEAST_BARE,
   spoil: (input) => {
     const bare = bareShare(input.severity);
     const dabs = input.severity >= 2.5;

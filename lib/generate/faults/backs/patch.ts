@@ -1,5 +1,4 @@
 import { overlaps } from '../../../geometry/box';
-import { snap } from '../../../units';
 import type { Pat, Unit } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import { isClear, NoRoom, type Spoiled, type SpoilInput, spotOf } from '../../spoil-input';
@@ -12,10 +11,7 @@ const PATCH_UNITS = 5;
 export function spoilBacks(input: SpoilInput, butter: (unit: Unit) => readonly Pat[]): Spoiled {
   const { wall, chance, taken } = input;
   const starts = wall.units.filter(
-    (unit) =>
-      unit.kind === 'stretcher' &&
-      unit.course > 1 &&
-      unit.course + PATCH_COURSES <= highestCourse(wall.units),
+    (unit) => unit.kind === 'stretcher' && unit.course + PATCH_COURSES - 1 <= highestCourse(wall.units),
   );
   for (let tries = 0; tries < 12 && starts.length > 0; tries++) {
     const start = chance.pick(starts);
@@ -44,20 +40,16 @@ export function spoilBacks(input: SpoilInput, butter: (unit: Unit) => readonly P
   throw new NoRoom('no clear patch of units');
 }
 
-/** Bare share of the back for a contact limit of 95 %, at a severity. Never over half. */
-export function bareShare(severity: number): number {
-  return Math.min(0.5, 0.05 * severity * BOLD);
-}
+/** Least severity of a bare back: a grid over the back is good to one part in a hundred of it, and so is what the pats' own grid loses. */
+export const LEAST_BARE = 1.3;
 
-/** Bare backs are made bolder than the bare tolerance: a bed that misses by a hair is not what falls off (common practice). */
-const BOLD = 2;
+/** Bare share of the back for a contact limit of 95 %, at a severity; worse ones soon get much worse, for a habit spreads. Never over half. */
+export function bareShare(severity: number): number {
+  return Math.min(0.5, 0.05 * severity * Math.max(1, severity - 1));
+}
 
 export function whole(unit: Unit): Pat {
   return { x: 0, y: 0, width: unit.length, height: unit.height };
-}
-
-export function onGrid(pat: Pat): Pat {
-  return { x: snap(pat.x), y: snap(pat.y), width: snap(pat.width), height: snap(pat.height) };
 }
 
 function highestCourse(units: readonly Unit[]): number {

@@ -4,8 +4,11 @@ import { type Mm, snap } from '../../../units';
 import { type Panel, type Unit, WALL_KINDS, type Wall } from '../../../wall/model';
 import { shiftCourses, withUnits } from '../../draft';
 import type { Fault } from '../../fault';
+import { withLength } from '../../lay-backs';
 import {
   boundIn,
+  departureAt,
+  isAmongWhole,
   isClear,
   NoRoom,
   pickUnit,
@@ -18,6 +21,9 @@ import {
 
 /** Beds next to a bad one each take up to this much of it back. */
 const TAKEN_BACK_EACH: Mm = 0.75;
+/** How far past its limit, or short of it, a joint has to be: what a gauge tells; the beds of a course scatter, and each has to be clear. */
+const HEAD_CLEAR: Mm = 0.625;
+const BED_CLEAR: Mm = 1.5;
 /** The least joint that is left: a joint must be there. */
 const LEAST_LEFT: Mm = 2.25;
 
@@ -26,6 +32,7 @@ export const thickJoint: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored', 'adhered'],
   most: 4,
+  tolerated: 0.9,
   spoil: (input) => spoilJoint(input, 1),
 };
 
@@ -34,6 +41,7 @@ export const thinJoint: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored', 'adhered'],
   most: 4,
+  tolerated: 0.9,
   spoil: (input) => spoilJoint(input, -1),
 };
 
@@ -50,27 +58,31 @@ function spoilJoint(input: SpoilInput, way: 1 | -1): Spoiled {
 }
 
 /** How much a joint must change: severity times its tolerance, from the design joint to the limit. */
-function deviation(design: Mm, bound: Mm, { severity }: SpoilInput, way: 1 | -1): Mm {
-  const wanted = Math.abs(bound - design) * severity;
-  return snap(way === 1 ? wanted : Math.min(wanted, design - LEAST_LEFT));
+function deviation(design: Mm, bound: Mm, { severity }: SpoilInput, way: 1 | -1, clear: Mm): Mm {
+  const wanted = departureAt(Math.abs(bound - design), severity, clear);
+  return way === 1 ? wanted : Math.min(wanted, design - LEAST_LEFT);
 }
 
 /** A head joint, by cutting its two units shorter or longer: nothing else moves. */
 function spoilHead(input: SpoilInput, way: 1 | -1): Spoiled {
   const { wall, rules } = input;
   const bound = boundIn(rules, way === 1 ? 'head-joint-most' : 'head-joint-least');
-  const left = pickUnit(input);
+  // Not beside a corner, where a whole unit shows.
+  const amongWhole = isAmongWhole(wall);
+  const left = pickUnit(input, true, (unit) => amongWhole(unit, 2));
   const right = unitBeside(wall, left, 1);
-  const half = snap((deviation(wall.joint, bound, input, way) * way) / 2);
+  const now = right.x - left.x - left.length;
+  const wanted = wall.joint + way * deviation(wall.joint, bound, input, way, HEAD_CLEAR);
+  const half = snap((wanted - now) / 2);
   return {
     wall: withUnits(
       wall,
       new Map<string, Unit>([
-        [left.id, { ...left, length: left.length - half }],
-        [right.id, { ...right, x: right.x + half, length: right.length - half }],
+        [left.id, withLength(left, left.x, left.length - half)],
+        [right.id, withLength(right, right.x + half, right.length - half)],
       ]),
     ),
-    taken: spotOf([left, right]),
+    taken: spotOf([left, right], true),
   };
 }
 
@@ -83,14 +95,14 @@ function spoilBed(input: SpoilInput, way: 1 | -1): Spoiled {
     fromMean?.rules === rules
       ? design + way * boundAt(fromMean, {})
       : boundIn(rules, way === 1 ? 'bed-joint-most' : 'bed-joint-least');
-  const change = deviation(design, bound, input, way);
+  const change = snap(deviation(design, bound, input, way, BED_CLEAR));
   const each = Math.ceil(change / TAKEN_BACK_EACH / 2);
   const panel = chance.pick(wall.panels);
   const courses = stretchesOf(wall, panel, each).filter((course) => {
     const units = wall.units.filter(
       (unit) => unit.panel === panel.id && Math.abs(unit.course - course) <= each && unit.course > 1,
     );
-    return isClear(spotOf(units), taken);
+    return isClear(spotOf(units, true), taken);
   });
   if (courses.length === 0) throw new NoRoom('no stretch of courses left');
   const course = chance.pick(courses);
@@ -103,7 +115,7 @@ function spoilBed(input: SpoilInput, way: 1 | -1): Spoiled {
   const moved = wall.units.filter(
     (unit) => unit.panel === panel.id && Math.abs(unit.course - course) <= each,
   );
-  return { wall: spoiled, taken: spotOf(moved) };
+  return { wall: spoiled, taken: spotOf(moved, true) };
 }
 
 /** Courses whose bed can be spoiled: `each` courses below and above without a sill, a head, soldiers, the ledge, the top or a drawn pattern among them. */

@@ -4,25 +4,32 @@ import { type Mm, snap } from '../../../units';
 import { facePlaneOf, padsOf } from '../../../wall/face-plane';
 import type { Unit, Wall } from '../../../wall/model';
 import { surveyOf } from '../../../wall/survey';
-import { type Fault, NO_OPENING } from '../../fault';
-import { NoRoom, spotOfPanel } from '../../spoil-input';
+import type { Fault } from '../../fault';
+import { departureAt, NoRoom, pickPanel, spotOfPanel } from '../../spoil-input';
+import { freeOfSupports } from '../support/support-changes';
 
 /** A trial belly this deep shows how much of its depth a straightedge finds, mm. */
 const TRIAL: Mm = 16;
 /** Reach of the belly each way, as a share of the panel. */
 const REACH = 0.45;
 
+/** What a straightedge tells, and the scatter of faces, mm. */
+const CLEAR: Mm = 1.25;
+
 /** Sets the middle of a panel forward (a bulge) or back (a hollow) in a smooth belly. */
 export const bulgeOrHollow: Fault = {
   id: 'bulge-or-hollow',
-  kinds: NO_OPENING,
+  // At a jamb, and on a return that is short, the slope of a belly would set units off the few beside them.
+  kinds: ['plain-panel', 'gable-end'],
   masonry: ['anchored', 'adhered'],
-  most: 1.9,
-  spoil: ({ wall, rules, severity, chance, taken }) => {
+  most: 1.7,
+  tolerated: 0.9,
+  ofFace: true,
+  spoil: (input) => {
+    const { wall, rules, severity, chance } = input;
     const limit = limitOf(rules, 'face-line');
-    const panel = chance.pick(wall.panels);
-    if (limit === undefined || taken.some((spot) => spot.panel === panel.id)) throw new NoRoom('face');
-    if (wall.openings.some((opening) => opening.panel === panel.id)) throw new NoRoom('openings');
+    const panel = pickPanel(input, 'face', freeOfSupports(input));
+    if (limit === undefined) throw new NoRoom('face');
     const height = panel.courses * wall.gauge;
     const centre = { x: panel.length / 2, y: height * (panel.gable === null ? 0.5 : 0.4) };
     const belly = (unit: Unit) =>
@@ -34,10 +41,10 @@ export const bulgeOrHollow: Fault = {
         unit.panel === panel.id ? { ...unit, set: unit.set + snap(depth * belly(unit)) } : unit,
       ),
     });
-    const wanted = departureBound(limit.bound, panel.length) * severity;
+    const wanted = departureAt(departureBound(limit.bound, panel.length), severity, CLEAR);
     const way = chance.happens(50) ? 1 : -1;
     const found = deepestPad(pushed(way * TRIAL), panel.id);
-    return { wall: pushed((way * TRIAL * wanted) / found), taken: spotOfPanel(panel) };
+    return { wall: pushed((way * TRIAL * wanted) / found), taken: spotOfPanel(panel, 'face') };
   },
 };
 
@@ -48,7 +55,8 @@ function bowl(away: number): number {
 }
 
 function deepestPad(wall: Wall, id: string): Mm {
-  const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
+  const panels = wall.panels.filter((panel) => panel.id === id);
+  const [survey] = surveyOf({ ...wall, panels }).panels;
   const plane = survey && facePlaneOf(survey.placed);
   if (!survey || !plane) throw new NoRoom('no plane');
   return padsOf(survey, plane).reduce(

@@ -1,6 +1,9 @@
 import { snap } from '../../../units';
 import type { Fault } from '../../fault';
-import { boundIn, NoRoom } from '../../spoil-input';
+import { boundIn, departureAt, NoRoom } from '../../spoil-input';
+
+/** What a square tells, and the eighth of a millimetre that the plan is drawn to, mm per m. */
+const CLEAR = 1.25;
 
 /** Swings the return out of square about its corner. */
 export const cornerNotSquare: Fault = {
@@ -8,11 +11,12 @@ export const cornerNotSquare: Fault = {
   kinds: ['door-corner'],
   masonry: ['anchored', 'adhered'],
   most: 4,
+  tolerated: 0.9,
   spoil: ({ wall, rules, severity, chance }) => {
     const panel = wall.panels.find(({ leftEnd }) => leftEnd === 'corner');
     if (panel === undefined) throw new NoRoom('no corner');
     const out =
-      snap((boundIn(rules, 'corner-square') * severity * panel.length) / 1000) *
+      snap((departureAt(boundIn(rules, 'corner-square'), severity, CLEAR) * panel.length) / 1000) *
       (chance.happens(50) ? 1 : -1);
     const swung = { ...panel, plan: { ...panel.plan, rightX: panel.plan.rightX + out } };
     return {

@@ -2,7 +2,12 @@ import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
-import { boundIn, pickFace, spotOf } from '../../spoil-input';
+import { amongNeighbours, boundIn, departureAt, NoRoom, pickFace, spotOf } from '../../spoil-input';
+
+/** A unit with fewer neighbours stands off nothing. */
+const LEAST_NEIGHBOURS = 3;
+/** What feelers under a straightedge tell, and the grid, mm. */
+const CLEAR = 0.625;
 
 /** Sets one unit proud of its neighbours, or back. */
 export const proudUnit: Fault = {
@@ -10,14 +15,27 @@ export const proudUnit: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored', 'adhered'],
   most: 4,
+  tolerated: 0.9,
   spoil: (input) => {
     const most = boundIn(input.rules, 'unit-set');
     const unit = pickFace(input);
-    // Half a millimetre more, since the neighbours are not quite in the face either.
-    const off = snap(most * input.severity + 0.5) * (input.chance.happens(60) ? 1 : -1);
+    const placed = amongNeighbours(input.wall, unit);
+    const beside = [placed.left, placed.right, ...placed.below, ...placed.above].flatMap((each) =>
+      each === null ? [] : [each.unit.set],
+    );
+    if (beside.length < LEAST_NEIGHBOURS) throw new NoRoom('too few neighbours');
+    const off = departureAt(most, input.severity, CLEAR) * (input.chance.happens(60) ? 1 : -1);
+    const set = snap(medianOf(beside) + off);
     return {
-      wall: withUnits(input.wall, new Map([[unit.id, { ...unit, set: unit.set + off }]])),
+      wall: withUnits(input.wall, new Map([[unit.id, { ...unit, set }]])),
       taken: spotOf([unit]),
     };
   },
 };
+
+function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
+}

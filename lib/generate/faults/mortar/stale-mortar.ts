@@ -2,13 +2,16 @@ import { boundAt } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { departureAt, NoRoom } from '../../spoil-input';
 import { spoilBatch } from './one-batch';
 
 /** Mortar left standing is not used after half a day. */
 const MOST_MINUTES = 360;
 
-/** One mixing used long after its time. */
+/** What a watch tells, minutes. */
+const CLEAR = 6;
+
+/** One mixing used after its time. */
 export const staleMortar: Fault = {
   id: 'stale-mortar',
   kinds: WALL_KINDS,
@@ -19,7 +22,10 @@ export const staleMortar: Fault = {
     if (limit === undefined) throw new NoRoom('no mortar clock');
     return spoilBatch(input, (batch) => ({
       ...batch,
-      minutes: Math.min(MOST_MINUTES, Math.round(boundAt(limit, { air: batch.air }) * input.severity)),
+      minutes: Math.min(
+        MOST_MINUTES,
+        Math.round(departureAt(boundAt(limit, { air: batch.air }), input.severity, CLEAR)),
+      ),
     }));
   },
 };

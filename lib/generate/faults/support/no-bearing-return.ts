@@ -4,33 +4,32 @@ import type { Fault } from '../../fault';
 import { NoRoom } from '../../spoil-input';
 import { replaceSupport, supportSpot } from './support-changes';
 
-/** Stops one ledge short of the end of its panel, with nothing or with wood under the rest. The return, where there is one. */
+/** Stops one ledge short of the end of its panel, with nothing or with wood under the rest; in sound work the rest has a ledge of its own. The return, where there is one. */
 export const noBearingReturn: Fault = {
   id: 'no-bearing-return',
   kinds: WALL_KINDS,
   masonry: ['anchored'],
   most: 4,
+  tolerated: 0.95,
   spoil: ({ wall, severity, chance, taken }) => {
     const panel = wall.panels[wall.panels.length - 1];
     const ledge = wall.supports.find((support) => support.kind === 'ledge' && support.panel === panel?.id);
     if (ledge === undefined || taken.some((spot) => spot.panel === ledge.id))
       throw new NoRoom('no ledge left');
     const first = wall.units.filter((unit) => unit.panel === ledge.panel && unit.course === 1);
-    const loose = Math.min(first.length - 2, Math.max(1, Math.round(severity)));
+    const loose = severity < 1 ? chance.whole(1, 4) : Math.min(first.length - 2, Math.round(severity));
     const atLeft = panel?.leftEnd === 'free' && chance.happens(50);
     const [from, to] = atLeft ? endOfLeft(first, loose) : endOfRight(first, loose);
     const kept: Support = atLeft ? { ...ledge, fromX: to } : { ...ledge, toX: from };
-    const wood: Support = {
+    const second: Support = {
       ...ledge,
       id: secondLedgeId(ledge.panel),
-      material: 'wood',
-      fromX: from,
-      toX: to,
+      material: severity < 1 ? 'concrete' : 'wood',
+      // What carries the end carries it to the end, and begins where the first piece stops.
+      ...(severity < 1 ? (atLeft ? { toX: to } : { fromX: from }) : { fromX: from, toX: to }),
     };
-    return {
-      wall: replaceSupport(wall, ledge, chance.happens(50) ? [kept, wood] : [kept]),
-      taken: supportSpot(ledge),
-    };
+    const two = severity < 1 || chance.happens(50);
+    return { wall: replaceSupport(wall, ledge, two ? [kept, second] : [kept]), taken: supportSpot(ledge) };
   },
 };
 

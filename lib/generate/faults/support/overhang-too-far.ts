@@ -3,11 +3,13 @@ import { limitsUnder } from '../../../limits/limits';
 import { snap } from '../../../units';
 import { type Support, WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { NoRoom } from '../../spoil-input';
+import { departureAt, NoRoom, restsOn } from '../../spoil-input';
 import { replaceSupport, supportSpot } from './support-changes';
 
 /** A veneer further out than this share of its thickness is not believable. */
 const MOST_SHARE = 0.6;
+/** What a tape tells, mm. */
+const CLEAR = 1.25;
 
 /** Draws one ledge back under the wall, or sets one lintel too far in. */
 export const overhangTooFar: Fault = {
@@ -15,6 +17,7 @@ export const overhangTooFar: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored'],
   most: 4,
+  tolerated: 0.95,
   spoil: ({ wall, rules, severity, chance, taken }) => {
     const { depth } = wall.family;
     const free = wall.supports.filter(
@@ -22,8 +25,14 @@ export const overhangTooFar: Fault = {
     );
     if (free.length === 0) throw new NoRoom('no support left');
     const support = chance.pick(free);
-    const overhang = snap(Math.min(overhangBound(limitsUnder(rules), depth) * severity, depth * MOST_SHARE));
-    const moved: Support = { ...support, front: -overhang, back: support.back - support.front - overhang };
+    const bound = overhangBound(limitsUnder(rules), depth);
+    const overhang = Math.min(departureAt(bound, severity, CLEAR), depth * MOST_SHARE);
+    const foremost = Math.max(
+      ...wall.units.filter((unit) => restsOn(unit, support, wall.gauge)).map(({ set }) => set),
+    );
+    if (!Number.isFinite(foremost)) throw new NoRoom('nothing rests on it');
+    const front = snap(foremost - overhang);
+    const moved: Support = { ...support, front, back: support.back + front - support.front };
     return { wall: replaceSupport(wall, support, [moved]), taken: supportSpot(support) };
   },
 };

@@ -1,4 +1,4 @@
-import type { Support, Wall } from '../../../wall/model';
+import type { Panel, Support, Wall } from '../../../wall/model';
 import { NoRoom, type SpoilInput, type Spot } from '../../spoil-input';
 
 /** Supports are spoiled one way each: their spot is named after them and lies on no panel. */
@@ -8,6 +8,12 @@ export function supportSpot(support: Support): Spot {
 
 export function replaceSupport(wall: Wall, old: Support, by: readonly Support[]): Wall {
   return { ...wall, supports: wall.supports.flatMap((support) => (support === old ? by : [support])) };
+}
+
+/** Panels none of whose supports was measured for a departure: a lean moves what stands on them. */
+export function freeOfSupports({ wall, taken }: SpoilInput): (panel: Panel) => boolean {
+  const touched = new Set(taken.map(({ panel }) => panel));
+  return ({ id }) => !wall.supports.some((support) => support.panel === id && touched.has(support.id));
 }
 
 /** The first lintel that no other fault has touched. @throws NoRoom when none is left. */

@@ -1,8 +1,11 @@
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { boundIn } from '../../spoil-input';
+import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
+
+/** What a tape tells, mm. */
+const CLEAR = 2.25;
 
 /** One tie too short for its cavity: it barely reaches into the bed. */
 export const shallowTie: Fault = {
@@ -10,9 +13,11 @@ export const shallowTie: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored'],
   most: 4,
+  tolerated: 0.95,
   spoil: (input) => {
     const { depth } = input.wall.family;
-    const embedment = snap(boundIn(input.rules, 'tie-embedment', { depth }) / input.severity);
-    return spoilTie(input, (tie) => ({ ...tie, embedment }));
+    const embedment = snap(valueAt(boundIn(input.rules, 'tie-embedment', { depth }), input.severity, CLEAR));
+    // In sound work a tie that reaches in less than others.
+    return spoilTie(input, (tie) => ({ ...tie, embedment: Math.min(embedment, tie.embedment) }));
   },
 };

@@ -1,10 +1,13 @@
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { boundIn } from '../../spoil-input';
+import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
 
 /** Strap is rolled in hundredths of a millimetre. */
 const HUNDREDTHS = 100;
+
+/** What feelers tell, mm. */
+const CLEAR = 0.055;
 
 /** One strap out of a lighter box: thinner, and in bad cases narrower too. */
 export const thinTie: Fault = {
@@ -12,12 +15,14 @@ export const thinTie: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored'],
   most: 4,
+  tolerated: 0.95,
   spoil: (input) => {
     const least = boundIn(input.rules, 'tie-thickness');
-    const thin = Math.floor((least / input.severity) * HUNDREDTHS) / HUNDREDTHS;
+    const round = input.severity > 1 ? Math.floor : Math.ceil;
+    const thin = round(valueAt(least, input.severity, CLEAR) * HUNDREDTHS) / HUNDREDTHS;
     return spoilTie(input, (tie) => ({
       ...tie,
-      thickness: thin,
+      thickness: Math.min(thin, tie.thickness),
       width: input.severity > 2 ? 16 : tie.width,
     }));
   },

@@ -1,8 +1,11 @@
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
-import { boundIn } from '../../spoil-input';
+import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
+
+/** What a tape tells, mm. */
+const CLEAR = 2.25;
 
 /** One tie too long for its cavity: its end comes close to the face. */
 export const tieNearFace: Fault = {
@@ -10,8 +13,10 @@ export const tieNearFace: Fault = {
   kinds: WALL_KINDS,
   masonry: ['anchored'],
   most: 4,
+  tolerated: 0.95,
   spoil: (input) => {
-    const cover = boundIn(input.rules, 'tie-cover') / input.severity;
-    return spoilTie(input, (tie) => ({ ...tie, embedment: snap(input.wall.family.depth - cover) }));
+    const cover = valueAt(boundIn(input.rules, 'tie-cover'), input.severity, CLEAR);
+    const embedment = snap(input.wall.family.depth - cover);
+    return spoilTie(input, (tie) => ({ ...tie, embedment: Math.max(embedment, tie.embedment) }));
   },
 };

@@ -29,7 +29,7 @@ export const openHead: Check = {
   reach: 'out of sight',
   lesson: 'full-joints',
   asks: { what: 'Share of the joint that is filled', unit: '%' },
-  tooNear: 5,
+  tooNear: 3,
   measure: (survey, limits, report) => {
     const limit = limits('head-fill');
     if (limit === undefined || survey.wall.heads.length === 0) return;
