@@ -1,4 +1,4 @@
-import { CHECKS, type CheckId } from '../inspect/finding';
+import type { CheckId } from '../inspect/finding';
 import { RULE_SETS, type RuleSetId } from '../limits/limit';
 import { WALL_KINDS, type WallKind } from '../wall/model';
 import { type Brief, BriefError, DIFFICULTIES, ENGINE } from './brief';
@@ -106,12 +106,14 @@ function drawTolerated(
   soundUpTo: number,
   chance: Chance,
 ): readonly Spoil[] {
-  const able = CHECKS.filter(
-    (fault) =>
-      FAULTS[fault].tolerated !== undefined &&
-      faultFits(fault, looks.kind, looks.masonry, looks.rules) &&
-      canCarry(looks, fault),
-  );
+  const able = Object.values(FAULTS)
+    .filter(
+      ({ id, tolerated }) =>
+        tolerated !== undefined &&
+        faultFits(id, looks.kind, looks.masonry, looks.rules) &&
+        canCarry(looks, id),
+    )
+    .map(({ id }) => id);
   return drawOf(able, able.length, chance).flatMap((fault) => {
     const most = Math.min(soundUpTo, FAULTS[fault].tolerated ?? 0);
     const severity = chance.whole(Math.round(most * LEAST_TOLERATED * 100), Math.round(most * 100)) / 100;

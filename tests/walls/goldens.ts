@@ -44,7 +44,7 @@ export const GOLDENS: readonly Golden[] = [
     name: 'readme-wall',
     draw: () =>
       svgOf(
-        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 69 }),
+        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 368 }),
         front,
       ),
   },

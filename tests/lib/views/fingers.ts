@@ -99,7 +99,7 @@ function markByFinger({ open, drawingOfKey }: ShownWall, finding: Finding, chanc
   const key = viewKeyFor(finding, wall);
   // A back is seen after its unit is picked, and that is picked in front; another light leaves every part where it is.
   const drawing = drawingOfKey(key === 'behind' || key === 'side-light' ? 'front' : key);
-  const target = targetOf(finding, drawing, open.parts, chance);
+  const target = targetOf(finding, wall.openings, drawing, open.parts, chance);
   const core = drawing === drawingOfKey('front') ? coreOf(drawing, open.parts) : null;
   let seen = core ? firstSeen(drawing.box, core, SCREEN) : fitted(drawing.box, drawing.box, SCREEN);
   // Who sees a fault has it in sight.
@@ -127,6 +127,7 @@ function markByFinger({ open, drawingOfKey }: ShownWall, finding: Finding, chanc
 /** Where a reader who sees the fault aims: at a part that can have it, in its middle half; else at the middle of where it lies. */
 function targetOf(
   { check, parts: ids, region }: Finding,
+  openings: Wall['openings'],
   { spots, frames }: Drawing,
   parts: ReadonlyMap<string, { readonly kind: string }>,
   chance: Chance,
@@ -142,8 +143,10 @@ function targetOf(
     return [spot.x + spot.width * within(chance), spot.y + spot.height * within(chance)];
   }
   const frame = frames.find(({ panel }) => panel === region.panel) ?? { x: 0, y: 0, scale: 1 };
+  // Courses that run past an opening are touched beside it.
+  const pastOpening = check === 'course-off-level' && openings.some(({ panel }) => panel === region.panel);
   return [
-    frame.x + frame.scale * (region.x + region.width / 2),
+    frame.x + frame.scale * (region.x + region.width / (pastOpening ? 6 : 2)),
     frame.y + frame.scale * (region.y + region.height / 2),
   ];
 }

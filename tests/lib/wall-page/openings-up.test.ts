@@ -4,8 +4,8 @@ import { inspect } from '../../../lib/inspect/inspect';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
 import { openingsUpOf } from '../../../lib/wall-page/open-wall';
 
-/** Some 440 patches: a share of 95 % of a hundred would hang on two of them. */
-const SEEDS = 40;
+/** Some 430 patches: a share of 95 % of a hundred would hang on two of them. */
+const SEEDS = 46;
 /** A patch is four courses high, so a searcher opens every fourth course. */
 const ROWS = 4;
 
