@@ -140,13 +140,16 @@ function targetOf(
   const isStrip = check === 'no-tie-at-edge' || check === 'no-lintel';
   if (aimed.length > 0 && !isStrip) {
     const spot = chance.pick(aimed);
-    return [spot.x + spot.width * within(chance), spot.y + spot.height * within(chance)];
+    // Courses that run past an opening are touched beside it.
+    const pastOpening = check === 'course-off-level' && openings.some(({ panel }) => panel === region.panel);
+    return [
+      spot.x + (spot.width * within(chance)) / (pastOpening ? 5 : 1),
+      spot.y + spot.height * within(chance),
+    ];
   }
   const frame = frames.find(({ panel }) => panel === region.panel) ?? { x: 0, y: 0, scale: 1 };
-  // Courses that run past an opening are touched beside it.
-  const pastOpening = check === 'course-off-level' && openings.some(({ panel }) => panel === region.panel);
   return [
-    frame.x + frame.scale * (region.x + region.width / (pastOpening ? 6 : 2)),
+    frame.x + frame.scale * (region.x + region.width / 2),
     frame.y + frame.scale * (region.y + region.height / 2),
   ];
 }
