@@ -21,7 +21,7 @@ export const metadata: Metadata = {
 };
 
 /** The wall that the pictures are read from: it has a corner, a door and ties. */
-const SAMPLE: Brief = { topic: 'mixed', kind: 'door-corner', difficulty: 1, rules: 'canada', seed: 1 };
+const SAMPLE: Brief = { topic: 'ties', kind: 'door-corner', difficulty: 1, rules: 'canada', seed: 1 };
 
 /** Common practice in touching a wall that is looked at for faults. */
 const TOUCH = [

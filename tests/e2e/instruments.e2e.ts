@@ -6,7 +6,7 @@ import type { Unit } from '../../lib/wall/model';
 import { LOOKS, openBrowser, visit } from './browser';
 import { lookAt, pick, touch } from './practice/practice-steps';
 
-const BRIEF = { topic: 'mixed', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 } as const;
+const BRIEF = { topic: 'ties', kind: 'plain-panel', difficulty: 1, rules: 'canada', seed: 3 } as const;
 const CODE = codeOf(BRIEF);
 
 /** The unit two courses above another, over its middle: in sight of whoever stands close to the first. */

@@ -25,6 +25,8 @@ export const bulgeOrHollow: Fault = {
   most: 1.7,
   tolerated: 0.9,
   ofFace: true,
+  // Beside quoins a unit has too few others for its own slope not to show.
+  needs: ['no tall units'],
   spoil: (input) => {
     const { wall, rules, severity, chance } = input;
     const limit = limitOf(rules, 'face-line');
