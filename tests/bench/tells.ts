@@ -11,6 +11,7 @@ import { WALL_KINDS, type Wall } from '../../lib/wall/model';
 import { surveyOf } from '../../lib/wall/survey';
 import { informationOf } from './tells/information';
 import { OddOneOut } from './tells/odd-one-out';
+import { shareOf } from './tells/share';
 import { traitsOf } from './tells/traits';
 
 const WALLS = 20_000;
@@ -72,25 +73,6 @@ function noteReach(
   if (passes(measurement)) reach.sound = Math.max(reach.sound, share);
   else reach.fault = Math.min(reach.fault, share);
   reaches.set(key, reach);
-}
-
-/** Departure ÷ what the limit leaves, from what is meant; null where a thing is there or not. */
-export function shareOf(
-  check: CheckId,
-  { limit, end, measured, bound }: Measurement,
-  wall: Wall,
-): number | null {
-  if (limit.bound.form === 'present' || limit.bound.form === 'angle-table' || bound === 0) return null;
-  if (limit.unit === '%') return (100 - measured) / (100 - bound);
-  const design = designOf(check, limit.id, wall);
-  if (design !== null) return Math.abs(measured - design) / Math.abs(bound - design);
-  return end === 'at most' ? measured / bound : bound / measured;
-}
-
-function designOf(check: CheckId, limit: string, wall: Wall): number | null {
-  if (check !== 'thick-joint' && check !== 'thin-joint') return null;
-  if (limit.startsWith('head')) return wall.joint;
-  return limit === 'bed-from-mean-of-eight' ? 0 : wall.gauge - wall.family.height;
 }
 
 function printReaches(reaches: ReadonlyMap<string, Reach>): void {

@@ -3,7 +3,7 @@ import { TOPIC_FAULTS, type Topic } from '../../../lib/generate/topics';
 import { type Measurement, passes } from '../../../lib/inspect/check';
 import type { CheckId } from '../../../lib/inspect/finding';
 import type { Wall } from '../../../lib/wall/model';
-import { shareOf } from '../tells';
+import { shareOf } from './share';
 
 interface Taken {
   readonly check: CheckId;
