@@ -76,7 +76,7 @@ test('on a phone the wall comes first: half the screen high above the fold, its 
   expect(wall.width).toBe(390);
   expect(wall.height).toBeGreaterThanOrEqual(422);
   expect(wall.foot).toBeLessThan(844);
-  const onward = await within(page.getByRole('button', { name: 'Look once more, then hand in' }));
+  const onward = await within(page.getByRole('button', { name: 'Check once more, then hand in' }));
   expect(onward.foot).toBeLessThanOrEqual(844);
   const looks = await within(page.getByRole('radio', { name: 'Side light' }));
   expect(looks.y).toBeGreaterThan(wall.foot);
