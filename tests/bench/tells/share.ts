@@ -11,7 +11,8 @@ export function shareOf(
   if (limit.bound.form === 'present' || limit.bound.form === 'angle-table' || bound === 0) return null;
   if (limit.unit === '%') return (100 - measured) / (100 - bound);
   const design = designOf(check, limit.id, wall);
-  if (design !== null) return Math.abs(measured - design) / Math.abs(bound - design);
+  // A joint that departs the other way is no departure of this kind: nothing, or less.
+  if (design !== null) return Math.max(0, (measured - design) / (bound - design));
   return end === 'at most' ? measured / bound : bound / measured;
 }
 
