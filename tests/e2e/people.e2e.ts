@@ -39,7 +39,9 @@ describe.sequential('people, one after the other', () => {
   test('the owner sets up the site with the code that the server printed', async () => {
     const { page, problems, close } = await open('/set-up');
     await press(page, 'Make the account');
-    expect(await problemsOn(page)).toMatch(/There is a problem[\s\S]*Type a name\.[\s\S]*at least 12 signs/);
+    expect(await problemsOn(page)).toMatch(
+      /There is a problem[\s\S]*Type a name\.[\s\S]*at least 12 characters/,
+    );
     expect(await page.title()).toMatch(/^Error: Set up this site/);
     await page.getByLabel('Start code').fill(site.startCode);
     await page.getByLabel('Your name').fill('Ada Clay');

@@ -102,7 +102,7 @@ describe('a group and its set work', () => {
     await desk.getByText('Key of wall 1').click();
     await lookAt(desk, 'desk-work', DESK);
     await desk.getByRole('button', { name: 'Publish to the group' }).click();
-    await desk.getByText('Set. Learners see it.').waitFor();
+    await desk.getByText('Published. Learners can see it.').waitFor();
   });
 
   test('what is folded away opens when it is wrong', async () => {

@@ -35,7 +35,7 @@ export function KeptRounds(props: {
         {asked ? (
           <>
             <button type="button" className="button" onClick={onErase}>
-              Yes, erase it
+              Yes, delete it
             </button>
             <button type="button" className="button button-plain" onClick={() => setAsked(false)}>
               Keep it

@@ -116,7 +116,7 @@ describe('what the device keeps', () => {
     await userEvent.click(screen.getByRole('button', { name: 'Keep it' }));
     expect(heard).toEqual([]);
     await userEvent.click(screen.getByRole('button', { name: 'Delete it' }));
-    await userEvent.click(screen.getByRole('button', { name: 'Yes, erase it' }));
+    await userEvent.click(screen.getByRole('button', { name: 'Yes, delete it' }));
     expect(heard).toEqual(['erased']);
   });
 

@@ -23,7 +23,7 @@ const name = CATALOGUE[finding.check].name;
 describe.each(LOOKS)('the mixing tickets at $width px, $colours', (look) => {
   test('are read, marked, and shown again by the result, each on its ticket', async () => {
     const { page, problems, close } = await visit(browser, `/walls/${wall.code}`, look);
-    await page.getByText(/^The front hardly shows what is in the mortar\./).waitFor();
+    await page.getByText(/^You cannot see from the front what is in the mortar\./).waitFor();
     const tickets = page.getByRole('radio', { name: 'Mixing tickets' });
     await tickets.check();
     const ticket = (part: string) => page.locator(`[data-part="${part}"]`);

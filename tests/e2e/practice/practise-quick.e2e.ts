@@ -88,12 +88,12 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
     await page.getByRole('radio', { name: 'No clock' }).check();
     await press('Show the first wall');
     await answerAll(page, press);
-    await page.getByText('so it is not counted a second time').waitFor();
+    await page.getByText('so it is not counted again').waitFor();
     await page
       .getByRole('heading', { name: 'From in front, easy: all your rounds on this device, 1' })
       .waitFor();
     await page.getByRole('button', { name: 'Delete it' }).click();
-    await page.getByRole('button', { name: 'Yes, erase it' }).click();
+    await page.getByRole('button', { name: 'Yes, delete it' }).click();
     await page.getByRole('heading', { name: /all your rounds/ }).waitFor({ state: 'detached' });
     expect(problems).toEqual([]);
     await close();
@@ -107,7 +107,7 @@ describe.each(LOOKS)('a quick look at $width px, $colours', (look) => {
     await page.getByRole('grid').waitFor();
     await page.clock.runFor(4_000);
     await page.getByRole('button', { name: 'Pause' }).click();
-    await page.getByText('The clock stands still').waitFor();
+    await page.getByText('The clock is stopped').waitFor();
     await lookAt(page, 'quick-3-paused', look);
     await page.clock.runFor(60_000);
     await page.getByRole('button', { name: 'Go on' }).click();
