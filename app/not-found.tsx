@@ -1,12 +1,13 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
-import { CodeBox } from '../components/forms/code-box';
 
 export const metadata: Metadata = { title: 'No such page' };
 
+/** Every page carries this one with it, so it is short. */
 const WAYS = [
   { href: '/lessons', words: 'Lessons', what: 'what to look at, how to measure it, and why it matters' },
   { href: '/practise', words: 'Practise', what: 'walls to read, easy ones first' },
+  { href: '/walls', words: 'Have a wall code?', what: 'open the wall it belongs to' },
   { href: '/limits', words: 'Limits', what: 'what the rules say, with their sources' },
   { href: '/glossary', words: 'Words of the trade', what: 'each with a picture' },
   { href: '/safety', words: 'Safety', what: 'what to do if masonry looks loose' },
@@ -27,8 +28,6 @@ export default function NotFound() {
           </li>
         ))}
       </ul>
-      <h2>Have a wall code?</h2>
-      <CodeBox />
       <p>
         Or go to{' '}
         <Link href="/" prefetch={false}>
