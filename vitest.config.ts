@@ -89,7 +89,7 @@ export default defineConfig({
     maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
     teardownTimeout: HANGS_MS,
-    expect: { poll: { timeout: HANGS_MS } },
+    expect: { poll: { timeout: HANGS_MS / 4 } },
     projects: process.env.SITE_ADDRESS ? [node, dom, store, browser] : [node, dom, store],
   },
 });
