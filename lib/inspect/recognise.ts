@@ -4,7 +4,7 @@ import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
 import { isCloser } from './checks/bond/sliver-piece';
 import { isWeep } from './checks/joints/open-head';
-import type { CheckId } from './finding';
+import type { CheckId, Finding } from './finding';
 import type { LookAlikeId } from './look-alikes';
 
 /** Above this air temperature a ticket looks late before it is, °C. */
@@ -54,16 +54,33 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   return unitLookAlike(survey, placed.unit);
 }
 
-/** Every kind of look-alike on a wall, once each, where it is met first, and what it may be taken for. */
+/** Of these the fault is one of a whole face, or of what carries it: on a panel that has it nothing only looks like it. */
+const OF_A_PANEL: Partial<Record<CheckId, readonly CheckId[]>> = {
+  'overhang-too-far': ['overhang-too-far', 'no-bearing-return'],
+  'weak-angle': ['weak-angle', 'no-lintel', 'short-lintel-bearing'],
+  'raked-thin-veneer': ['raked-thin-veneer'],
+};
+
+function isAtFault(findings: readonly Finding[], fault: CheckId, part: Part): boolean {
+  const panelFaults = OF_A_PANEL[fault];
+  return findings.some(({ check, parts, region }) =>
+    panelFaults
+      ? panelFaults.includes(check) && region.panel === part.panel
+      : check === fault && parts.includes(part.id),
+  );
+}
+
+/** Every kind of look-alike on a wall, once each, where it is met first away from the fault itself, and what it may be taken for. */
 export function lookAlikesOn(
   survey: Survey,
   parts: ReadonlyMap<string, Part>,
+  findings: readonly Finding[],
 ): readonly { readonly lookAlike: LookAlikeId; readonly part: PartId; readonly fault: CheckId }[] {
   const found = new Map<LookAlikeId, { readonly part: PartId; readonly fault: CheckId }>();
   for (const fault of TAKEN_FOR) {
     for (const part of parts.values()) {
       const lookAlike = lookAlikeAt(survey, part, fault);
-      if (lookAlike === null || found.has(lookAlike)) continue;
+      if (lookAlike === null || found.has(lookAlike) || isAtFault(findings, fault, part)) continue;
       // Every wall has a first bed: only a thick one looks wrong.
       if (lookAlike === 'thick-first-bed' && (part.kind !== 'bed' || part.height < NOTICEABLE_BED)) continue;
       found.set(lookAlike, { part: part.id, fault });

@@ -37,7 +37,7 @@ export function rowsOf(
     findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
     falseMarks: falseMarks.map((each, index) => falseRow(each, findings.length + index + 1, nameOf)),
     left: result.marks.filter(({ outcome }) => outcome === 'left').map((each) => leftRow(each, nameOf)),
-    tempting: temptingOn(survey, parts, result.marks, nameOf),
+    tempting: temptingOn(survey, parts, result, nameOf),
     tightest: findings.length === 0 ? tightestOf(survey, rules, nameOf) : null,
     repeats: result.marks.filter(({ outcome }) => outcome === 'repeat').length,
     marked: result.marks.length,

@@ -1,4 +1,4 @@
-import type { GradedMark } from '../exercise/result';
+import type { Result } from '../exercise/result';
 import { severityOf } from '../inspect/check';
 import { type Explanation, shown } from '../inspect/explain';
 import type { CheckId } from '../inspect/finding';
@@ -20,11 +20,12 @@ const WHOLE = 100;
 export function temptingOn(
   survey: Survey,
   parts: ReadonlyMap<string, Part>,
-  marks: readonly GradedMark[],
+  { marks, findings }: Pick<Result, 'marks' | 'findings'>,
   nameOf: (id: string) => string,
 ): readonly LeftRow[] {
   const marked = new Set(marks.map(({ explanation }) => explanation?.lookAlike));
-  return lookAlikesOn(survey, parts)
+  const there = findings.map(({ finding }) => finding);
+  return lookAlikesOn(survey, parts, there)
     .filter(({ lookAlike }) => !marked.has(lookAlike))
     .map(({ lookAlike, part, fault }) => ({
       faultName: faultName(fault),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Finding } from '../../../lib/inspect/finding';
 import { lookAlikesOn } from '../../../lib/inspect/recognise';
 import { partsIn } from '../../../lib/wall/parts';
 import { surveyOf } from '../../../lib/wall/survey';
@@ -19,7 +20,7 @@ test('two chipped units are one look-alike, and a wall without any has none of t
   const plain = handWall();
   const kinds = (wall: typeof plain) => {
     const survey = surveyOf(wall);
-    return lookAlikesOn(survey, partsIn(survey)).map(({ lookAlike, part }) => [lookAlike, part]);
+    return lookAlikesOn(survey, partsIn(survey), []).map(({ lookAlike, part }) => [lookAlike, part]);
   };
   const before = kinds(plain);
   expect(before.map(([kind]) => kind)).not.toContain('chipped-corners');
@@ -32,4 +33,27 @@ test('two chipped units are one look-alike, and a wall without any has none of t
   // Its bed looks too thick, and so does the bed beside it: one kind, once.
   expect(kinds(chipped).filter(([kind]) => kind === 'chipped-corners')).toHaveLength(1);
   expect(kinds(chipped)).toHaveLength(before.length + 1);
+});
+
+test('on a panel whose raked joints are a fault, raked joints are not said to be right; nor an overhang where it is too far', () => {
+  const plain = handWall();
+  const survey = surveyOf({
+    ...plain,
+    panels: plain.panels.map((panel) => ({ ...panel, profile: 'raked' as const })),
+    supports: plain.supports.map((support) => ({ ...support, front: -11 })),
+  });
+  const parts = partsIn(survey);
+  const kinds = (findings: readonly Finding[]) =>
+    lookAlikesOn(survey, parts, findings).map(({ lookAlike }) => lookAlike);
+  expect(kinds([])).toEqual(expect.arrayContaining(['raked-on-thick-veneer', 'overhang-within-a-third']));
+  const at = (check: Finding['check'], panel: string): Finding => ({
+    check,
+    parts: ['B1.1'],
+    region: { panel, x: 0, y: 0, width: 1, height: 1 },
+    ...{ measured: 2, unit: 'mm', limit: 1, margin: -1, kind: 'good practice', hazard: 'looks' },
+    source: { limit: '', rules: 'canada', title: '', edition: '', clause: '', howSure: 'common practice' },
+  });
+  expect(kinds([at('raked-thin-veneer', 'A')])).not.toContain('raked-on-thick-veneer');
+  expect(kinds([at('raked-thin-veneer', 'B')])).toContain('raked-on-thick-veneer');
+  expect(kinds([at('overhang-too-far', 'A')])).not.toContain('overhang-within-a-third');
 });
