@@ -46,10 +46,12 @@ export async function enterGroup(
   const learner =
     'id' in who ? await learnerIn(store.db, group.id, who.id) : await learnerNamed(entry, group, who.name);
   if (!learner) throw new Refusal(404, 'This name is not on the list any more. Go back and choose again.');
-  if (learner.pinHash === null) await mayChoosePin(entry, learner);
-  if (learner.pinHash === null && (await setFirstPin(store.db, learner.id, await hashSecret(pin)))) {
-    log.info({ subject: `learner ${learner.id}` }, 'chose a PIN');
-    return { learnerId: learner.id, groupId: group.id };
+  if (learner.pinHash === null) {
+    await refuseFirstPin(entry, learner);
+    if (await setFirstPin(store.db, learner.id, await hashSecret(pin))) {
+      log.info({ subject: `learner ${learner.id}` }, 'chose a PIN');
+      return { learnerId: learner.id, groupId: group.id };
+    }
   }
   // Another try was faster. It may have been the same person, who tapped twice or got no answer.
   const pinHash = learner.pinHash ?? (await learnerIn(store.db, group.id, learner.id))?.pinHash ?? null;
@@ -107,7 +109,7 @@ async function learnerNamed({ store, at }: Entry, group: JoinGroup, name: string
 }
 
 /** @throws Refusal where the PIN is one that others try first, or where this name waits for its one-time word and this is another. */
-async function mayChoosePin(entry: Entry, { id, wordHash }: LearnerRow): Promise<void> {
+async function refuseFirstPin(entry: Entry, { id, wordHash }: LearnerRow): Promise<void> {
   if (isEasyPin(entry.pin)) {
     throw wrongField('pin', 'This PIN is one of the first that others would try. Choose another.');
   }

@@ -48,9 +48,9 @@ export default async function MyDataPage() {
 
       <h2>Delete it</h2>
       <p>
-        Your name, your work and your results are deleted for good, for your instructor too. Of work that you
-        have handed in, one line stays: your name, which work it was, and when you handed it in and deleted
-        it. If you still have to show your results to somebody, download them first.
+        Your name, your work and your results are deleted for good, for your instructor too. If you have
+        handed work in, one line about it stays: your name, which work it was, and when you handed it in and
+        deleted it. If you still have to show your results to somebody, download them first.
       </p>
       <PostForm
         action="/api/join/delete-my-data"

@@ -21,3 +21,11 @@ export function spacedOut(
   }
   return placed;
 }
+
+/** The middle one of some values, or the mean of the middle two: a single odd one does not move it. 0 of none. */
+export function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
+}

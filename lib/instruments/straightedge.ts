@@ -1,3 +1,4 @@
+import { medianOf } from '../geometry/interval';
 import type { Placed } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
 import { type Place, type ReadingContext, readOff, type SignWords, sized } from './read-off';
@@ -52,11 +53,4 @@ export function readStraightedge(
 
 function neighbourFaces({ left, right, below, above }: Placed): readonly number[] {
   return [...(left ? [left] : []), ...(right ? [right] : []), ...below, ...above].map(({ proud }) => proud);
-}
-
-function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = Math.floor(sorted.length / 2);
-  const upper = sorted[middle] ?? 0;
-  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
 }

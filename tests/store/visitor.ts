@@ -98,3 +98,15 @@ function keepCookies(cookies: Map<string, string>, headers: Headers): void {
     else cookies.set(name, value);
   }
 }
+
+/** The owner of the site, Ada Clay, signed in. */
+export async function setUpOwner(site: PeopleSite): Promise<Visitor> {
+  const visitor = site.newVisitor();
+  await visitor.post('/api/people/set-up', {
+    code: await site.startCode(),
+    name: 'Ada Clay',
+    email: 'ada@example.org',
+    password: 'four red bricks',
+  });
+  return visitor;
+}

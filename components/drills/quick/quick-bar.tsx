@@ -18,7 +18,7 @@ export function QuickBar(props: {
       </p>
       {before && (
         <p role="status" data-right={before.right} className={styles.before}>
-          Wall {answers.length}: {before.right ? '✓ right' : '✗ not so'},{' '}
+          Wall {answers.length}: {before.right ? '✓ right' : '✕ wrong'},{' '}
           {before.faulty ? 'something was wrong with it.' : 'it was sound.'}
         </p>
       )}

@@ -50,7 +50,7 @@ describe('under the wall', () => {
 
   test('stands whether the answer to the wall before was right', () => {
     bar({ ...LOOKING, answers: [true] }, { faulty: false, right: false });
-    expect(screen.getByRole('status')).toHaveTextContent('Wall 1: ✗ not so, it was sound.');
+    expect(screen.getByRole('status')).toHaveTextContent('Wall 1: ✕ wrong, it was sound.');
   });
 
   test('the first wall has none before it', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { boxRound, clipped, distanceTo, overlaps } from '../../../lib/geometry/box';
-import { spacedOut } from '../../../lib/geometry/interval';
+import { medianOf, spacedOut } from '../../../lib/geometry/interval';
 
 // A box from (100, 50) to (300, 110). Every expected value is worked out by hand.
 const BOX = { x: 100, y: 50, width: 200, height: 60 };
@@ -40,4 +40,10 @@ test('places on a line keep their order and their distance, below the top', () =
   expect(spacedOut([10, 12, 60], 44, 90)).toEqual([2, 46, 90]);
   expect(spacedOut([60, 10], 20)).toEqual([60, 10]);
   expect(spacedOut([], 20)).toEqual([]);
+});
+
+test('the middle value, or the mean of the middle two, in whatever order they come', () => {
+  expect(medianOf([9, 1, 2])).toBe(2);
+  expect(medianOf([4, 1, 3, 100])).toBe(3.5);
+  expect(medianOf([])).toBe(0);
 });

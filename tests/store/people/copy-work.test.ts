@@ -3,18 +3,7 @@ import { templateOf } from '../../../lib/classes/templates';
 import { createWork, workOf, worksOf } from '../../../lib/store/set-work';
 import { KINDS } from '../databases';
 import { NOON } from '../samples/sample-attempt';
-import { openPeople, type PeopleSite, type Visitor } from '../visitor';
-
-async function owner(site: PeopleSite): Promise<Visitor> {
-  const ada = site.newVisitor();
-  await ada.post('/api/people/set-up', {
-    code: await site.startCode(),
-    name: 'Ada Clay',
-    email: 'ada@example.org',
-    password: 'four red bricks',
-  });
-  return ada;
-}
+import { openPeople, type PeopleSite, setUpOwner, type Visitor } from '../visitor';
 
 async function instructor(site: PeopleSite, ada: Visitor): Promise<Visitor> {
   const { body } = await ada.post('/api/people/invite', { name: 'Bo Lath', email: 'bo@example.org' });
@@ -31,7 +20,7 @@ test.each(KINDS)(
   'a copy is a draft without dates and with other walls, in a group of one’s own, on %s',
   async (kind) => {
     const site = await openPeople(kind);
-    const ada = await owner(site);
+    const ada = await setUpOwner(site);
     const bo = await instructor(site, ada);
     const mine = await groupOf(bo, 'Tuesday');
     const next = await groupOf(bo, 'Next year');

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { hashOf } from '../../../app/accounts/codes';
 import { KINDS } from '../databases';
 import { NOON, sampleAttempt, sampleGroup } from '../samples/sample-attempt';
-import { openPeople, type PeopleSite, type Visitor } from '../visitor';
+import { openPeople, type PeopleSite, setUpOwner, type Visitor } from '../visitor';
 
 const CODE = '7KQ2-M9TX';
 
@@ -42,13 +42,7 @@ const chooseFirst = (visitor: Visitor, who: object, pin: string) =>
 
 /** An instructor who leads the group. */
 async function lead(site: PeopleSite, group: string): Promise<Visitor> {
-  const visitor = site.newVisitor();
-  await visitor.post('/api/people/set-up', {
-    code: await site.startCode(),
-    name: 'Ada Clay',
-    email: 'ada@example.org',
-    password: 'four red bricks',
-  });
+  const visitor = await setUpOwner(site);
   const { userId } = (await visitor.who()) as { userId: string };
   await site.store.db
     .insertInto('group_instructor')

@@ -4,18 +4,12 @@ import { deletedWorks } from '../../../lib/store/groups/groups';
 import { rosterWithPins, takenOff } from '../../../lib/store/groups/roster';
 import { KINDS } from '../databases';
 import { NOON } from '../samples/sample-attempt';
-import { openPeople, type PeopleSite, type Visitor } from '../visitor';
+import { openPeople, type PeopleSite, setUpOwner, type Visitor } from '../visitor';
 
 /** A site with its owner, who has a group, and the group's id and code. */
 async function ready(kind: (typeof KINDS)[number]) {
   const site = await openPeople(kind);
-  const ada = site.newVisitor();
-  await ada.post('/api/people/set-up', {
-    code: await site.startCode(),
-    name: 'Ada Clay',
-    email: 'ada@example.org',
-    password: 'four red bricks',
-  });
+  const ada = await setUpOwner(site);
   const { body } = await ada.post('/api/groups', { name: 'Tuesday' });
   const group = String(body.group);
   return { site, ada, group };

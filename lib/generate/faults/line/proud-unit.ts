@@ -1,3 +1,4 @@
+import { medianOf } from '../../../geometry/interval';
 import { snap } from '../../../units';
 import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
@@ -32,10 +33,3 @@ export const proudUnit: Fault = {
     };
   },
 };
-
-function medianOf(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const middle = Math.floor(sorted.length / 2);
-  const upper = sorted[middle] ?? 0;
-  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2;
-}

@@ -1,3 +1,4 @@
+import { medianOf } from '../../../geometry/interval';
 import { boundAt } from '../../../limits/bound';
 import type { Placed } from '../../../wall/survey';
 import type { Check } from '../../check';
@@ -57,8 +58,5 @@ function neighbourLevel({ left, right, below, above }: Placed): number | null {
   for (const each of below) faces.push(each.proud);
   for (const each of above) faces.push(each.proud);
   if (faces.length < LEAST_NEIGHBOURS) return null;
-  faces.sort((a, b) => a - b);
-  const middle = Math.floor(faces.length / 2);
-  const upper = faces[middle] ?? 0;
-  return faces.length % 2 === 1 ? upper : ((faces[middle - 1] ?? 0) + upper) / 2;
+  return medianOf(faces);
 }
