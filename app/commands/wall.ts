@@ -4,13 +4,12 @@ import { type Laid, layByCode } from '../../lib/engines/engines';
 import { grade } from '../../lib/exercise/grade';
 import { keyOf } from '../../lib/exercise/key';
 import { parseMarks } from '../../lib/exercise/read-marks';
-import { surveyed } from '../../lib/exercise/surveyed';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
-import { inspect } from '../../lib/inspect/inspect';
 import { printSvg } from '../../lib/views/print-svg';
 import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { oneLine } from '../request/one-line';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
@@ -56,16 +55,13 @@ function run(): string {
   if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
   const brief = briefOf(options);
   const laid = options.wall === undefined ? layByCode(brief) : readWall(options.wall);
-  const { wall } = laid;
-  if (options.svg !== undefined) return printSvg(wall, options.svg);
+  const surveyed = surveyedWall(laid.wall);
+  if (options.svg !== undefined) return printSvg(surveyed, options.svg);
+  const key = keyOf(surveyed, brief.rules);
   if (options.marks !== undefined) {
-    return JSON.stringify(
-      grade(keyOf(surveyed(wall), brief.rules), parseMarks(readText(options.marks))),
-      null,
-      2,
-    );
+    return JSON.stringify(grade(key, parseMarks(readText(options.marks))), null, 2);
   }
-  const findings = inspect(wall, brief.rules);
+  const { wall, findings } = key;
   const fingerprint = fingerprintOf(laid.asLaid);
   if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings }, null, 2);
   const code = codeOf(brief);

@@ -8,8 +8,7 @@ import { svgBox } from '../../lib/drawing/svg-nodes';
 import type { Result } from '../../lib/exercise/result';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { frontPicture } from '../../lib/views/front/front';
-import type { Wall } from '../../lib/wall/model';
-import { partsOf } from '../../lib/wall/parts';
+import type { SurveyedWall } from '../../lib/wall/surveyed';
 import type { FalseRow, FindingRow } from '../../lib/wall-page/result-rows';
 import { rowsOf } from '../../lib/wall-page/rows-of-result';
 import { drawnResult } from '../walls/drawn-marks';
@@ -25,19 +24,18 @@ const WIDTH = 560;
 /** One learner's hand-in on one wall held up to daylight: every fault and every mark, what was measured and against which limit. */
 export function LearnerWall({
   name,
-  wall,
+  surveyed,
   rules,
   result,
 }: {
   readonly name: string;
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly rules: RuleSetId;
   readonly result: Result;
 }) {
   const prefix = `${useId()}-`;
-  const parts = partsOf(wall);
-  const rows = rowsOf(result, wall, rules, parts);
-  const drawing = frontPicture(wall);
+  const rows = rowsOf(result, surveyed, rules);
+  const drawing = frontPicture(surveyed);
   const [x, y, width, height] = svgBox(drawing.box);
   return (
     <>
@@ -51,11 +49,11 @@ export function LearnerWall({
         role="img"
         aria-label={`The wall with the marks of ${name}. The table below says the same.`}
       >
-        <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+        <WallFills wall={surveyed.wall} drawing={drawing} prefix={prefix} />
         <WallPicture drawing={drawing} prefix={prefix} part="all" />
         <WallMarks
           drawing={drawing}
-          marks={drawnResult(rows, parts)}
+          marks={drawnResult(rows, surveyed.parts)}
           mmPerPx={width / WIDTH}
           prefix={prefix}
         />

@@ -1,21 +1,17 @@
 import { type GroupMark, type Heat, heatOf } from '../../lib/classes/statistics/heat-map';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import { SLACK } from '../../lib/exercise/grade';
+import type { Key } from '../../lib/exercise/key';
 import { GradingError, placeMarks } from '../../lib/exercise/place-marks';
 import type { Finding } from '../../lib/inspect/finding';
-import type { RuleSetId } from '../../lib/limits/limit';
 import { canMean } from '../../lib/marking/place';
 import type { PlacedHandIn } from '../../lib/store/hand-in-record';
-import type { Wall } from '../../lib/wall/model';
 import { namesOf } from '../../lib/wall/part-names';
 import { laidWall } from '../server/laid-walls';
 
 /** One wall of a set work and what the group made of it. */
-export interface OpenPlace {
+export interface OpenPlace extends Key {
   readonly code: string;
-  readonly wall: Wall;
-  readonly rules: RuleSetId;
-  readonly findings: readonly Finding[];
   readonly handIns: readonly PlacedHandIn[];
   readonly heat: readonly Heat[];
   /** The faults that a mark on this part is taken to mean. */
@@ -44,23 +40,21 @@ export function openPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace
 function laidPlace(code: string, all: readonly PlacedHandIn[]): OpenPlace | null {
   const brief = briefOfCode(code);
   if (brief === null) return null;
-  const { wall, parts, findings } = laidWall(brief, brief.rules);
+  const key = laidWall(brief, brief.rules);
   const handIns = all.filter((handIn) => handIn.code === code);
   const placed = handIns.flatMap(({ learner, marks: own }) =>
-    placeMarks(parts, own).map((mark) => ({ learner, mark })),
+    placeMarks(key.parts, own).map((mark) => ({ learner, mark })),
   );
   const marks = placed.map(({ learner, mark: { part, fault } }): GroupMark => ({ learner, part, fault }));
   return {
+    ...key,
     code,
-    wall,
-    rules: brief.rules,
-    findings,
     thereAt: (id) => {
       const at = placed.find(({ mark }) => mark.part === id);
-      return at ? findings.filter((finding) => canMean(at.mark, finding, SLACK)) : [];
+      return at ? key.findings.filter((finding) => canMean(at.mark, finding, SLACK)) : [];
     },
     handIns,
     heat: heatOf(marks, new Set(handIns.map(({ learner }) => learner)).size),
-    nameOf: namesOf(wall, parts),
+    nameOf: namesOf(key),
   };
 }

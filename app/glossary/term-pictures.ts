@@ -8,8 +8,8 @@ import { drawingOf } from '../../lib/views/draw-view';
 import { frontPicture } from '../../lib/views/front/front';
 import { markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
 import { wallColours } from '../../lib/views/wall-colours';
-import type { Wall, WallKind } from '../../lib/wall/model';
-import { partsOf } from '../../lib/wall/parts';
+import type { WallKind } from '../../lib/wall/model';
+import { type SurveyedWall, surveyedWall } from '../../lib/wall/surveyed';
 import { entryOf, type GlossaryEntry } from './glossary';
 import { sketchOf } from './sketches/sketches';
 
@@ -42,20 +42,22 @@ export function drawTerm(id: string): string | undefined {
   const { picture } = entry;
   if (picture === undefined) return sketchOf(id);
   const plan = planWith(KINDS[picture.of], 'anchored', 'canada', [], SEED);
-  const wall = layPlan({
-    ...plan,
-    lookAlikes: [],
-    tolerated: [],
-    mortarTone: 0,
-    soldiers: picture.part === 'soldier',
-    quoins: picture.part === 'quoin',
-    finish: 'brick',
-  });
-  const part = ringedIn(wall, picture.part);
+  const surveyed = surveyedWall(
+    layPlan({
+      ...plan,
+      lookAlikes: [],
+      tolerated: [],
+      mortarTone: 0,
+      soldiers: picture.part === 'soldier',
+      quoins: picture.part === 'quoin',
+      finish: 'brick',
+    }),
+  );
+  const part = ringedIn(surveyed, picture.part);
   if (part === undefined) throw new RangeError(`${id}: its wall has no ${picture.part}`);
   const mark = { ...part, number: 1, state: 'mark' as const };
   const drawing =
-    picture.view === 'front' ? frontPicture(wall) : drawingOf(wall, { kind: picture.view }, 'mm');
+    picture.view === 'front' ? frontPicture(surveyed) : drawingOf(surveyed, { kind: picture.view }, 'mm');
   const place = markOnSheet(drawing, mark, 1) ?? drawing.box;
   const width = Math.max(SHOWN.width, place.width + 2 * ROOM);
   const height = Math.max(SHOWN.height, place.height + 2 * ROOM);
@@ -66,7 +68,7 @@ export function drawTerm(id: string): string | undefined {
     height,
   };
   const shapes = drawing.shapes.flatMap((shape) => seenIn(shape, box));
-  return svgFile({ ...drawing, box, shapes, labels: [] }, wallColours(wall), WIDTH, (mmPerPx) =>
+  return svgFile({ ...drawing, box, shapes, labels: [] }, wallColours(surveyed.wall), WIDTH, (mmPerPx) =>
     markShapes(drawing, [mark], mmPerPx),
   );
 }
@@ -83,7 +85,7 @@ function seenIn(shape: Shape, box: Box): readonly Shape[] {
 }
 
 /** One thing near the middle of all that are called so; of soldiers the row, of a gable all of it, of a tie its strap. */
-function ringedIn(wall: Wall, what: Ringed): FaceBox | undefined {
+function ringedIn({ wall, parts }: SurveyedWall, what: Ringed): FaceBox | undefined {
   const panel = wall.panels.find(({ gable }) => gable !== null);
   if (what === 'gable' && panel?.gable) {
     const y = (panel.gable.fromCourse - 1) * wall.gauge;
@@ -92,7 +94,7 @@ function ringedIn(wall: Wall, what: Ringed): FaceBox | undefined {
   const tie = wall.ties[Math.floor(wall.ties.length / 2)];
   if (what === 'tie' && tie) return { panel: tie.panel, ...strapBox(wall, tie) };
   const tall = new Set<string>(wall.units.filter(({ kind }) => kind === what).map(({ id }) => id));
-  const fitting = [...partsOf(wall).values()].filter(({ id, kind }) => kind === what || tall.has(id));
+  const fitting = [...parts.values()].filter(({ id, kind }) => kind === what || tall.has(id));
   const last = fitting[fitting.length - 1];
   const [first] = fitting;
   if (what === 'soldier' && first && last) return { ...first, width: last.x + last.width - first.x };

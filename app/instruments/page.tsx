@@ -9,8 +9,7 @@ import { INSTRUMENT } from '../../lib/instruments/instrument-list';
 import { readAt } from '../../lib/instruments/read';
 import type { Reading } from '../../lib/instruments/reading';
 import { partName } from '../../lib/wall/part-names';
-import { partsOf } from '../../lib/wall/parts';
-import { surveyOf } from '../../lib/wall/survey';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import styles from './instruments.module.css';
 
 export const dynamic = 'error';
@@ -77,16 +76,14 @@ interface Sample {
 
 /** One reading of each instrument. @throws RangeError, which ends the build, when the sample wall gives one nothing to read. */
 function samplesOf(brief: Brief): ReadonlyMap<InstrumentId, Sample> {
-  const wall = layWall(brief);
-  const survey = surveyOf(wall);
-  const parts = [...partsOf(wall).values()];
+  const surveyed = surveyedWall(layWall(brief));
   const sampleOf = ({ id, on }: Instrument): Sample => {
-    for (const part of parts) {
+    for (const part of surveyed.parts.values()) {
       if (part.kind !== on[0]) continue;
-      const reading = readAt(survey, id, part).find(
+      const reading = readAt(surveyed, id, part).find(
         ({ value, words }) => value !== 0 && words !== 'none found',
       );
-      if (reading !== undefined) return { reading, place: partName(part, wall) };
+      if (reading !== undefined) return { reading, place: partName(part, surveyed.wall) };
     }
     throw new RangeError(`the sample wall gives the ${id} nothing to read: choose another seed`);
   };

@@ -30,8 +30,8 @@ const NUMBER_SIZE = 34;
 
 /** The drawing of a lesson picture, as an SVG file, with its lengths in `system`. */
 export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm'): string {
-  const wall = lessonWall(picture);
-  const drawing = drawingOf(wall, viewOf(picture), system);
+  const surveyed = lessonWall(picture);
+  const drawing = drawingOf(surveyed, viewOf(picture), system);
   const rings = picture.ringed ? ringsOf(picture).map((ring) => ({ ...ring, state: 'mark' as const })) : [];
   const first = lessonFindings(picture.family)[0]?.region ?? ringsOf(picture)[0];
   const place =
@@ -41,7 +41,7 @@ export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm')
   const box = place === null ? drawing.box : around(place, drawing.box);
   const spacing =
     picture.view === 'before-cover'
-      ? spacingDimensions(wall, drawing.frames, (box.width * TEXT) / PHONE, system)
+      ? spacingDimensions(surveyed.panels, drawing.frames, (box.width * TEXT) / PHONE, system)
       : { shapes: [], labels: [] };
   const shown = {
     ...drawing,
@@ -57,7 +57,7 @@ export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm')
   };
   const svg = svgFile(
     shown,
-    wallColours(wall),
+    wallColours(surveyed.wall),
     WIDTH,
     (mmPerPx) => markShapes(drawing, rings, mmPerPx),
     PHONE,

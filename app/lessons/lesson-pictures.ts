@@ -1,12 +1,13 @@
+import { type Key, keyOf } from '../../lib/exercise/key';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
 import type { FaceBox } from '../../lib/geometry/box';
 import type { Finding } from '../../lib/inspect/finding';
-import { inspect } from '../../lib/inspect/inspect';
 import type { LengthSystem } from '../../lib/units';
 import { cutsOf, type View, viewsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
-import { type Part, partsOf } from '../../lib/wall/parts';
+import type { Part } from '../../lib/wall/parts';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { type FamilyName, isFamily, LESSON_FAMILIES, type LessonFamily } from './lesson-families';
 
 /** The walls of the lessons are judged by this rule set; the key under a drawing says so. */
@@ -63,15 +64,15 @@ export function pictureOfFile(
 }
 
 /** A lesson shows the same few walls many times, and laying one takes a while. */
-const laid = new Map<string, Wall>();
-const inspected = new Map<FamilyName, readonly Finding[]>();
+const keys = new Map<string, Key>();
 
-/** The wall of a picture. The same seed, sound or spoiled. */
-export function lessonWall({ family, state }: Pick<LessonPicture, 'family' | 'state'>): Wall {
-  const key = `${family} ${state}`;
-  const wall = laid.get(key) ?? layLessonWall(LESSON_FAMILIES[family], state);
-  laid.set(key, wall);
-  return wall;
+/** The wall of a picture, with its key. The same seed, sound or spoiled. */
+export function lessonWall({ family, state }: Pick<LessonPicture, 'family' | 'state'>): Key {
+  const name = `${family} ${state}`;
+  const key =
+    keys.get(name) ?? keyOf(surveyedWall(layLessonWall(LESSON_FAMILIES[family], state)), LESSON_RULES);
+  keys.set(name, key);
+  return key;
 }
 
 function layLessonWall(
@@ -95,9 +96,7 @@ function layLessonWall(
 
 /** What is wrong with the spoiled wall of a family, measured. */
 export function lessonFindings(family: FamilyName): readonly Finding[] {
-  const findings = inspected.get(family) ?? inspect(lessonWall({ family, state: 'spoiled' }), LESSON_RULES);
-  inspected.set(family, findings);
-  return findings;
+  return lessonWall({ family, state: 'spoiled' }).findings;
 }
 
 /** A ring with a number, and what the key says of it. */
@@ -107,8 +106,7 @@ export interface Ring extends FaceBox {
 
 /** The places that are ringed, numbered as in the key. */
 export function ringsOf({ family, state }: LessonPicture): readonly Ring[] {
-  const wall = lessonWall({ family, state });
-  const parts = partsOf(wall);
+  const { wall, parts } = lessonWall({ family, state });
   if (state === 'spoiled') {
     return lessonFindings(family).map(({ parts: [told = ''], region }, index) => {
       // Of many units that are alike the one is ringed that is looked at.
@@ -136,7 +134,7 @@ function middleOf(parts: readonly Part[], kind: string): Part | undefined {
 
 /** What is looked at: the unit, support or face of the first fault, on the sound wall as on the spoiled one. */
 export function viewOf(picture: LessonPicture): View {
-  const wall = lessonWall(picture);
+  const { wall } = lessonWall(picture);
   const { view } = picture;
   if (!viewsOf(wall).includes(view)) throw new RangeError(`${picture.family}: its wall has no view ${view}`);
   if (view === 'front' || view === 'before-cover') return { kind: view };

@@ -2,7 +2,7 @@ import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { WorkRow } from '../../lib/store/set-work';
-import { partsOf } from '../../lib/wall/parts';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../lib/wall-page/laid-practice';
 import { rowsOf } from '../../lib/wall-page/rows-of-result';
@@ -47,7 +47,7 @@ export function ResultSection(props: {
           laid={laid}
           label={`Wall ${wall.place} of ${result.walls.length}: ${KIND_TITLES[brief.kind]}`}
           openingsUp={work.spec.openingsUp}
-          rows={rowsOf(graded, laid.wall, brief.rules, partsOf(laid.wall))}
+          rows={rowsOf(graded, surveyedWall(laid.wall), brief.rules)}
         />
       </>
     );

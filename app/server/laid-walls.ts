@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import { layByCode } from '../../lib/engines/engines';
 import { type Key, keyOf } from '../../lib/exercise/key';
-import { surveyed } from '../../lib/exercise/surveyed';
 import type { Brief } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import type { RuleSetId } from '../../lib/limits/limit';
 import { printWall } from '../../lib/wall/print';
+import { surveyedWall } from '../../lib/wall/surveyed';
 
 /** A wall as the site lays it again, with its hash and its key. */
 export interface LaidWall extends Key {
@@ -23,7 +23,7 @@ export function laidWall(brief: Brief, rules: RuleSetId): LaidWall {
   if (known !== undefined) return known;
   const { wall, asLaid } = layByCode(brief);
   const laid = {
-    ...keyOf(surveyed(wall), rules),
+    ...keyOf(surveyedWall(wall), rules),
     fingerprint: fingerprintHere(asLaid),
   };
   const [oldest] = kept.keys();

@@ -2,13 +2,13 @@ import { measuredInBoth } from '../../components/result/finding-measure';
 import { isFine, measureInBoth } from '../../components/result/format-measure';
 import { layByCode } from '../../lib/engines/engines';
 import { type Key, keyOf } from '../../lib/exercise/key';
-import { surveyed } from '../../lib/exercise/surveyed';
 import type { Brief } from '../../lib/generate/brief';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import type { Wall } from '../../lib/wall/model';
 import { partName } from '../../lib/wall/part-names';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
 
 /** One fault of the key, in words. */
@@ -33,7 +33,7 @@ export interface PreviewWall {
 /** The walls of a form with their key, for the instructor alone. */
 export function previewOf(briefs: readonly Brief[]): readonly PreviewWall[] {
   return briefs.map((brief, index) => {
-    const key = keyOf(surveyed(layByCode(brief).wall), brief.rules);
+    const key = keyOf(surveyedWall(layByCode(brief).wall), brief.rules);
     return {
       place: index + 1,
       code: codeOf(brief),

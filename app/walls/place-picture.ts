@@ -1,12 +1,13 @@
 import { shapesIn } from '../../lib/drawing/shapes-in';
 import { svgFile } from '../../lib/drawing/svg-file';
 import { layByCode, layWithoutFaults } from '../../lib/engines/engines';
+import { keyOf } from '../../lib/exercise/key';
 import type { Brief } from '../../lib/generate/brief';
 import type { Box } from '../../lib/geometry/box';
-import { inspect } from '../../lib/inspect/inspect';
 import { drawingOf } from '../../lib/views/draw-view';
 import { markOnSheet, markShapes } from '../../lib/views/pointing/mark-shapes';
 import { wallColours } from '../../lib/views/wall-colours';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { placeFile, SIDES } from '../../lib/wall-page/place-file';
 import { viewKeyFor, viewOf } from '../../lib/wall-page/view-choices';
 
@@ -17,22 +18,21 @@ const WIDTH = 480;
 
 /** The place of a fault on a wall, or the same place of its sound twin, at the same scale; null where no such fault is measured. */
 export function placePicture(brief: Brief, file: string): string | null {
-  const { wall } = layByCode(brief);
-  const findings = inspect(wall, brief.rules);
+  const key = keyOf(surveyedWall(layByCode(brief).wall), brief.rules);
   const side = SIDES.find((each) => file.endsWith(`.${each}.svg`));
-  const finding = side && findings.find((each) => placeFile(each, side) === file);
+  const finding = side && key.findings.find((each) => placeFile(each, side) === file);
   if (finding === undefined) return null;
   const system = brief.rules === 'united-states' ? 'inches' : 'mm';
-  const view = viewOf(viewKeyFor(finding, wall), finding.parts[0] ?? '', wall);
-  const drawn = drawingOf(wall, view, system);
+  const view = viewOf(viewKeyFor(finding, key.wall), finding.parts[0] ?? '', key.wall);
+  const drawn = drawingOf(key, view, system);
   const mark = { ...finding.region, part: finding.parts[0] ?? '', number: 1, state: 'mark' as const };
   const place = markOnSheet(drawn, mark, 1);
   const box = place === null ? drawn.box : around(place, drawn.box);
-  const shown = side === 'sound' ? layWithoutFaults(brief) : wall;
+  const shown = side === 'sound' ? surveyedWall(layWithoutFaults(brief)) : key;
   const drawing = side === 'sound' ? drawingOf(shown, view, system) : drawn;
   return svgFile(
     { ...drawing, box, shapes: shapesIn(drawing.shapes, box), labels: [] },
-    wallColours(shown),
+    wallColours(shown.wall),
     WIDTH,
     (mmPerPx) => (view.kind === 'behind' ? [] : markShapes(drawn, [mark], mmPerPx)),
   );

@@ -7,6 +7,7 @@ import type { Aim } from '../../lib/views/pointing/pick';
 import type { Layer } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
+import type { SurveyedWall } from '../../lib/wall/surveyed';
 import type { ViewChoice } from '../../lib/wall-page/view-choices';
 import { type Choice, ChoiceBar } from '../ui/choice-bar';
 import { useViewSettings, type ViewSettings } from '../wall/use-view-settings';
@@ -29,7 +30,7 @@ const FORMS = [
 
 /** The wall with its views to choose from, as a drawing or as a list. */
 export function WallStage(props: {
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly label: string;
   readonly views: readonly ViewChoice[];
   readonly viewKey: string;
@@ -58,13 +59,13 @@ export function WallStage(props: {
   readonly onView: (key: string) => void;
   readonly onPick: ((part: string, aim: Aim | null) => void) | undefined;
 }) {
-  const { wall, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
+  const { surveyed, label, views, viewKey, hint, bar, below, marks, dimensions, selected, system } = props;
   const { lengths, onView, onPick, onPaper = false, beside, lifted = [], unitsAlone = false, note } = props;
   const [layer, setLayer] = useState<Layer>('units');
   const [form, setForm] = useState<'drawing' | 'list'>('drawing');
   const settings = useViewSettings(viewKey, props.view);
   const shared = {
-    ...{ wall, view: settings.view, marks, selected, system, label },
+    ...{ surveyed, view: settings.view, marks, selected, system, label },
     layer: unitsAlone ? 'units' : layer,
   } as const;
   return (
@@ -77,7 +78,7 @@ export function WallStage(props: {
         {hint}
       </p>
       {bar}
-      <Controls wall={wall} viewKey={viewKey} settings={settings} system={system} />
+      <Controls wall={surveyed.wall} viewKey={viewKey} settings={settings} system={system} />
       <div data-stage className={beside ? `${styles.drawing} ${styles.withBack}` : styles.drawing}>
         {form === 'list' && !onPaper ? (
           <WallList

@@ -19,9 +19,8 @@ import type { Aim } from '../../lib/views/pointing/pick';
 import { type Layer, type Target, targetAt, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import { UP_CLOSE, type ViewingConditions } from '../../lib/views/viewing-conditions';
-import type { Wall } from '../../lib/wall/model';
 import { courseOf } from '../../lib/wall/part-id';
-import { partsOf } from '../../lib/wall/parts';
+import type { SurveyedWall } from '../../lib/wall/surveyed';
 import { coreOf } from './core-of';
 import { DrawContext } from './draw-context';
 import { middleOf, sheetOf } from './gestures/seen-box';
@@ -44,7 +43,7 @@ export interface DrawnMark extends MarkBox {
 }
 
 export interface WallDrawingProps {
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly view: View;
   readonly marks: readonly DrawnMark[];
   readonly selected: string | null;
@@ -75,27 +74,27 @@ const STEP = 1.5;
 
 /** A wall to look at and to point at: one view of it, with marks, a grid of its parts for the keyboard, and zoom. */
 export function WallDrawing(props: WallDrawingProps) {
-  const { wall, view, marks, selected, layer, onPick, system, label } = props;
+  const { surveyed, view, marks, selected, layer, onPick, system, label } = props;
   const { viewing = UP_CLOSE, dimensions = NONE, fills = false, note } = props;
   const { lifted = NOBODY, unitsAlone = false } = props;
+  const { wall, parts } = surveyed;
   const draw = useContext(DrawContext);
   const prefix = `${useId()}-`;
   const svg = useRef<SVGSVGElement>(null);
   const shown = useSame(view);
   const { distance, sun } = viewing;
   const drawing = useMemo(
-    () => draw(wall, shown, system, { distance, sun }),
-    [draw, wall, shown, system, distance, sun],
+    () => draw(surveyed, shown, system, { distance, sun }),
+    [draw, surveyed, shown, system, distance, sun],
   );
   const rows = useMemo(
-    () => targetRows(wall, shown, drawing, layer, system, distance),
-    [wall, shown, drawing, layer, system, distance],
+    () => targetRows(surveyed, shown, drawing, layer, system, distance),
+    [surveyed, shown, drawing, layer, system, distance],
   );
   const faces = useMemo(
     () => (layer === 'units' ? facesOf(drawing, prefix) : null),
     [layer, drawing, prefix],
   );
-  const parts = useMemo(() => partsOf(wall), [wall]);
   // From afar one sees the whole, and no nearer for having been near before.
   const isNearBy = distance === 'near';
   const isFilled = fills && isNearBy && (shown.kind === 'front' || shown.kind === 'before-cover');
@@ -226,7 +225,7 @@ export function WallDrawing(props: WallDrawingProps) {
           {focusSeen && active ? <Ring box={active.box} mmPerPx={seen.mmPerPx} kind="focus" /> : null}
           <WallMarks drawing={drawing} marks={marks} mmPerPx={seen.mmPerPx} prefix={prefix} />
           <WallLabels drawing={drawing} mmPerPx={seen.mmPerPx} prefix={prefix} />
-          <Measured {...{ wall, drawing, dimensions, system, prefix }} mmPerPx={seen.mmPerPx} />
+          <Measured {...{ surveyed, drawing, dimensions, system, prefix }} mmPerPx={seen.mmPerPx} />
         </svg>
       </div>
       <ZoomButtons

@@ -6,7 +6,7 @@ import { unitMeasures } from '../../lib/views/pointing/part-measures';
 import { type Layer, type TargetRow, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
 import type { Distance } from '../../lib/views/viewing-conditions';
-import type { Wall } from '../../lib/wall/model';
+import type { SurveyedWall } from '../../lib/wall/surveyed';
 import { DrawContext } from './draw-context';
 import { useSame } from './use-same';
 import type { DrawnMark } from './wall-drawing';
@@ -14,7 +14,7 @@ import styles from './wall-list.module.css';
 
 /** The same parts as the drawing of a view, row by row: each with what a rule laid on it reads, each a button. */
 export function WallList(props: {
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly view: View;
   readonly marks: readonly DrawnMark[];
   readonly selected: string | null;
@@ -25,17 +25,17 @@ export function WallList(props: {
   /** Left out after hand-in: then the list is read only. */
   readonly onPick: ((part: string) => void) | undefined;
 }) {
-  const { wall, view, marks, selected, layer, system, label, distance, onPick } = props;
+  const { surveyed, view, marks, selected, layer, system, label, distance, onPick } = props;
   const draw = useContext(DrawContext);
   const shown = useSame(view);
   const rows = useMemo(
-    () => targetRows(wall, shown, draw(wall, shown, system), layer, system, distance),
-    [draw, wall, shown, layer, system, distance],
+    () => targetRows(surveyed, shown, draw(surveyed, shown, system), layer, system, distance),
+    [draw, surveyed, shown, layer, system, distance],
   );
   // Nobody lays a rule on a unit from six metres.
   const measures = useMemo(
-    () => (distance === 'near' ? unitMeasures(wall, system) : new Map<string, string>()),
-    [wall, system, distance],
+    () => (distance === 'near' ? unitMeasures(surveyed, system) : new Map<string, string>()),
+    [surveyed, system, distance],
   );
   const [kept, keep] = useState({ row: '', selected });
   const [reached, reach] = useState<string | null>(null);

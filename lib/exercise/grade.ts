@@ -93,7 +93,7 @@ function answerTo(
 }
 
 function gradedMarks(
-  { survey, parts, rules }: Key,
+  key: Key,
   placed: readonly PlacedMark[],
   answers: readonly Answer[],
   match: MatchResult,
@@ -101,9 +101,8 @@ function gradedMarks(
   const outcomes = placed.map((_, index) => match.marks[index]?.outcome ?? 'false');
   const wrong = [...placed.keys()].filter((index) => outcomes[index] === 'false');
   const explained = explainMarks(
-    survey,
-    parts,
-    rules,
+    key,
+    key.rules,
     wrong.flatMap((index) => placed[index] ?? []),
   );
   const explanations = new Map(wrong.map((index, at) => [index, explained[at]]));

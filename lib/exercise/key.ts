@@ -1,7 +1,7 @@
 import type { Finding } from '../inspect/finding';
 import { findingsOf } from '../inspect/inspect';
 import type { RuleSetId } from '../limits/limit';
-import type { SurveyedWall } from './surveyed';
+import type { SurveyedWall } from '../wall/surveyed';
 
 /** All that is wrong with a wall by a rule set: what marks are held against. */
 export interface Key extends SurveyedWall {
@@ -9,6 +9,6 @@ export interface Key extends SurveyedWall {
   readonly findings: readonly Finding[];
 }
 
-export function keyOf(surveyedWall: SurveyedWall, rules: RuleSetId): Key {
-  return { ...surveyedWall, rules, findings: findingsOf(surveyedWall.survey, rules) };
+export function keyOf(surveyed: SurveyedWall, rules: RuleSetId): Key {
+  return { ...surveyed, rules, findings: findingsOf(surveyed, rules) };
 }

@@ -1,8 +1,8 @@
 import type { RuleSetId } from '../limits/limit';
 import { limitsUnder, sourceOf } from '../limits/limits';
 import type { PartId } from '../wall/part-id';
-import type { Part } from '../wall/parts';
 import type { Survey } from '../wall/survey';
+import type { SurveyedWall } from '../wall/surveyed';
 import { CATALOGUE } from './catalogue';
 import { type Measurement, passes, severityOf } from './check';
 import type { CheckId } from './finding';
@@ -38,23 +38,22 @@ export interface Marked {
  * however many marks name it.
  */
 export function explainMarks(
-  survey: Survey,
-  parts: ReadonlyMap<string, Part>,
+  surveyed: SurveyedWall,
   rules: RuleSetId,
   marks: readonly Marked[],
 ): readonly Explanation[] {
   const nearest = new Map(
     [...new Set(marks.map(({ fault }) => fault))].map((fault) => {
       const marked = new Set(marks.filter((mark) => mark.fault === fault).map(({ part }) => part));
-      return [fault, nearestAt(survey, rules, fault, marked)] as const;
+      return [fault, nearestAt(surveyed, rules, fault, marked)] as const;
     }),
   );
   return marks.map(({ part: id, fault }) => {
     const measurement = nearest.get(fault)?.get(id);
-    const part = parts.get(id);
+    const part = surveyed.parts.get(id);
     return {
       measured: measurement === undefined ? null : shown(measurement),
-      lookAlike: part === undefined ? null : lookAlikeAt(survey, part, fault),
+      lookAlike: part === undefined ? null : lookAlikeAt(surveyed, part, fault),
     };
   });
 }

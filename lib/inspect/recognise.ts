@@ -2,6 +2,7 @@ import type { Unit } from '../wall/model';
 import { headId, type PartId, unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
+import type { SurveyedWall } from '../wall/surveyed';
 import { isCloser } from './checks/bond/sliver-piece';
 import { isWeep } from './checks/joints/open-head';
 import type { CheckId, Finding } from './finding';
@@ -72,14 +73,13 @@ function isAtFault(findings: readonly Finding[], fault: CheckId, part: Part): bo
 
 /** Every kind of look-alike on a wall, once each, where it is met first away from the fault itself, and what it may be taken for. */
 export function lookAlikesOn(
-  survey: Survey,
-  parts: ReadonlyMap<string, Part>,
+  surveyed: SurveyedWall,
   findings: readonly Finding[],
 ): readonly { readonly lookAlike: LookAlikeId; readonly part: PartId; readonly fault: CheckId }[] {
   const found = new Map<LookAlikeId, { readonly part: PartId; readonly fault: CheckId }>();
   for (const fault of TAKEN_FOR) {
-    for (const part of parts.values()) {
-      const lookAlike = lookAlikeAt(survey, part, fault);
+    for (const part of surveyed.parts.values()) {
+      const lookAlike = lookAlikeAt(surveyed, part, fault);
       if (lookAlike === null || found.has(lookAlike) || isAtFault(findings, fault, part)) continue;
       // Every wall has a first bed: only a thick one looks wrong.
       if (lookAlike === 'thick-first-bed' && (part.kind !== 'bed' || part.height < NOTICEABLE_BED)) continue;

@@ -1,6 +1,6 @@
 import type { Drawing } from '../drawing/shape';
 import type { LengthSystem } from '../units';
-import type { Wall } from '../wall/model';
+import type { SurveyedWall } from '../wall/surveyed';
 import { beforeCoverView } from './behind/before-cover';
 import { behindView } from './behind/behind';
 import { frontView } from './front/front';
@@ -14,28 +14,28 @@ import { UP_CLOSE, type ViewingConditions } from './viewing-conditions';
 
 /** The drawing of one view of a wall; light and distance only matter from in front. @throws ViewError for a place that is not on the wall. */
 export function drawingOf(
-  wall: Wall,
+  surveyed: SurveyedWall,
   view: View,
   system: LengthSystem,
   viewing: ViewingConditions = UP_CLOSE,
 ): Drawing {
   switch (view.kind) {
     case 'front':
-      return frontView(wall, system, viewing);
+      return frontView(surveyed, system, viewing);
     case 'side-section':
-      return sideView(wall, view, system);
+      return sideView(surveyed, view, system);
     case 'section':
-      return sectionView(wall, view, system);
+      return sectionView(surveyed, view, system);
     case 'above':
-      return aboveView(wall, view, system);
+      return aboveView(surveyed, view, system);
     case 'below':
-      return belowView(wall, view, system);
+      return belowView(surveyed, view, system);
     case 'behind':
-      return behindView(wall, view.unit, system);
+      return behindView(surveyed, view.unit, system);
     case 'before-cover':
-      return beforeCoverView(wall, system);
+      return beforeCoverView(surveyed, system);
     case 'tickets':
-      return ticketsView(wall);
+      return ticketsView(surveyed);
     default: {
       const unknown: never = view;
       throw new RangeError(`view ${String(unknown)} is not drawn`);

@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawing/shape';
 import { svgFile } from '../drawing/svg-file';
 import type { LengthSystem } from '../units';
-import type { Wall } from '../wall/model';
+import type { SurveyedWall } from '../wall/surveyed';
 import { drawingOf } from './draw-view';
 import { frontPicture } from './front/front';
 import { parseView } from './parse-view';
@@ -18,25 +18,25 @@ const WIDTH = 1200;
  * that face. Lengths in `system`, seen as `viewing` says.
  */
 export function svgOf(
-  wall: Wall,
+  surveyed: SurveyedWall,
   view: View,
   marks: readonly MarkBox[] = [],
   system: LengthSystem = 'mm',
   viewing: ViewingConditions = UP_CLOSE,
 ): string {
-  return fileOf(wall, drawingOf(wall, view, system, viewing), marks);
+  return fileOf(surveyed, drawingOf(surveyed, view, system, viewing), marks);
 }
 
 /** A whole SVG file of the wall from in front by day, with no dimensions: for a page that shows it small. */
-export function pictureOf(wall: Wall): string {
-  return fileOf(wall, frontPicture(wall), []);
+export function pictureOf(surveyed: SurveyedWall): string {
+  return fileOf(surveyed, frontPicture(surveyed), []);
 }
 
-function fileOf(wall: Wall, drawing: Drawing, marks: readonly MarkBox[]): string {
+function fileOf({ wall }: SurveyedWall, drawing: Drawing, marks: readonly MarkBox[]): string {
   return svgFile(drawing, wallColours(wall), WIDTH, (mmPerPx) => markShapes(drawing, marks, mmPerPx));
 }
 
 /** A whole SVG file of the view named in a text, as parseView reads it. @throws ViewError */
-export function printSvg(wall: Wall, view: string, system: LengthSystem = 'mm'): string {
-  return svgOf(wall, parseView(wall, view), [], system);
+export function printSvg(surveyed: SurveyedWall, view: string, system: LengthSystem = 'mm'): string {
+  return svgOf(surveyed, parseView(surveyed.wall, view), [], system);
 }

@@ -1,10 +1,10 @@
-import type { SurveyedWall } from '../exercise/surveyed';
 import { gapBetween } from '../geometry/box';
 import { type Aim, awayFrom } from '../views/pointing/pick';
 import { topCourseOf, type Wall } from '../wall/model';
 import { type PanelId, type PartKind, parsePartId } from '../wall/part-id';
 import { partName } from '../wall/part-names';
 import type { Part } from '../wall/parts';
+import type { SurveyedWall } from '../wall/surveyed';
 
 /** A part of the wall with the name a reader sees. */
 export interface NamedPart {
@@ -28,11 +28,7 @@ const NEAR_TIES = 3;
 const BESIDE = 20;
 
 /** A part that was pointed to, with what else a fault there may be marked on; null for no part of this wall. */
-export function pickedPart(
-  { wall, parts }: Pick<SurveyedWall, 'wall' | 'parts'>,
-  id: string,
-  aim: Aim | null,
-): PickedPart | null {
+export function pickedPart({ wall, parts }: SurveyedWall, id: string, aim: Aim | null): PickedPart | null {
   const part = parts.get(id);
   if (!part) return null;
   const named = (each: Part) => ({ id: each.id, kind: each.kind, name: partName(each, wall) });

@@ -1,6 +1,6 @@
-import { type SurveyedWall, surveyed } from '../exercise/surveyed';
 import type { Wall } from '../wall/model';
 import { namesOf } from '../wall/part-names';
+import { type SurveyedWall, surveyedWall } from '../wall/surveyed';
 
 /** A wall with what the pages ask of it worked out once. */
 export interface OpenWall extends SurveyedWall {
@@ -14,12 +14,12 @@ export interface OpenWall extends SurveyedWall {
 }
 
 export function openWallOf(wall: Wall): OpenWall {
-  const all = surveyed(wall);
+  const surveyed = surveyedWall(wall);
   const { units } = wall;
   return {
-    ...all,
+    ...surveyed,
     firstUnit: middleUnit(wall),
-    nameOf: namesOf(wall, all.parts),
+    nameOf: namesOf(surveyed),
     unitFrom: (unit, by) => {
       const at = units.findIndex(({ id }) => id === unit);
       return units[(at + by + units.length) % units.length]?.id ?? unit;

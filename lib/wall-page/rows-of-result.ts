@@ -7,8 +7,7 @@ import { ruleSetTitle } from '../limits/limits';
 import type { Wall } from '../wall/model';
 import { isOfKind, parsePartId } from '../wall/part-id';
 import { namesOf } from '../wall/part-names';
-import type { Part } from '../wall/parts';
-import { surveyOf } from '../wall/survey';
+import type { SurveyedWall } from '../wall/surveyed';
 import { faultName, passageOf } from './fault-choices';
 import type { FalseRow, FaultTexts, FindingRow, LeftRow, ResultRows } from './result-rows';
 import { temptingOn, tightestOf, withinOf, wordsOf } from './sound-rows';
@@ -17,14 +16,9 @@ import { temptingOn, tightestOf, withinOf, wordsOf } from './sound-rows';
 const CERTAIN = 3;
 
 /** A result in the order and words the reader sees: what could fall and was missed first, then what was said for certain and wrong; false marks last. */
-export function rowsOf(
-  result: Result,
-  wall: Wall,
-  rules: RuleSetId,
-  parts: ReadonlyMap<string, Part>,
-): ResultRows {
-  const nameOf = namesOf(wall, parts);
-  const survey = surveyOf(wall);
+export function rowsOf(result: Result, surveyed: SurveyedWall, rules: RuleSetId): ResultRows {
+  const { wall } = surveyed;
+  const nameOf = namesOf(surveyed);
   const findings = [...result.findings].sort((a, b) => urgencyOf(a, result) - urgencyOf(b, result));
   const falseMarks = result.marks
     .filter(({ outcome }) => outcome === 'false')
@@ -37,8 +31,8 @@ export function rowsOf(
     findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
     falseMarks: falseMarks.map((each, index) => falseRow(each, findings.length + index + 1, nameOf)),
     left: result.marks.filter(({ outcome }) => outcome === 'left').map((each) => leftRow(each, nameOf)),
-    tempting: temptingOn(survey, parts, result, nameOf),
-    tightest: findings.length === 0 ? tightestOf(survey, rules, nameOf) : null,
+    tempting: temptingOn(surveyed, result, nameOf),
+    tightest: findings.length === 0 ? tightestOf(surveyed, rules, nameOf) : null,
     repeats: result.marks.filter(({ outcome }) => outcome === 'repeat').length,
     marked: result.marks.length,
   };

@@ -8,8 +8,8 @@ import { lookAlikesOn } from '../inspect/recognise';
 import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
 import { isOfKind } from '../wall/part-id';
-import type { Part } from '../wall/parts';
 import type { Survey } from '../wall/survey';
+import type { SurveyedWall } from '../wall/surveyed';
 import { faultName } from './fault-choices';
 import type { LeftRow, TightestRow, Within } from './result-rows';
 
@@ -18,14 +18,13 @@ const WHOLE = 100;
 
 /** What looks wrong on a wall and is right, where the reader marked none of it. */
 export function temptingOn(
-  survey: Survey,
-  parts: ReadonlyMap<string, Part>,
+  surveyed: SurveyedWall,
   { marks, findings }: Pick<Result, 'marks' | 'findings'>,
   nameOf: (id: string) => string,
 ): readonly LeftRow[] {
   const marked = new Set(marks.map(({ explanation }) => explanation?.lookAlike));
   const there = findings.map(({ finding }) => finding);
-  return lookAlikesOn(survey, parts, there)
+  return lookAlikesOn(surveyed, there)
     .filter(({ lookAlike }) => !marked.has(lookAlike))
     .map(({ lookAlike, part, fault }) => ({
       faultName: faultName(fault),

@@ -1,6 +1,7 @@
 import type { Wall } from './model';
 import { type PartId, parsePartId } from './part-id';
-import { type Part, partsOf } from './parts';
+import type { Part } from './parts';
+import type { SurveyedWall } from './surveyed';
 
 /** What a reader calls a part. Courses count from the bottom, units from the left. */
 export function partName(part: Part, wall: Wall): string {
@@ -11,10 +12,7 @@ export function partName(part: Part, wall: Wall): string {
 }
 
 /** Names the parts of a wall as a reader does; what is no part of it by its id. */
-export function namesOf(
-  wall: Wall,
-  parts: ReadonlyMap<string, Part> = partsOf(wall),
-): (id: string) => string {
+export function namesOf({ wall, parts }: SurveyedWall): (id: string) => string {
   return (id) => {
     const part = parts.get(id);
     return part ? partName(part, wall) : id;

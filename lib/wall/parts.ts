@@ -11,7 +11,7 @@ import {
   type PartId,
   type PartKind,
 } from './part-id';
-import { headWidth, type PanelSurvey, type Placed, type Survey, surveyOf } from './survey';
+import { headWidth, type PanelSurvey, type Placed, type Survey } from './survey';
 
 /** A part of a wall that can be pointed at: its name, what it is, and its box on the face of its panel. */
 export interface Part extends FaceBox {
@@ -27,12 +27,7 @@ const THIN: Mm = 20;
 const MAIN: PanelId = 'A';
 
 /** Every part that can be marked, by id. Units come course by course from the bottom, each from the left. */
-export function partsOf(wall: Wall): ReadonlyMap<string, Part> {
-  return partsIn(surveyOf(wall));
-}
-
-/** The same of a wall that is surveyed already. */
-export function partsIn({ wall, panels }: Survey): ReadonlyMap<string, Part> {
+export function partsOf({ wall, panels }: Survey): ReadonlyMap<string, Part> {
   const parts: Part[] = [];
   for (const survey of panels) {
     for (const course of survey.courses) for (const placed of course) parts.push(...unitParts(placed));

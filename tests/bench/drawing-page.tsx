@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import { WallDrawing } from '../../components/wall/wall-drawing';
 import { drawingOf } from '../../lib/views/draw-view';
 import { svgOf } from '../../lib/views/print-svg';
 import type { Unit, Wall } from '../../lib/wall/model';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import { handWall } from '../lib/views/hand-wall';
 
 /** What is measured in the browser, ms. */
@@ -52,9 +53,10 @@ const [FIRST] = handWall().units as [Unit];
 
 function Site({ wall }: { readonly wall: Wall }) {
   const [selected, select] = useState<string | null>(null);
+  const surveyed = useMemo(() => surveyedWall(wall), [wall]);
   return (
     <WallDrawing
-      wall={wall}
+      surveyed={surveyed}
       view={{ kind: 'front' }}
       marks={[]}
       selected={selected}
@@ -68,10 +70,11 @@ function Site({ wall }: { readonly wall: Wall }) {
 
 /** The same wall by bare calls: the drawing as text, a click found by arithmetic, a ring moved, a box changed. No framework, no grid for the keyboard. */
 function bare(wall: Wall, room: HTMLElement): void {
-  room.innerHTML = svgOf(wall, { kind: 'front' });
+  const surveyed = surveyedWall(wall);
+  room.innerHTML = svgOf(surveyed, { kind: 'front' });
   const svg = room.querySelector('svg') as SVGSVGElement;
   svg.setAttribute('style', 'display:block;width:100%;height:auto');
-  const { spots } = drawingOf(wall, { kind: 'front' }, 'mm');
+  const { spots } = drawingOf(surveyed, { kind: 'front' }, 'mm');
   const ring = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
   ring.setAttribute('style', 'fill:none;stroke:#fff;stroke-width:3px;vector-effect:non-scaling-stroke');
   svg.append(ring);

@@ -1,10 +1,10 @@
 import { grade } from '../../lib/exercise/grade';
 import { keyOf } from '../../lib/exercise/key';
-import { surveyed } from '../../lib/exercise/surveyed';
 import { layWall } from '../../lib/generate/generate';
 import { CHECKS } from '../../lib/inspect/finding';
 import { MOST_MARKS, type RawMark } from '../../lib/marking/mark';
 import type { Wall } from '../../lib/wall/model';
+import { surveyedWall } from '../../lib/wall/surveyed';
 
 const ROUNDS = 40;
 /** So many times the cost of a wall without marks a wall with as many false ones as can be may take. */
@@ -22,12 +22,12 @@ export function run(): void {
   for (let round = 0; round < ROUNDS; round += 1) {
     without = Math.min(
       without,
-      timeOf(() => grade(keyOf(surveyed(wall), RULES), [])),
+      timeOf(() => grade(keyOf(surveyedWall(wall), RULES), [])),
     );
     withAll = Math.min(
       withAll,
       timeOf(() => {
-        const result = grade(keyOf(surveyed(wall), RULES), marks);
+        const result = grade(keyOf(surveyedWall(wall), RULES), marks);
         wrong = result.marks.filter(({ outcome }) => outcome === 'false').length;
       }),
     );
@@ -41,7 +41,7 @@ export function run(): void {
 
 /** Every fault that the wall does not have, in turn, on one unit after the other, where no finding lies. */
 function falseMarks(wall: Wall): readonly RawMark[] {
-  const key = keyOf(surveyed(wall), RULES);
+  const key = keyOf(surveyedWall(wall), RULES);
   const absent = CHECKS.filter((check) => !key.findings.some((finding) => finding.check === check));
   return wall.units
     .map(({ id }, index): RawMark => ({ part: id, fault: absent[index % absent.length] ?? 'open-head' }))

@@ -21,7 +21,7 @@ test.each([
     minutes: 60,
   } as const;
   const wall = wallOf([[190], [190]], { batches: [batch] });
-  const part = partsOf(wall).get('batch-1');
+  const part = partsOf(surveyOf(wall)).get('batch-1');
   expect(part && lookAlikeAt(surveyOf(wall), part, 'stale-mortar')).toBe(lookAlike);
 });
 
@@ -35,7 +35,7 @@ test.each([
     [190, 190],
     [190, 190],
   ]);
-  const part = partsOf(wall).get(id);
+  const part = partsOf(surveyOf(wall)).get(id);
   if (part === undefined) throw new RangeError(`the wall has no ${id}`);
   expect(lookAlikeAt(surveyOf(wall), part, 'thick-joint')).toBe(lookAlike);
 });

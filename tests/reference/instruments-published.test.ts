@@ -19,7 +19,7 @@ function readings(
   instrument: Reading['instrument'],
   turned = false,
 ): readonly Reading[] {
-  const part = partsOf(wall).get(id);
+  const part = partsOf(surveyOf(wall)).get(id);
   return part ? readAt(surveyOf(wall), instrument, part, { turned }) : [];
 }
 

@@ -2,6 +2,7 @@ import { layWall } from '../../lib/generate/generate';
 import { svgOf } from '../../lib/views/print-svg';
 import type { View } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
+import { surveyedWall } from '../../lib/wall/surveyed';
 import {
   HAND_BATCHES,
   HAND_LEDGE,
@@ -44,7 +45,9 @@ export const GOLDENS: readonly Golden[] = [
     name: 'readme-wall',
     draw: () =>
       svgOf(
-        layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 368 }),
+        surveyedWall(
+          layWall({ topic: 'line', kind: 'window-panel', difficulty: 1, rules: 'canada', seed: 368 }),
+        ),
         front,
       ),
   },
@@ -52,14 +55,20 @@ export const GOLDENS: readonly Golden[] = [
     name: 'tapering-bed-half-filled-head-and-weep',
     draw: () =>
       svgOf(
-        changed(
-          { 'A3.2': { y: 152, fall: 6 }, 'A2.3': { condition: 'bloom' }, 'A4.2': { condition: 'hairline' } },
-          {
-            heads: [
-              { joint: 'A2.2/3', filled: 50 },
-              { joint: 'A1.1/2', filled: 0 },
-            ],
-          },
+        surveyedWall(
+          changed(
+            {
+              'A3.2': { y: 152, fall: 6 },
+              'A2.3': { condition: 'bloom' },
+              'A4.2': { condition: 'hairline' },
+            },
+            {
+              heads: [
+                { joint: 'A2.2/3', filled: 50 },
+                { joint: 'A1.1/2', filled: 0 },
+              ],
+            },
+          ),
         ),
         front,
       ),
@@ -89,34 +98,40 @@ export const GOLDENS: readonly Golden[] = [
           units: units.map((unit) => ({ ...unit, texture: 'rough' })),
         },
       );
-      return svgOf(wall, front);
+      return svgOf(surveyedWall(wall), front);
     },
   },
   {
     name: 'base-cut-where-the-ledge-stops-short',
-    draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'section', at: 'base' }),
+    draw: () =>
+      svgOf(surveyedWall(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] })), {
+        kind: 'section',
+        at: 'base',
+      }),
   },
   {
     name: 'lintel-cut-with-its-bearings',
-    draw: () => svgOf(handWindow(), { kind: 'section', at: 'lintel' }),
+    draw: () => svgOf(surveyedWall(handWindow()), { kind: 'section', at: 'lintel' }),
   },
   {
     name: 'ring-of-mortar-behind-a-unit',
     draw: () => {
       const wall = changed({ 'A2.2': { back: RING } }, STUCK);
-      return svgOf(wall, { kind: 'behind', unit: 'A2.2' });
+      return svgOf(surveyedWall(wall), { kind: 'behind', unit: 'A2.2' });
     },
   },
   {
     name: 'straps-before-cover',
     draw: () =>
       svgOf(
-        handWall({
-          ties: [
-            HAND_TIE,
-            { ...HAND_TIE, id: 'A-tie2.2', x: 520, thickness: 0.48, width: 16, embedment: 12 },
-          ],
-        }),
+        surveyedWall(
+          handWall({
+            ties: [
+              HAND_TIE,
+              { ...HAND_TIE, id: 'A-tie2.2', x: 520, thickness: 0.48, width: 16, embedment: 12 },
+            ],
+          }),
+        ),
         {
           kind: 'before-cover',
         },
@@ -126,21 +141,29 @@ export const GOLDENS: readonly Golden[] = [
     // By hand: 8 mm proud under a sun 60° to the right and 45° high throws 16 mm down and 13.9 mm to the left.
     name: 'low-sun-from-the-right-on-proud-and-twisted-units',
     draw: () =>
-      svgOf(changed({ 'A2.2': { set: 8 }, 'A3.2': { twist: 12 }, 'A3.1': { set: -4 } }), front, [], 'mm', {
-        distance: 'near',
-        sun: 60,
-      }),
+      svgOf(
+        surveyedWall(changed({ 'A2.2': { set: 8 }, 'A3.2': { twist: 12 }, 'A3.1': { set: -4 } })),
+        front,
+        [],
+        'mm',
+        {
+          distance: 'near',
+          sun: 60,
+        },
+      ),
   },
   {
     name: 'split-stone-from-ten-metres',
     draw: () =>
       svgOf(
-        handWall({
-          ...STUCK,
-          finish: 'squared stone',
-          tone: { mortar: 1, lot: 3 },
-          units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
-        }),
+        surveyedWall(
+          handWall({
+            ...STUCK,
+            finish: 'squared stone',
+            tone: { mortar: 1, lot: 3 },
+            units: handUnits().map((unit) => ({ ...unit, texture: 'rock-face' })),
+          }),
+        ),
         front,
         [],
         'mm',
@@ -152,22 +175,27 @@ export const GOLDENS: readonly Golden[] = [
     name: 'squared-stone-on-its-ledge',
     draw: () =>
       svgOf(
-        handWall({
-          finish: 'squared stone',
-          tone: { mortar: 0, lot: 2 },
-          units: handUnits().map((unit) => ({ ...unit, texture: unit.course < 3 ? 'rock-face' : 'smooth' })),
-        }),
+        surveyedWall(
+          handWall({
+            finish: 'squared stone',
+            tone: { mortar: 0, lot: 2 },
+            units: handUnits().map((unit) => ({
+              ...unit,
+              texture: unit.course < 3 ? 'rock-face' : 'smooth',
+            })),
+          }),
+        ),
         front,
       ),
   },
   {
     name: 'whole-height-cut-through-a-window',
-    draw: () => svgOf(handWindow(), { kind: 'side-section', panel: 'A', x: 310 }),
+    draw: () => svgOf(surveyedWall(handWindow()), { kind: 'side-section', panel: 'A', x: 310 }),
   },
   {
     name: 'course-from-above-with-a-strap-and-a-twisted-unit',
     draw: () =>
-      svgOf(changed({ 'A2.3': { twist: 12 } }, { heads: [{ joint: 'A2.1/2', filled: 0 }] }), {
+      svgOf(surveyedWall(changed({ 'A2.3': { twist: 12 } }, { heads: [{ joint: 'A2.1/2', filled: 0 }] })), {
         kind: 'above',
         panel: 'A',
         course: 2,
@@ -175,27 +203,30 @@ export const GOLDENS: readonly Golden[] = [
   },
   {
     name: 'bottom-edge-from-below-where-the-ledge-stops-short',
-    draw: () => svgOf(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] }), { kind: 'below', at: 'A' }),
+    draw: () =>
+      svgOf(surveyedWall(handWall({ supports: [{ ...HAND_LEDGE, toX: 415 }] })), { kind: 'below', at: 'A' }),
   },
   {
     name: 'mixing-tickets-beside-the-courses-laid-with-them',
-    draw: () => svgOf(handWall({ batches: HAND_BATCHES }), { kind: 'tickets' }),
+    draw: () => svgOf(surveyedWall(handWall({ batches: HAND_BATCHES })), { kind: 'tickets' }),
   },
   {
     // From the bottom, left to right: chip, flake, crumbling edge; sound, smear, stain, sound; thin crack, white bloom, chip.
     name: 'what-is-seen-on-faces',
     draw: () =>
       svgOf(
-        changed({
-          'A1.1': { condition: 'chip' },
-          'A1.2': { condition: 'flake' },
-          'A1.3': { condition: 'crumbling' },
-          'A2.2': { condition: 'smear' },
-          'A2.3': { condition: 'stain' },
-          'A3.1': { condition: 'hairline' },
-          'A3.2': { condition: 'bloom' },
-          'A3.3': { condition: 'chip' },
-        }),
+        surveyedWall(
+          changed({
+            'A1.1': { condition: 'chip' },
+            'A1.2': { condition: 'flake' },
+            'A1.3': { condition: 'crumbling' },
+            'A2.2': { condition: 'smear' },
+            'A2.3': { condition: 'stain' },
+            'A3.1': { condition: 'hairline' },
+            'A3.2': { condition: 'bloom' },
+            'A3.3': { condition: 'chip' },
+          }),
+        ),
         front,
       ),
   },

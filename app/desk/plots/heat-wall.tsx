@@ -6,8 +6,7 @@ import { svgBox, tenth, turned } from '../../../lib/drawing/svg-nodes';
 import type { Finding } from '../../../lib/inspect/finding';
 import { frontPicture } from '../../../lib/views/front/front';
 import { badgePlace, type MarkBox, markOnSheet } from '../../../lib/views/pointing/mark-shapes';
-import type { Wall } from '../../../lib/wall/model';
-import { partsOf } from '../../../lib/wall/parts';
+import type { SurveyedWall } from '../../../lib/wall/surveyed';
 import styles from './plots.module.css';
 
 /** Width the numbers are sized for, px: between a phone and a desk. */
@@ -21,30 +20,29 @@ const DARKEST = 0.7;
  * are there as dashed rings with letters, in the order of the list beside.
  */
 export function HeatWall({
-  wall,
+  surveyed,
   heat,
   findings = [],
   label,
 }: {
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly heat: readonly Heat[];
   readonly findings?: readonly Finding[];
   readonly label: string;
 }) {
   const prefix = `${useId()}-`;
-  const drawing = frontPicture(wall);
+  const drawing = frontPicture(surveyed);
   const [x, y, width, height] = svgBox(drawing.box);
   const mmPerPx = width / WIDTH;
-  const parts = partsOf(wall);
   const boxes = heat.flatMap((each) => {
-    const part = parts.get(each.part);
+    const part = surveyed.parts.get(each.part);
     return part
       ? [{ heat: each, mark: { ...part, number: 0, state: 'mark' as const }, wide: part.kind === 'panel' }]
       : [];
   });
   return (
     <svg className={styles.wall} viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={label}>
-      <WallFills wall={wall} drawing={drawing} prefix={prefix} />
+      <WallFills wall={surveyed.wall} drawing={drawing} prefix={prefix} />
       <WallPicture drawing={drawing} prefix={prefix} part="all" />
       {/* The least marked first, so that the most marked lie on top. */}
       {[...boxes].reverse().map((box) => (

@@ -19,6 +19,7 @@ import type { Values } from '../../../lib/generate/adjustable/sliders';
 import { COULD_FALL_CAUTIONS } from '../../../lib/inspect/make-safe';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { Condition } from '../../../lib/wall/model';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { openWallOf } from '../../../lib/wall-page/open-wall';
 import { viewChoices } from '../../../lib/wall-page/view-choices';
 import { LoadingNotice } from '../../walls/loading-notice';
@@ -40,7 +41,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const [ringed, setRinged] = useState(true);
   const [blemish, setBlemish] = useState<Condition>('sound');
-  const shownWall = useMemo(() => withBlemish(wall, blemish), [wall, blemish]);
+  const drawn = useMemo(() => surveyedWall(withBlemish(wall, blemish)), [wall, blemish]);
   const shown = ringed ? findings.map(({ finding, number }) => ({ ...finding, number })) : [];
   const families = [...new Set(sliders.map(({ family }) => family))];
   const look = (slider: ShownSlider) => {
@@ -85,7 +86,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
       <div className={styles.stage}>
         <DrawContext value={views.draw}>
           <WallDrawing
-            wall={shownWall}
+            surveyed={drawn}
             view={settings.view}
             viewing={settings.viewing}
             marks={shown.map((each) => ({

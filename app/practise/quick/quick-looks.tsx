@@ -134,7 +134,7 @@ export function QuickLooks({
             <QuickDrawing
               key={place}
               draw={part.drawingOf}
-              wall={picture.wall}
+              surveyed={picture}
               view={picture.view}
               window={picture.window}
               system={system}

@@ -15,10 +15,9 @@ export interface GradedWork {
 
 /** The result of work on a wall, graded in the browser. Never fetched for set work: that is graded where the reader cannot look. */
 export function gradedWork(open: OpenWall, rules: RuleSetId, marks: readonly Mark[]): GradedWork {
-  const { wall, survey, parts } = open;
   try {
     return {
-      rows: rowsOf(grade(keyOf({ wall, survey, parts }, rules), marks), wall, rules, parts),
+      rows: rowsOf(grade(keyOf(open, rules), marks), open, rules),
       problem: null,
     };
   } catch (error) {

@@ -62,7 +62,7 @@ export function PickedCard(props: {
               partKind={picked.kind}
               partName={picked.name}
               read={(instrument, { turned, from }) =>
-                readAt(open.survey, instrument, part, {
+                readAt(open, instrument, part, {
                   turned,
                   lifted,
                   from: from === null ? null : (open.parts.get(from) ?? null),

@@ -49,7 +49,7 @@ export function PracticeRoom(props: {
       <div className={styles.wall}>
         <DrawContext value={views.draw}>
           <WallStage
-            wall={open.wall}
+            surveyed={open}
             label={label}
             views={viewChoices(open.wall)}
             viewKey={viewKey}
@@ -70,7 +70,7 @@ export function PracticeRoom(props: {
                 >
                   <DrawContext value={backs.draw}>
                     <WallDrawing
-                      wall={open.wall}
+                      surveyed={open}
                       view={backs.view}
                       marks={[]}
                       selected={null}

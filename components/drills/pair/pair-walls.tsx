@@ -6,14 +6,14 @@ import type { Aim } from '../../../lib/views/pointing/pick';
 import type { Layer } from '../../../lib/views/pointing/targets';
 import type { View } from '../../../lib/views/view';
 import type { ViewingConditions } from '../../../lib/views/viewing-conditions';
-import type { Wall } from '../../../lib/wall/model';
+import type { SurveyedWall } from '../../../lib/wall/surveyed';
 import { SeenTogether } from '../../wall/seen-together';
 import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
 import styles from './pair.module.css';
 
 export interface PairWall {
   readonly number: 1 | 2;
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly view: View;
   readonly marks: readonly DrawnMark[];
   readonly dimensions: readonly FindingDimension[];
@@ -35,7 +35,7 @@ export function PairWalls(props: {
   return (
     <SeenTogether key={look}>
       <div className={styles.walls}>
-        {walls.map(({ number, wall, view, marks, dimensions, selected, onPick }) => (
+        {walls.map(({ number, surveyed, view, marks, dimensions, selected, onPick }) => (
           <section
             key={number}
             aria-labelledby={`pair-wall-${number}`}
@@ -43,7 +43,7 @@ export function PairWalls(props: {
           >
             <h2 id={`pair-wall-${number}`}>Wall {number}</h2>
             <WallDrawing
-              wall={wall}
+              surveyed={surveyed}
               view={view}
               marks={marks}
               dimensions={dimensions}

@@ -7,7 +7,7 @@ import { croppedTo } from '../../../lib/views/front/cropped';
 import type { Draw } from '../../../lib/views/front/draw-front';
 import type { FindingDimension } from '../../../lib/views/pointing/finding-dimension';
 import type { View } from '../../../lib/views/view';
-import type { Wall } from '../../../lib/wall/model';
+import type { SurveyedWall } from '../../../lib/wall/surveyed';
 import { DrawContext } from '../../wall/draw-context';
 import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
 
@@ -16,7 +16,7 @@ const NONE: readonly DrawnMark[] = [];
 /** A picture of a round: one look at one place of a wall. */
 export function QuickDrawing(props: {
   readonly draw: Draw;
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   readonly view: View;
   readonly window: FaceBox | null;
   readonly system: LengthSystem;
@@ -24,7 +24,7 @@ export function QuickDrawing(props: {
   readonly marks?: readonly DrawnMark[];
   readonly dimensions?: readonly FindingDimension[];
 }) {
-  const { draw, wall, view, window, system, label, marks = NONE, dimensions } = props;
+  const { draw, surveyed, view, window, system, label, marks = NONE, dimensions } = props;
   const drawIt = useMemo<Draw>(
     () => (window === null ? draw : (...wanted: Parameters<Draw>) => croppedTo(draw(...wanted), window)),
     [draw, window],
@@ -32,7 +32,7 @@ export function QuickDrawing(props: {
   return (
     <DrawContext value={drawIt}>
       <WallDrawing
-        wall={wall}
+        surveyed={surveyed}
         view={view}
         marks={marks}
         {...(dimensions ? { dimensions } : {})}

@@ -63,7 +63,7 @@ function QuickItem(props: { readonly row: QuickRow; readonly system: LengthSyste
           <>
             <QuickDrawing
               draw={draw}
-              wall={row.wall}
+              surveyed={row.surveyed}
               view={row.view}
               window={row.window}
               marks={row.findings.map(({ finding, number }) => ({

@@ -1,12 +1,13 @@
 import { adjusted, type Slider } from '../../generate/adjustable/sliders';
 import { type Measurement, marginOf, passes } from '../../inspect/check';
 import type { CheckId } from '../../inspect/finding';
-import { inspect, measureAll } from '../../inspect/inspect';
+import { findingsOf, measureAll } from '../../inspect/inspect';
 import { type LimitKind, RULE_SETS, type RuleSetId } from '../../limits/limit';
 import { ruleSetTitle, sourceOf } from '../../limits/limits';
 import type { Wall } from '../../wall/model';
 import { namesOf } from '../../wall/part-names';
 import { type Survey, surveyOf } from '../../wall/survey';
+import { surveyedWall } from '../../wall/surveyed';
 import type { ExplainedFinding } from '../explained-finding';
 import { explainedFinding } from '../explained-finding';
 
@@ -43,11 +44,12 @@ export interface BuildMeasures {
 }
 
 export function measuresOf(wall: Wall, sliders: readonly Slider[], rules: RuleSetId): BuildMeasures {
-  const nameOf = namesOf(wall);
+  const surveyed = surveyedWall(wall);
+  const nameOf = namesOf(surveyed);
   const measurements: (readonly [CheckId, Measurement])[] = [];
-  measureAll(surveyOf(wall), rules, (check, measurement) => measurements.push([check, measurement]));
+  measureAll(surveyed, rules, (check, measurement) => measurements.push([check, measurement]));
   return {
-    findings: inspect(wall, rules).map((finding, index) =>
+    findings: findingsOf(surveyed, rules).map((finding, index) =>
       explainedFinding(finding, index + 1, rules, nameOf),
     ),
     verdicts: Object.fromEntries(

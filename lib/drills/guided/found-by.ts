@@ -1,13 +1,12 @@
 import { grade } from '../../exercise/grade';
 import { keyOf } from '../../exercise/key';
-import { surveyed } from '../../exercise/surveyed';
 import type { RuleSetId } from '../../limits/limit';
-import type { Wall } from '../../wall/model';
+import type { SurveyedWall } from '../../wall/surveyed';
 import type { GuidedRow } from './guided-rows';
 
 /** Which findings were found by the parts pointed to, one for each finding in order; null where none was. */
 export function foundBy(
-  wall: Wall,
+  surveyed: SurveyedWall,
   rules: RuleSetId,
   rows: readonly GuidedRow[],
   places: readonly (string | null)[],
@@ -16,5 +15,5 @@ export function foundBy(
     const part = places[index];
     return part ? [{ part, fault: finding.check }] : [];
   });
-  return grade(keyOf(surveyed(wall), rules), marks).findings.map(({ outcome }) => outcome === 'found');
+  return grade(keyOf(surveyed, rules), marks).findings.map(({ outcome }) => outcome === 'found');
 }

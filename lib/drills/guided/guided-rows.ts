@@ -19,10 +19,10 @@ export interface GuidedRow extends ExplainedFinding {
   readonly names: readonly { readonly id: CheckId; readonly name: string }[];
 }
 
-export function guidedRows({ wall, findings, brief }: FaultyWall): readonly GuidedRow[] {
-  const { rules, topic, seed } = brief;
-  const nameOf = namesOf(wall);
-  return findings.map((finding, index) => {
+export function guidedRows(faulty: FaultyWall): readonly GuidedRow[] {
+  const { rules, topic, seed } = faulty.brief;
+  const nameOf = namesOf(faulty);
+  return faulty.findings.map((finding, index) => {
     const { mistakenFor, whereToLook } = CATALOGUE[finding.check];
     const near = CHECKS.filter((check) => mistakenFor.includes(check));
     const names = namesFor(finding.check, near, TOPIC_FAULTS[topic], CHECKS, seed + index);

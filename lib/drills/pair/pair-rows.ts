@@ -1,10 +1,10 @@
 import { grade } from '../../exercise/grade';
 import { keyOf } from '../../exercise/key';
-import { surveyed } from '../../exercise/surveyed';
 import { CATALOGUE } from '../../inspect/catalogue';
 import { explainMarks } from '../../inspect/explain';
 import type { CheckId } from '../../inspect/finding';
 import { namesOf } from '../../wall/part-names';
+import { surveyedWall } from '../../wall/surveyed';
 import { type ExplainedFinding, explainedFinding } from '../explained-finding';
 import type { Pair } from './measured-pair';
 
@@ -44,13 +44,13 @@ export function pairRows(
   marks: readonly PairMark[],
   rightSide: boolean,
 ): PairRows {
-  const nameOf = namesOf(spoiled);
-  const key = keyOf(surveyed(spoiled), rules);
+  const key = keyOf(surveyedWall(spoiled), rules);
+  const nameOf = namesOf(key);
   const result = rightSide ? grade(key, marks) : null;
-  const { survey, parts } = surveyed(sound);
+  const soundWall = surveyedWall(sound);
   const findings = key.findings.map((finding, index): PairRow => {
     const places = finding.parts.slice(0, 1).map((part) => ({ part, fault: finding.check }));
-    const [onSound] = explainMarks(survey, parts, rules, places);
+    const [onSound] = explainMarks(soundWall, rules, places);
     return {
       ...explainedFinding(finding, index + 1, rules, nameOf),
       outcome: result?.findings[index]?.outcome ?? 'missed',

@@ -1,3 +1,4 @@
+import { type Key, keyOf } from '../../exercise/key';
 import { type Brief, MAX_SEED } from '../../generate/brief';
 import { FAULTS } from '../../generate/faults';
 import { layWall } from '../../generate/generate';
@@ -5,13 +6,11 @@ import { planOf } from '../../generate/planner';
 import { TOPIC_FAULTS } from '../../generate/topics';
 import type { FaceBox } from '../../geometry/box';
 import type { Finding } from '../../inspect/finding';
-import { inspect } from '../../inspect/inspect';
 import type { RuleSetId } from '../../limits/limit';
 import { cutsOf, type View } from '../../views/view';
 import type { Unit, Wall } from '../../wall/model';
 import { unitId } from '../../wall/part-id';
-import { partsOf } from '../../wall/parts';
-import { surveyOf } from '../../wall/survey';
+import { surveyedWall } from '../../wall/surveyed';
 import { hash32 } from '../hash';
 import type { QuickLook, QuickSort } from './quick-look';
 import { QUICK_LOOK_TABLE, seenIn } from './quick-look-table';
@@ -23,12 +22,9 @@ export interface QuickRoundName extends QuickSort {
   readonly round: number;
 }
 
-/** One picture of a round: a wall, and what is seen of it. */
-export interface QuickPicture {
+/** One picture of a round: a wall, and what is seen of it. Its findings as measured: none on a sound wall; else one at least shows in the picture, and all are of those that can. */
+export interface QuickPicture extends Key {
   readonly brief: Brief;
-  readonly wall: Wall;
-  /** As measured: none on a sound wall; else one at least shows in the picture, and all are of those that can. */
-  readonly findings: readonly Finding[];
   readonly view: View;
   /** Nothing beside it is shown; null: the whole view. */
   readonly window: FaceBox | null;
@@ -54,12 +50,12 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
     const planned = planOf(brief).spoils;
     const fits = ask.faulty ? planned.length > 0 : planned.length === 0;
     if (!fits || !planned.every(({ fault }) => wanted.includes(fault))) continue;
-    const wall = layWall(brief);
-    const findings = inspect(wall, name.rules);
+    const key = keyOf(surveyedWall(layWall(brief)), name.rules);
+    const { findings } = key;
     const measured = ask.faulty ? findings.length > 0 : findings.length === 0;
     if (!measured || !findings.every(({ check }) => wanted.includes(check))) continue;
-    const seen = seenOf(name.look, wall, findings, seed);
-    if (seen !== null) return { brief, wall, findings, ...seen };
+    const seen = seenOf(name.look, key, seed);
+    if (seen !== null) return { ...key, brief, ...seen };
   }
   throw new RangeError(
     `quick look: no ${ask.faulty ? 'faulty' : 'sound'} ${kind} about ${topic} in ${MOST_TRIES} seeds`,
@@ -67,11 +63,12 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
 }
 
 /** What is seen: of a faulty wall a place where a finding shows; of a sound one a place drawn alike. Null where there is none such. */
-function seenOf(look: QuickLook, wall: Wall, findings: readonly Finding[], seed: number): Seen | null {
+function seenOf(look: QuickLook, key: Key, seed: number): Seen | null {
+  const { wall, findings } = key;
   const [first] = findings;
   switch (look) {
     case 'face':
-      return first === undefined || findings.some((finding) => showsFromAfar(wall, finding))
+      return first === undefined || findings.some((finding) => showsFromAfar(key, finding))
         ? { view: { kind: 'front' }, window: null }
         : null;
     case 'ties':
@@ -79,13 +76,13 @@ function seenOf(look: QuickLook, wall: Wall, findings: readonly Finding[], seed:
     case 'tickets':
       return { view: { kind: 'tickets' }, window: null };
     case 'cut':
-      return cutSeen(wall, findings, seed);
+      return cutSeen(key, seed);
     case 'back': {
       const unit = first ? first.parts[0] : drawnFrom(inTheField(wall), seed)?.id;
       return unit === undefined ? null : { view: { kind: 'behind', unit }, window: null };
     }
     case 'close':
-      return closeSeen(wall, first, seed);
+      return closeSeen(key, seed);
     default: {
       const unknown: never = look;
       throw new RangeError(`quick look ${String(unknown)} shows nothing`);
@@ -97,10 +94,10 @@ function seenOf(look: QuickLook, wall: Wall, findings: readonly Finding[], seed:
 const ODD = 3;
 
 /** A joint shows from afar only where it is a whole bed. */
-function showsFromAfar(wall: Wall, { check, region }: Finding): boolean {
+function showsFromAfar({ wall, panels }: Key, { check, region }: Finding): boolean {
   if (check !== 'thick-joint' && check !== 'thin-joint') return true;
   const design = wall.gauge - wall.family.height;
-  const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === region.panel);
+  const survey = panels.find(({ panel }) => panel.id === region.panel);
   return (survey?.courses.slice(1) ?? []).some(
     (course) =>
       course.length > 0 &&
@@ -111,7 +108,7 @@ function showsFromAfar(wall: Wall, { check, region }: Finding): boolean {
 /** Of every four sound walls with an opening, three are cut over it: so it is with the faulty ones, about. */
 const HEADS_OF_FOUR = 3;
 
-function cutSeen(wall: Wall, findings: readonly Finding[], seed: number): Seen | null {
+function cutSeen({ wall, findings }: Key, seed: number): Seen | null {
   const cuts = cutsOf(wall);
   const heads = cuts.filter(({ at }) => at === 'lintel');
   const bases = cuts.filter(({ at }) => at === 'base');
@@ -127,9 +124,9 @@ const CLOSE = { width: 600, height: 400 } as const;
 /** Sky and ground beside a panel that may be seen, mm. */
 const BESIDE = 60;
 
-function closeSeen(wall: Wall, finding: Finding | undefined, seed: number): Seen | null {
-  const part = finding?.parts[0] ?? drawnFrom(inTheField(wall), seed)?.id;
-  const box = part === undefined ? undefined : partsOf(wall).get(part);
+function closeSeen({ wall, parts, findings }: Key, seed: number): Seen | null {
+  const part = findings[0]?.parts[0] ?? drawnFrom(inTheField(wall), seed)?.id;
+  const box = part === undefined ? undefined : parts.get(part);
   const panel = wall.panels.find(({ id }) => id === box?.panel);
   if (box === undefined || panel === undefined) return null;
   // Anywhere in the middle half of the window.

@@ -1,8 +1,8 @@
 import { codeOf } from '../../generate/wall-code';
 import type { FaceBox } from '../../geometry/box';
 import type { View } from '../../views/view';
-import type { Wall } from '../../wall/model';
 import { namesOf } from '../../wall/part-names';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { type ExplainedFinding, explainedFinding } from '../explained-finding';
 import { type QuickRoundName, quickPicture } from './quick-picture';
 
@@ -11,7 +11,7 @@ export interface QuickRow {
   /** Its place in the round, from 1. */
   readonly number: number;
   readonly code: string;
-  readonly wall: Wall;
+  readonly surveyed: SurveyedWall;
   /** What was seen of it, and through which window. */
   readonly view: View;
   readonly window: FaceBox | null;
@@ -23,12 +23,13 @@ export interface QuickRow {
 /** Every picture of a round with its key: what could fall and was missed first, then what else was answered wrongly. */
 export function quickRows(name: QuickRoundName, answers: readonly boolean[]): readonly QuickRow[] {
   const rows = answers.map((saidFaulty, place): QuickRow => {
-    const { brief, wall, findings, view, window } = quickPicture(name, place);
-    const nameOf = namesOf(wall);
+    const picture = quickPicture(name, place);
+    const { brief, findings, view, window } = picture;
+    const nameOf = namesOf(picture);
     return {
       number: place + 1,
       code: codeOf(brief),
-      wall,
+      surveyed: picture,
       view,
       window,
       faulty: findings.length > 0,

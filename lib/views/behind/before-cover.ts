@@ -7,7 +7,8 @@ import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/part-id';
-import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf, topsIn } from '../course-rows';
 import { faceSpots } from '../face-spots';
 import { cornerPlan, turnOf } from '../plan/corner';
@@ -27,8 +28,8 @@ const STUD: Mm = 38;
  * Before the veneer goes up: sheathing over studs, openings, and every strap hanging flat from its fixing, as long and as wide as
  * it is. The courses to come are faint lines. A tape lies along the foot and up the left side of each panel.
  */
-export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
-  const surveys = surveyOf(wall).panels;
+export function beforeCoverView(surveyed: SurveyedWall, system: LengthSystem): Drawing {
+  const { wall, panels: surveys, parts } = surveyed;
   const across = surveys.reduce((sum, { panel }) => sum + panel.length + BETWEEN, 0);
   const text = across * TEXT_SHARE;
   const marginLeft = Math.max(MARGIN_LEFT, 120 + 2 * text);
@@ -81,7 +82,7 @@ export function beforeCoverView(wall: Wall, system: LengthSystem): Drawing {
   const plan = turn && cornerPlan(turn, 0, -below - 0.5 * text, system);
   // Four lines of text, or the plan.
   const low = plan ? Math.min(plan.spot.y - 0.5 * text, -below - 6.2 * text) : -below;
-  const spots = faceSpots(wall, frames, (kind) => STANDING.has(kind));
+  const spots = faceSpots(parts, frames, (kind) => STANDING.has(kind));
   return {
     box: { x: -marginLeft, y: low, width: end + marginLeft + 60, height: top - low + above },
     shapes: [...shapes, ...(plan?.shapes ?? [])],

@@ -14,7 +14,8 @@ import {
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { isTall, type Unit, type Wall } from '../../wall/model';
-import { surveyOf } from '../../wall/survey';
+import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { fillOf } from '../front/units';
 import { caliper } from '../pointing/part-readouts';
 import { length } from '../section/sheet';
@@ -27,12 +28,12 @@ const GRID = 10;
  * One unit lifted off, its back drawn as if seen through it from in front (not turned over), so that left stays left. Adhered: the
  * mortar on its back, with ten by ten fields to count. Anchored: the bed it lay in, seen from above, with the straps in it.
  */
-export function behindView(wall: Wall, id: string, system: LengthSystem): Drawing {
+export function behindView({ wall, panels }: SurveyedWall, id: string, system: LengthSystem): Drawing {
   const unit = wall.units.find((each) => each.id === id);
   if (unit === undefined) throw new ViewError(`behind: this wall has no unit "${id}"`);
   const level: Unit = { ...unit, x: 0, y: 0, fall: 0 };
   const adhered = wall.masonry === 'adhered';
-  const bed = adhered ? { shapes: [], labels: [] } : bedBelow(wall, unit, system);
+  const bed = adhered ? { shapes: [], labels: [] } : bedBelow(wall, panels, unit, system);
   const low = adhered ? 0 : -wall.family.depth - 150;
   const width = lengthDimension(0, unit.length, unit.height + 16, 6, 16, system);
   const margin = 40;
@@ -129,10 +130,10 @@ function grid({ length: wide, height }: Unit): readonly Shape[] {
 }
 
 /** The bed that was under the unit, from above: back of the wall at the top, face at the bottom; straps as wide and as far in as they are. */
-function bedBelow(wall: Wall, unit: Unit, system: LengthSystem): Pieces {
+function bedBelow(wall: Wall, panels: readonly PanelSurvey[], unit: Unit, system: LengthSystem): Pieces {
   const { depth } = wall.family;
   const low = -depth - 90;
-  const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === unit.panel);
+  const survey = panels.find(({ panel }) => panel.id === unit.panel);
   const ties = (survey?.ties ?? []).filter(
     (tie) =>
       tie.course === unit.course - 1 &&

@@ -3,23 +3,22 @@ import { type Label, lines, type Pieces } from '../../drawing/shape';
 import { overlaps } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import { formatLength, type LengthSystem, type Mm } from '../../units';
-import type { Tie, Wall } from '../../wall/model';
-import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import type { Tie } from '../../wall/model';
+import type { PanelSurvey } from '../../wall/survey';
 
 /** The widest spacing up a column of ties and the widest along a row, dimensioned where they are on a sheet whose texts are `size` mm high. */
 export function spacingDimensions(
-  wall: Wall,
+  panels: readonly PanelSurvey[],
   frames: readonly { readonly panel: string; readonly x: Mm }[],
   size: Mm,
   system: LengthSystem,
 ): Pieces {
-  const surveys = surveyOf(wall).panels;
   const up = widest(
-    surveys.flatMap((survey) => neighbours(survey, 'up')),
+    panels.flatMap((survey) => neighbours(survey, 'up')),
     1,
   );
   // From the other end, so that the two stand apart.
-  const along = widest(surveys.flatMap((survey) => neighbours(survey, 'along')).reverse(), 1);
+  const along = widest(panels.flatMap((survey) => neighbours(survey, 'along')).reverse(), 1);
   const drawn = [up, along].flatMap((pair) => {
     if (pair === undefined) return [];
     const [from, to] = pair;

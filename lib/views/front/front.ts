@@ -4,8 +4,9 @@ import { ring } from '../../drawing/rings';
 import { type Drawing, type Frame, type Label, lines, moved, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { LengthSystem, Mm } from '../../units';
-import type { Panel, Wall } from '../../wall/model';
-import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import type { Panel } from '../../wall/model';
+import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf } from '../course-rows';
 import { faceSpots } from '../face-spots';
 import { blurOf, lightOf, UP_CLOSE, type ViewingConditions } from '../viewing-conditions';
@@ -24,17 +25,25 @@ const MARGIN_BELOW: Mm = 260;
 const BETWEEN: Mm = 300;
 
 /** The wall from in front: its panels side by side, a return set off past a corner line. */
-export function frontView(wall: Wall, system: LengthSystem, viewing: ViewingConditions = UP_CLOSE): Drawing {
-  return frontOf(wall, system, true, viewing);
+export function frontView(
+  surveyed: SurveyedWall,
+  system: LengthSystem,
+  viewing: ViewingConditions = UP_CLOSE,
+): Drawing {
+  return frontOf(surveyed, system, true, viewing);
 }
 
 /** The wall from in front without dimensions, titles and margins: a picture that is shown small, on any page. */
-export function frontPicture(wall: Wall): Drawing {
-  return frontOf(wall, 'mm', false, UP_CLOSE);
+export function frontPicture(surveyed: SurveyedWall): Drawing {
+  return frontOf(surveyed, 'mm', false, UP_CLOSE);
 }
 
-function frontOf(wall: Wall, system: LengthSystem, measured: boolean, viewing: ViewingConditions): Drawing {
-  const surveys = surveyOf(wall).panels;
+function frontOf(
+  { wall, panels: surveys, parts }: SurveyedWall,
+  system: LengthSystem,
+  measured: boolean,
+  viewing: ViewingConditions,
+): Drawing {
   const frames = framesOf(surveys);
   const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
   const ridge = Math.max(...surveys.map(({ panel }) => ridgeHeight(wall, panel, tops.get(panel.id) ?? 0)));
@@ -111,7 +120,7 @@ function frontOf(wall: Wall, system: LengthSystem, measured: boolean, viewing: V
       ? {}
       : { haze: { blur: blurOf(viewing.distance), shapes: shapes.length } }),
     // Ties lie behind the veneer: nothing of them is seen from here.
-    spots: faceSpots(wall, frames, (kind) => kind !== 'tie'),
+    spots: faceSpots(parts, frames, (kind) => kind !== 'tie'),
   };
 }
 

@@ -3,7 +3,8 @@ import { type Drawing, rect, type Shape, type Spot } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
 import { type Opening, type Tie, topCourseOf, type Unit, type Wall } from '../../wall/model';
 import { headId } from '../../wall/part-id';
-import { headWidth, type PanelSurvey, type Placed, surveyOf } from '../../wall/survey';
+import { headWidth, type PanelSurvey, type Placed } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { courseRows, type InCourse } from '../course-rows';
 import { caliper } from '../pointing/part-readouts';
 import { cutFill } from '../section/cut-parts';
@@ -22,11 +23,11 @@ const BEFORE: Mm = 40;
  * and backing. All at one scale; a long wall in strips.
  */
 export function aboveView(
-  wall: Wall,
+  { wall, panels }: SurveyedWall,
   { panel: id, course }: Extract<View, { kind: 'above' }>,
   system: LengthSystem,
 ): Drawing {
-  const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
+  const survey = panels.find(({ panel }) => panel.id === id);
   const laid = survey?.courses[course - 1] ?? [];
   if (survey === undefined || laid.length === 0)
     throw new ViewError(`above: wall "${id}" has no course ${course}`);

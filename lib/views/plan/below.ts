@@ -5,7 +5,8 @@ import { type Drawing, lines } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Opening, Support, Wall } from '../../wall/model';
-import { type PanelSurvey, type Placed, surveyOf } from '../../wall/survey';
+import type { PanelSurvey, Placed } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { length } from '../section/sheet';
 import { type View, ViewError } from '../view';
 import { planBacking, planBox, planDepth, planHead, planLine, planUnit } from './parts';
@@ -20,11 +21,11 @@ const PAST: Mm = 260;
  * hidden by it; what hangs past its front edge is seen, and where there is no support the units themselves.
  */
 export function belowView(
-  wall: Wall,
+  { wall, panels }: SurveyedWall,
   { at }: Extract<View, { kind: 'below' }>,
   system: LengthSystem,
 ): Drawing {
-  for (const survey of surveyOf(wall).panels) {
+  for (const survey of panels) {
     if (survey.panel.id === at) return bottomEdge(wall, survey, system);
     const opening = survey.openings.find(
       ({ id }) => id === at || survey.supports.some((each) => each.id === at && each.opening === id),

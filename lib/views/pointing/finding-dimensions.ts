@@ -11,7 +11,7 @@ import {
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import { formatInches, formatLength, inches, type LengthSystem, MM_PER_M } from '../../units';
-import type { Wall } from '../../wall/model';
+import type { SurveyedWall } from '../../wall/surveyed';
 import type { FindingDimension } from './finding-dimension';
 import { type Span, spansOf } from './finding-spans';
 import { caliper } from './part-readouts';
@@ -31,7 +31,7 @@ const SIDES = { start: 0.5, middle: 0, end: -0.5 } as const;
  * stands out, a share), words with a line to the place; so too where the view shows not the face but the part. Else nothing.
  */
 export function findingDimensions(
-  wall: Wall,
+  surveyed: SurveyedWall,
   drawing: Drawing,
   dimensions: readonly FindingDimension[],
   mmPerPx: number,
@@ -50,7 +50,7 @@ export function findingDimensions(
       labels.push(note.label);
       continue;
     }
-    const spans = spansOf(wall, each);
+    const spans = spansOf(surveyed, each);
     const [first] = spans;
     for (const span of spans) {
       shapes.push(...spanShapes(span, frame, mmPerPx));

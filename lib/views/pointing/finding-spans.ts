@@ -3,8 +3,8 @@ import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Wall } from '../../wall/model';
 import { bedId, courseId, parsePartId } from '../../wall/part-id';
-import { partsOf } from '../../wall/parts';
-import { surveyOf } from '../../wall/survey';
+import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import type { FindingDimension } from './finding-dimension';
 
 /** Two points on the face between which something is measured. */
@@ -18,13 +18,12 @@ export interface Span {
 }
 
 /** Where a check measures on the face, if there are two ends to point at. */
-export function spansOf(wall: Wall, dimension: FindingDimension): readonly Span[] {
+export function spansOf({ wall, panels, parts }: SurveyedWall, dimension: FindingDimension): readonly Span[] {
   const { check, parts: ids, region, measured, unit } = dimension;
-  const parts = partsOf(wall);
   const part = parts.get(ids[0] ?? '');
   switch (check) {
     case 'tapering-bed':
-      return bedEnds(wall, ids[0] ?? '');
+      return bedEnds(panels, ids[0] ?? '');
     case 'thick-joint':
     case 'thin-joint':
       if (part === undefined) return [];
@@ -65,8 +64,8 @@ function upright({ y, height }: Box, x: Mm): Span {
 }
 
 /** Both ends of a bed. */
-function bedEnds(wall: Wall, bed: string): readonly Span[] {
-  for (const { placed } of surveyOf(wall).panels) {
+function bedEnds(panels: readonly PanelSurvey[], bed: string): readonly Span[] {
+  for (const { placed } of panels) {
     const each = placed.find(({ unit }) => bedId(unit.id) === bed);
     if (each?.bed == null) continue;
     const { unit } = each;

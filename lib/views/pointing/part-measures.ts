@@ -1,6 +1,5 @@
 import { formatLength, type LengthSystem, type Mm } from '../../units';
-import type { Wall } from '../../wall/model';
-import { type Placed, surveyOf } from '../../wall/survey';
+import type { Placed, Survey } from '../../wall/survey';
 import { faceDepth } from '../unit-outline';
 import { seenOn } from './condition-words';
 
@@ -8,8 +7,8 @@ import { seenOn } from './condition-words';
  * What the drawing of a unit shows, as a rule laid on it would read it, for a list: size, where its two ends stand against the face
  * line, and what is on its face. Measures to the whole millimetre; never whether they are right.
  */
-export function unitMeasures(wall: Wall, system: LengthSystem): ReadonlyMap<string, string> {
-  const placed = surveyOf(wall).panels.flatMap((survey) => survey.placed);
+export function unitMeasures({ panels }: Survey, system: LengthSystem): ReadonlyMap<string, string> {
+  const placed = panels.flatMap((survey) => survey.placed);
   return new Map(placed.map((each) => [each.unit.id, measuresOf(each, system)]));
 }
 

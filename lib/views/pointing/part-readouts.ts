@@ -1,7 +1,7 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../../units';
 import { isTall, type Tie, topCourseOf, type Wall } from '../../wall/model';
 import { bedId, headId } from '../../wall/part-id';
-import { headWidth, type Placed, surveyOf } from '../../wall/survey';
+import { headWidth, type Placed, type Survey } from '../../wall/survey';
 import { offSquare, turnOf } from '../plan/corner';
 import type { View } from '../view';
 import type { Distance } from '../viewing-conditions';
@@ -12,7 +12,7 @@ import { seenOn } from './condition-words';
  * is right. Only what the view shows is said: a tie's strap has no length from in front, and nobody reads a joint from six metres.
  */
 export function partReadouts(
-  wall: Wall,
+  { wall, panels }: Survey,
   view: View,
   system: LengthSystem,
   distance: Distance = 'near',
@@ -21,7 +21,7 @@ export function partReadouts(
   const length = (mm: Mm): string => (system === 'mm' ? formatMm(Math.round(mm)) : formatInches(mm));
   const near = (words: string): string => (distance === 'near' ? words : '');
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
-  for (const survey of surveyOf(wall).panels) {
+  for (const survey of panels) {
     for (const placed of survey.placed) {
       const { unit, bed, right } = placed;
       readouts.set(unit.id, `${unitReadout(placed)}${seenOn(unit.condition)}`);

@@ -1,10 +1,10 @@
 import type { Drawing } from '../../drawing/shape';
 import { type Box, distanceTo } from '../../geometry/box';
 import type { LengthSystem } from '../../units';
-import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/part-id';
 import { partName } from '../../wall/part-names';
-import { type Part, partsOf } from '../../wall/parts';
+import type { Part } from '../../wall/parts';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { ticketReadout } from '../tickets/words';
 import type { View } from '../view';
 import type { Distance } from '../viewing-conditions';
@@ -38,7 +38,7 @@ const KINDS: Readonly<Record<Layer, readonly PartKind[]>> = {
  * nothing of that layer, what it does show: there is always something to point at.
  */
 export function targetRows(
-  wall: Wall,
+  surveyed: SurveyedWall,
   view: View,
   drawing: Drawing,
   layer: Layer,
@@ -46,24 +46,23 @@ export function targetRows(
   distance: Distance = 'near',
 ): readonly TargetRow[] {
   const readouts = new Map([
-    ...partReadouts(wall, view, system, distance),
-    ...wall.batches.map((batch) => [batch.id, ticketReadout(batch)] as const),
+    ...partReadouts(surveyed, view, system, distance),
+    ...surveyed.wall.batches.map((batch) => [batch.id, ticketReadout(batch)] as const),
   ]);
   for (const each of [layer, 'fixings', 'units'] as const) {
-    const rows = rowsOfLayer(wall, view, drawing, each, readouts);
+    const rows = rowsOfLayer(surveyed, view, drawing, each, readouts);
     if (rows.length > 0) return rows;
   }
   return [];
 }
 
 function rowsOfLayer(
-  wall: Wall,
+  { wall, parts }: SurveyedWall,
   view: View,
   drawing: Drawing,
   layer: Layer,
   readouts: ReadonlyMap<string, string>,
 ): readonly TargetRow[] {
-  const parts = partsOf(wall);
   const rows = new Map<string, Map<string, Target>>();
   for (const { part: id, x, y, width, height } of drawing.spots) {
     const part = parts.get(id);

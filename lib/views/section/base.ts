@@ -7,6 +7,7 @@ import type { Ring } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { type Support, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { cutSupport, flashingAt, unitsCut } from './cut-parts';
 import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
 import { baseSpots, LEDGE_DEEP } from './spots';
@@ -17,7 +18,12 @@ const COURSES = 8;
 const GROUND: Mm = -170;
 
 /** A cut through the base: ledge, flashing, first courses, air space and backing; below it the whole base, seen from in front. */
-export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, system: LengthSystem): Drawing {
+export function baseSection(
+  { wall, parts }: SurveyedWall,
+  survey: PanelSurvey,
+  ledge: Support,
+  system: LengthSystem,
+): Drawing {
   const x = cutPlace(survey, ledge);
   const first = unitsCut(survey, x)[0]?.unit;
   const face = first?.set ?? 0;
@@ -87,7 +93,7 @@ export function baseSection(wall: Wall, survey: PanelSurvey, ledge: Support, sys
       },
     ],
     frames: [strip.frame],
-    spots: baseSpots(wall, survey, strip.frame, ledge),
+    spots: baseSpots(parts, survey, strip.frame, ledge),
   };
 }
 

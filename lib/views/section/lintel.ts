@@ -4,8 +4,9 @@ import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines, type Pieces } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
-import type { Opening, Support, Wall } from '../../wall/model';
+import type { Opening, Support } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { cutSupport, unitsCut } from './cut-parts';
 import { flashingOver, frameUnder } from './opening-head';
 import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
@@ -17,12 +18,13 @@ const BELOW: Mm = 230;
 
 /** A cut through the head of an opening: the steel with its legs, the units over it; below it the whole lintel from in front. */
 export function headSection(
-  wall: Wall,
+  surveyed: SurveyedWall,
   survey: PanelSurvey,
   opening: Opening,
   lintel: Support | null,
   system: LengthSystem,
 ): Drawing {
+  const { wall } = surveyed;
   const x = opening.x + opening.width / 2 + 1;
   const head = opening.y + opening.height;
   const high = head + COURSES * wall.gauge + 6;
@@ -82,7 +84,7 @@ export function headSection(
       },
     ],
     frames: [strip.frame],
-    spots: headSpots(wall, survey, opening, lintel, strip.frame),
+    spots: headSpots(surveyed, survey, opening, lintel, strip.frame),
   };
   return seen;
 }

@@ -6,7 +6,8 @@ import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import type { Opening, Wall } from '../../wall/model';
 import { bedId } from '../../wall/part-id';
-import { type PanelSurvey, surveyOf } from '../../wall/survey';
+import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf } from '../course-rows';
 import { faceDepth } from '../unit-outline';
 import { type View, ViewError } from '../view';
@@ -23,11 +24,11 @@ const SILL_HIGH: Mm = 48;
 
 /** The whole height of a wall cut at x, seen from its right side: the face out to the right, against a plumb line. */
 export function sideView(
-  wall: Wall,
+  { wall, panels }: SurveyedWall,
   { panel: id, x }: Extract<View, { kind: 'side-section' }>,
   system: LengthSystem,
 ): Drawing {
-  const survey = surveyOf(wall).panels.find(({ panel }) => panel.id === id);
+  const survey = panels.find(({ panel }) => panel.id === id);
   if (survey === undefined) throw new ViewError(`side: no wall "${id}"`);
   const high = topOf(survey) + 6;
   const opening = survey.openings.find((each) => x > each.x && x < each.x + each.width) ?? null;

@@ -1,18 +1,24 @@
 import { type Frame, onSheet, type Spot } from '../../drawing/shape';
 import type { Mm } from '../../units';
-import type { Opening, Support, Wall } from '../../wall/model';
-import { partsOf } from '../../wall/parts';
+import type { Opening, Support } from '../../wall/model';
+import type { Part } from '../../wall/parts';
 import type { PanelSurvey } from '../../wall/survey';
+import type { SurveyedWall } from '../../wall/surveyed';
 import { baseCourses } from './support-strip';
 
 /** How deep a cut ledge is drawn, mm. */
 export const LEDGE_DEEP: Mm = 250;
 
 /** In a section one points at the ledges and the first courses on the strip, and at the cut ledge itself. */
-export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: Support): readonly Spot[] {
+export function baseSpots(
+  parts: ReadonlyMap<string, Part>,
+  survey: PanelSurvey,
+  frame: Frame,
+  ledge: Support,
+): readonly Spot[] {
   const spots: Spot[] = [];
   const courses = baseCourses(survey);
-  for (const part of partsOf(wall).values()) {
+  for (const part of parts.values()) {
     const { id, kind, panel, course } = part;
     if (panel !== survey.panel.id) continue;
     const low =
@@ -36,7 +42,7 @@ export function baseSpots(wall: Wall, survey: PanelSurvey, frame: Frame, ledge: 
 
 /** One points at the lintel, in the cut or along its strip, at the opening, and at the units over it. */
 export function headSpots(
-  wall: Wall,
+  { wall, parts }: SurveyedWall,
   survey: PanelSurvey,
   opening: Opening,
   lintel: Support | null,
@@ -44,7 +50,7 @@ export function headSpots(
 ): readonly Spot[] {
   const head = opening.y + opening.height;
   const spots: Spot[] = [];
-  for (const { id, kind, panel, x, y, width, height } of partsOf(wall).values()) {
+  for (const { id, kind, panel, x, y, width, height } of parts.values()) {
     if (panel !== survey.panel.id) continue;
     const over =
       kind === 'unit' &&

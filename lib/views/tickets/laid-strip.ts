@@ -3,8 +3,8 @@ import { lines, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
-import type { Batch, Unit, Wall } from '../../wall/model';
-import { type Placed, surveyOf } from '../../wall/survey';
+import type { Batch, Unit } from '../../wall/model';
+import type { Placed, Survey } from '../../wall/survey';
 import { unitColours } from '../wall-colours';
 
 /** A narrow strip of the wall from in front, and how high on the sheet the courses of a mixing stand in it. */
@@ -15,8 +15,8 @@ export interface LaidStrip {
 }
 
 /** Every course of the first panel, cut to a strip that fills `box`, but shows a whole unit of the wall across at least. */
-export function laidStrip(wall: Wall, box: Box): LaidStrip {
-  const [survey] = surveyOf(wall).panels;
+export function laidStrip({ wall, panels }: Survey, box: Box): LaidStrip {
+  const [survey] = panels;
   const courses = survey?.courses ?? [];
   const top = Math.max(...courses.flat().map(({ unit }) => unit.y + unit.height));
   const scale = Math.min(box.height / top, box.width / wall.family.length);

@@ -5,8 +5,9 @@ import type { Box } from '../../geometry/box';
 import { spacedOut } from '../../geometry/interval';
 import type { Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
-import type { Batch, Wall } from '../../wall/model';
+import type { Batch } from '../../wall/model';
 import { batchNumber } from '../../wall/part-id';
+import type { Survey } from '../../wall/survey';
 import { ViewError } from '../view';
 import { laidStrip } from './laid-strip';
 import { ticketPaper } from './paper';
@@ -34,11 +35,11 @@ const RULES: readonly Mm[] = [270, 116, 59];
  * What was written down at the mixer: a ticket a mixing, the first at the bottom, as the wall went up, each tied to the courses that
  * were laid with it in a strip of the wall. The strip is at one scale, the tickets are at none.
  */
-export function ticketsView(wall: Wall): Drawing {
-  const { batches } = wall;
+export function ticketsView(survey: Survey): Drawing {
+  const { batches } = survey.wall;
   if (batches.length === 0) throw new ViewError('tickets: this wall has no mixing tickets');
   const high = batches.length * PITCH;
-  const strip = laidStrip(wall, { ...STRIP, y: 0, height: high - MARGIN });
+  const strip = laidStrip(survey, { ...STRIP, y: 0, height: high - MARGIN });
   const tickets = batches.map((batch, index) => ticketAt(batch, index * PITCH));
   const reaches = batches.map((batch) => strip.reachOf(batch));
   const ties = reaches.map((reach, index) => tieTo(reach, strip.left, index * PITCH));

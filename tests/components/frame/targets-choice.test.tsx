@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, expect, test, vi } from 'vitest';
 import { TargetsChoice } from '../../../app/frame/targets-choice';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handWall } from '../../lib/views/hand-wall';
 
 afterEach(() => {
@@ -31,7 +32,7 @@ test.each([
   const onPick = vi.fn();
   const { container } = render(
     <WallDrawing
-      wall={handWall()}
+      surveyed={surveyedWall(handWall())}
       view={{ kind: 'front' }}
       marks={[]}
       selected={null}

@@ -14,7 +14,7 @@ import { HAND_TIE, handWall } from '../../lib/views/hand-wall';
 const SECOND_TIE = { ...HAND_TIE, id: 'A-tie3.1' as const, course: 3, y: 215 };
 const WALL = handWall({ ties: [HAND_TIE, SECOND_TIE] });
 const SURVEY = surveyOf(WALL);
-const PARTS = partsOf(WALL);
+const PARTS = partsOf(surveyOf(WALL));
 
 /** The bench beside a list of parts, as the wall page holds it: picking another part keeps the bench. */
 function Harness({ first, system = 'mm' }: { readonly first: string; readonly system?: LengthSystem }) {

@@ -7,10 +7,12 @@ import type { DrawnMark } from '../../../components/wall/wall-drawing';
 import { TicketLines } from '../../../components/wall-page/ticket-lines';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
 import { HAND_BATCHES, handWall } from '../../lib/views/hand-wall';
 
 const WALL = handWall({ batches: HAND_BATCHES });
+const SURVEYED = surveyedWall(WALL);
 const SECOND = /^Mixing 2, courses 3 to 4, .* 300 minutes from mixing to the last unit laid$/;
 
 function Stage(props: { readonly onPick?: (part: string) => void; readonly marks?: readonly DrawnMark[] }) {
@@ -20,7 +22,7 @@ function Stage(props: { readonly onPick?: (part: string) => void; readonly marks
   return (
     <DrawContext value={drawingOf}>
       <WallStage
-        wall={WALL}
+        surveyed={SURVEYED}
         label="Wall"
         views={viewChoices(WALL)}
         viewKey={key}

@@ -1,10 +1,11 @@
 import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { viewChoices, viewKeyFor, viewOf } from '../../../lib/wall-page/view-choices';
 import { HAND_BATCHES, handWall, handWindow } from '../../lib/views/hand-wall';
 
@@ -20,10 +21,11 @@ function Stage({
   readonly onPaper?: boolean;
 }) {
   const [key, setKey] = useState('front');
+  const surveyed = useMemo(() => surveyedWall(wall), [wall]);
   return (
     <DrawContext value={drawingOf}>
       <WallStage
-        wall={wall}
+        surveyed={surveyed}
         label="Wall"
         views={viewChoices(wall)}
         viewKey={key}

@@ -5,15 +5,16 @@ import { describe, expect, test, vi } from 'vitest';
 import { DrawContext } from '../../../components/wall/draw-context';
 import { type DrawnMark, WallDrawing, type WallDrawingProps } from '../../../components/wall/wall-drawing';
 import { drawingOf } from '../../../lib/views/draw-view';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handTall, handWall, handWindow } from '../../lib/views/hand-wall';
 
-const WALL = handWall();
+const WALL = surveyedWall(handWall());
 
 function drawing(other: Partial<WallDrawingProps> = {}) {
   return (
     <DrawContext value={drawingOf}>
       <WallDrawing
-        wall={WALL}
+        surveyed={WALL}
         view={{ kind: 'front' }}
         marks={[]}
         selected={null}
@@ -44,7 +45,7 @@ describe('the grid over the drawing', () => {
   test('the layer decides what can be pointed at', () => {
     const { rerender } = render(drawing({ layer: 'joints' }));
     expect(cell('Bed joint under unit 2, course 1, left 10 mm, right 10 mm')).toBeInTheDocument();
-    rerender(drawing({ layer: 'fixings', wall: handWindow() }));
+    rerender(drawing({ layer: 'fixings', surveyed: surveyedWall(handWindow()) }));
     expect(cell('The window opening, 210 mm wide, 130 mm high')).toBeInTheDocument();
     expect(screen.queryByRole('gridcell', { name: /unit/ })).not.toBeInTheDocument();
   });
@@ -56,7 +57,7 @@ describe('the grid over the drawing', () => {
   });
 
   test('nothing aloud says right or wrong', () => {
-    render(drawing({ wall: handWindow(), layer: 'joints' }));
+    render(drawing({ surveyed: surveyedWall(handWindow()), layer: 'joints' }));
     const names = screen.getAllByRole('gridcell').map((each) => each.getAttribute('aria-label'));
     expect(names.filter((name) => /too|wrong|bad|fault|thin|thick/.test(name ?? ''))).toEqual([]);
   });
@@ -80,7 +81,7 @@ describe('by keyboard', () => {
 
   test('beside and over what stands through three courses there is no dead end', async () => {
     const user = userEvent.setup();
-    render(drawing({ wall: handTall(), selected: 'A2.1' }));
+    render(drawing({ surveyed: surveyedWall(handTall()), selected: 'A2.1' }));
     await user.tab();
     await user.keyboard('{ArrowUp}{ArrowLeft}');
     expect(cell('Course 1, quoin at the left end, unit 1, standing through course 3')).toHaveFocus();

@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
 import { WallList } from '../../../components/wall/wall-list';
 import type { Distance } from '../../../lib/views/viewing-conditions';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handTall, handWall } from '../../lib/views/hand-wall';
 
 function list(
@@ -23,7 +24,7 @@ function list(
   }));
   return (
     <WallList
-      wall={wall}
+      surveyed={surveyedWall(wall)}
       view={{ kind: 'front' }}
       marks={marks}
       selected={selected}

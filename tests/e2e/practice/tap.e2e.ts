@@ -9,6 +9,8 @@ import { inspect } from '../../../lib/inspect/inspect';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { partName } from '../../../lib/wall/part-names';
 import { partsOf } from '../../../lib/wall/parts';
+import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { LOOKS, openBrowser, visit } from '../browser';
 import { NO_DOUBLE_TAP_MS } from './practice-steps';
 
@@ -27,8 +29,12 @@ test.each(LOOKS)(
     await page.locator('[data-ready="true"] [data-measured="true"]').waitFor();
     const brief = parseCode(FIRST);
     const { wall } = layByCode(brief);
-    const parts = partsOf(wall);
-    const drawing = drawingOf(wall, { kind: 'front' }, brief.rules === 'united-states' ? 'inches' : 'mm');
+    const parts = partsOf(surveyOf(wall));
+    const drawing = drawingOf(
+      surveyedWall(wall),
+      { kind: 'front' },
+      brief.rules === 'united-states' ? 'inches' : 'mm',
+    );
     const [finding, ...others] = inspect(wall, brief.rules);
     if (finding === undefined || others.length > 0) throw new RangeError('the first wall has not one fault');
     const { region } = finding;

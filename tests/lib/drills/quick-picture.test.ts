@@ -8,13 +8,14 @@ import { inspect } from '../../../lib/inspect/inspect';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { croppedTo } from '../../../lib/views/front/cropped';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 
 const PLACES = Array.from({ length: WALLS_A_ROUND }, (_, place) => place);
 const SORTS = QUICK_LOOKS.flatMap((look) => QUICK_LEVELS.map((level) => ({ look, level })));
 
 /** What can be pointed at in the picture. */
 function shownParts({ wall, view, window }: QuickPicture): ReadonlySet<string> {
-  const drawing = drawingOf(wall, view, 'mm');
+  const drawing = drawingOf(surveyedWall(wall), view, 'mm');
   return new Set((window ? croppedTo(drawing, window) : drawing).spots.map(({ part }) => part));
 }
 
@@ -50,7 +51,7 @@ test('up close nothing beside the window can be seen or pointed at', () => {
   const picture = quickPicture({ look: 'close', level: 1, rules: 'canada', round: 5 }, 0);
   const { window } = picture;
   if (window === null) throw new RangeError('no window');
-  const whole = drawingOf(picture.wall, picture.view, 'mm');
+  const whole = drawingOf(surveyedWall(picture.wall), picture.view, 'mm');
   const seen = croppedTo(whole, window);
   expect([seen.box.width, seen.box.height]).toEqual([600, 400]);
   expect(seen.labels).toEqual([]);

@@ -2,16 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { grade as gradeBy } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
 import { parseMarks } from '../../../lib/exercise/read-marks';
-import { surveyed } from '../../../lib/exercise/surveyed';
 import { layPlan } from '../../../lib/generate/generate';
 import { planWith } from '../../../lib/generate/planner';
 import { inspect } from '../../../lib/inspect/inspect';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { RawMark } from '../../../lib/marking/mark';
 import type { Wall } from '../../../lib/wall/model';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 
 const grade = (wall: Wall, rules: RuleSetId, marks: readonly RawMark[]) =>
-  gradeBy(keyOf(surveyed(wall), rules), marks);
+  gradeBy(keyOf(surveyedWall(wall), rules), marks);
 
 const proud = layPlan(
   planWith('plain-panel', 'anchored', 'canada', [{ fault: 'proud-unit', severity: 3 }], 5),

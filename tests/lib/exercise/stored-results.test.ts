@@ -3,14 +3,14 @@ import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
 import type { Result } from '../../../lib/exercise/result';
 import { formatResults, parseResults } from '../../../lib/exercise/stored-results';
-import { surveyed } from '../../../lib/exercise/surveyed';
 import { layPlan } from '../../../lib/generate/generate';
 import { planWith } from '../../../lib/generate/planner';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 
 const proud = layPlan(
   planWith('plain-panel', 'anchored', 'canada', [{ fault: 'proud-unit', severity: 3 }], 5),
 );
-const key = keyOf(surveyed(proud), 'canada');
+const key = keyOf(surveyedWall(proud), 'canada');
 const [unit = ''] = key.findings[0]?.parts ?? [];
 /** The fault found with all that can be said of it, and a false mark that is explained. */
 const RESULT = grade(key, [

@@ -17,7 +17,7 @@ import {
 } from '../views/hand-wall';
 
 function at(wall: Wall, instrument: InstrumentId, id: string, turn: Turn = {}): readonly Reading[] {
-  const part = partsOf(wall).get(id);
+  const part = partsOf(surveyOf(wall)).get(id);
   if (part === undefined) throw new Error(`no such part: ${id}`);
   return readAt(surveyOf(wall), instrument, part, turn);
 }
@@ -232,7 +232,7 @@ describe('words', () => {
 });
 
 describe('between two points', () => {
-  const from = (wall: Wall, id: string) => ({ from: partsOf(wall).get(id) ?? null });
+  const from = (wall: Wall, id: string) => ({ from: partsOf(surveyOf(wall)).get(id) ?? null });
 
   test('from one tie to another: across and up', () => {
     const wall = handWall({ ties: TIES });

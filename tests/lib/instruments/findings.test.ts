@@ -52,7 +52,7 @@ test('every finding of a laid wall can be read at one of its parts, in its own u
     const law = lawWall(n);
     const wall = layLawWall(law);
     const survey = surveyOf(wall);
-    const all = partsOf(wall);
+    const all = partsOf(surveyOf(wall));
     for (const finding of inspect(wall, law.rules)) {
       seen.add(finding.check);
       const { within } = toleranceOf(finding.check, finding);

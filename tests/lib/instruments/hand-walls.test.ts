@@ -30,7 +30,7 @@ function instrumentsFor(check: CheckId, found: Measured): readonly InstrumentId[
 // What is wrong with these walls was worked on paper from the definitions alone (tests/naive): here the instruments read the same figures.
 test.each(FAULTY.map((each) => [each.name, each] as const))('%s', (_, { wall, expected }) => {
   const survey = surveyOf(wall);
-  const all = partsOf(wall);
+  const all = partsOf(surveyOf(wall));
   for (const { check, measured, parts } of expected) {
     const unit = unitOf(check, measured);
     const found = { measured, unit };
@@ -55,7 +55,7 @@ test.each(FAULTY.map((each) => [each.name, each] as const))(
   '%s, written down in sixteenths of an inch',
   (_, { wall, expected }) => {
     const survey = surveyOf(wall);
-    const all = partsOf(wall);
+    const all = partsOf(surveyOf(wall));
     for (const { check, measured, parts } of expected) {
       const found = { measured, unit: unitOf(check, measured) };
       const { within } = toleranceOf(check, found);

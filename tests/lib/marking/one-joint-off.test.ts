@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
-import { surveyed } from '../../../lib/exercise/surveyed';
 import type { RawMark } from '../../../lib/marking/mark';
 import { withOneJointOff } from '../../../lib/marking/one-joint-off';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handWall } from '../views/hand-wall';
 import { sampleFinding, sampleMark } from './samples';
 
@@ -14,7 +14,7 @@ import { sampleFinding, sampleMark } from './samples';
  */
 const OPEN = sampleFinding('open-head', ['A3.1/2', 'A3.1', 'A3.2'], [200, 150, 10, 60]);
 
-const KEY = { ...keyOf(surveyed(handWall()), 'canada'), findings: [OPEN] };
+const KEY = { ...keyOf(surveyedWall(handWall()), 'canada'), findings: [OPEN] };
 
 function marked(...marks: readonly RawMark[]) {
   const { score, findings, marks: told } = grade(KEY, marks);

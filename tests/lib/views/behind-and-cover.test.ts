@@ -6,6 +6,8 @@ import { beforeCoverView } from '../../../lib/views/behind/before-cover';
 import { behindView } from '../../../lib/views/behind/behind';
 import { strapBox } from '../../../lib/views/behind/straps';
 import { caliper, partReadouts } from '../../../lib/views/pointing/part-readouts';
+import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_PANEL, HAND_TIE, handWall, handWallWith } from './hand-wall';
 
 const areasOf = ({ shapes }: Drawing, fill: string) =>
@@ -36,13 +38,13 @@ describe('before cover', () => {
 
   test('every tie carries its reading', () => {
     const wall = handWall({ ties: [HAND_TIE, { ...HAND_TIE, id: 'A-tie2.2', x: 520, thickness: 0.48 }] });
-    const texts = beforeCoverView(wall, 'mm').labels.map(({ text }) => text);
+    const texts = beforeCoverView(surveyedWall(wall), 'mm').labels.map(({ text }) => text);
     expect(texts.filter((text) => text.endsWith(' mm'))).toEqual(['1.00 mm', '0.48 mm']);
   });
 
   test('tapes count from the left end and from the ledge', () => {
     const numbers = (system: 'mm' | 'inches') =>
-      beforeCoverView(handWall(), system)
+      beforeCoverView(surveyedWall(handWall()), system)
         .labels.map(({ text }) => text)
         .filter((text) => /^\d+$/.test(text));
     // 620 along and 280 up: numbers at 0 and 500, and at 0. In inches every 16: 24.4 along, 11 up.
@@ -67,15 +69,15 @@ describe('a corner from above, before cover', () => {
   });
 
   test('says how far 1 m along the return lies off the square line, to the eye and aloud', () => {
-    const { labels } = beforeCoverView(turned, 'mm');
+    const { labels } = beforeCoverView(surveyedWall(turned), 'mm');
     expect(labels.map(({ text }) => text)).toContain('280 mm off the dotted');
-    expect(partReadouts(turned, { kind: 'before-cover' }, 'mm').get('A-B-corner')).toBe(
+    expect(partReadouts(surveyOf(turned), { kind: 'before-cover' }, 'mm').get('A-B-corner')).toBe(
       ', 1000 mm along wall B lies 280 mm off square',
     );
   });
 
   test('is where the corner is picked, and inside the sheet', () => {
-    const { spots, box } = beforeCoverView(turned, 'mm');
+    const { spots, box } = beforeCoverView(surveyedWall(turned), 'mm');
     const [spot, ...others] = spots.filter(({ part }) => part === 'A-B-corner');
     expect(others).toEqual([]);
     // From the end of wall A, 1000 to the left, to 280 right of the corner.
@@ -84,7 +86,7 @@ describe('a corner from above, before cover', () => {
   });
 
   test('a wall without a corner has none', () => {
-    expect(beforeCoverView(handWall(), 'mm').labels.map(({ text }) => text)).not.toContain(
+    expect(beforeCoverView(surveyedWall(handWall()), 'mm').labels.map(({ text }) => text)).not.toContain(
       'Corner from above',
     );
   });
@@ -95,7 +97,7 @@ describe('behind a unit', () => {
   const adhered = handWallWith('A2.2', { back }, { masonry: 'adhered', cavity: 0, supports: [], ties: [] });
 
   test('mortar is cut off at the edges of the unit and stays on its own side', () => {
-    const [rings = []] = areasOf(behindView(adhered, 'A2.2', 'mm'), 'url:mortar');
+    const [rings = []] = areasOf(behindView(surveyedWall(adhered), 'A2.2', 'mm'), 'url:mortar');
     const points = rings.flat();
     expect(Math.min(...points.map(([x]) => x))).toBe(0);
     expect(Math.max(...points.map(([, y]) => y))).toBe(60);
@@ -104,7 +106,7 @@ describe('behind a unit', () => {
   });
 
   test('ten by ten fields', () => {
-    const grids = behindView(adhered, 'A2.2', 'mm').shapes.flatMap((shape) =>
+    const grids = behindView(surveyedWall(adhered), 'A2.2', 'mm').shapes.flatMap((shape) =>
       shape.kind === 'area' && shape.pen?.paint === '#1f4f80' ? [shape.rings] : [],
     );
     expect(grids.map((rings) => rings.length)).toEqual([22]);
@@ -112,15 +114,17 @@ describe('behind a unit', () => {
 
   test('anchored: the strap lies in the bed under the unit as deep as it is embedded', () => {
     // Tie over course 2 at 310 lies under A3.2, which starts at 210: its strap from 88 to 112, 40 deep from the back of the bed.
-    const [rings = []] = areasOf(behindView(handWall(), 'A3.2', 'mm'), '#8d989e');
+    const [rings = []] = areasOf(behindView(surveyedWall(handWall()), 'A3.2', 'mm'), '#8d989e');
     const [lowLeft, , highRight] = rings[0] ?? [];
     expect(lowLeft).toEqual([88, -130]);
     expect(highRight).toEqual([112, -64]);
-    expect(areasOf(behindView(handWall(), 'A4.1', 'mm'), '#8d989e')).toEqual([]);
+    expect(areasOf(behindView(surveyedWall(handWall()), 'A4.1', 'mm'), '#8d989e')).toEqual([]);
   });
 
   test('a unit that is not there', () => {
-    expect(() => behindView(handWall(), 'A9.9', 'mm')).toThrow('behind: this wall has no unit "A9.9"');
+    expect(() => behindView(surveyedWall(handWall()), 'A9.9', 'mm')).toThrow(
+      'behind: this wall has no unit "A9.9"',
+    );
   });
 });
 

@@ -6,6 +6,8 @@ import { blemishes } from '../../../lib/views/front/blemishes';
 import { frontView } from '../../../lib/views/front/front';
 import { partReadouts } from '../../../lib/views/pointing/part-readouts';
 import { CONDITIONS, type Unit } from '../../../lib/wall/model';
+import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handUnits, handWall, handWallWith } from './hand-wall';
 
 const MARKS = ['chip', 'flake', 'crumbling', 'smear', 'stain'] as const;
@@ -40,8 +42,12 @@ describe.each(MARKS)('%s', (condition) => {
 
   test('is drawn over the unit that has it, and is the same each time', () => {
     const wall = handWallWith('A2.2', { condition });
-    expect(frontView(wall, 'mm').shapes.length).toBeGreaterThan(frontView(handWall(), 'mm').shapes.length);
-    expect(frontView(wall, 'mm')).toEqual(frontView(handWallWith('A2.2', { condition }), 'mm'));
+    expect(frontView(surveyedWall(wall), 'mm').shapes.length).toBeGreaterThan(
+      frontView(surveyedWall(handWall()), 'mm').shapes.length,
+    );
+    expect(frontView(surveyedWall(wall), 'mm')).toEqual(
+      frontView(surveyedWall(handWallWith('A2.2', { condition })), 'mm'),
+    );
   });
 });
 
@@ -91,7 +97,7 @@ test.each([
   ['hairline', ', stretcher, with a thin crack'],
   ['sound', ', stretcher'],
 ] as const)('a unit with %s says so after its name', (condition, words) => {
-  const readouts = partReadouts(handWallWith('A2.2', { condition }), { kind: 'front' }, 'mm');
+  const readouts = partReadouts(surveyOf(handWallWith('A2.2', { condition })), { kind: 'front' }, 'mm');
   expect(readouts.get('A2.2')).toBe(words);
 });
 
@@ -102,6 +108,6 @@ test('no reading judges', () => {
       condition: CONDITIONS[at % CONDITIONS.length] ?? 'sound',
     })),
   });
-  const said = [...partReadouts(wall, { kind: 'front' }, 'mm').values()].join();
+  const said = [...partReadouts(surveyOf(wall), { kind: 'front' }, 'mm').values()].join();
   expect(said).not.toMatch(/sound|too|wrong|bad|fault|loose|danger|harmless/);
 });

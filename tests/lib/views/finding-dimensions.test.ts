@@ -4,6 +4,7 @@ import type { FindingDimension } from '../../../lib/views/pointing/finding-dimen
 import { findingDimensions, measureText } from '../../../lib/views/pointing/finding-dimensions';
 import { spansOf } from '../../../lib/views/pointing/finding-spans';
 import type { Wall } from '../../../lib/wall/model';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_TIE, handWall, handWallWith, handWindow } from './hand-wall';
 
 const REGION = { panel: 'A', x: 210, y: 140, width: 200, height: 70 };
@@ -12,7 +13,8 @@ function dimension(check: string, parts: readonly string[], other: Partial<Findi
   return { number: 1, check, parts, region: REGION, measured: 6, unit: 'mm', ...other };
 }
 
-const ends = (wall: Wall, of: FindingDimension) => spansOf(wall, of).map(({ from, to }) => [from, to]);
+const ends = (wall: Wall, of: FindingDimension) =>
+  spansOf(surveyedWall(wall), of).map(({ from, to }) => [from, to]);
 
 describe('where a measure is taken', () => {
   test('a tapering bed: at both ends of the unit', () => {
@@ -48,7 +50,7 @@ describe('where a measure is taken', () => {
   test('a course: from the level through its left end to its right end', () => {
     // The last unit of course 2 is 95 long, its right end at 620 and 4 mm lower than the first underside at 80.
     const wall = handWallWith('A2.4', { y: 78, fall: 2 });
-    expect(spansOf(wall, dimension('course-off-level', ['A2']))).toEqual([
+    expect(spansOf(surveyedWall(wall), dimension('course-off-level', ['A2']))).toEqual([
       {
         from: [620, 80],
         to: [620, 76],
@@ -63,7 +65,10 @@ describe('where a measure is taken', () => {
   test('perpends: from the plumb line through the furthest left to the furthest right', () => {
     // Heads after A1.1 and A3.1 are centred at 205; A3.2 moved by 6 and its joint widened: its middle at 208.
     const wall = handWallWith('A3.2', { x: 216, length: 194 });
-    const [span] = spansOf(wall, dimension('perpend-drift', ['A1.1/2', 'A3.1/2'], { measured: 3 }));
+    const [span] = spansOf(
+      surveyedWall(wall),
+      dimension('perpend-drift', ['A1.1/2', 'A3.1/2'], { measured: 3 }),
+    );
     expect(span).toEqual({
       from: [205, 210],
       to: [208, 210],
@@ -99,8 +104,8 @@ describe('where a measure is taken', () => {
   });
 
   test('what has no two ends on the face has none', () => {
-    expect(spansOf(handWall(), dimension('proud-unit', ['A3.2']))).toEqual([]);
-    expect(spansOf(handWall(), dimension('open-head', ['A1.1/2'], { unit: '%' }))).toEqual([]);
+    expect(spansOf(surveyedWall(handWall()), dimension('proud-unit', ['A3.2']))).toEqual([]);
+    expect(spansOf(surveyedWall(handWall()), dimension('open-head', ['A1.1/2'], { unit: '%' }))).toEqual([]);
   });
 });
 
@@ -124,22 +129,22 @@ describe('words', () => {
 
   test('at an end of the sheet stand on it whole', () => {
     const wall = handWall();
-    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const drawing = drawingOf(surveyedWall(wall), { kind: 'front' }, 'mm');
     const { box } = drawing;
     const region = { panel: 'A', x: 610, y: 0, width: 10, height: 70 };
     const of = dimension('proud-unit', ['A1.3'], { region, unit: 'mm per 4 courses' });
-    const [label] = findingDimensions(wall, drawing, [of], 3, 'mm').labels;
+    const [label] = findingDimensions(surveyedWall(wall), drawing, [of], 3, 'mm').labels;
     // "1: 6 mm over 4 courses": 22 signs of 7.8 px, 3 mm each: 257.4 on either side of the middle.
     expect(label?.at[0]).toBeCloseTo(box.x + box.width - 257.4, 6);
   });
 
   test('of two places beside each other stand on two lines', () => {
     const wall = handWall();
-    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const drawing = drawingOf(surveyedWall(wall), { kind: 'front' }, 'mm');
     const of = (number: number, x: number) =>
       dimension('proud-unit', ['A3.2'], { number, region: { ...REGION, x } });
     const [first, second, third] = findingDimensions(
-      wall,
+      surveyedWall(wall),
       drawing,
       [of(1, 0), of(2, 40), of(3, 300)],
       1,
@@ -152,13 +157,17 @@ describe('words', () => {
 
   test('pass by words that lie between two lines', () => {
     const wall = handWall();
-    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const drawing = drawingOf(surveyedWall(wall), { kind: 'front' }, 'mm');
     const of = (number: number, y: number) =>
       dimension('proud-unit', ['A3.2'], { number, region: { ...REGION, y } });
     // The first stands 30 lower than the second, the third at the height of the second: a line of 20 lower it would lie on the first.
-    const heights = findingDimensions(wall, drawing, [of(1, 40), of(2, 70), of(3, 70)], 1, 'mm').labels.map(
-      ({ at }) => at[1],
-    );
+    const heights = findingDimensions(
+      surveyedWall(wall),
+      drawing,
+      [of(1, 40), of(2, 70), of(3, 70)],
+      1,
+      'mm',
+    ).labels.map(({ at }) => at[1]);
     const [first = 0, , third = 0] = heights;
     expect(Math.abs(first - third)).toBeGreaterThanOrEqual(20);
     expect(new Set(heights).size).toBe(3);
@@ -166,9 +175,9 @@ describe('words', () => {
 
   test('carry the number; of a tapering bed both ends too', () => {
     const wall = handWallWith('A3.2', { y: 152, fall: 6 });
-    const drawing = drawingOf(wall, { kind: 'front' }, 'mm');
+    const drawing = drawingOf(surveyedWall(wall), { kind: 'front' }, 'mm');
     const { labels } = findingDimensions(
-      wall,
+      surveyedWall(wall),
       drawing,
       [dimension('tapering-bed', ['A3.2-bed', 'A3.2'], { number: 4 })],
       1,
@@ -179,15 +188,21 @@ describe('words', () => {
 });
 
 test('where a view shows the part but not its face, words stand over the part', () => {
-  const drawing = drawingOf(handWall(), { kind: 'behind', unit: 'A3.2' }, 'mm');
+  const drawing = drawingOf(surveyedWall(handWall()), { kind: 'behind', unit: 'A3.2' }, 'mm');
   const of = dimension('missing-back-mortar', ['A3.1', 'A3.2'], { measured: 62, unit: '%' });
-  const { labels } = findingDimensions(handWall(), drawing, [of], 0.5, 'mm');
+  const { labels } = findingDimensions(surveyedWall(handWall()), drawing, [of], 0.5, 'mm');
   // The unit is 200 × 60 on its sheet; the words 32 px over it, which is 16 mm.
   expect(labels.map(({ text, at }) => [text, ...at])).toEqual([['1: 62 %', 100, 76]]);
 });
 
 test('nothing is drawn where the view shows neither that face nor that part', () => {
-  const drawing = drawingOf(handWall(), { kind: 'behind', unit: 'A1.1' }, 'mm');
-  const drawn = findingDimensions(handWall(), drawing, [dimension('proud-unit', ['A3.2'])], 1, 'mm');
+  const drawing = drawingOf(surveyedWall(handWall()), { kind: 'behind', unit: 'A1.1' }, 'mm');
+  const drawn = findingDimensions(
+    surveyedWall(handWall()),
+    drawing,
+    [dimension('proud-unit', ['A3.2'])],
+    1,
+    'mm',
+  );
   expect(drawn).toEqual({ shapes: [], labels: [] });
 });

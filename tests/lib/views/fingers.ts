@@ -6,7 +6,6 @@ import { placesFor } from '../../../components/wall-page/faults-at';
 import type { Drawing } from '../../../lib/drawing/shape';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
-import { surveyed } from '../../../lib/exercise/surveyed';
 import { DIFFICULTIES } from '../../../lib/generate/brief';
 import { type Chance, chanceOf } from '../../../lib/generate/chance';
 import { layWall } from '../../../lib/generate/generate';
@@ -17,6 +16,7 @@ import type { Finding } from '../../../lib/inspect/finding';
 import { RULE_SETS } from '../../../lib/limits/limit';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
 import { pickedPart } from '../../../lib/wall-page/nearby-parts';
 import { type OpenWall, openWallOf } from '../../../lib/wall-page/open-wall';
@@ -59,7 +59,7 @@ export function fingerTaps(count: number, seed: number): readonly FingerTap[] {
       seed: chance.whole(0, 100_000),
     };
     const wall = layWall(brief);
-    const key = keyOf(surveyed(wall), brief.rules);
+    const key = keyOf(surveyedWall(wall), brief.rules);
     const { findings } = key;
     const shown = shownWall(wall);
     const where = `${brief.topic} ${brief.kind} ${brief.difficulty} ${brief.rules} ${brief.seed}`;
@@ -86,7 +86,8 @@ function shownWall(wall: Wall): ShownWall {
   return {
     open,
     drawingOfKey: (key) => {
-      const drawing = drawn.get(key) ?? drawingOf(wall, viewOf(key, open.firstUnit, wall), 'mm');
+      const drawing =
+        drawn.get(key) ?? drawingOf(surveyedWall(wall), viewOf(key, open.firstUnit, wall), 'mm');
       drawn.set(key, drawing);
       return drawing;
     },

@@ -8,6 +8,7 @@ import { sectionView } from '../../../lib/views/section/section';
 import { outlineOf } from '../../../lib/views/unit-outline';
 import { DAYLIGHT } from '../../../lib/views/viewing-conditions';
 import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_PANEL, handUnits, handWall, handWallWith, handWindow } from './hand-wall';
 
 function areaOf(ring: readonly Point[]): number {
@@ -32,7 +33,7 @@ function shadowsOf(wall: ReturnType<typeof handWall>) {
 const [left, right] = handUnits().filter(({ course }) => course === 1);
 
 describe('where parts lie on the sheet: y still up', () => {
-  const drawing = frontView(handWall(), 'mm');
+  const drawing = frontView(surveyedWall(handWall()), 'mm');
   test.each([
     ['A1.1', [0, 10, 200, 60]],
     ['A1.1-bed', [0, 0, 200, 10]],
@@ -52,7 +53,7 @@ describe('where parts lie on the sheet: y still up', () => {
       plan: { leftX: 620, leftZ: 0, rightX: 620, rightZ: -620 },
     };
     const corner = handWall({ panels: [{ ...HAND_PANEL, rightEnd: 'corner' }, beyond], kind: 'door-corner' });
-    const view = frontView(corner, 'mm');
+    const view = frontView(surveyedWall(corner), 'mm');
     expect(view.frames.map(({ panel, x }) => [panel, x])).toEqual([
       ['A', 0],
       ['B', 920],
@@ -63,7 +64,10 @@ describe('where parts lie on the sheet: y still up', () => {
   test('length and height are dimensioned in the chosen system', () => {
     expect(drawing.labels.map(({ text }) => text)).toEqual(['620 mm', '280 mm']);
     // 620 mm = 24.41 in, 280 mm = 11.02 in; sixteenths: 24 7/16 and 11.
-    expect(frontView(handWall(), 'inches').labels.map(({ text }) => text)).toEqual(['24 7/16 in', '11 in']);
+    expect(frontView(surveyedWall(handWall()), 'inches').labels.map(({ text }) => text)).toEqual([
+      '24 7/16 in',
+      '11 in',
+    ]);
   });
 });
 
@@ -141,8 +145,10 @@ describe('shadows', () => {
 });
 
 test('a section is not asked of a wall that has none', () => {
-  expect(() => sectionView(handWall(), { kind: 'section', at: 'lintel' }, 'mm')).toThrow(
+  expect(() => sectionView(surveyedWall(handWall()), { kind: 'section', at: 'lintel' }, 'mm')).toThrow(
     'section: this wall has none at its lintel',
   );
-  expect(sectionView(handWindow(), { kind: 'section', at: 'lintel' }, 'mm').frames).toHaveLength(1);
+  expect(
+    sectionView(surveyedWall(handWindow()), { kind: 'section', at: 'lintel' }, 'mm').frames,
+  ).toHaveLength(1);
 });

@@ -5,13 +5,16 @@ import { caughtMore } from '../../../lib/views/front/panel';
 import { shadowUnder } from '../../../lib/views/front/shadows';
 import { svgOf } from '../../../lib/views/print-svg';
 import { blurOf, finestSeen, lightOf, UP_CLOSE } from '../../../lib/views/viewing-conditions';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handWall, handWallWith } from './hand-wall';
 
 const near = (sun: number | null) => ({ distance: 'near', sun }) as const;
 
 /** The dark shadows on the front, furthest down first on the sheet. */
 function shadowRings(wall: ReturnType<typeof handWall>, sun: number | null): readonly (readonly Point[])[] {
-  const dark = frontView(wall, 'mm', near(sun)).shapes.filter((shape) => shape.fill === '#170c08');
+  const dark = frontView(surveyedWall(wall), 'mm', near(sun)).shapes.filter(
+    (shape) => shape.fill === '#170c08',
+  );
   return dark.flatMap((shape) => (shape.kind === 'area' ? shape.rings : []));
 }
 
@@ -127,8 +130,8 @@ describe('from afar', () => {
   });
 
   test('the wall is blurred, its dimensions are not', () => {
-    const drawing = frontView(handWall(), 'mm', { distance: 'ten metres', sun: null });
-    const clear = frontView(handWall(), 'mm');
+    const drawing = frontView(surveyedWall(handWall()), 'mm', { distance: 'ten metres', sun: null });
+    const clear = frontView(surveyedWall(handWall()), 'mm');
     expect(drawing.haze?.blur).toBeCloseTo(1.235, 3);
     // Two dimension lines of five strokes each.
     expect(clear.shapes.length - (drawing.haze?.shapes ?? 0)).toBe(10);
@@ -137,10 +140,13 @@ describe('from afar', () => {
   });
 
   test('a file has the blur in it once', () => {
-    const svg = svgOf(handWall(), { kind: 'front' }, [], 'mm', { distance: 'six metres', sun: null });
+    const svg = svgOf(surveyedWall(handWall()), { kind: 'front' }, [], 'mm', {
+      distance: 'six metres',
+      sun: null,
+    });
     expect(svg.match(/<feGaussianBlur stdDeviation="0.741"\/>/g)).toHaveLength(1);
     expect(svg.match(/filter="url\(#haze\)"/g)).toHaveLength(1);
-    expect(svgOf(handWall(), { kind: 'front' })).not.toContain('filter');
+    expect(svgOf(surveyedWall(handWall()), { kind: 'front' })).not.toContain('filter');
   });
 });
 
@@ -160,8 +166,8 @@ describe('how much light a face catches', () => {
   });
   test('only low light tells; a wall of sound scatter stays even', () => {
     const tones = (sun: number | null, change: Parameters<typeof handWallWith>[1]) =>
-      frontView(handWallWith('A3.2', change), 'mm', near(sun)).shapes.length -
-      frontView(handWall(), 'mm', near(sun)).shapes.length;
+      frontView(surveyedWall(handWallWith('A3.2', change)), 'mm', near(sun)).shapes.length -
+      frontView(surveyedWall(handWall()), 'mm', near(sun)).shapes.length;
     expect(tones(null, { twist: 12 }) < tones(-60, { twist: 12 })).toBe(true);
     // A quarter of a millimetre of twist at 80°: 0.25 ÷ 200 × 5.67 = 0.7 %.
     expect(tones(-80, { twist: 0.25 })).toBe(0);

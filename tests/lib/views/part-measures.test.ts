@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { unitMeasures } from '../../../lib/views/pointing/part-measures';
+import { surveyOf } from '../../../lib/wall/survey';
 import { handWall, handWallWith } from './hand-wall';
 
 const said = (change: Parameters<typeof handWallWith>[1], system: 'mm' | 'inches' = 'mm') =>
-  unitMeasures(handWallWith('A3.2', change), system).get('A3.2');
+  unitMeasures(surveyOf(handWallWith('A3.2', change)), system).get('A3.2');
 
 describe('a unit in the list', () => {
   test.each([
@@ -34,7 +35,7 @@ describe('a unit in the list', () => {
   });
 
   test('never says whether it is right', () => {
-    const all = [...unitMeasures(handWall(), 'mm').values()].join();
+    const all = [...unitMeasures(surveyOf(handWall()), 'mm').values()].join();
     expect(all).not.toMatch(/too|wrong|bad|fault|proud/);
   });
 });

@@ -3,13 +3,15 @@ import { drawingOf } from '../../../lib/views/draw-view';
 import { awayFrom, pickAt } from '../../../lib/views/pointing/pick';
 import type { View } from '../../../lib/views/view';
 import { partsOf } from '../../../lib/wall/parts';
+import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { handWall } from './hand-wall';
 
 const wall = handWall();
-const parts = partsOf(wall);
+const parts = partsOf(surveyOf(wall));
 const FRONT: View = { kind: 'front' };
-const front = drawingOf(wall, FRONT, 'mm');
+const front = drawingOf(surveyedWall(wall), FRONT, 'mm');
 /** A finger over courses of 64 px strays 24 px: 26 mm of the wall. */
 const FINGER = 26;
 

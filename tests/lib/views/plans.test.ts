@@ -5,6 +5,7 @@ import { belowView } from '../../../lib/views/plan/below';
 import { breaksIn, stripsOf } from '../../../lib/views/plan/strips';
 import { sideView } from '../../../lib/views/section/side';
 import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_LEDGE, handWall, handWallWith, handWindow } from './hand-wall';
 
 function spotOf(drawing: Drawing, part: string) {
@@ -13,9 +14,11 @@ function spotOf(drawing: Drawing, part: string) {
 }
 
 const texts = ({ labels }: Drawing) => labels.map(({ text }) => text);
-const above = (wall = handWall(), course = 2) => aboveView(wall, { kind: 'above', panel: 'A', course }, 'mm');
-const below = (at: string, wall = handWindow()) => belowView(wall, { kind: 'below', at }, 'mm');
-const side = (x: number, wall = handWall()) => sideView(wall, { kind: 'side-section', panel: 'A', x }, 'mm');
+const above = (wall = handWall(), course = 2) =>
+  aboveView(surveyedWall(wall), { kind: 'above', panel: 'A', course }, 'mm');
+const below = (at: string, wall = handWindow()) => belowView(surveyedWall(wall), { kind: 'below', at }, 'mm');
+const side = (x: number, wall = handWall()) =>
+  sideView(surveyedWall(wall), { kind: 'side-section', panel: 'A', x }, 'mm');
 
 describe('a course from above: x along, out of the wall down', () => {
   test('units and head joints lie where they are, units 100 deep behind the face line', () => {
@@ -62,7 +65,9 @@ describe('a course from above: x along, out of the wall down', () => {
     ['B', 1, 'above: wall "B" has no course 1'],
     ['A', 5, 'above: wall "A" has no course 5'],
   ])('wall %s, course %s is refused', (panel, course, message) => {
-    expect(() => aboveView(handWall(), { kind: 'above', panel, course }, 'mm')).toThrow(message);
+    expect(() => aboveView(surveyedWall(handWall()), { kind: 'above', panel, course }, 'mm')).toThrow(
+      message,
+    );
   });
 });
 
@@ -139,7 +144,11 @@ describe('from the side, cut at x', () => {
   });
   test('says where it is cut, in the chosen lengths', () => {
     expect(texts(side(300))).toContain('Wall A, cut 300 mm from its left end.');
-    const inches = sideView(handWall(), { kind: 'side-section', panel: 'A', x: 304.8 }, 'inches');
+    const inches = sideView(
+      surveyedWall(handWall()),
+      { kind: 'side-section', panel: 'A', x: 304.8 },
+      'inches',
+    );
     expect(texts(inches)).toContain('Wall A, cut 12 in from its left end.');
   });
   test('of an adhered wall the mortar behind is not shown', () => {
@@ -148,8 +157,8 @@ describe('from the side, cut at x', () => {
     expect(side(300, adhered).spots.every(({ part }) => !part.includes('tie'))).toBe(true);
   });
   test('a wall that is none is refused', () => {
-    expect(() => sideView(handWall(), { kind: 'side-section', panel: 'C', x: 1 }, 'mm')).toThrow(
-      'side: no wall "C"',
-    );
+    expect(() =>
+      sideView(surveyedWall(handWall()), { kind: 'side-section', panel: 'C', x: 1 }, 'mm'),
+    ).toThrow('side: no wall "C"');
   });
 });

@@ -4,6 +4,7 @@ import { cutBed, cutSupport, cutTie, cutUnit, unitsCut } from '../../../lib/view
 import { sectionView } from '../../../lib/views/section/section';
 import { tieId } from '../../../lib/wall/part-id';
 import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_LEDGE, HAND_PANEL, HAND_TIE, handWall, handWallWith, handWindow } from './hand-wall';
 
 const texts = ({ labels }: Drawing): readonly string[] => labels.map(({ text }) => text);
@@ -24,11 +25,11 @@ describe('the overhang drawn is from the edge of the support to the face over it
     [-2, -31, 'overhang here 29 mm'],
   ])('face at %s, edge at %s: %s', (set, front, text) => {
     const wall = handWallWith('A1.2', { set }, { supports: [{ ...HAND_LEDGE, front }] });
-    expect(texts(sectionView(wall, base, 'mm'))).toContain(text);
+    expect(texts(sectionView(surveyedWall(wall), base, 'mm'))).toContain(text);
   });
 
   test('in inches: 20 mm is 13/16', () => {
-    expect(texts(sectionView(handWall(), base, 'inches'))).toContain('overhang here 13/16 in');
+    expect(texts(sectionView(surveyedWall(handWall()), base, 'inches'))).toContain('overhang here 13/16 in');
   });
 });
 
@@ -81,7 +82,8 @@ describe('cut at true size', () => {
 describe('what a section shows and says', () => {
   test('a tie within half a stud of the cut, and none further off', () => {
     // Studs 210 apart, cut at the middle stud, 310.
-    const at = (x: number) => texts(sectionView(handWall({ ties: [{ ...HAND_TIE, x }] }), base, 'mm'));
+    const at = (x: number) =>
+      texts(sectionView(surveyedWall(handWall({ ties: [{ ...HAND_TIE, x }] })), base, 'mm'));
     expect(at(310)).toContain('tie, bedded 40 mm');
     expect(at(415)).toContain('tie, bedded 40 mm');
     expect(at(416)).not.toContain('tie, bedded 40 mm');
@@ -90,13 +92,15 @@ describe('what a section shows and says', () => {
   test('each ledge has its own cut', () => {
     const wood = { ...HAND_LEDGE, id: 'A-ledge2' as const, material: 'wood' as const, fromX: 420 };
     const wall = handWall({ supports: [{ ...HAND_LEDGE, toX: 420 }, wood] });
-    expect(texts(sectionView(wall, base, 'mm'))).toContain('concrete ledge');
-    expect(texts(sectionView(wall, { ...base, support: 'A-ledge2' }, 'mm'))).toContain('wood ledge');
+    expect(texts(sectionView(surveyedWall(wall), base, 'mm'))).toContain('concrete ledge');
+    expect(texts(sectionView(surveyedWall(wall), { ...base, support: 'A-ledge2' }, 'mm'))).toContain(
+      'wood ledge',
+    );
   });
 
   test('over an opening: legs, overhang and both bearings', () => {
     // Bearings 205 − 105 = 100 and 535 − 415 = 120.
-    const said = texts(sectionView(handWindow(), head, 'mm'));
+    const said = texts(sectionView(surveyedWall(handWindow()), head, 'mm'));
     expect(said).toEqual(
       expect.arrayContaining([
         'overhang here 16 mm',
@@ -111,12 +115,12 @@ describe('what a section shows and says', () => {
   });
 
   test('in inches the angle is read in sixteenths: 8 mm is 5/16', () => {
-    expect(texts(sectionView(handWindow(), head, 'inches'))).toContain('angle 5/16 in thick');
+    expect(texts(sectionView(surveyedWall(handWindow()), head, 'inches'))).toContain('angle 5/16 in thick');
   });
 
   test('two ties in one bed: their notes stand a line apart', () => {
     const ties = [250, 370].map((x) => ({ ...HAND_TIE, id: tieId('A', 2, x), x }));
-    const levels = sectionView(handWall({ ties }), base, 'mm').labels.flatMap(({ text, at }) =>
+    const levels = sectionView(surveyedWall(handWall({ ties })), base, 'mm').labels.flatMap(({ text, at }) =>
       text.startsWith('tie') ? [at[1]] : [],
     );
     expect(levels).toEqual([145, 195]);
@@ -124,14 +128,14 @@ describe('what a section shows and says', () => {
 
   test('where the lintel was left out its opening can be cut', () => {
     const bare = { ...handWindow(), supports: [HAND_LEDGE] };
-    const said = texts(sectionView(bare, { ...head, support: 'A-window1' }, 'mm'));
+    const said = texts(sectionView(surveyedWall(bare), { ...head, support: 'A-window1' }, 'mm'));
     expect(said).toContain('Over the window, mortar pared back');
     expect(said.filter((text) => /leg|overhang|angle/.test(text))).toEqual([]);
   });
 
   test('the strip along the base keeps a missing stretch of ledge open', () => {
     const short = handWall({ supports: [{ ...HAND_LEDGE, toX: 410 }] });
-    const { spots } = sectionView(short, base, 'mm');
+    const { spots } = sectionView(surveyedWall(short), base, 'mm');
     const [first, last] = ['A1.1', 'A1.3'].map((part) => spots.find((spot) => spot.part === part));
     // The strip is 860 wide for 620: units 210 apart lie 291.3 apart.
     expect((last?.x ?? 0) - (first?.x ?? 0)).toBeCloseTo((420 * 860) / 620, 6);

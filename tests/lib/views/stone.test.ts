@@ -4,6 +4,7 @@ import { svgOf } from '../../../lib/views/print-svg';
 import type { View } from '../../../lib/views/view';
 import { quoinColours, unitColours } from '../../../lib/views/wall-colours';
 import type { Wall } from '../../../lib/wall/model';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handTall, handUnits, handWall } from './hand-wall';
 
 const stone = (lot: number, other: Partial<Wall> = {}) =>
@@ -31,7 +32,7 @@ test('stone has colours of its own, no brick red among them; so have quoins, wha
 });
 
 test('the finish decides, not how the wall stands nor how its faces are worked', () => {
-  const isStone = (wall: Wall) => svgOf(wall, { kind: 'front' }).includes('fill="#fff8e8"');
+  const isStone = (wall: Wall) => svgOf(surveyedWall(wall), { kind: 'front' }).includes('fill="#fff8e8"');
   expect(isStone(stone(0))).toBe(true);
   expect(isStone(stone(0, STUCK))).toBe(true);
   expect(isStone(handWall({ ...STUCK, units: SPLIT, tone: { mortar: 0, lot: 3 } }))).toBe(false);
@@ -43,14 +44,16 @@ test.each<View>([
   { kind: 'side-section', panel: 'A', x: 310 },
   { kind: 'section', at: 'base' },
 ])('cut stone is hatched as stone: $kind', (view) => {
-  const fills = (wall: Wall) => drawingOf(wall, view, 'mm').shapes.map(({ fill }) => fill);
+  const fills = (wall: Wall) => drawingOf(surveyedWall(wall), view, 'mm').shapes.map(({ fill }) => fill);
   expect(fills(stone(0))).toContain('url:cut-stone');
   expect(fills(stone(0))).not.toContain('url:cut-brick');
   expect(fills(handWall())).not.toContain('url:cut-stone');
 });
 
 test('still one path a unit; two more for all faces where they are split', () => {
-  const paths = (wall: Wall) => svgOf(wall, { kind: 'front' }).match(/<path/g)?.length ?? 0;
+  const paths = (wall: Wall) => svgOf(surveyedWall(wall), { kind: 'front' }).match(/<path/g)?.length ?? 0;
   expect(paths(stone(2, { units: SPLIT })) - paths(stone(2))).toBe(2);
-  expect(svgOf(stone(2), { kind: 'front' }).match(/fill="url\(#unit\d[ab]\)"/g)).toHaveLength(14);
+  expect(svgOf(surveyedWall(stone(2)), { kind: 'front' }).match(/fill="url\(#unit\d[ab]\)"/g)).toHaveLength(
+    14,
+  );
 });

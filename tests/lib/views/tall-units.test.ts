@@ -15,6 +15,7 @@ import { unitsCut } from '../../../lib/views/section/cut-parts';
 import { sectionView } from '../../../lib/views/section/section';
 import { refuseUnstandable } from '../../../lib/wall/stands';
 import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handTall } from './hand-wall';
 
 const FRONT = { kind: 'front' } as const;
@@ -83,7 +84,7 @@ describe('mortar lies all round what stands through three courses', () => {
   });
 
   test('one face a unit, quoins in a stone of their own', () => {
-    const svg = svgOf(handTall(), FRONT);
+    const svg = svgOf(surveyedWall(handTall()), FRONT);
     expect(svg.match(/fill="url\(#unit\d[ab]\)"/g)).toHaveLength(16);
     expect(svg.match(/fill="url\(#quoin\d[ab]\)"/g)).toHaveLength(1);
   });
@@ -125,8 +126,8 @@ describe('cut through', () => {
 
   test('course 3 from above: quoin and soldiers cut where they stand, all in one row', () => {
     const view = { kind: 'above', panel: 'A', course: 3 } as const;
-    const drawing = aboveView(handTall(), view, 'mm');
-    const [row, ...others] = targetRows(handTall(), view, drawing, 'units', 'mm');
+    const drawing = aboveView(surveyedWall(handTall()), view, 'mm');
+    const [row, ...others] = targetRows(surveyedWall(handTall()), view, drawing, 'units', 'mm');
     expect(others).toEqual([]);
     expect(row?.targets.map(({ part }) => part)).toEqual(['A1.1', 'A3.1', 'A2.2', 'A2.3', 'A2.4', 'A3.2']);
     expect(spotOf(drawing, 'A2.3')).toEqual([280, 0, 60, 100]);
@@ -138,13 +139,13 @@ describe('cut through', () => {
   });
 
   test('course 1 from above: the quoin is cut, in stone', () => {
-    const drawing = aboveView(handTall(), { kind: 'above', panel: 'A', course: 1 }, 'mm');
+    const drawing = aboveView(surveyedWall(handTall()), { kind: 'above', panel: 'A', course: 1 }, 'mm');
     expect(ringsOf(drawing.shapes, 'url:cut-stone')).toHaveLength(1);
     expect(spotOf(drawing, 'A1.1/2')).toEqual([95, 4, 10, 96]);
   });
 
   test('the base shows three courses where a quoin stands in the first', () => {
-    const drawing = sectionView(handTall(), { kind: 'section', at: 'base' }, 'mm');
+    const drawing = sectionView(surveyedWall(handTall()), { kind: 'section', at: 'base' }, 'mm');
     const parts = drawing.spots.map(({ part }) => part);
     expect(parts).toContain('A3.2');
     expect(parts).not.toContain('A4.2');
@@ -172,7 +173,7 @@ describe('cut through', () => {
   });
 
   test('behind a soldier the sheet is as wide as it is high, so that its words have room', () => {
-    const { box, labels } = behindView(handTall(), 'A2.3', 'mm');
+    const { box, labels } = behindView(surveyedWall(handTall()), 'A2.3', 'mm');
     expect([box.x, box.width]).toEqual([-110, 280]);
     expect(labels.map(({ text }) => text)).toContain('Course 2, soldier, unit 3: its back,');
   });
@@ -183,12 +184,18 @@ test.each([
   ['A1.1', ', standing through course 3'],
   ['A1.2', ', bat'],
 ])('after the name of %s stands "%s"', (part, name) => {
-  expect(partReadouts(handTall(), FRONT, 'mm').get(part)).toBe(name);
+  expect(partReadouts(surveyOf(handTall()), FRONT, 'mm').get(part)).toBe(name);
 });
 
 describe('keyboard travel past what stands through', () => {
   const wall = handTall();
-  const rows = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), 'units', 'mm');
+  const rows = targetRows(
+    surveyedWall(wall),
+    FRONT,
+    drawingOf(surveyedWall(wall), FRONT, 'mm'),
+    'units',
+    'mm',
+  );
   const after = (part: string, keys: readonly string[]): string | undefined => {
     const start = gridPlaceOf(rows, part);
     if (start === null) throw new RangeError(part);
@@ -219,7 +226,13 @@ describe('keyboard travel past what stands through', () => {
   test.each(['units', 'joints'] as const)(
     'every one of the %s is reached by arrows from the first',
     (layer) => {
-      const all = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), layer, 'mm');
+      const all = targetRows(
+        surveyedWall(wall),
+        FRONT,
+        drawingOf(surveyedWall(wall), FRONT, 'mm'),
+        layer,
+        'mm',
+      );
       const start = gridPlaceOf(all, all[0]?.targets[0]?.part ?? '');
       const seen = new Map(start ? [[JSON.stringify(start), start]] : []);
       for (const place of seen.values()) {

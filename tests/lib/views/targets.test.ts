@@ -8,12 +8,13 @@ import { type Layer, targetAt, targetRows } from '../../../lib/views/pointing/ta
 import type { View } from '../../../lib/views/view';
 import { WALL_KINDS, type Wall } from '../../../lib/wall/model';
 import { namesOf } from '../../../lib/wall/part-names';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handWall, handWallWith, handWindow } from './hand-wall';
 
 const FRONT: View = { kind: 'front' };
 
 function rowsOf(wall: Wall, layer: Layer, view: View = FRONT) {
-  return targetRows(wall, view, drawingOf(wall, view, 'mm'), layer, 'mm');
+  return targetRows(surveyedWall(wall), view, drawingOf(surveyedWall(wall), view, 'mm'), layer, 'mm');
 }
 
 describe('names are measurements', () => {
@@ -49,7 +50,7 @@ describe('names are measurements', () => {
 
 test('a part of any wall goes by the name that its card, the marks and the result give it, whatever is read there besides', () => {
   const wall = layPlan(planWith('door-corner', 'anchored', 'canada', [], 4));
-  const nameOf = namesOf(wall);
+  const nameOf = namesOf(surveyedWall(wall));
   const layers = ['units', 'joints', 'fixings'] as const;
   const targets = layers.flatMap((layer) => rowsOf(wall, layer).flatMap((row) => row.targets));
   expect(targets.length).toBeGreaterThan(500);
@@ -67,7 +68,14 @@ test('from six metres nobody reads a joint; that one is open shows', () => {
       ],
     },
   );
-  const rows = targetRows(wall, FRONT, drawingOf(wall, FRONT, 'mm'), 'joints', 'mm', 'six metres');
+  const rows = targetRows(
+    surveyedWall(wall),
+    FRONT,
+    drawingOf(surveyedWall(wall), FRONT, 'mm'),
+    'joints',
+    'mm',
+    'six metres',
+  );
   const names = rows.flatMap(({ targets }) => targets.map(({ name }) => name));
   expect(names.filter((name) => /\d (mm|in)\b|%/.test(name))).toEqual([]);
   expect(names).toContain('Head joint between units 1 and 2, course 3, open');

@@ -13,13 +13,15 @@ import { laidStrip } from '../../../lib/views/tickets/laid-strip';
 import { coursesText } from '../../../lib/views/tickets/words';
 import type { View } from '../../../lib/views/view';
 import type { Wall } from '../../../lib/wall/model';
+import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_BATCHES, handUnits, handWall } from './hand-wall';
 
 const TICKETS: View = { kind: 'tickets' };
 const WALL = handWall({ batches: HAND_BATCHES });
 
 function ticketsOf(wall: Wall) {
-  const drawing = drawingOf(wall, TICKETS, 'mm');
+  const drawing = drawingOf(surveyedWall(wall), TICKETS, 'mm');
   const [first, second] = drawing.spots;
   if (first === undefined || second === undefined) throw new RangeError('there are not two tickets');
   return { drawing, first, second };
@@ -79,20 +81,22 @@ describe('a ticket a mixing', () => {
   });
 
   test('a wall without any has no such drawing', () => {
-    expect(() => drawingOf(handWall(), TICKETS, 'mm')).toThrow('tickets: this wall has no mixing tickets');
+    expect(() => drawingOf(surveyedWall(handWall()), TICKETS, 'mm')).toThrow(
+      'tickets: this wall has no mixing tickets',
+    );
   });
 });
 
 describe('a ticket is pointed at', () => {
   const { drawing, first, second } = ticketsOf(WALL);
-  const rows = targetRows(WALL, TICKETS, drawing, 'units', 'mm');
+  const rows = targetRows(surveyedWall(WALL), TICKETS, drawing, 'units', 'mm');
 
   test('by a name that says all that is on it, whatever was last taken hold of', () => {
     expect(rows.flatMap(({ targets }) => targets.map(({ name }) => name))).toEqual([
       'Mixing 1, courses 1 to 2, 1 cement, 0.5 lime, 4 sand by volume, sand damp and loose, air 25 °C or 77 °F, 72 minutes from mixing to the last unit laid',
       'Mixing 2, courses 3 to 4, 1 cement, 1 lime, 12.25 sand by volume, sand damp and loose, air −5 °C or 23 °F, 300 minutes from mixing to the last unit laid',
     ]);
-    expect(targetRows(WALL, TICKETS, drawing, 'joints', 'mm')).toEqual(rows);
+    expect(targetRows(surveyedWall(WALL), TICKETS, drawing, 'joints', 'mm')).toEqual(rows);
   });
 
   test('by the keyboard: up, down, left and right lead from one to the next and no further', () => {
@@ -121,7 +125,7 @@ describe('a ticket is pointed at', () => {
 
   test('what a result measured stands over its ticket, below the one above', () => {
     const { labels } = findingDimensions(
-      WALL,
+      surveyedWall(WALL),
       drawing,
       [
         {
@@ -146,7 +150,7 @@ describe('a ticket is pointed at', () => {
 describe('the strip of the wall beside them', () => {
   test('shows how high the courses of each mixing stand', () => {
     // 200 wide holds a whole unit of 200 at full size; 560 is twice as high as the wall, so it stands from 140 to 420.
-    const strip = laidStrip(WALL, { x: 0, y: 0, width: 200, height: 560 });
+    const strip = laidStrip(surveyOf(WALL), { x: 0, y: 0, width: 200, height: 560 });
     // Course 1 starts at 10, course 2 ends at 140; course 3 starts at 150, course 4 ends at 280.
     expect(HAND_BATCHES.map(strip.reachOf)).toEqual([
       { low: 150, high: 280 },
@@ -156,7 +160,7 @@ describe('the strip of the wall beside them', () => {
 
   test('is cut at the left end, or at the middle where the ends step in: a course that is there is shown', () => {
     const levels = (wall: Wall) => {
-      const [mortar] = laidStrip(wall, { x: 0, y: 0, width: 200, height: 280 }).shapes;
+      const [mortar] = laidStrip(surveyOf(wall), { x: 0, y: 0, width: 200, height: 280 }).shapes;
       const rings = mortar?.kind === 'area' ? mortar.rings : [];
       return [...new Set(rings.map(([corner]) => corner?.[1]))];
     };
@@ -190,7 +194,7 @@ test('the numbers of courses stand clear of each other in their order, however f
     fromCourse,
     toCourse,
   }));
-  const tags = drawingOf({ ...laid, batches }, TICKETS, 'mm')
+  const tags = drawingOf(surveyedWall({ ...laid, batches }), TICKETS, 'mm')
     .labels.filter(({ at }) => at[0] > 660)
     .sort((a, b) => a.at[1] - b.at[1]);
   expect(tags.map(({ text }) => text)).toEqual(['1', '9', '10', '11', '12', `${laid.panels[0]?.courses}`]);

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Shape } from '../../../lib/drawing/shape';
 import { spacingDimensions } from '../../../lib/views/behind/tie-spacing';
 import type { Tie } from '../../../lib/wall/model';
+import { surveyOf } from '../../../lib/wall/survey';
 import { HAND_TIE, handWall } from './hand-wall';
 
 const tie = (id: Tie['id'], course: number, x: number, y: number): Tie => ({ ...HAND_TIE, id, course, x, y });
@@ -15,7 +16,12 @@ const TIES = [
 const rings = (shape: Shape | undefined) => (shape?.kind === 'area' ? shape.rings : []);
 
 test('the widest spacing up and along is dimensioned from tie to tie, clear of the straps, with strokes of four tenths of the text', () => {
-  const { shapes, labels } = spacingDimensions(handWall({ ties: TIES }), [{ panel: 'A', x: 1000 }], 50, 'mm');
+  const { shapes, labels } = spacingDimensions(
+    surveyOf(handWall({ ties: TIES })).panels,
+    [{ panel: 'A', x: 1000 }],
+    50,
+    'mm',
+  );
   const [, up, , along] = shapes;
   // A text's height of 50 to the right of the column: 1000 + 100 + 50; strokes of 20 either way.
   expect(rings(up)).toEqual([

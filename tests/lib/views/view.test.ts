@@ -4,6 +4,7 @@ import { parseView } from '../../../lib/views/parse-view';
 import { badgeAt, badgePlace } from '../../../lib/views/pointing/mark-shapes';
 import { printSvg, svgOf } from '../../../lib/views/print-svg';
 import { cutsOf, undersidesOf, viewsOf } from '../../../lib/views/view';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { HAND_BATCHES, handWall, handWindow } from './hand-wall';
 
 const adhered = handWall({
@@ -91,7 +92,9 @@ describe('a view named in a text', () => {
   });
 
   test('an adhered wall has no section', () => {
-    expect(() => printSvg(adhered, 'section')).toThrow('it has front, side-section, above, behind, tickets');
+    expect(() => printSvg(surveyedWall(adhered), 'section')).toThrow(
+      'it has front, side-section, above, behind, tickets',
+    );
   });
 });
 
@@ -124,7 +127,7 @@ describe('y is turned over once, on the way to SVG', () => {
 });
 
 describe('a file that stands alone', () => {
-  const svg = svgOf(handWall(), { kind: 'front' });
+  const svg = svgOf(surveyedWall(handWall()), { kind: 'front' });
   test('every colour is in it, and every shared fill it uses', () => {
     expect(svg).not.toMatch(/var\(|--/);
     const used = new Set([...svg.matchAll(/url\(#([^)]+)\)/g)].map(([, id]) => id));
@@ -138,10 +141,11 @@ describe('a file that stands alone', () => {
   test('marks are told apart by shape', () => {
     const mark = { number: 1, panel: 'A', x: 0, y: 0, width: 200, height: 60 };
     const drawn = (state: 'mark' | 'found' | 'missed' | 'false') =>
-      svgOf(handWall(), { kind: 'front' }, [{ ...mark, state }]).split('\n').length - svg.split('\n').length;
+      svgOf(surveyedWall(handWall()), { kind: 'front' }, [{ ...mark, state }]).split('\n').length -
+      svg.split('\n').length;
     // Halo and ring; with a plate and a tick; with a plate; with hatch, plate and cross.
     expect([drawn('mark'), drawn('found'), drawn('missed'), drawn('false')]).toEqual([2, 4, 3, 5]);
-    expect(svgOf(handWall(), { kind: 'front' }, [{ ...mark, state: 'missed' }])).toContain(
+    expect(svgOf(surveyedWall(handWall()), { kind: 'front' }, [{ ...mark, state: 'missed' }])).toContain(
       'stroke-dasharray="7 5"',
     );
   });

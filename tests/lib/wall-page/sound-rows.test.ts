@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../../lib/inspect/finding';
 import { lookAlikesOn } from '../../../lib/inspect/recognise';
-import { partsIn } from '../../../lib/wall/parts';
 import { surveyOf } from '../../../lib/wall/survey';
+import { surveyedWall } from '../../../lib/wall/surveyed';
 import { tightestOf } from '../../../lib/wall-page/sound-rows';
 import { handWall } from '../views/hand-wall';
 
@@ -18,10 +18,8 @@ test('what came nearest to its limit is told with its measure, and lies within i
 
 test('two chipped units are one look-alike, and a wall without any has none of them', () => {
   const plain = handWall();
-  const kinds = (wall: typeof plain) => {
-    const survey = surveyOf(wall);
-    return lookAlikesOn(survey, partsIn(survey), []).map(({ lookAlike, part }) => [lookAlike, part]);
-  };
+  const kinds = (wall: typeof plain) =>
+    lookAlikesOn(surveyedWall(wall), []).map(({ lookAlike, part }) => [lookAlike, part]);
   const before = kinds(plain);
   expect(before.map(([kind]) => kind)).not.toContain('chipped-corners');
   const chipped = {
@@ -37,14 +35,13 @@ test('two chipped units are one look-alike, and a wall without any has none of t
 
 test('on a panel whose raked joints are a fault, raked joints are not said to be right; nor an overhang where it is too far', () => {
   const plain = handWall();
-  const survey = surveyOf({
+  const surveyed = surveyedWall({
     ...plain,
     panels: plain.panels.map((panel) => ({ ...panel, profile: 'raked' as const })),
     supports: plain.supports.map((support) => ({ ...support, front: -11 })),
   });
-  const parts = partsIn(survey);
   const kinds = (findings: readonly Finding[]) =>
-    lookAlikesOn(survey, parts, findings).map(({ lookAlike }) => lookAlike);
+    lookAlikesOn(surveyed, findings).map(({ lookAlike }) => lookAlike);
   expect(kinds([])).toEqual(expect.arrayContaining(['raked-on-thick-veneer', 'overhang-within-a-third']));
   const at = (check: Finding['check'], panel: string): Finding => ({
     check,

@@ -2,11 +2,12 @@ import { expect, test } from 'vitest';
 import { drawTerm } from '../../../app/glossary/term-pictures';
 import { partName } from '../../../lib/wall/part-names';
 import { partsOf } from '../../../lib/wall/parts';
+import { surveyOf } from '../../../lib/wall/survey';
 import { nearbyParts } from '../../../lib/wall-page/nearby-parts';
 import { handTall } from '../views/hand-wall';
 
 const wall = handTall();
-const parts = partsOf(wall);
+const parts = partsOf(surveyOf(wall));
 
 function part(id: string) {
   const found = parts.get(id);
@@ -24,7 +25,7 @@ test.each([
 
 test('a quoin past the middle stands at the right end', () => {
   const right = handTall({ 'A1.3': { kind: 'quoin', height: 200, x: 525, length: 95 } });
-  const quoin = partsOf(right).get('A1.3');
+  const quoin = partsOf(surveyOf(right)).get('A1.3');
   expect(quoin && partName(quoin, right)).toBe('Course 1, quoin at the right end, unit 3');
 });
 

@@ -18,6 +18,7 @@ import {
   unitOf,
 } from '../../../lib/wall/part-id';
 import { partsOf } from '../../../lib/wall/parts';
+import { surveyOf } from '../../../lib/wall/survey';
 
 const UNIT = { panel: 'A', course: 12, position: 5 };
 
@@ -96,7 +97,7 @@ describe('the names of parts', () => {
     'every part of a laid %s has the name of its kind, panel and course',
     (kind) => {
       const wall = layWall({ topic: 'mixed', kind, difficulty: 3, rules: 'canada', seed: 5 });
-      const parts = [...partsOf(wall).values()];
+      const parts = [...partsOf(surveyOf(wall)).values()];
       expect(parts.filter((part) => kindOf(part.id) !== part.kind)).toEqual([]);
       const misplaced = parts.filter(({ id, panel, course }) => {
         const name = parsePartId(id);

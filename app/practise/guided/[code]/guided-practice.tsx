@@ -71,7 +71,7 @@ export function GuidedPractice(props: {
       <div>
         <DrawContext value={views.draw}>
           <WallStage
-            wall={wall}
+            surveyed={open}
             label={`Wall ${code}`}
             views={viewChoices(wall)}
             viewKey={stage.viewKey}

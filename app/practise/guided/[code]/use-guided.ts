@@ -13,7 +13,6 @@ const loadFoundBy = () => import('../../../../lib/drills/guided/found-by').then(
 
 /** What a guided wall shows, what the reader answered, and which answers are right. */
 export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly GuidedRow[], step: 1 | 2) {
-  const { wall } = open;
   const [named, checkNames] = useState<readonly (string | null)[] | null>(null);
   const [places, setPlaces] = useState<readonly (string | null)[]>(rows.map(() => null));
   const [pointed, setPointed] = useState(false);
@@ -21,8 +20,8 @@ export function useGuided(open: OpenWall, rules: RuleSetId, rows: readonly Guide
   const foundBy = useLazy(loadFoundBy, pointed);
   const right = useMemo(() => {
     if (named) return rows.map(({ finding }, index) => named[index] === finding.check);
-    return pointed && foundBy.loaded ? foundBy.loaded(wall, rules, rows, places) : null;
-  }, [named, pointed, foundBy.loaded, wall, rules, rows, places]);
+    return pointed && foundBy.loaded ? foundBy.loaded(open, rules, rows, places) : null;
+  }, [named, pointed, foundBy.loaded, open, rules, rows, places]);
 
   const pick = (id: string, aim: Aim | null) => {
     const fault = rows[active - 1]?.choice;

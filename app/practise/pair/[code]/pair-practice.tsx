@@ -61,13 +61,13 @@ export function PairPractice(props: {
     room.current?.scrollIntoView({ block: 'start' });
   };
   const walls = ([1, 2] as const).map((number): PairWall => {
-    const { wall, parts } = pair.openOf(number);
+    const surveyed = pair.openOf(number);
     const canPick = side === number && !isTold;
     return {
       number,
-      wall,
-      view: isMoved || loading ? settings.view : viewOn(wall, sound, look, lifted),
-      marks: drawnOn(number, pair, parts),
+      surveyed,
+      view: isMoved || loading ? settings.view : viewOn(surveyed.wall, sound, look, lifted),
+      marks: drawnOn(number, pair, surveyed.parts),
       dimensions: number === spoiledIs ? dimensionsOf(rows) : [],
       selected: side === number ? picked : null,
       ...(canPick ? { onPick: pair.pick } : {}),

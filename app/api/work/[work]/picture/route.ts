@@ -3,6 +3,7 @@ import { layByCode } from '../../../../../lib/engines/engines';
 import { workOf } from '../../../../../lib/store/set-work';
 import { printSvg } from '../../../../../lib/views/print-svg';
 import { ViewError } from '../../../../../lib/views/view';
+import { surveyedWall } from '../../../../../lib/wall/surveyed';
 import { guarded } from '../../../../access/guard';
 import { parseFields, Refusal } from '../../../../request/refusal';
 import { wallOfFirstForm } from '../../../../set-work/lay-forms';
@@ -22,7 +23,7 @@ export const GET = guarded('GET /api/work/[work]/picture', async ({ request, par
   if (!brief) throw new Refusal(404, 'This work has no such wall.');
   const lengths = brief.rules === 'united-states' ? 'inches' : 'mm';
   try {
-    return new Response(printSvg(layByCode(brief).wall, asked.view, lengths), {
+    return new Response(printSvg(surveyedWall(layByCode(brief).wall), asked.view, lengths), {
       headers: { 'content-type': 'image/svg+xml; charset=utf-8', 'cache-control': 'private, max-age=3600' },
     });
   } catch (error) {

@@ -58,7 +58,7 @@ export default async function ShowPage({ params, searchParams }: Props) {
       withKey={withKey}
       picture={
         <HeatWall
-          wall={open.wall}
+          surveyed={open}
           heat={open.heat}
           findings={withKey ? open.findings : []}
           label={`Wall ${open.code} with the marks of the group${withKey ? ' and the key' : ''}`}

@@ -79,7 +79,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
         </p>
       )}
       {open !== null && one && result !== undefined && (
-        <LearnerWall name={one.name} wall={open.wall} rules={open.rules} result={result} />
+        <LearnerWall name={one.name} surveyed={open} rules={open.rules} result={result} />
       )}
       {open !== null && !one && (
         <>
@@ -90,7 +90,7 @@ export default async function PlacePage({ params, searchParams }: Props) {
             them marked it; the number says how many. A dashed ring with a letter: a fault that is there.
           </p>
           <HeatWall
-            wall={open.wall}
+            surveyed={open}
             heat={open.heat}
             findings={open.findings}
             label={`Wall ${open.code} with the marks of ${times(open.handIns.length, 'hand-in')}. The tables below say the same.`}
