@@ -67,8 +67,8 @@ export function namedIn(...sources: readonly unknown[]): NamedRecords {
     for (const kind of RECORDS) {
       if (!Object.hasOwn(source, kind)) continue;
       const value: unknown = (source as Record<string, unknown>)[kind];
-      const said = typeof value === 'string' ? value : '';
-      named[kind] = named[kind] === undefined || named[kind] === said ? said : '';
+      const id = typeof value === 'string' ? value : '';
+      named[kind] = named[kind] === undefined || named[kind] === id ? id : '';
     }
   }
   return named;

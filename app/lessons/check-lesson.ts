@@ -47,10 +47,10 @@ export function isKnownPage(url: string, slugs: readonly string[]): boolean {
   );
 }
 
-type Said = Readonly<Record<string, string>>;
+type Attributes = Readonly<Record<string, string>>;
 
 /** What is wrong with a component as it is used, or undefined. */
-const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> = {
+const COMPONENTS: Readonly<Record<string, (attributes: Attributes) => string | undefined>> = {
   Limit: ({ id = '', rules }) =>
     unknown('limit', id, (known) => ALL_LIMITS.some((limit) => limit.id === known)) ??
     (rules === undefined
@@ -67,8 +67,8 @@ const COMPONENTS: Readonly<Record<string, (said: Said) => string | undefined>> =
   Pair: ({ of = '', faulty = '' }) =>
     unknown('family of walls', of, isFamily) ??
     (['first', 'second'].includes(faulty) ? undefined : 'faulty has to be first or second'),
-  Wall: (said) => {
-    const picture = parsePicture(said);
+  Wall: (attributes) => {
+    const picture = parsePicture(attributes);
     return typeof picture === 'string' ? picture : undefined;
   },
   Caution: ({ of = 'health' }) => unknown('kind of caution', of, (known) => known === 'health'),
@@ -160,15 +160,15 @@ function proseWithSpaces(tree: TextNode): string {
 }
 
 function picturesOf(node: TextNode): readonly LessonPicture[] {
-  const said = plainAttributes(node);
-  if (node.name === 'Pair') return pairOf(said);
+  const attributes = plainAttributes(node);
+  if (node.name === 'Pair') return pairOf(attributes);
   if (node.name !== 'Wall') return [];
-  const picture = parsePicture(said);
+  const picture = parsePicture(attributes);
   return typeof picture === 'string' ? [] : [picture];
 }
 
 /** The two drawings of a pair, the sound wall first. */
-export function pairOf({ of = '', view = 'front', close }: Said): readonly LessonPicture[] {
+export function pairOf({ of = '', view = 'front', close }: Attributes): readonly LessonPicture[] {
   return ['sound', 'spoiled'].flatMap((state) => {
     const picture = parsePicture({ of, state, view, ...(close === undefined ? {} : { close }) });
     return typeof picture === 'string' ? [] : [picture];

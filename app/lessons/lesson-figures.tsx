@@ -10,8 +10,8 @@ import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture 
 import { altOf, findingLine, keyOf } from './picture-words';
 
 /** <Wall of="ties" state="spoiled" view="before-cover" ringed close>What to see</Wall> */
-export function Wall({ children, ...said }: { readonly children?: ReactNode; readonly of: string }) {
-  const picture = parsePicture(texts(said));
+export function Wall({ children, ...attributes }: { readonly children?: ReactNode; readonly of: string }) {
+  const picture = parsePicture(texts(attributes));
   if (typeof picture === 'string') throw new RangeError(picture);
   return (
     <Figure picture={picture} telling={picture.ringed} keyed={picture.ringed ? keyOf(picture) : []}>
@@ -21,9 +21,9 @@ export function Wall({ children, ...said }: { readonly children?: ReactNode; rea
 }
 
 /** A sound and a spoiled wall from one seed. `faulty` says which is shown spoiled; the answer is folded away. */
-export function Pair({ faulty, ...said }: { readonly of: string; readonly faulty: string }) {
-  const [sound, spoiled] = pairOf(texts(said));
-  if (sound === undefined || spoiled === undefined) throw new RangeError(`${said.of}: no pair`);
+export function Pair({ faulty, ...attributes }: { readonly of: string; readonly faulty: string }) {
+  const [sound, spoiled] = pairOf(texts(attributes));
+  if (sound === undefined || spoiled === undefined) throw new RangeError(`${attributes.of}: no pair`);
   const [first, second] = faulty === 'first' ? [spoiled, sound] : [sound, spoiled];
   const findings = lessonFindings(spoiled.family);
   return (
@@ -77,8 +77,8 @@ function Figure(props: {
 }
 
 /** A bare attribute arrives as `true`; to the checks it is an empty text. */
-function texts(said: Readonly<Record<string, unknown>>): Readonly<Record<string, string>> {
+function texts(attributes: Readonly<Record<string, unknown>>): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    Object.entries(said).map(([name, value]) => [name, value === true ? '' : String(value)]),
+    Object.entries(attributes).map(([name, value]) => [name, value === true ? '' : String(value)]),
   );
 }

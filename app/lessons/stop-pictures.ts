@@ -67,7 +67,7 @@ const SHOWN: Readonly<Record<StopId, readonly (readonly [says: string, picture: 
 
 /** The drawings that the stops show, for the route that makes them. */
 export const STOP_DRAWINGS: readonly LessonPicture[] = Object.values(SHOWN).flatMap((both) =>
-  both.map(([, said]) => pictureOf(said)),
+  both.map(([, shown]) => pictureOf(shown)),
 );
 
 /** The sound wall with numbers to the words of its parts. */
@@ -78,7 +78,7 @@ export function stopPictures(): Readonly<Record<string, readonly StopPicture[]>>
   return Object.fromEntries(
     Object.entries(SHOWN).map(([stop, both]) => [
       stop,
-      both.map(([says, said]) => figureOf(pictureOf(said), says)),
+      both.map(([says, shown]) => figureOf(pictureOf(shown), says)),
     ]),
   );
 }
@@ -96,8 +96,8 @@ export function figureOf(picture: LessonPicture, says: string): StopPicture {
   };
 }
 
-function pictureOf(said: Shown): LessonPicture {
-  const picture = parsePicture(said);
+function pictureOf(shown: Shown): LessonPicture {
+  const picture = parsePicture(shown);
   if (typeof picture === 'string') throw new RangeError(picture);
   return picture;
 }

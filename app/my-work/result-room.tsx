@@ -4,15 +4,15 @@ import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
 import { parseKeptReading } from '../../components/wall-page/kept-work';
 import type { AttemptWall } from '../../lib/store/attempts';
-import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import type { ResultRows } from '../../lib/wall-page/result-rows';
-import { PracticeRoom } from '../walls/[code]/practice-room';
+import type { WallToRead } from '../../lib/wall-page/wall-to-read';
+import { WallRoom } from '../walls/[code]/wall-room';
 
 /** A wall that was handed in, with the marks the site has and its key. */
 export function ResultRoom(props: {
   readonly attempt: string;
   readonly handedIn: AttemptWall;
-  readonly laid: LaidPractice;
+  readonly laid: WallToRead;
   readonly label: string;
   readonly openingsUp: number | null;
   readonly rows: ResultRows;
@@ -32,7 +32,7 @@ export function ResultRoom(props: {
   }, [attempt, handedIn]);
   if (!ready) return <p role="status">One moment …</p>;
   return (
-    <PracticeRoom
+    <WallRoom
       laid={laid}
       label={label}
       setWork={{ keptAs: nameOfWall(attempt, handedIn.place), openingsUp, onHandIn: () => undefined, rows }}

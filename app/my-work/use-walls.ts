@@ -1,12 +1,12 @@
 'use client';
 
 import { useEffect, useState } from 'react';
-import type { LaidPractice } from '../../lib/wall-page/laid-practice';
 import { parseLaid } from '../../lib/wall-page/read-laid';
+import type { WallToRead } from '../../lib/wall-page/wall-to-read';
 
 export interface RoomWall {
   readonly place: number;
-  /** A LaidPractice as JSON, in the page for one wall only; null where it is fetched later. */
+  /** A WallToRead as JSON, in the page for one wall only; null where it is fetched later. */
   readonly laid: string | null;
   /** Hash of the wall that was given. */
   readonly fingerprint: string;
@@ -27,8 +27,8 @@ export function useWalls(
   attempt: string,
   walls: readonly RoomWall[],
   wanted: number | null,
-): ReadonlyMap<number, LaidPractice> {
-  const [fetched, setFetched] = useState<ReadonlyMap<number, LaidPractice>>(
+): ReadonlyMap<number, WallToRead> {
+  const [fetched, setFetched] = useState<ReadonlyMap<number, WallToRead>>(
     () => new Map(walls.flatMap(({ place, laid }) => (laid === null ? [] : [[place, parseLaid(laid)]]))),
   );
   const [tries, setTries] = useState(0);

@@ -5,7 +5,7 @@ import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { AttemptWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
-import { layForSetWork } from '../../lib/wall-page/laid-practice';
+import { layForSetWork } from '../../lib/wall-page/wall-to-read';
 import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';
 import { type WorkToSee, workToSee } from './learner-work';

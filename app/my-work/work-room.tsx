@@ -8,9 +8,9 @@ import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/
 import { useOutbox } from '../../components/hand-in/use-outbox';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
-import { PracticeRoom } from '../walls/[code]/practice-room';
 import type { HandedWork } from '../walls/[code]/set-work';
-import { fetchForReading } from '../walls/[code]/use-practice';
+import { fetchForReading } from '../walls/[code]/use-wall-room';
+import { WallRoom } from '../walls/[code]/wall-room';
 import styles from './my-work.module.css';
 import { type RoomWall, useWalls } from './use-walls';
 
@@ -110,7 +110,7 @@ export function WorkRoom(props: {
             </a>
           </p>
           {laid ? (
-            <PracticeRoom
+            <WallRoom
               key={wall.place}
               laid={laid}
               label={`Wall ${wall.place} of ${walls.length}: ${wall.kind}`}

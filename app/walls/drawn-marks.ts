@@ -1,5 +1,5 @@
 import type { DrawnMark } from '../../components/wall/wall-drawing';
-import type { Mark } from '../../components/wall-page/practice-state';
+import type { Mark } from '../../components/wall-page/work-state';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../lib/wall/parts';
 import type { ResultRows } from '../../lib/wall-page/result-rows';

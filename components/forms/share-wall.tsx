@@ -5,15 +5,15 @@ import styles from './share-wall.module.css';
 
 /** For a group: the address of this page to hand on, and the page on paper. */
 export function ShareWall() {
-  const [said, setSaid] = useState<string | null>(null);
+  const [notice, setNotice] = useState<string | null>(null);
   const copy = async () => {
     const address = window.location.href;
     try {
       await navigator.clipboard.writeText(address);
-      setSaid('The link is copied.');
+      setNotice('The link is copied.');
     } catch {
       // No clipboard here, or it is forbidden: the address can still be copied by hand.
-      setSaid(address);
+      setNotice(address);
     }
   };
   return (
@@ -24,7 +24,7 @@ export function ShareWall() {
       <button type="button" onClick={() => window.print()}>
         Print
       </button>
-      <span role="status">{said}</span>
+      <span role="status">{notice}</span>
     </div>
   );
 }

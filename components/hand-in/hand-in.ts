@@ -82,8 +82,8 @@ function sentOf(response: Response, body: unknown): Sent {
   if (response.ok || response.status === 408 || response.status === 429 || response.status >= 500) {
     return { kind: 'waiting', problem: 'The site is busy.', after: secondsIn(response) };
   }
-  const said = hasFields(body, { problem: 'string' }) ? body.problem : `Answer ${response.status}.`;
-  return { kind: 'refused', problem: said };
+  const problem = hasFields(body, { problem: 'string' }) ? body.problem : `Answer ${response.status}.`;
+  return { kind: 'refused', problem };
 }
 
 function receiptIn(body: unknown): Receipt | null {

@@ -1,7 +1,7 @@
 import { isRecord, readJson } from '../../lib/json/read-json';
 import { keepText, readKept, SET_WORK_NAME } from '../wall-page/kept-text';
 import { formatWork, parseMarked, parseWork } from '../wall-page/kept-work';
-import type { Work } from '../wall-page/practice-state';
+import type { Work } from '../wall-page/work-state';
 import type { WallAnswer } from './hand-in';
 
 export type Progress = 'not begun' | 'begun' | 'done';

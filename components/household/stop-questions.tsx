@@ -36,9 +36,9 @@ export function StopQuestions(props: {
       .findings.filter(({ drawer }) => drawer === 'go away now')
       .map(({ about }) => about),
   );
-  const answer = (id: QuestionId, said: Answer | undefined) => {
+  const answer = (id: QuestionId, given: Answer | undefined) => {
     const { [id]: _, ...others } = look.answers;
-    onChange({ ...look, answers: said === undefined ? others : { ...others, [id]: said } });
+    onChange({ ...look, answers: given === undefined ? others : { ...others, [id]: given } });
   };
   const questions: readonly (Question & { readonly id: QuestionId })[] = stop.questions;
   return (
@@ -57,14 +57,14 @@ export function StopQuestions(props: {
             key={`${look.id} ${question.id} ${system}`}
             {...{ question, system, isAlarm: alarm }}
             answer={look.answers[question.id]}
-            onAnswer={(said) => answer(question.id, said)}
+            onAnswer={(given) => answer(question.id, given)}
           />
         ) : (
           <QuestionField
             key={question.id}
             {...{ question, system }}
             answer={look.answers[question.id]}
-            onAnswer={(said) => answer(question.id, said)}
+            onAnswer={(given) => answer(question.id, given)}
           >
             {away.has(question.id) && <Alarm id={look.id} />}
           </QuestionField>

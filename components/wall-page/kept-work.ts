@@ -5,7 +5,7 @@ import { isRecord, readJson } from '../../lib/json/read-json';
 import { ACTS } from '../../lib/marking/act';
 import { LIMIT_KINDS } from '../../lib/marking/five-marks';
 import type { LengthSystem } from '../../lib/units';
-import type { HalfMade, Mark, Phase, Work } from './practice-state';
+import type { HalfMade, Mark, Phase, Work } from './work-state';
 
 /** 1 had marks only, without openings-up and notebook; 2 had no mark half made. Both are still read. */
 const VERSION = 3;

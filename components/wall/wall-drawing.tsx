@@ -237,7 +237,7 @@ export function WallDrawing(props: WallDrawingProps) {
           seen.showWhole();
         }}
         onPan={(x, y) => seen.pan(x * seen.box.width, y * seen.box.height)}
-        said={taps.said}
+        notice={taps.notice}
       />
       {note?.(isNear(wall.gauge, seen.mmPerPx))}
     </div>

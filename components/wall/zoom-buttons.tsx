@@ -16,7 +16,7 @@ export function ZoomButtons({
   onFurther,
   onWhole,
   onPan,
-  said,
+  notice,
 }: {
   readonly whole: boolean;
   readonly onNearer: () => void;
@@ -25,7 +25,7 @@ export function ZoomButtons({
   /** Moves what is seen, in shares of its width and height: x to the right, y up. */
   readonly onPan: (x: number, y: number) => void;
   /** What the last tap did, if it picked nothing. */
-  readonly said: string;
+  readonly notice: string;
 }) {
   return (
     <div className={styles.zoom}>
@@ -47,8 +47,8 @@ export function ZoomButtons({
           ))}
         </div>
       )}
-      <p role="status" className={styles.said}>
-        {said}
+      <p role="status" className={styles.notice}>
+        {notice}
       </p>
     </div>
   );

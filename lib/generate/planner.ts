@@ -7,8 +7,8 @@ import { LEAST_SEVERITY } from './fault';
 import { FAULTS, faultFits, hasNeed } from './faults';
 import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
-import { type Looks, looksOf } from './looks';
 import type { Plan, Spoil } from './plan';
+import { type SettingOut, settingOutOf } from './setting-out';
 import { TOPIC_FAULTS, TOPICS, type Topic } from './topics';
 
 /** What makes a wall hard, by difficulty 1 to 5; nothing else does (training defaults of ours). */
@@ -61,20 +61,20 @@ export function planOf(brief: Brief): Plan {
   const count = chance.whole(1, Math.min(radicals.faults, shuffled.length));
   const drawn = shuffled.map((fault) => ({ fault, severity: severityOf(fault, radicals.severity, chance) }));
   const meant = drawn.slice(0, count);
-  const looks = looksOf(kind, masonry, rules, meant, chance);
+  const settingOut = settingOutOf(kind, masonry, rules, meant, chance);
   const tolerated = drawTolerated(
-    looks,
+    settingOut,
     meant.map(({ fault }) => fault),
     radicals.soundUpTo,
     chance,
   );
   return {
-    ...looks,
+    ...settingOut,
     spoils: sound ? [] : meant,
-    spares: drawn.slice(count).filter(({ fault }) => canCarry(looks, fault)),
+    spares: drawn.slice(count).filter(({ fault }) => canCarry(settingOut, fault)),
     tolerated: tolerated.filter(({ fault }) => sound || meant.every((spoil) => spoil.fault !== fault)),
     soundUpTo: radicals.soundUpTo,
-    lookAlikes: drawLookAlikes(looks, chance.whole(...radicals.lookAlikes), chance),
+    lookAlikes: drawLookAlikes(settingOut, chance.whole(...radicals.lookAlikes), chance),
     mortarTone: chance.whole(...radicals.mortarTone),
     seed,
   };
@@ -93,7 +93,7 @@ function severityOf(fault: CheckId, [least, most]: Radicals['severity'], chance:
 }
 
 /** Whether a fault can stand on a wall that was not drawn for it. */
-function canCarry({ bond, quoins, soldiers, thinBed }: Looks, fault: CheckId): boolean {
+function canCarry({ bond, quoins, soldiers, thinBed }: SettingOut, fault: CheckId): boolean {
   if (!thinBed && hasNeed(fault, 'thin units')) return false;
   if ((quoins || soldiers) && hasNeed(fault, 'no tall units')) return false;
   return bond === 'running' || !hasNeed(fault, 'half lap');
@@ -101,7 +101,7 @@ function canCarry({ bond, quoins, soldiers, thinBed }: Looks, fault: CheckId): b
 
 /** What sound work departs by: half of what the wall could show, and all that it was drawn for. */
 function drawTolerated(
-  looks: Looks,
+  settingOut: SettingOut,
   meant: readonly CheckId[],
   soundUpTo: number,
   chance: Chance,
@@ -110,8 +110,8 @@ function drawTolerated(
     .filter(
       ({ id, tolerated }) =>
         tolerated !== undefined &&
-        faultFits(id, looks.kind, looks.masonry, looks.rules) &&
-        canCarry(looks, id),
+        faultFits(id, settingOut.kind, settingOut.masonry, settingOut.rules) &&
+        canCarry(settingOut, id),
     )
     .map(({ id }) => id);
   return drawOf(able, able.length, chance).flatMap((fault) => {
@@ -143,16 +143,18 @@ export function planWith(
   seed: number,
 ): Plan {
   const chance = chanceOf(seed, 0);
-  const looks = looksOf(kind, masonry, rules, spoils, chance);
+  const settingOut = settingOutOf(kind, masonry, rules, spoils, chance);
   const { soundUpTo } = chance.pick(RADICALS);
   const faults = spoils.map(({ fault }) => fault);
   return {
-    ...looks,
+    ...settingOut,
     spoils,
     spares: [],
-    tolerated: drawTolerated(looks, faults, soundUpTo, chance).filter(({ fault }) => !faults.includes(fault)),
+    tolerated: drawTolerated(settingOut, faults, soundUpTo, chance).filter(
+      ({ fault }) => !faults.includes(fault),
+    ),
     soundUpTo,
-    lookAlikes: drawLookAlikes(looks, chance.whole(0, 5), chance),
+    lookAlikes: drawLookAlikes(settingOut, chance.whole(0, 5), chance),
     mortarTone: chance.whole(0, 3),
     seed,
   };
@@ -166,8 +168,8 @@ function shuffledFaults(brief: Brief, masonry: 'anchored' | 'adhered', chance: C
   return drawOf(fitting, fitting.length, chance);
 }
 
-function drawLookAlikes(looks: Looks, count: number, chance: Chance): readonly LookAlike[] {
-  return drawOf(lookAlikesFor(looks), count, chance);
+function drawLookAlikes(settingOut: SettingOut, count: number, chance: Chance): readonly LookAlike[] {
+  return drawOf(lookAlikesFor(settingOut), count, chance);
 }
 
 /** So many of a list, none twice, in the order drawn. */

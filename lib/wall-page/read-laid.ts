@@ -3,7 +3,7 @@ import { TOPICS } from '../generate/topics';
 import { hasFields, isRecord, readJson } from '../json/read-json';
 import { RULE_SETS } from '../limits/limit';
 import { WALL_VERSION, type Wall } from '../wall/model';
-import type { LaidPractice } from './laid-practice';
+import type { WallToRead } from './wall-to-read';
 
 const LISTS = [
   'panels',
@@ -20,7 +20,7 @@ const LISTS = [
 const HARDEST = Math.max(...DIFFICULTIES);
 
 /** Reads a wall the site sent. @throws where it is anything else, such as the answer of a network that wants one to sign in first. */
-export function parseLaid(text: string): LaidPractice {
+export function parseLaid(text: string): WallToRead {
   const loose = readJson(text);
   const isLaid = hasFields(loose, { code: 'string', rulesTitle: 'string', nextHref: 'string' });
   if (!isLaid || !isWall(loose.wall)) throw new TypeError('this is no wall of the site');

@@ -5,7 +5,7 @@ import { measuredPair } from '../../lib/drills/pair/measured-pair';
 import { layByCode } from '../../lib/engines/engines';
 import { ENGINE } from '../../lib/generate/brief';
 import { parseCode } from '../../lib/generate/wall-code';
-import { layPractice } from '../../lib/wall-page/laid-practice';
+import { wallToRead } from '../../lib/wall-page/wall-to-read';
 import { frozenWalls, wallNow } from '../frozen/frozen-walls';
 
 // The first wall with a fault that the first engine gave out, with the fingerprint an attempt of that day would hold.
@@ -41,7 +41,7 @@ test('the desk draws its wall and counts the group’s marks on it', () => {
 });
 
 test('the wall page keeps the code, and leads on to a wall of today', () => {
-  const { code: kept, nextHref } = layPractice(parseCode(code));
+  const { code: kept, nextHref } = wallToRead(parseCode(code));
   expect(kept).toBe(code);
   expect(parseCode(nextHref.replace('/walls/', '')).engine).toBeUndefined();
 });

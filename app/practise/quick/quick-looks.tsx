@@ -73,10 +73,10 @@ export function QuickLooks({
   const place = answers.length;
   const isSeen = phase === 'looking';
   const quick = useLazy(loadQuick, useFirstInteraction() || phase !== 'ready');
-  const part = quick.loaded;
+  const tools = quick.loaded;
   const picture = useMemo(
-    () => (isSeen && part ? part.quickPicture(name, place) : null),
-    [isSeen, part, name, place],
+    () => (isSeen && tools ? tools.quickPicture(name, place) : null),
+    [isSeen, tools, name, place],
   );
   useClock(picture !== null && !paused && state.left !== null, (ms) => dispatch({ kind: 'pass', ms }));
 
@@ -129,18 +129,18 @@ export function QuickLooks({
           <h2 data-round tabIndex={-1} className="visually-hidden">
             Sound, or is something wrong?
           </h2>
-          {isSeen && part === null && <LoadingNotice of={[quick]} />}
-          {part && picture && !paused ? (
+          {isSeen && tools === null && <LoadingNotice of={[quick]} />}
+          {tools && picture && !paused ? (
             <QuickDrawing
               key={place}
-              draw={part.drawingOf}
+              draw={tools.drawingOf}
               surveyed={picture}
               view={picture.view}
               window={picture.window}
               system={system}
               label={`Wall ${place + 1} of the round`}
             />
-          ) : isSeen && part === null ? null : (
+          ) : isSeen && tools === null ? null : (
             <p className={styles.cover}>
               {paused ? 'The clock is stopped and the wall is covered.' : 'The time is up. What do you say?'}
             </p>
@@ -166,10 +166,10 @@ export function QuickLooks({
           )}
         </p>
       )}
-      {rows && part && (
+      {rows && tools && (
         <>
           <LengthChoice system={system} />
-          <QuickResult rows={rows} system={system} draw={part.drawingOf} />
+          <QuickResult rows={rows} system={system} draw={tools.drawingOf} />
           {rows.some(({ findings }) => findings.some(({ finding }) => finding.hazard === 'could fall')) && (
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}

@@ -1,4 +1,4 @@
-import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Mark } from '../../../components/wall-page/work-state';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
 import { GradingError } from '../../../lib/exercise/place-marks';

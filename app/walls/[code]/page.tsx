@@ -6,11 +6,11 @@ import { TOPIC_TITLES } from '../../../lib/generate/topics';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../lib/limits/limits';
 import { DIFFICULTY_WORDS, KIND_TITLES } from '../../../lib/wall-page/brief-words';
-import { layPractice } from '../../../lib/wall-page/laid-practice';
+import { wallToRead } from '../../../lib/wall-page/wall-to-read';
 import { plainCode, readCode } from '../read-code';
 import { WrongCode } from '../wrong-code';
 import styles from './page.module.css';
-import { PracticeRoom } from './practice-room';
+import { WallRoom } from './wall-room';
 
 interface Props {
   readonly params: Promise<{ readonly code: string }>;
@@ -53,8 +53,8 @@ export default async function WallPage({ params }: Props) {
           </p>
         </noscript>
       </header>
-      <PracticeRoom key={exact} laid={layPractice(read)} label={`${title}, wall ${exact}`} />
-      {/* After the practice: it is not on the way to handing in. */}
+      <WallRoom key={exact} laid={wallToRead(read)} label={`${title}, wall ${exact}`} />
+      {/* After the wall: it is not on the way to handing in. */}
       <ShareWall />
     </>
   );

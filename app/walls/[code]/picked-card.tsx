@@ -1,11 +1,11 @@
 'use client';
 
 import { useMemo } from 'react';
-import { InstrumentBench } from '../../../components/instruments/instrument-bench';
+import { InstrumentTray } from '../../../components/instruments/instrument-tray';
 import { leftWords } from '../../../components/wall-page/lifted-back';
 import { MarkForm } from '../../../components/wall-page/marking/mark-form';
 import { PartCard } from '../../../components/wall-page/part-card';
-import type { HalfMade, Mark, Work } from '../../../components/wall-page/practice-state';
+import type { HalfMade, Mark, Work } from '../../../components/wall-page/work-state';
 import { findFaults } from '../../../lib/inspect/find-fault';
 import { readAt } from '../../../lib/instruments/read';
 import type { Reading } from '../../../lib/instruments/reading';
@@ -57,7 +57,7 @@ export function PickedCard(props: {
           )}
           <details open={props.measuring} onToggle={(event) => props.onMeasure(event.currentTarget.open)}>
             <summary>Measure here</summary>
-            <InstrumentBench
+            <InstrumentTray
               part={id}
               partKind={picked.kind}
               partName={picked.name}

@@ -1,4 +1,4 @@
-import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Mark } from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { ResultRows } from '../../../lib/wall-page/result-rows';
 

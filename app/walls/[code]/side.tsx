@@ -5,24 +5,24 @@ import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make
 import { placeFile } from '../../../lib/wall-page/place-file';
 import { LoadingNotice } from '../loading-notice';
 import type { SetWork } from './set-work';
-import type { usePractice } from './use-practice';
+import type { useWallRoom } from './use-wall-room';
 
 /** Beside the wall: the marks and the card, then the review, then the result. */
 export function Side(props: {
-  readonly practice: ReturnType<typeof usePractice>;
+  readonly wallRoom: ReturnType<typeof useWallRoom>;
   readonly setWork: SetWork | null;
 }) {
-  const { practice, setWork } = props;
-  const { laid, open, work, rows, system } = practice;
+  const { wallRoom, setWork } = props;
+  const { laid, open, work, rows, system } = wallRoom;
   if (work.phase === 'handed in') {
-    if (practice.problem !== null) {
+    if (wallRoom.problem !== null) {
       return (
         <p role="alert">
-          {practice.problem}{' '}
+          {wallRoom.problem}{' '}
           <button
             type="button"
             className="button button-plain"
-            onClick={setWork ? practice.handIn : practice.startAgain}
+            onClick={setWork ? wallRoom.handIn : wallRoom.startAgain}
           >
             {setWork ? 'Hand in again' : 'Lay this wall again'}
           </button>
@@ -39,9 +39,9 @@ export function Side(props: {
         </section>
       );
     }
-    const { resultView } = practice;
+    const { resultView } = wallRoom;
     if (rows === null || resultView.loaded === null) {
-      return <LoadingNotice of={[resultView, ...(setWork ? [] : [practice.grading])]} />;
+      return <LoadingNotice of={[resultView, ...(setWork ? [] : [wallRoom.grading])]} />;
     }
     const ResultView = resultView.loaded;
     return (
@@ -49,93 +49,93 @@ export function Side(props: {
         rows={rows}
         notebook={work.readings}
         system={system}
-        shown={practice.shown}
+        shown={wallRoom.shown}
         picture={setWork ? null : (finding, side) => `/walls/${laid.code}/places/${placeFile(finding, side)}`}
-        again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: practice.startAgain }}
+        again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: wallRoom.startAgain }}
         drawingCautions={DRAWING_CAUTIONS}
         couldFallCautions={COULD_FALL_CAUTIONS}
-        onShow={practice.show}
+        onShow={wallRoom.show}
       />
     );
   }
   if (work.phase === 'review') {
-    const { tools } = practice;
+    const { tools } = wallRoom;
     if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
     const { Review, reviewQuestions } = tools.loaded;
     return (
       <Review
-        marks={practice.named}
+        marks={wallRoom.named}
         saysSound={work.saysSound}
         looks={reviewQuestions(open.wall)}
         cautions={DRAWING_CAUTIONS}
         isOneOfSeveral={setWork !== null}
-        onChange={practice.change}
-        onRemove={practice.remove}
-        onLook={practice.look}
-        onBack={() => practice.look('front')}
-        onSaySound={practice.saySound}
-        onHandIn={practice.handIn}
+        onChange={wallRoom.change}
+        onRemove={wallRoom.remove}
+        onLook={wallRoom.look}
+        onBack={() => wallRoom.look('front')}
+        onSaySound={wallRoom.saySound}
+        onHandIn={wallRoom.handIn}
       />
     );
   }
   return (
     <MarkingPanel
-      marks={practice.named}
+      marks={wallRoom.named}
       canUndo={work.past.length > 0}
       cautions={DRAWING_CAUTIONS}
-      onChange={practice.change}
-      onRemove={practice.remove}
-      onUndo={practice.undo}
-      onSaySound={practice.saySound}
-      onReview={practice.review}
-      notes={<Notes practice={practice} />}
+      onChange={wallRoom.change}
+      onRemove={wallRoom.remove}
+      onUndo={wallRoom.undo}
+      onSaySound={wallRoom.saySound}
+      onReview={wallRoom.review}
+      notes={<Notes wallRoom={wallRoom} />}
     >
-      <Card practice={practice} />
+      <Card wallRoom={wallRoom} />
     </MarkingPanel>
   );
 }
 
 /** The card of the part picked, once what it needs is here. */
-function Card({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { picked, tools } = practice;
+function Card({ wallRoom }: { readonly wallRoom: ReturnType<typeof useWallRoom> }) {
+  const { picked, tools } = wallRoom;
   if (picked === null) return null;
   if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
   const { PickedCard } = tools.loaded;
   return (
     <PickedCard
-      open={practice.open}
-      work={practice.work}
+      open={wallRoom.open}
+      work={wallRoom.work}
       part={picked}
-      aim={practice.aim}
-      changing={practice.changing}
-      system={practice.system}
-      rules={practice.laid.rulesTitle}
-      lifting={practice.lifting}
-      viewKey={practice.viewKey}
-      measuring={practice.measuring}
-      attached={practice.attached}
-      onPick={practice.pick}
-      onClose={practice.close}
-      onLift={practice.liftHere}
-      onMeasure={practice.measure}
-      onNote={practice.note}
-      onFill={practice.fillIn}
-      onMark={practice.mark}
+      aim={wallRoom.aim}
+      changing={wallRoom.changing}
+      system={wallRoom.system}
+      rules={wallRoom.laid.rulesTitle}
+      lifting={wallRoom.lifting}
+      viewKey={wallRoom.viewKey}
+      measuring={wallRoom.measuring}
+      attached={wallRoom.attached}
+      onPick={wallRoom.pick}
+      onClose={wallRoom.close}
+      onLift={wallRoom.liftHere}
+      onMeasure={wallRoom.measure}
+      onNote={wallRoom.note}
+      onFill={wallRoom.fillIn}
+      onMark={wallRoom.mark}
     />
   );
 }
 
 /** The notebook, beside the wall whether a part is picked or not. */
-function Notes({ practice }: { readonly practice: ReturnType<typeof usePractice> }) {
-  const { work, picked, open, system, tools } = practice;
+function Notes({ wallRoom }: { readonly wallRoom: ReturnType<typeof useWallRoom> }) {
+  const { work, picked, open, system, tools } = wallRoom;
   if (work.readings.length === 0 || tools.loaded === null) return null;
   const { Notebook } = tools.loaded;
   return (
     <Notebook
       notebook={work.readings}
       nameOf={open.nameOf}
-      onForget={practice.forget}
-      onAttach={picked === null ? undefined : practice.attach}
+      onForget={wallRoom.forget}
+      onAttach={picked === null ? undefined : wallRoom.attach}
       system={system}
     />
   );

@@ -1,7 +1,7 @@
 import { Notebook } from '../../../components/instruments/notebook';
 import { formatMeasure } from '../../../components/result/format-measure';
-import type { Mark } from '../../../components/wall-page/practice-state';
 import { Review } from '../../../components/wall-page/review';
+import type { Mark } from '../../../components/wall-page/work-state';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import type { LengthSystem } from '../../../lib/units';
 import { faultName } from '../../../lib/wall-page/fault-choices';
@@ -9,7 +9,7 @@ import { reviewQuestions } from '../../../lib/wall-page/review-questions';
 import { PickedCard } from './picked-card';
 
 /**
- * What a practice page needs only once the reader points at something: the fault catalogue with its search, the
+ * What a wall page needs only once the reader points at something: the fault catalogue with its search, the
  * instruments, the review before handing in.
  * Fetched apart, after the wall stands on the screen, so that a phone shows the wall sooner.
  */

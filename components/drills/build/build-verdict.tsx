@@ -12,11 +12,11 @@ export function VerdictLine({
   readonly system: LengthSystem;
 }) {
   const { end, measured, bound, margin, passes, unit } = verdict;
-  const said = (value: number) => formatMeasure(value, unit, system);
+  const measure = (value: number) => formatMeasure(value, unit, system);
   return (
     <p className={styles.verdict} data-passes={passes}>
-      <strong>{passes ? '✓ Within' : '✕ Beyond'}</strong> {said(measured)}; limit {end} {said(bound)};{' '}
-      {said(Math.abs(margin))} {passes ? 'to spare' : end === 'at most' ? 'too much' : 'too little'}
+      <strong>{passes ? '✓ Within' : '✕ Beyond'}</strong> {measure(measured)}; limit {end} {measure(bound)};{' '}
+      {measure(Math.abs(margin))} {passes ? 'to spare' : end === 'at most' ? 'too much' : 'too little'}
     </p>
   );
 }
@@ -29,7 +29,7 @@ export function ComparedList({
   readonly rows: readonly Compared[];
   readonly system: LengthSystem;
 }) {
-  const said = (value: number, unit: string) => formatMeasure(value, unit, system);
+  const measure = (value: number, unit: string) => formatMeasure(value, unit, system);
   const silent = rows.filter(({ verdicts }) => verdicts.length === 0).map(({ title }) => title);
   return (
     <>
@@ -40,8 +40,8 @@ export function ComparedList({
             <li key={`${titles.join()} ${verdict.limit}`} data-passes={passes}>
               <strong>{titles.join('; ')}</strong>
               <br />
-              {passes ? '✓' : '✕'} {said(measured, unit)}; limit {end} {said(bound, unit)}. Crossed{' '}
-              {end === 'at most' ? 'above' : 'below'} {said(crossedAt, unit)}.
+              {passes ? '✓' : '✕'} {measure(measured, unit)}; limit {end} {measure(bound, unit)}. Crossed{' '}
+              {end === 'at most' ? 'above' : 'below'} {measure(crossedAt, unit)}.
               <span className={styles.source}>{source}</span>
             </li>
           );

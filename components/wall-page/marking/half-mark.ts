@@ -1,7 +1,7 @@
 import type { LengthSystem } from '../../../lib/units';
 import type { FaultChoice } from '../../../lib/wall-page/fault-choices';
-import type { HalfMark, Mark } from '../practice-state';
 import { parseReading, readingText } from '../reading-text';
+import type { HalfMark, Mark } from '../work-state';
 import { type MarkDetails, NO_DETAILS } from './mark-details';
 
 /** 100 m in mm; a day has 1,440 minutes, and a share stops at 100 %. */

@@ -1,7 +1,7 @@
 'use client';
 
 import { SURE_WORDS } from '../answer-words';
-import type { Mark } from '../practice-state';
+import type { Mark } from '../work-state';
 import styles from './mark-list.module.css';
 
 export interface NamedMark {

@@ -42,7 +42,7 @@ export function useTaps(
     () => (unitsAlone ? new Map([...all].filter(([, { kind }]) => kind === 'unit')) : all),
     [unitsAlone, all],
   );
-  const [said, say] = useState('');
+  const [notice, say] = useState('');
   const last = useRef({ at: Number.NEGATIVE_INFINITY, x: 0, y: 0 });
   const click = ({ clientX, clientY, timeStamp }: MouseEvent) => {
     const kind = gestures.clickKind();
@@ -75,7 +75,7 @@ export function useTaps(
   return {
     click,
     /** What the last tap did, if it picked nothing. */
-    said,
+    notice,
     hush: () => say(''),
   };
 }

@@ -6,7 +6,7 @@ import {
   progressOf,
   reopenWall,
 } from '../../../components/hand-in/kept-answers';
-import type { Work } from '../../../components/wall-page/practice-state';
+import type { Work } from '../../../components/wall-page/work-state';
 
 const UNTOUCHED: Work = {
   marks: [],

@@ -1,6 +1,6 @@
 import { cleanup, screen } from '@testing-library/react';
 import { expect, test } from 'vitest';
-import type { HalfMark, Mark } from '../../../components/wall-page/practice-state';
+import type { HalfMark, Mark } from '../../../components/wall-page/work-state';
 import { showForm } from './show-mark-form';
 
 /** A mark half made in inches: 1/2 in is 12.7 mm. */

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { MarkingPanel } from '../../../components/wall-page/marking-panel';
 import { PartCard } from '../../../components/wall-page/part-card';
-import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Mark } from '../../../components/wall-page/work-state';
 import { UNIT } from './samples';
 import { showForm } from './show-mark-form';
 

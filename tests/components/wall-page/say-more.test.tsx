@@ -2,7 +2,7 @@ import { render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { MarkForm } from '../../../components/wall-page/marking/mark-form';
-import type { Mark } from '../../../components/wall-page/practice-state';
+import type { Mark } from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';
 import { FAULTS, findByName, UNIT } from './samples';

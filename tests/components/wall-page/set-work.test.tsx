@@ -1,11 +1,11 @@
 import { act, fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { PracticeRoom } from '../../../app/walls/[code]/practice-room';
 import type { HandedWork, SetWork } from '../../../app/walls/[code]/set-work';
+import { WallRoom } from '../../../app/walls/[code]/wall-room';
 import { loadViews } from '../../../app/walls/use-later-views';
-import { layForSetWork } from '../../../lib/wall-page/laid-practice';
 import type { ResultRows } from '../../../lib/wall-page/result-rows';
+import { layForSetWork } from '../../../lib/wall-page/wall-to-read';
 
 const LAID = layForSetWork({
   topic: 'line',
@@ -45,7 +45,7 @@ beforeEach(() => sessionStorage.clear());
 function show(first: Partial<SetWork> = {}) {
   const handed: HandedWork[] = [];
   const page = (over: Partial<SetWork>) => (
-    <PracticeRoom
+    <WallRoom
       laid={LAID}
       label="A wall"
       setWork={{

@@ -1,7 +1,7 @@
 import { render } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { MarkForm } from '../../../components/wall-page/marking/mark-form';
-import type { HalfMark, Mark } from '../../../components/wall-page/practice-state';
+import type { HalfMark, Mark } from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { LengthSystem } from '../../../lib/units';
 import { FAULTS, findByName, UNIT } from './samples';

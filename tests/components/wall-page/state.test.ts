@@ -4,11 +4,11 @@ import {
   FRESH,
   type HalfMade,
   type Mark,
-  type PracticeAction,
-  type PracticeState,
-  practiceReducer,
   type Work,
-} from '../../../components/wall-page/practice-state';
+  type WorkAction,
+  type WorkState,
+  workReducer,
+} from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 
 const TWIST: Mark = { part: 'A3.2', fault: 'twisted-unit', sure: 3 };
@@ -30,25 +30,25 @@ const HALF: HalfMade = {
 const { details: said, ...rest } = HALF;
 const KEPT_HALF = { ...rest, said };
 
-function stateAfter(...actions: readonly PracticeAction[]): PracticeState {
-  return actions.reduce(practiceReducer, FRESH);
+function stateAfter(...actions: readonly WorkAction[]): WorkState {
+  return actions.reduce(workReducer, FRESH);
 }
 
 describe('marks', () => {
   test('are numbered in the order they are made, changed in place, and close up when one is removed', () => {
     const two = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'mark', mark: THICK });
     expect(two.marks).toEqual([TWIST, THICK]);
-    const changed = practiceReducer(two, { kind: 'change', index: 0, mark: { ...TWIST, sure: 1 } });
+    const changed = workReducer(two, { kind: 'change', index: 0, mark: { ...TWIST, sure: 1 } });
     expect(changed.marks).toEqual([{ part: 'A3.2', fault: 'twisted-unit', sure: 1 }, THICK]);
-    expect(practiceReducer(two, { kind: 'remove', index: 0 }).marks).toEqual([THICK]);
+    expect(workReducer(two, { kind: 'remove', index: 0 }).marks).toEqual([THICK]);
   });
 
   test('are undone step by step, removals too', () => {
     const removed = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'remove', index: 0 });
-    const once = practiceReducer(removed, { kind: 'undo' });
+    const once = workReducer(removed, { kind: 'undo' });
     expect(once.marks).toEqual([TWIST]);
-    expect(practiceReducer(once, { kind: 'undo' })).toEqual(FRESH);
-    expect(practiceReducer(FRESH, { kind: 'undo' })).toEqual(FRESH);
+    expect(workReducer(once, { kind: 'undo' })).toEqual(FRESH);
+    expect(workReducer(FRESH, { kind: 'undo' })).toEqual(FRESH);
   });
 });
 
@@ -57,7 +57,7 @@ describe('a mark half made', () => {
   const change = { kind: 'fill in', half: { ...HALF, changing: 0 } } as const;
   const mark = { kind: 'mark', mark: TWIST } as const;
 
-  test.each<[string, readonly PracticeAction[], HalfMade | null]>([
+  test.each<[string, readonly WorkAction[], HalfMade | null]>([
     ['stays while the reader looks and measures', [half, { kind: 'note', reading: READING }], HALF],
     ['stays when another mark is removed', [mark, half, { kind: 'remove', index: 0 }], HALF],
     ['is done with when the mark is made', [half, mark], null],
@@ -85,10 +85,10 @@ describe('handing in', () => {
 
   test('is for good, until the wall is laid again', () => {
     const done = stateAfter({ kind: 'mark', mark: TWIST }, { kind: 'look once more' }, { kind: 'hand in' });
-    expect(practiceReducer(done, { kind: 'mark', mark: THICK })).toEqual(done);
-    expect(practiceReducer(done, { kind: 'undo' })).toEqual(done);
-    expect(practiceReducer(done, { kind: 'back to the wall' })).toEqual(done);
-    expect(practiceReducer(done, { kind: 'start again' })).toEqual(FRESH);
+    expect(workReducer(done, { kind: 'mark', mark: THICK })).toEqual(done);
+    expect(workReducer(done, { kind: 'undo' })).toEqual(done);
+    expect(workReducer(done, { kind: 'back to the wall' })).toEqual(done);
+    expect(workReducer(done, { kind: 'start again' })).toEqual(FRESH);
   });
 
   test('“sound” and marks do not go together', () => {
@@ -113,7 +113,7 @@ const READING: Reading = {
 };
 
 describe('openings-up', () => {
-  const lift = (unit: string): PracticeAction => ({ kind: 'open up', unit, most: 2 });
+  const lift = (unit: string): WorkAction => ({ kind: 'open up', unit, most: 2 });
 
   test('are spent one a unit, never twice on the same, and not beyond the number allowed', () => {
     const state = stateAfter(lift('A3.1'), lift('A3.1'), lift('A5.1'), lift('A7.1'));
@@ -123,7 +123,7 @@ describe('openings-up', () => {
   test('are not given back by undo, but by laying the wall again', () => {
     const state = stateAfter(lift('A3.1'), { kind: 'undo' });
     expect(state.opened).toEqual(['A3.1']);
-    expect(practiceReducer(state, { kind: 'start again' }).opened).toEqual([]);
+    expect(workReducer(state, { kind: 'start again' }).opened).toEqual([]);
   });
 });
 
@@ -131,7 +131,7 @@ test('readings go into the notebook in order, and can be taken out', () => {
   const other = { ...READING, part: 'A4.1' };
   const noted = stateAfter({ kind: 'note', reading: READING }, { kind: 'note', reading: other });
   expect(noted.readings).toEqual([READING, other]);
-  expect(practiceReducer(noted, { kind: 'forget', index: 0 }).readings).toEqual([other]);
+  expect(workReducer(noted, { kind: 'forget', index: 0 }).readings).toEqual([other]);
 });
 
 describe('kept work', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { parseCode } from '../../../lib/generate/wall-code';
-import { layForSetWork } from '../../../lib/wall-page/laid-practice';
 import { parseLaid } from '../../../lib/wall-page/read-laid';
+import { layForSetWork } from '../../../lib/wall-page/wall-to-read';
 
 const LAID = layForSetWork(parseCode('492-SJMH-3U5'));
 

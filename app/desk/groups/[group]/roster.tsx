@@ -18,7 +18,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
               <summary>
                 <strong>{name}</strong>
                 <span className={styles.soft}>
-                  <Standing {...learner} />
+                  <SignInState {...learner} />
                 </span>
               </summary>
               <div className={styles.more}>
@@ -57,7 +57,7 @@ export function Roster({ learners }: { readonly learners: readonly RosterLearner
   );
 }
 
-function Standing({ hasPin, hasWord, lockedUntil, devices, timeFactor }: RosterLearner) {
+function SignInState({ hasPin, hasWord, lockedUntil, devices, timeFactor }: RosterLearner) {
   return (
     <>
       {hasPin ? 'has a PIN' : hasWord ? 'one-time word not used yet' : 'no PIN yet'}

@@ -8,7 +8,7 @@ import type { NamedLearner } from '../../../../lib/store/groups/roster';
 import { rosterOf } from '../../../../lib/store/learners';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
 import { KIND_TITLES } from '../../../../lib/wall-page/brief-words';
-import { layForSetWork } from '../../../../lib/wall-page/laid-practice';
+import { layForSetWork } from '../../../../lib/wall-page/wall-to-read';
 import { requirePage } from '../../../access/guard';
 import { readLessons } from '../../../lessons/read-lessons';
 import { RelatedReading } from '../../../my-work/related-reading';

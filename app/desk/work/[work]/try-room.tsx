@@ -1,13 +1,13 @@
 'use client';
 
 import { useState } from 'react';
-import type { LaidPractice } from '../../../../lib/wall-page/laid-practice';
-import { PracticeRoom } from '../../../walls/[code]/practice-room';
+import type { WallToRead } from '../../../../lib/wall-page/wall-to-read';
+import { WallRoom } from '../../../walls/[code]/wall-room';
 
 /** A wall as its learner gets it: nothing is handed in from here. */
 export function TryRoom(props: {
   readonly code: string;
-  readonly laid: LaidPractice;
+  readonly laid: WallToRead;
   readonly label: string;
   readonly openingsUp: number | null;
 }) {
@@ -20,7 +20,7 @@ export function TryRoom(props: {
           ? 'Here a learner goes back to the list of walls.'
           : 'You are trying it. Nothing is handed in.'}
       </p>
-      <PracticeRoom
+      <WallRoom
         laid={laid}
         label={label}
         setWork={{ keptAs: `tried ${code}`, openingsUp, onHandIn: () => setDone(true), rows: null }}

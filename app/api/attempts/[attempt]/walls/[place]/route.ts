@@ -1,6 +1,6 @@
 import { briefOfCode } from '../../../../../../lib/exercise/brief-of-code';
 import { openWall } from '../../../../../../lib/store/attempts';
-import { layForSetWork } from '../../../../../../lib/wall-page/laid-practice';
+import { layForSetWork } from '../../../../../../lib/wall-page/wall-to-read';
 import { guarded } from '../../../../../access/guard';
 import { Refusal } from '../../../../../request/refusal';
 

@@ -3,14 +3,14 @@
 import { type Dispatch, useEffect, useReducer, useState } from 'react';
 import { keepText, readKept } from './kept-text';
 import { formatWork, parseWork } from './kept-work';
-import { FRESH, type PracticeAction, type PracticeState, practiceReducer } from './practice-state';
+import { FRESH, type WorkAction, type WorkState, workReducer } from './work-state';
 
 /** The work on one wall, kept in this tab under a name. `ready` once the kept work has been taken up. */
-export function useKeptPractice(
+export function useKeptWork(
   keptAs: string,
   isPart: (id: string) => boolean,
-): readonly [PracticeState, Dispatch<PracticeAction>, ready: boolean] {
-  const [state, dispatch] = useReducer(practiceReducer, FRESH);
+): readonly [WorkState, Dispatch<WorkAction>, ready: boolean] {
+  const [state, dispatch] = useReducer(workReducer, FRESH);
   const [ready, setReady] = useState(false);
   const key = `wall-work:${keptAs}`;
 

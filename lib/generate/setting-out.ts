@@ -6,7 +6,7 @@ import { hasNeed } from './faults';
 import { GABLE_TOP_UNITS } from './lay';
 import type { Plan, Spoil } from './plan';
 
-export type Looks = Pick<
+export type SettingOut = Pick<
   Plan,
   | 'kind'
   | 'masonry'
@@ -22,13 +22,13 @@ export type Looks = Pick<
 >;
 
 /** What the wall is built of and how it is set out, as its faults allow. */
-export function looksOf(
+export function settingOutOf(
   kind: WallKind,
   masonry: 'anchored' | 'adhered',
   rules: RuleSetId,
   spoils: readonly Spoil[],
   chance: Chance,
-): Looks {
+): SettingOut {
   const [soldiers, quoins, stone] = [
     chance.happens(SOLDIERS_PERCENT),
     chance.happens(QUOINS_PERCENT),

@@ -49,12 +49,12 @@ export interface Work {
   readonly half: HalfMade | null;
 }
 
-export interface PracticeState extends Work {
+export interface WorkState extends Work {
   /** Marks as they were before each step, the latest last. */
   readonly past: readonly (readonly Mark[])[];
 }
 
-export type PracticeAction =
+export type WorkAction =
   | { readonly kind: 'mark'; readonly mark: Mark }
   | { readonly kind: 'change'; readonly index: number; readonly mark: Mark }
   | { readonly kind: 'remove'; readonly index: number }
@@ -72,7 +72,7 @@ export type PracticeAction =
   | { readonly kind: 'fill in'; readonly half: HalfMade | null }
   | { readonly kind: 'take up'; readonly work: Work };
 
-export const FRESH: PracticeState = {
+export const FRESH: WorkState = {
   marks: [],
   saysSound: false,
   phase: 'looking',
@@ -83,7 +83,7 @@ export const FRESH: PracticeState = {
 };
 
 /** After hand-in nothing changes but a fresh start. Handing in works only from the review, and only with an answer. */
-export function practiceReducer(state: PracticeState, action: PracticeAction): PracticeState {
+export function workReducer(state: WorkState, action: WorkAction): WorkState {
   if (action.kind === 'take up') return { ...action.work, past: [] };
   if (action.kind === 'start again') return FRESH;
   if (state.phase === 'handed in') return state;
@@ -138,11 +138,11 @@ export function canHandIn({ phase, marks, saysSound }: Work): boolean {
   return phase === 'review' && (marks.length > 0 || saysSound);
 }
 
-function withMarks(state: PracticeState, marks: readonly Mark[]): PracticeState {
+function withMarks(state: WorkState, marks: readonly Mark[]): WorkState {
   return { ...state, marks, saysSound: false, past: [...state.past, state.marks], half: halfOfNew(state) };
 }
 
 /** A half-made change is dropped when the list changes: its place there may now be another mark's. */
-function halfOfNew({ half }: PracticeState): HalfMade | null {
+function halfOfNew({ half }: WorkState): HalfMade | null {
   return half?.changing === null ? half : null;
 }

@@ -4,14 +4,14 @@ import { startTransition, useCallback, useMemo, useState } from 'react';
 import { useLengthSystem } from '../../../components/forms/length-choice';
 import { knowWalls, useFirstWall } from '../../../components/wall-page/first-wall-hints';
 import { leftWords } from '../../../components/wall-page/lifted-back';
-import type { HalfMade, Mark } from '../../../components/wall-page/practice-state';
-import { useKeptPractice } from '../../../components/wall-page/use-kept-practice';
+import { useKeptWork } from '../../../components/wall-page/use-kept-work';
 import { useTimeSpent } from '../../../components/wall-page/use-time-spent';
+import type { HalfMade, Mark } from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { Aim } from '../../../lib/views/pointing/pick';
-import type { LaidPractice } from '../../../lib/wall-page/laid-practice';
 import { openingsUpOf, openWallOf } from '../../../lib/wall-page/open-wall';
 import { viewKeyFor } from '../../../lib/wall-page/view-choices';
+import type { WallToRead } from '../../../lib/wall-page/wall-to-read';
 import { drawnMarks, drawnResult, measuredAt } from '../drawn-marks';
 import { useFirstInteraction } from '../use-first-interaction';
 import { loadViews } from '../use-later-views';
@@ -32,12 +32,12 @@ export async function fetchForReading(): Promise<void> {
 }
 
 /** Everything the wall page knows and can do: the wall, the work on it, the view, and each step of the reader. */
-export function usePractice(laid: LaidPractice, setWork: SetWork | null) {
+export function useWallRoom(laid: WallToRead, setWork: SetWork | null) {
   const open = useMemo(() => openWallOf(laid.wall), [laid.wall]);
   const { wall, parts, nameOf } = open;
   const isPart = useCallback((id: string) => parts.has(id), [parts]);
   const keptAs = setWork?.keptAs ?? laid.code;
-  const [work, dispatch, ready] = useKeptPractice(keptAs, isPart);
+  const [work, dispatch, ready] = useKeptWork(keptAs, isPart);
   const timeSpent = useTimeSpent(keptAs);
   const system = useLengthSystem(laid.rules === 'united-states' ? 'inches' : 'mm');
   const isLooking = work.phase === 'looking';

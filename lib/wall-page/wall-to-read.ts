@@ -6,8 +6,8 @@ import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
 import type { Wall } from '../wall/model';
 
-/** What a practice page is given. Plain data: the server lays the wall, by whatever engine its code names, and the browser need not fetch what lays walls. */
-export interface LaidPractice {
+/** What a wall page is given. Plain data: the server lays the wall, by whatever engine its code names, and the browser need not fetch what lays walls. */
+export interface WallToRead {
   readonly code: string;
   readonly wall: Wall;
   readonly topic: Topic;
@@ -18,7 +18,7 @@ export interface LaidPractice {
   readonly nextHref: string;
 }
 
-export function layPractice(brief: Brief): LaidPractice {
+export function wallToRead(brief: Brief): WallToRead {
   return {
     code: codeOf(brief),
     wall: layByCode(brief).wall,
@@ -31,8 +31,8 @@ export function layPractice(brief: Brief): LaidPractice {
 }
 
 /** A wall of set work, without its code: whoever has the code can open the wall by itself, and see its key. */
-export function layForSetWork(brief: Brief): LaidPractice {
-  return { ...layPractice(brief), code: '', nextHref: '' };
+export function layForSetWork(brief: Brief): WallToRead {
+  return { ...wallToRead(brief), code: '', nextHref: '' };
 }
 
 /** The code of the next wall of the same kind: the seed after this one, laid by today's engine. */

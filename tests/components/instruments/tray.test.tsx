@@ -2,7 +2,7 @@ import { render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test } from 'vitest';
-import { InstrumentBench } from '../../../components/instruments/instrument-bench';
+import { InstrumentTray } from '../../../components/instruments/instrument-tray';
 import { Notebook } from '../../../components/instruments/notebook';
 import { readAt } from '../../../lib/instruments/read';
 import type { Reading } from '../../../lib/instruments/reading';
@@ -16,7 +16,7 @@ const WALL = handWall({ ties: [HAND_TIE, SECOND_TIE] });
 const SURVEY = surveyOf(WALL);
 const PARTS = partsOf(surveyOf(WALL));
 
-/** The bench beside a list of parts, as the wall page holds it: picking another part keeps the bench. */
+/** The tray beside a list of parts, as the wall page holds it: picking another part keeps the tray. */
 function Harness({ first, system = 'mm' }: { readonly first: string; readonly system?: LengthSystem }) {
   const [id, setId] = useState(first);
   const [notes, setNotes] = useState<readonly Reading[]>([]);
@@ -30,7 +30,7 @@ function Harness({ first, system = 'mm' }: { readonly first: string; readonly sy
           pick {each}
         </button>
       ))}
-      <InstrumentBench
+      <InstrumentTray
         part={id}
         partKind={part.kind}
         partName={`Part ${id}`}
@@ -171,7 +171,7 @@ describe('notebook', () => {
     expect(screen.getByRole('heading', { name: 'Notebook' })).toHaveFocus();
   });
 
-  test('the whole bench and notebook are six stops of the keyboard', async () => {
+  test('the whole tray and notebook are six stops of the keyboard', async () => {
     render(<Harness first="A2.2-bed" />);
     await userEvent.click(screen.getByRole('button', { name: 'Note it' }));
     chooser().focus();

@@ -9,42 +9,42 @@ import { LiftedBack, LiftedRecord } from '../../../components/wall-page/lifted-b
 import { TicketLines } from '../../../components/wall-page/ticket-lines';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { hiddenFromFront } from '../../../lib/wall-page/hidden-from-front';
-import type { LaidPractice } from '../../../lib/wall-page/laid-practice';
 import { viewChoices, viewOf } from '../../../lib/wall-page/view-choices';
+import type { WallToRead } from '../../../lib/wall-page/wall-to-read';
 import { liftingPlan, whatShows } from '../../../lib/wall-page/what-shows';
 import { LoadingNotice } from '../loading-notice';
 import { useLaterViews } from '../use-later-views';
-import styles from './practice.module.css';
 import type { SetWork } from './set-work';
 import { Side } from './side';
-import { usePractice } from './use-practice';
+import { useWallRoom } from './use-wall-room';
+import styles from './wall-room.module.css';
 
 /** One wall to read and mark. It is graded in the browser, unless it is set work. */
-export function PracticeRoom(props: {
-  readonly laid: LaidPractice;
+export function WallRoom(props: {
+  readonly laid: WallToRead;
   readonly label: string;
   readonly setWork?: SetWork;
 }) {
   const { laid, label, setWork = null } = props;
-  const practice = usePractice(laid, setWork);
-  const { open, isLooking, system, lifting, announcement } = practice;
+  const wallRoom = useWallRoom(laid, setWork);
+  const { open, isLooking, system, lifting, announcement } = wallRoom;
   const printing = usePrinting();
-  const viewKey = printing ? 'front' : practice.viewKey;
+  const viewKey = printing ? 'front' : wallRoom.viewKey;
   const behind = viewKey === 'behind';
   const views = useLaterViews(viewOf(behind ? 'front' : viewKey, lifting.unit, open.wall));
   const backs = useLaterViews(
-    viewOf(behind && practice.seesBehind ? 'behind' : 'front', lifting.unit, open.wall),
+    viewOf(behind && wallRoom.seesBehind ? 'behind' : 'front', lifting.unit, open.wall),
   );
   const loading = views.loading ?? backs.loading;
   // On paper before hand-in: the wall as everyone gets it, without this reader's marks.
-  const bare = printing && practice.work.phase !== 'handed in';
-  const picked = bare ? null : practice.picked;
+  const bare = printing && wallRoom.work.phase !== 'handed in';
+  const picked = bare ? null : wallRoom.picked;
   return (
     <div
       className={styles.room}
-      data-ready={practice.ready}
-      data-phase={practice.work.phase}
-      ref={practice.room}
+      data-ready={wallRoom.ready}
+      data-phase={wallRoom.work.phase}
+      ref={wallRoom.room}
     >
       <div className={styles.wall}>
         <DrawContext value={views.draw}>
@@ -63,10 +63,10 @@ export function PracticeRoom(props: {
               behind && (
                 <LiftedBack
                   name={lifting.name}
-                  isOpen={practice.seesBehind && backs.loading === null}
+                  isOpen={wallRoom.seesBehind && backs.loading === null}
                   lifting={isLooking ? lifting : null}
                   plan={liftingPlan(open.wall)}
-                  onRead={isLooking ? () => practice.pick(lifting.unit) : undefined}
+                  onRead={isLooking ? () => wallRoom.pick(lifting.unit) : undefined}
                 >
                   <DrawContext value={backs.draw}>
                     <WallDrawing
@@ -82,33 +82,33 @@ export function PracticeRoom(props: {
                 </LiftedBack>
               )
             }
-            below={behind && <LiftedRecord record={lifting.record} onLook={practice.lift} />}
-            lifted={bare ? [] : practice.work.opened}
+            below={behind && <LiftedRecord record={lifting.record} onLook={wallRoom.lift} />}
+            lifted={bare ? [] : wallRoom.work.opened}
             unitsAlone={behind && isLooking}
             note={
-              practice.hint === null
+              wallRoom.hint === null
                 ? undefined
                 : (isNear) => (
                     <FirstWallHints
-                      step={isNear && practice.hint === 1 ? 2 : (practice.hint ?? 1)}
+                      step={isNear && wallRoom.hint === 1 ? 2 : (wallRoom.hint ?? 1)}
                       onSkip={knowWalls}
                     />
                   )
             }
             onPaper={printing}
-            marks={bare ? [] : practice.drawn}
-            dimensions={practice.dimensions}
-            selected={behind && practice.seesBehind ? lifting.unit : picked}
+            marks={bare ? [] : wallRoom.drawn}
+            dimensions={wallRoom.dimensions}
+            selected={behind && wallRoom.seesBehind ? lifting.unit : picked}
             system={system}
             lengths={<LengthChoice system={system} />}
-            onView={practice.view}
-            onPick={isLooking ? (behind ? practice.lift : practice.pick) : undefined}
+            onView={wallRoom.view}
+            onPick={isLooking ? (behind ? wallRoom.lift : wallRoom.pick) : undefined}
           />
         </DrawContext>
         {printing && <TicketLines batches={open.wall.batches} />}
       </div>
       <div className={styles.side}>
-        <Side practice={practice} setWork={setWork} />
+        <Side wallRoom={wallRoom} setWork={setWork} />
       </div>
       <p className="visually-hidden" role="status">
         {announcement}

@@ -8,8 +8,8 @@ import type { LengthSystem } from '../../lib/units';
 import type { PartKind } from '../../lib/wall/part-id';
 import { Options } from '../ui/options';
 import { formatReading, formatRest } from './format-reading';
-import styles from './instrument-bench.module.css';
 import { InstrumentPicture } from './instrument-picture';
+import styles from './instrument-tray.module.css';
 import { whyNot } from './instrument-words';
 
 /** How an instrument is held: the level turned end for end, and the first of two points (a part's id). */
@@ -22,7 +22,7 @@ export interface Turn {
  * Chooses an instrument, holds it to the part picked, and notes what it reads. Keep it in place while parts are picked, with the same key: the
  * instrument and the first of two points stay in hand.
  */
-export function InstrumentBench(props: {
+export function InstrumentTray(props: {
   readonly part: string;
   readonly partKind: PartKind;
   readonly partName: string;
@@ -54,7 +54,7 @@ export function InstrumentBench(props: {
   const isNoted = noted !== null && notebook.some((each) => isSame(each, noted));
 
   return (
-    <section className={`stack ${styles.bench}`} aria-label="Instruments">
+    <section className={`stack ${styles.tray}`} aria-label="Instruments">
       <Choice {...{ id, fits, others }} onChoose={(next) => setChosen({ id: next, on: partKind })} />
       <div className={`stack tight ${styles.shown}`}>
         <InstrumentPicture instrument={id} {...{ reading, system }} />
