@@ -36,6 +36,7 @@ export interface PanelDraft {
   readonly modules: number;
   readonly courses: number;
   readonly opening: OpeningDraft | null;
+  /** The first course that is cut to the rake of a gable. */
   readonly gableFrom: number | null;
   /** The end that meets another panel. */
   readonly corner: 'left' | 'right' | null;
@@ -65,6 +66,16 @@ export function openingOf(draft: Draft, panel: PanelDraft, opening: OpeningDraft
     width: opening.widthModules * draft.module + draft.out.joint,
     height: topOf(draft, opening.headCourse) - y,
   };
+}
+
+/** How much further in each end of a panel rises from one course to the next under a rake. */
+export function stepOf({ plan, module }: Draft): Mm {
+  return plan.bond === 'running' ? module / 2 : module / 3;
+}
+
+/** How far in from the ends of the panel the foot of a course begins: the first course under a rake begins at the ends, and is cut. */
+export function steppedIn(draft: Draft, { gableFrom }: PanelDraft, course: number): Mm {
+  return gableFrom === null || course < gableFrom ? 0 : snap((course - gableFrom) * stepOf(draft));
 }
 
 /** What a unit shows on the return of a corner: its end; a slip is a piece cut round the corner of a whole brick, which is half a unit wide. */

@@ -2,7 +2,7 @@ import type { RuleSetId } from '../limits/limit';
 import { type Mm, snap } from '../units';
 import type { Opening, Tie } from '../wall/model';
 import { tieId } from '../wall/part-id';
-import { type Draft, lengthOf, levelOf, type PanelDraft, topOf } from './draft';
+import { type Draft, lengthOf, levelOf, type PanelDraft, steppedIn, topOf } from './draft';
 import { quoinCourses, quoinReach } from './tall-units';
 
 /** How sound ties are set out under each rule set: studs apart, courses between rows in the field and at edges. */
@@ -143,12 +143,6 @@ function isLastUnderRake(draft: Draft, panel: PanelDraft, course: number, x: Mm)
   const stepIn = steppedIn(draft, panel, course + 2);
   const over = lengthOf(draft, panel.modules) - stepIn;
   return course === panel.courses - 1 || x < stepIn + EDGE - 1 || x > over - EDGE + 1;
-}
-
-function steppedIn(draft: Draft, panel: PanelDraft, course: number): Mm {
-  if (panel.gableFrom === null || course < panel.gableFrom) return 0;
-  const parts = draft.plan.bond === 'running' ? 2 : 3;
-  return snap(((course - panel.gableFrom + 1) * draft.module) / parts);
 }
 
 /** From `from` in equal steps, and a last one at `to`. */

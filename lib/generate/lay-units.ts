@@ -1,5 +1,6 @@
 import { type Mm, snap } from '../units';
 import {
+  type Cut,
   type HeadFill,
   type Opening,
   TALL_COURSES,
@@ -8,7 +9,7 @@ import {
   type UnitKind,
 } from '../wall/model';
 import { courseId, courseOf, headId, unitId } from '../wall/part-id';
-import { type Draft, endOf, lengthOf, levelOf, type PanelDraft, showsEnd } from './draft';
+import { type Draft, endOf, lengthOf, levelOf, type PanelDraft, showsEnd, stepOf, steppedIn } from './draft';
 import { soundBack } from './lay-backs';
 import { type Piece, quoinAt, quoinPhase, soldiersOver } from './tall-units';
 
@@ -45,17 +46,18 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
   const { length, depth } = out.family;
   const coverBack = draft.plan.masonry === 'adhered';
   for (let course = 1; course <= panel.courses; course++) {
-    let position = 0;
-    for (const piece of rowOf(draft, panel, opening, course)) {
-      position += 1;
+    const row = rowOf(draft, panel, opening, course);
+    for (const [index, piece] of row.entries()) {
+      const position = index + 1;
       const long = snap(piece.to - piece.from) + chance.scatter(scatter.length);
       const high = heightOf(draft, piece) + chance.scatter(scatter.height);
+      const cut = cutToRake(draft, panel, course, high, [index === 0, index === row.length - 1]);
       units.push({
         id: unitId(panel.id, course, position),
         panel: panel.id,
         course,
         position,
-        kind: piece.tall ?? kindOf(piece.to - piece.from, length),
+        kind: cut ? 'cut' : (piece.tall ?? kindOf(piece.to - piece.from, length)),
         x: snap(piece.from) + chance.scatter(scatter.place),
         y: levelOf(draft, course) + chance.scatter(scatter.level),
         length: long,
@@ -68,11 +70,30 @@ export function layUnits(draft: Draft, panel: PanelDraft, opening: Opening | nul
         texture,
         condition: 'sound',
         shade: chance.whole(0, 7),
-        ...(coverBack ? { back: soundBack(long, high, draft.plan.soundUpTo, chance) } : {}),
+        ...(cut ? { cut } : {}),
+        ...(coverBack ? { back: soundBack(long, high, soundBare(draft, long, cut), chance) } : {}),
       });
     }
   }
   return units;
+}
+
+/** The end units of a course under a rake are cut along it, so that their feet and tops stand in line from course to course. */
+function cutToRake(
+  draft: Draft,
+  { gableFrom }: PanelDraft,
+  course: number,
+  high: Mm,
+  [isFirst, isLast]: readonly [boolean, boolean],
+): Cut | null {
+  if (gableFrom === null || course < gableFrom || !(isFirst || isLast)) return null;
+  const away = snap((high * stepOf(draft)) / draft.out.gauge);
+  return { left: isFirst ? away : 0, right: isLast ? away : 0 };
+}
+
+/** How much of its limit a sound back may be bare: of a cut one less, since it is smaller than its box. */
+function soundBare({ plan }: Draft, length: Mm, cut: Cut | null): number {
+  return cut === null ? plan.soundUpTo : plan.soundUpTo * (1 - (cut.left + cut.right) / 2 / length);
 }
 
 /** A soldier is a unit on end; a quoin ends level with the top course it stands through. */
@@ -181,9 +202,7 @@ export function layWeeps(
 }
 
 function runsOf(draft: Draft, panel: PanelDraft, opening: Opening | null, course: number): readonly Run[] {
-  const steps = panel.gableFrom !== null && course >= panel.gableFrom ? course - panel.gableFrom + 1 : 0;
-  const parts = draft.plan.bond === 'running' ? 2 : 3;
-  const stepIn = snap((steps * draft.module) / parts);
+  const stepIn = steppedIn(draft, panel, course);
   const whole: Run = { from: stepIn, to: lengthOf(draft, panel.modules) - stepIn };
   if (opening === null) return [whole];
   const middle = levelOf(draft, course) + draft.out.family.height / 2;

@@ -2,7 +2,7 @@ import type { RuleSetId } from '../limits/limit';
 import type { Flashing, Opening, Panel, Support, Unit, Wall } from '../wall/model';
 import { WALL_VERSION } from '../wall/model';
 import { chanceOf } from './chance';
-import { type Draft, lengthOf, openingOf, type PanelDraft, topOf } from './draft';
+import { type Draft, lengthOf, openingOf, type PanelDraft, stepOf, topOf } from './draft';
 import { settingOutFor } from './families';
 import { layBatches } from './lay-batches';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
@@ -11,7 +11,7 @@ import { layProbed, layUnits, layWeeps } from './lay-units';
 import { applyLookAlikes } from './look-alikes/apply';
 import type { Plan } from './plan';
 
-/** Units in the top course of a gable: each course above the eaves is a unit shorter. */
+/** Units in the top course of a gable: each course from the eaves is a unit shorter than the one below. */
 export const GABLE_TOP_UNITS = 3;
 
 /** How far flashing over a lintel runs past each jamb. */
@@ -132,10 +132,6 @@ function draftOf(plan: Plan): Draft {
 
 /** Added to the first bed as a look-alike: about 15 mm in all, where the first bed has a limit of its own near 20. */
 const THICK_FIRST_BED = 5;
-
-function stepOf(draft: Draft): number {
-  return draft.plan.bond === 'running' ? draft.module / 2 : draft.module / 3;
-}
 
 function panelDraftsOf(plan: Plan): readonly PanelDraft[] {
   const main = {

@@ -78,22 +78,22 @@ function incidentals(
 ): Pick<Plan, 'kind' | 'modules' | 'courses' | 'mirrored'> {
   const modules = chance.whole(12, 15) + EXTRA_UNITS[kind];
   const courses = chance.whole(...coursesOf(kind, rules));
-  // A gable steps in from a course that ends in halves, so that the rake meets the bond and leaves no small pieces.
-  const eaves = 16 + 2 * chance.whole(0, 1);
+  // The rake begins with a course that has whole units at its ends, so that every piece cut to it is of a whole one.
+  const rakeFrom = 17 + 2 * chance.whole(0, 1);
   return {
     kind,
     modules,
     // A pile of quoins is of whole ones.
     courses:
       kind === 'gable-end'
-        ? (quoins ? GABLE_WITH_QUOINS : eaves) + modules - GABLE_TOP_UNITS
+        ? (quoins ? RAKE_OVER_QUOINS : rakeFrom) + modules - GABLE_TOP_UNITS
         : courses - (quoins ? courses % TALL_COURSES : 0),
     mirrored: chance.happens(50),
   };
 }
 
-/** The course from which a gable steps in over whole quoins: beside them the odd ones end in halves. */
-const GABLE_WITH_QUOINS = 19;
+/** The course at which a rake begins over whole quoins: the even ones then begin with whole units. */
+const RAKE_OVER_QUOINS = 22;
 
 /** Third bond where nothing on the wall leans on the half lap. */
 function bondFor(kind: WallKind, spoils: readonly Spoil[], chance: Chance): Bond {

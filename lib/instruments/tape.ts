@@ -1,5 +1,6 @@
 import { heightOf } from '../wall/courses';
-import type { Support } from '../wall/model';
+import { meanLength, topLeft, topRight } from '../wall/cut';
+import type { Support, Unit } from '../wall/model';
 import type { PanelSurvey, Placed, Survey } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
 import { type Place, type ReadingContext, type ReadMm, readOff, type SignWords, sized } from './read-off';
@@ -78,7 +79,16 @@ function unitReadings(
       : [];
   const standing =
     unit.course === 1 && survey.wall.masonry === 'anchored' ? [shareCarried(panel, context)] : [];
-  return [...behind, mm('Length', unit.length), mm('Height', unit.height), ...standing];
+  return [...behind, ...lengthsOf(unit, mm), mm('Height', unit.height), ...standing];
+}
+
+function lengthsOf(unit: Unit, mm: ReadMm): readonly Reading[] {
+  if (unit.cut === undefined) return [mm('Length', unit.length)];
+  return [
+    mm('Length halfway up', meanLength(unit)),
+    mm('Length at the foot', unit.length),
+    mm('Length at the top', topRight(unit) - topLeft(unit)),
+  ];
 }
 
 /** A count cannot pass the whole back, nor fall under none of it. */

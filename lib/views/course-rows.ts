@@ -1,5 +1,6 @@
 import type { Ring } from '../geometry/polygon';
 import type { Mm } from '../units';
+import { topLeft, topRight } from '../wall/cut';
 import { isTall, topCourseOf, type Unit } from '../wall/model';
 import { headWidth, type PanelSurvey, type Placed, undersideAt } from '../wall/survey';
 
@@ -72,8 +73,8 @@ export function topsIn(survey: PanelSurvey): readonly Ring[] {
       if (first === undefined || last === undefined) return [];
       return [
         [
-          [first.x, first.y + first.height],
-          [last.x + last.length, last.y + last.height - last.fall],
+          [topLeft(first), first.y + first.height],
+          [topRight(last), last.y + last.height - last.fall],
         ],
       ];
     });

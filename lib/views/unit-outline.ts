@@ -19,6 +19,7 @@ export function outlineOf(unit: Unit): Ring {
   const [a, b, c, d] = [knock(1), knock(2), knock(3), knock(4)];
   const third = 0.3 + shareOf(id, 5) * 0.4;
   const top = 0.3 + shareOf(id, 6) * 0.4;
+  if (unit.cut !== undefined) return cutOutline(unit, off);
   return [
     [x, y + a],
     [x + a, y],
@@ -35,14 +36,27 @@ export function outlineOf(unit: Unit): Ring {
   ];
 }
 
+/** A saw leaves sharp corners: of a cut unit the edges wander a little, and its corners stand where they are measured. */
+function cutOutline(unit: Unit, off: (salt: number) => Mm): Ring {
+  const corners = faceOf(unit);
+  return corners.flatMap((from, index): readonly Point[] => {
+    const to = corners[(index + 1) % corners.length] ?? from;
+    const isSawn = index % 2 === 1;
+    const aside = isSawn ? 0 : off(7 + index);
+    return [from, [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2 + aside]];
+  });
+}
+
 /** The measured face: four corners, from the lower left, against the clock. */
-export function faceOf({ x, y, length, height, fall }: Unit): readonly [Point, Point, Point, Point] {
-  return [
-    [x, y],
-    [x + length, y - fall],
-    [x + length, y - fall + height],
-    [x, y + height],
-  ];
+export function faceOf(unit: Unit): readonly [Point, Point, Point, Point] {
+  return [onFace(unit, 0, 0), onFace(unit, 1, 0), onFace(unit, 1, 1), onFace(unit, 0, 1)];
+}
+
+/** A place on the face; `along` and `up` from 0 (left, bottom) to 1. At a height, `along` runs from one end to the other, sloping ones too. */
+export function onFace({ x, y, length, height, fall, cut }: Unit, along: number, up: number): Point {
+  if (cut === undefined) return [x + length * along, y - fall * along + height * up];
+  const at = cut.left * up + (length - (cut.left + cut.right) * up) * along;
+  return [x + at, y - (fall * at) / length + height * up];
 }
 
 /** How far the face stands out at a place on it; `along` and `up` from 0 (left, bottom) to 1. */

@@ -1,4 +1,5 @@
 import { clipped } from '../geometry/box';
+import { areaOnFace, meanLength } from './cut';
 import type { Pat, Unit } from './model';
 
 /** Mortar contact on the back of a unit. Areas in mm². */
@@ -11,13 +12,13 @@ export interface BackContact {
   readonly closed: boolean;
 }
 
-/** Union of the pats on the back and the bare areas left, by coordinate compression: exact on the grid. */
+/** Union of the pats on the back and the bare areas left, by coordinate compression: exact on the grid, but where an end is cut to a slope. */
 export function measureBack(unit: Unit): BackContact {
-  const area = unit.length * unit.height;
+  const area = meanLength(unit) * unit.height;
   const pats = (unit.back ?? [])
     .map((pat) => clipped(pat, { x: 0, y: 0, width: unit.length, height: unit.height }))
     .filter((pat) => pat.width > 0 && pat.height > 0);
-  if (pats.length === 1) return contactOfOne(pats[0] as Pat, unit, area);
+  if (pats.length === 1 && unit.cut === undefined) return contactOfOne(pats[0] as Pat, unit, area);
   const xs = cuts(
     pats.flatMap(({ x, width }) => [x, x + width]),
     unit.length,
@@ -29,6 +30,17 @@ export function measureBack(unit: Unit): BackContact {
   const columns = xs.length - 1;
   const rows = ys.length - 1;
   const bare = new Uint8Array(columns * rows).fill(1);
+  const onBack = (column: number, row: number): OnBack => {
+    const cell = {
+      x: at(xs, column),
+      y: at(ys, row),
+      width: at(xs, column + 1) - at(xs, column),
+      height: at(ys, row + 1) - at(ys, row),
+    };
+    const isAtEnd = column === 0 || row === 0 || column === columns - 1 || row === rows - 1;
+    const area = areaOnFace(unit, cell);
+    return { area, isAtEdge: isAtEnd || area < cell.width * cell.height };
+  };
   for (const pat of pats) {
     for (let row = 0; row < rows; row++) {
       const y = at(ys, row);
@@ -44,7 +56,7 @@ export function measureBack(unit: Unit): BackContact {
   let closed = false;
   for (let cell = 0; cell < bare.length; cell++) {
     if (bare[cell] !== 1) continue;
-    const patch = takePatch(bare, cell, xs, ys);
+    const patch = takePatch(bare, cell, columns, onBack);
     bareArea += patch.area;
     if (patch.area > largestBare) {
       largestBare = patch.area;
@@ -75,15 +87,20 @@ function at(values: readonly number[], index: number): number {
   return values[index] ?? 0;
 }
 
+/** How much of a cell of the grid lies on the back, and whether it reaches an edge of it. */
+interface OnBack {
+  readonly area: number;
+  readonly isAtEdge: boolean;
+}
+
 /** Floods the bare patch that holds `start`, clearing its cells. */
 function takePatch(
   bare: Uint8Array,
   start: number,
-  xs: readonly number[],
-  ys: readonly number[],
+  columns: number,
+  onBack: (column: number, row: number) => OnBack,
 ): { area: number; closed: boolean } {
-  const columns = xs.length - 1;
-  const rows = ys.length - 1;
+  const rows = bare.length / columns;
   const waiting = [start];
   bare[start] = 0;
   let area = 0;
@@ -91,8 +108,11 @@ function takePatch(
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
     const column = cell % columns;
     const row = (cell - column) / columns;
-    area += (at(xs, column + 1) - at(xs, column)) * (at(ys, row + 1) - at(ys, row));
-    if (column === 0 || row === 0 || column === columns - 1 || row === rows - 1) closed = false;
+    const here = onBack(column, row);
+    // What was cut away is no part of the back, and joins nothing.
+    if (here.area === 0) continue;
+    area += here.area;
+    if (here.isAtEdge) closed = false;
     const around = [
       column > 0 ? cell - 1 : -1,
       column < columns - 1 ? cell + 1 : -1,

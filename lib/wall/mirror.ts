@@ -73,6 +73,7 @@ function mirroredUnit(unit: Unit, over: number, position: number): Unit {
     y: unit.y - unit.fall,
     fall: 0 - unit.fall,
     twist: 0 - unit.twist,
+    ...(unit.cut ? { cut: { left: unit.cut.right, right: unit.cut.left } } : {}),
     ...(unit.back ? { back: unit.back.map((pat) => ({ ...pat, x: unit.length - pat.x - pat.width })) } : {}),
   };
 }

@@ -48,6 +48,12 @@ export interface UnitFamily {
 /** Mortar on the back of an adhered unit, pressed flat. x, y from the unit's lower left corner as seen from the FRONT. May run past the unit. */
 export type Pat = Box;
 
+/** Ends that are cut to a slope: how far the top stops short of the foot at each, mm. Beside a cut end stands nothing. */
+export interface Cut {
+  readonly left: Mm;
+  readonly right: Mm;
+}
+
 export interface Unit {
   /** `A12.5`: panel A, course 12 from the bottom, fifth from the left. */
   readonly id: UnitId;
@@ -76,6 +82,8 @@ export interface Unit {
   readonly condition: Condition;
   /** 0..7: place in the firing range, for drawing only. */
   readonly shade: number;
+  /** Of a unit that is no box; its `length` is that of its foot. */
+  readonly cut?: Cut;
   /** Adhered walls only. */
   readonly back?: readonly Pat[];
 }
@@ -181,7 +189,10 @@ export interface Panel {
   readonly profile: JointProfile;
   /** How far the mortar face lies behind the unit face, when raked. */
   readonly recess: Mm;
-  /** Courses from which each end steps in by `step` a course (gable); null = upright. */
+  /**
+   * Courses from which each end goes in by `step` a course (gable); null = upright. Cut to the rake, the first of them has its feet at the ends; in
+   * steps (as earlier engines laid gables) it stands a step in.
+   */
   readonly gable: { readonly fromCourse: number; readonly step: Mm } | null;
   /** Centre lines of the studs behind, anchored walls. */
   readonly studs: readonly Mm[];

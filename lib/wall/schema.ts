@@ -26,6 +26,9 @@ const list = <T extends z.ZodType>(each: T) => z.array(each).max(MOST_PARTS).rea
 
 const pat = z.strictObject({ x: mm, y: mm, width: size, height: size }).readonly();
 
+/** As far as a cut takes off the top. */
+const cutAway = mm.refine((value) => value >= 0, { error: 'is under 0' });
+
 const unit = z
   .strictObject({
     id: idOf('unit'),
@@ -45,6 +48,7 @@ const unit = z
     texture: z.enum(['smooth', 'rough', 'rock-face']),
     condition: z.enum(CONDITIONS),
     shade: z.int().min(0).max(7),
+    cut: z.strictObject({ left: cutAway, right: cutAway }).readonly().exactOptional(),
     back: list(pat).exactOptional(),
   })
   .readonly();

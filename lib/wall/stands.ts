@@ -1,6 +1,7 @@
-import { isTall, type Opening, topCourseOf, type Unit, type Wall, WallError } from './model';
+import { topLeft, topRight } from './cut';
+import { type Cut, isTall, type Opening, topCourseOf, type Unit, type Wall, WallError } from './model';
 import { bedId, parsePartId, unitId } from './part-id';
-import { headWidth, surveyOf, undersideAt } from './survey';
+import { headWidth, type Placed, surveyOf, undersideAt } from './survey';
 
 /** Refuses a wall that cannot be: names that clash or point nowhere, units that overlap or lie outside their panel. @throws WallError with the path. */
 export function refuseUnstandable(wall: Wall): void {
@@ -115,7 +116,9 @@ function refuseOverlaps(wall: Wall): void {
   refuseStandingThrough(wall);
   for (const { courses } of surveyOf(wall).panels) {
     for (const course of courses) {
-      for (const [index, { unit, below, bed }] of course.entries()) {
+      for (const [index, placed] of course.entries()) {
+        const { unit, below, bed } = placed;
+        if (unit.cut !== undefined) refuseCut(placed, unit.cut);
         const next = course[index + 1]?.unit;
         if (next !== undefined && headWidth(unit, next) < 0) {
           throw new WallError(`units: ${unit.id} overlaps ${next.id}`);
@@ -144,10 +147,18 @@ function refuseStandingThrough({ units }: Wall): void {
   }
 }
 
+/** A cut leaves something of the unit, and slopes away from where a neighbour would be. */
+function refuseCut({ unit, left, right }: Placed, cut: Cut): void {
+  if (cut.left + cut.right > unit.length)
+    throw new WallError(`units: the cuts of ${unit.id} meet under its top`);
+  if ((cut.left > 0 && left !== null) || (cut.right > 0 && right !== null))
+    throw new WallError(`units: ${unit.id} is cut at an end with a unit beside it`);
+}
+
 /** A unit must not sink into one below, at either end of what they share. */
 function refuseSinking(upper: Unit, lower: Unit): void {
-  const from = Math.max(upper.x, lower.x);
-  const to = Math.min(upper.x + upper.length, lower.x + lower.length);
+  const from = Math.max(upper.x, topLeft(lower));
+  const to = Math.min(upper.x + upper.length, topRight(lower));
   for (const x of [from, to]) {
     if (undersideAt(upper, x) < undersideAt(lower, x) + lower.height) {
       throw new WallError(`units: ${upper.id} overlaps ${lower.id} below it`);

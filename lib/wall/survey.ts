@@ -1,5 +1,6 @@
 import type { Mm } from '../units';
 import { type BackContact, measureBack } from './back-contact';
+import { topLeft, topRight } from './cut';
 import {
   isTall,
   type Opening,
@@ -135,12 +136,12 @@ function linkCourses(under: readonly Placed[], over: readonly Placed[]): void {
     const to = from + upper.unit.length;
     while (first < under.length) {
       const lower = under[first];
-      if (lower === undefined || lower.unit.x + lower.unit.length > from) break;
+      if (lower === undefined || topRight(lower.unit) > from) break;
       first += 1;
     }
     for (let index = first; index < under.length; index++) {
       const lower = under[index];
-      if (lower === undefined || lower.unit.x >= to) break;
+      if (lower === undefined || topLeft(lower.unit) >= to) break;
       upper.below.push(lower);
       lower.above.push(upper);
     }
@@ -173,7 +174,7 @@ function topUnder({ below, support }: Placed, x: Mm): Mm | null {
   let nearest: Placed | null = null;
   let nearestAway = 0;
   for (const lower of below) {
-    const away = Math.max(lower.unit.x - x, x - lower.unit.x - lower.unit.length, 0);
+    const away = Math.max(topLeft(lower.unit) - x, x - topRight(lower.unit), 0);
     if (nearest === null || away < nearestAway) {
       nearest = lower;
       nearestAway = away;

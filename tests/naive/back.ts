@@ -18,6 +18,42 @@ interface BareBack {
   readonly closed: boolean;
 }
 
+/**
+ * A stretch as it lies on a back whose ends slope: its corners, then cut off at each slope in turn. Its area by the corners (the surveyor's formula).
+ */
+function areaOf(unit: Unit, { from, to, low, high }: Stretch): number {
+  const { left = 0, right = 0 } = unit.cut ?? {};
+  let corners: [number, number][] = [
+    [from, low],
+    [to, low],
+    [to, high],
+    [from, high],
+  ];
+  const inside = [
+    ([x, y]: [number, number]) => x - (left * y) / unit.height,
+    ([x, y]: [number, number]) => unit.length - (right * y) / unit.height - x,
+  ];
+  for (const depth of inside) {
+    const kept: [number, number][] = [];
+    corners.forEach((corner, at) => {
+      const before = corners.at(at - 1) ?? corner;
+      const [a, b] = [depth(before), depth(corner)];
+      if ((a < 0 && b > 0) || (a > 0 && b < 0)) {
+        const share = a / (a - b);
+        kept.push([before[0] + (corner[0] - before[0]) * share, before[1] + (corner[1] - before[1]) * share]);
+      }
+      if (b >= 0) kept.push(corner);
+    });
+    corners = kept;
+  }
+  let twice = 0;
+  corners.forEach(([x, y], at) => {
+    const [nextX, nextY] = corners[(at + 1) % corners.length] ?? [x, y];
+    twice += x * nextY - nextX * y;
+  });
+  return twice / 2;
+}
+
 /** Scan lines: the back is cut at every lower and upper edge of a pat, and each strip is swept from left to right. */
 function bareStretches(unit: Unit): Stretch[] {
   const pats = (unit.back ?? []).map((pat) => ({
@@ -56,19 +92,21 @@ export function bareBackOf(unit: Unit): BareBack {
   let largest = 0;
   let closed = false;
   for (const start of bare) {
-    if (flooded.has(start)) continue;
+    if (flooded.has(start) || areaOf(unit, start) <= 0) continue;
     flooded.add(start);
     const waiting = [start];
     let area = 0;
     let atEdge = false;
     for (let here = waiting.pop(); here !== undefined; here = waiting.pop()) {
-      area += (here.to - here.from) * (here.high - here.low);
+      const on = areaOf(unit, here);
+      area += on;
+      if (on < (here.to - here.from) * (here.high - here.low)) atEdge = true;
       if (here.from === 0 || here.to === unit.length || here.low === 0 || here.high === unit.height) {
         atEdge = true;
       }
       for (const next of bare) {
         if (flooded.has(next) || Math.abs(next.row - here.row) !== 1) continue;
-        if (!overlap(here.from, here.to, next.from, next.to)) continue;
+        if (!overlap(here.from, here.to, next.from, next.to) || areaOf(unit, next) <= 0) continue;
         flooded.add(next);
         waiting.push(next);
       }
@@ -79,7 +117,7 @@ export function bareBackOf(unit: Unit): BareBack {
       closed = !atEdge;
     }
   }
-  const whole = unit.length * unit.height;
+  const whole = areaOf(unit, { row: 0, from: 0, to: unit.length, low: 0, high: unit.height });
   return { contact: (100 * (whole - total)) / whole, largest, closed };
 }
 

@@ -13,10 +13,17 @@ export function measureBond(wall: Wall, rules: RuleSetId): NaiveFinding[] {
   for (const unit of wall.units) {
     if (unit.kind === 'soldier') continue;
     const least = numberOf(rules, 'smallest-piece', { depth: unit.depth });
-    if (least === undefined || !isUnder(unit.length, least) || isCloser(wall, unit)) continue;
-    findings.push(found('sliver-piece', [unit.id], unit.length, least));
+    const long = halfwayUp(unit);
+    if (least === undefined || !isUnder(long, least) || isCloser(wall, unit)) continue;
+    findings.push(found('sliver-piece', [unit.id], long, least));
   }
   return findings;
+}
+
+/** Length between the two ends at half the height. */
+function halfwayUp(unit: Unit): number {
+  const from = unit.x + (unit.cut?.left ?? 0) / 2;
+  return rightOf(unit) - (unit.cut?.right ?? 0) / 2 - from;
 }
 
 /** A piece at an end of its run that another of its length answers, at the same end two or three courses away. */

@@ -32,6 +32,10 @@ export function topAt(unit: Unit, x: number): number {
   return undersideAt(unit, x) + unit.height;
 }
 
+/** Where the top of a unit begins and ends: a slope takes some of it off. */
+export const topFrom = ({ x, cut }: Unit): number => x + (cut?.left ?? 0);
+export const topTo = (unit: Unit): number => rightOf(unit) - (unit.cut?.right ?? 0);
+
 /** Do two stretches share more than a point? */
 export function overlap(from1: number, to1: number, from2: number, to2: number): boolean {
   return Math.min(to1, to2) - Math.max(from1, from2) > 0;
@@ -48,7 +52,11 @@ export function across(wall: Wall, unit: Unit, step: 1 | -1): Unit[] {
         ? other.course === unit.course + standsThrough(unit)
         : other.course + standsThrough(other) === unit.course,
     )
-    .filter((other) => overlap(unit.x, rightOf(unit), other.x, rightOf(other)))
+    .filter((other) =>
+      step === 1
+        ? overlap(topFrom(unit), topTo(unit), other.x, rightOf(other))
+        : overlap(unit.x, rightOf(unit), topFrom(other), topTo(other)),
+    )
     .sort((a, b) => a.x - b.x);
 }
 
@@ -124,14 +132,14 @@ export function bedUnder(wall: Wall, unit: Unit): Bed | undefined {
 }
 
 function levelBelow(wall: Wall, unit: Unit, below: readonly Unit[], x: number): number | undefined {
-  for (const one of below) if (one.x <= x && x <= rightOf(one)) return topAt(one, x);
+  for (const one of below) if (topFrom(one) <= x && x <= topTo(one)) return topAt(one, x);
   for (const support of wall.supports) {
     if (restsOn(wall, unit, support) && support.fromX <= x && x <= support.toX) return support.y;
   }
   let nearest: Unit | undefined;
   let away = Infinity;
   for (const one of below) {
-    const distance = Math.max(one.x - x, x - rightOf(one));
+    const distance = Math.max(topFrom(one) - x, x - topTo(one));
     if (distance < away) {
       away = distance;
       nearest = one;

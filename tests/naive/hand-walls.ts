@@ -7,6 +7,7 @@ import { LINE_WALLS } from './hand-walls/line';
 import { LINTEL_WALLS } from './hand-walls/lintels';
 import { MORTAR_WALLS } from './hand-walls/mortar';
 import { PLANE_WALLS } from './hand-walls/plane';
+import { RAKE_WALLS } from './hand-walls/rake';
 import { SUPPORT_WALLS } from './hand-walls/support';
 import { TALL_WALLS } from './hand-walls/tall';
 import { TIE_SPACING_WALLS } from './hand-walls/tie-spacing';
@@ -26,4 +27,5 @@ export const HAND_WALLS: readonly HandWall[] = [
   ...TIE_WALLS,
   ...MORTAR_WALLS,
   ...TALL_WALLS,
+  ...RAKE_WALLS,
 ];

@@ -5,12 +5,14 @@ import { alongTape, upTape } from '../../drawing/tape';
 import type { Box } from '../../geometry/box';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
+import { heightAt } from '../../wall/cut';
 import type { Wall } from '../../wall/model';
 import type { PartKind } from '../../wall/part-id';
 import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf, topsIn } from '../course-rows';
 import { faceSpots } from '../face-spots';
+import { rakeOf } from '../front/gable';
 import { cornerPlan, turnOf } from '../plan/corner';
 import { hangingStrap, strapLabel } from './straps';
 
@@ -98,7 +100,7 @@ function panelShapes(wall: Wall, survey: PanelSurvey, x: Mm): readonly Shape[] {
   const top = topOf(survey);
   const outline = outlineOf(wall, survey, x, top);
   const studs = panel.studs.map(
-    (stud): Box => ({ x: x + stud - STUD / 2, y: 0, width: STUD, height: heightAt(survey, stud, top) }),
+    (stud): Box => ({ x: x + stud - STUD / 2, y: 0, width: STUD, height: studTop(survey, stud, top) }),
   );
   const levels = topsIn(survey).map((line) => line.map(([px, py]): Point => [px + x, py]));
   return [
@@ -141,26 +143,28 @@ function studTicks({ panel }: PanelSurvey, x: Mm): Shape {
 }
 
 /** The sheathed area: upright, or with the rake of a gable. */
-function outlineOf(wall: Wall, { panel }: PanelSurvey, x: Mm, top: Mm): Ring {
-  if (panel.gable === null) return rectRing(x, 0, panel.length, top);
-  const steps = panel.courses - panel.gable.fromCourse + 1;
-  const foot = top - (steps - 1) * wall.gauge;
-  const inward = (steps - 1) * panel.gable.step;
+function outlineOf(wall: Wall, survey: PanelSurvey, x: Mm, top: Mm): Ring {
+  const { panel } = survey;
+  const rake = rakeOf(wall, survey, top);
+  if (rake === null) return rectRing(x, 0, panel.length, top);
+  const inward = (top - rake.foot) / rake.slope;
   return [
     [x, 0],
     [x + panel.length, 0],
-    [x + panel.length, foot],
+    [x + panel.length, rake.foot],
     [x + panel.length - inward, top],
     [x + inward, top],
-    [x, foot],
+    [x, rake.foot],
   ];
 }
 
-function heightAt(survey: PanelSurvey, stud: Mm, top: Mm): Mm {
+function studTop(survey: PanelSurvey, stud: Mm, top: Mm): Mm {
   if (survey.panel.gable === null) return top;
   return survey.placed.reduce(
     (most, { unit }) =>
-      stud >= unit.x - 12 && stud <= unit.x + unit.length + 12 ? Math.max(most, unit.y + unit.height) : most,
+      stud >= unit.x - 12 && stud <= unit.x + unit.length + 12
+        ? Math.max(most, unit.y + heightAt(unit, Math.min(Math.max(stud, unit.x), unit.x + unit.length)))
+        : most,
     0,
   );
 }

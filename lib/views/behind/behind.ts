@@ -11,7 +11,7 @@ import {
   type Shape,
   type Spot,
 } from '../../drawing/shape';
-import { type Point, type Ring, rectRing } from '../../geometry/polygon';
+import { clippedTo, type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
 import { isTall, type Unit, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
@@ -19,7 +19,7 @@ import type { SurveyedWall } from '../../wall/surveyed';
 import { fillOf } from '../front/units';
 import { caliper } from '../pointing/part-readouts';
 import { length } from '../section/sheet';
-import { outlineOf } from '../unit-outline';
+import { faceOf, onFace, outlineOf } from '../unit-outline';
 import { ViewError } from '../view';
 
 const GRID = 10;
@@ -58,8 +58,8 @@ export function behindView({ wall, panels }: SurveyedWall, id: string, system: L
     box: { x: left, y: foot, width: wide, height: unit.height + 50 - foot },
     shapes: [
       { kind: 'area', rings: [outlineOf(level)], fill: fillOf(unit) },
-      { kind: 'area', rings: [rectRing(0, 0, unit.length, unit.height)], fill: 'url:fleck' },
-      ...(adhered ? [...pats(unit), ...grid(unit)] : []),
+      { kind: 'area', rings: [faceOf(level)], fill: 'url:fleck' },
+      ...(adhered ? [...pats(level), ...grid(level)] : []),
       ...bed.shapes,
       ...width.shapes,
       ...bar.shapes,
@@ -81,7 +81,9 @@ function pats(unit: Unit): readonly Shape[] {
     const y = Math.max(0, pat.y);
     const right = Math.min(unit.length, pat.x + pat.width);
     const top = Math.min(unit.height, pat.y + pat.height);
-    return right <= x || top <= y ? [] : [roughRing(unit, index, x, y, right, top)];
+    if (right <= x || top <= y) return [];
+    const rough = roughRing(unit, index, x, y, right, top);
+    return [unit.cut === undefined ? rough : clippedTo(rough, faceOf(unit))];
   });
   const shade = rings.map((ring) =>
     ring.map(([x, y]): Point => [Math.min(unit.length, x + 1), Math.max(0, y - 1)]),
@@ -113,19 +115,16 @@ function roughRing(unit: Unit, salt: number, x: Mm, y: Mm, right: Mm, top: Mm): 
   ];
 }
 
-/** Ten by ten fields over the back: bare fields can be counted as hundredths. */
-function grid({ length: wide, height }: Unit): readonly Shape[] {
-  const upright = Array.from(
-    { length: GRID + 1 },
-    (_, index): Ring => ring((wide * index) / GRID, 0, (wide * index) / GRID, height),
-  );
-  const level = Array.from(
-    { length: GRID + 1 },
-    (_, index): Ring => ring(0, (height * index) / GRID, wide, (height * index) / GRID),
-  );
+/** Ten by ten fields over the back: bare fields can be counted as hundredths, on a back that is cut to a slope nearly so. */
+function grid(unit: Unit): readonly Shape[] {
+  const shares = Array.from({ length: GRID + 1 }, (_, index) => index / GRID);
+  const across: readonly Ring[] = [
+    ...shares.map((share): Ring => [onFace(unit, share, 0), onFace(unit, share, 1)]),
+    ...shares.map((share): Ring => [onFace(unit, 0, share), onFace(unit, 1, share)]),
+  ];
   return [
-    lines([...upright, ...level], { paint: '#ffffff', width: 1.8, thin: true, opacity: 0.55 }),
-    lines([...upright, ...level], { paint: '#1f4f80', width: 1, thin: true, opacity: 0.85 }),
+    lines(across, { paint: '#ffffff', width: 1.8, thin: true, opacity: 0.55 }),
+    lines(across, { paint: '#1f4f80', width: 1, thin: true, opacity: 0.85 }),
   ];
 }
 

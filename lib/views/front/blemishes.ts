@@ -4,7 +4,7 @@ import type { Area, Paint } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Condition, Unit } from '../../wall/model';
-import { faceOf } from '../unit-outline';
+import { faceOf, onFace } from '../unit-outline';
 
 /** A chip, mm across, from and to: no more than the 15 mm that a British warranty lets pass (NHBC Standards 2019 9.1.2). */
 const CHIP: readonly [Mm, Mm] = [9, 14];
@@ -50,10 +50,11 @@ function edges(rings: readonly Ring[]): readonly Area[] {
 /** A bite out of an upper corner: along the upper arris, and down the end. */
 function chipOf(unit: Unit): Ring {
   const [, , right, left] = faceOf(unit);
-  const { id, length, height, fall } = unit;
+  const { id, length, height, fall, cut } = unit;
   const across = Math.min(between(CHIP, shareOf(id, 201)), Math.min(length, height) / 3);
   const down = across * (0.6 + shareOf(id, 202) * 0.3);
-  const atLeft = shareOf(id, 203) < 0.5;
+  // A saw leaves its end whole.
+  const atLeft = cut === undefined ? shareOf(id, 203) < 0.5 : cut.left === 0;
   const [x, y] = atLeft ? left : right;
   const inward = atLeft ? across : -across;
   return [
@@ -145,11 +146,6 @@ function outOfShade(ring: Ring): Ring {
 function lowerHalf(ring: Ring): Ring {
   const foot = Math.min(...ring.map(([, y]) => y));
   return ring.map(([x, y]): Point => [x, foot + (y - foot) * 0.5]);
-}
-
-/** A place on the face; `along` and `up` from 0 (left, bottom) to 1. */
-function onFace({ x, y, length, height, fall }: Unit, along: number, up: number): Point {
-  return [x + length * along, y - fall * along + height * up];
 }
 
 function between([least, most]: readonly [Mm, Mm], share: number): Mm {

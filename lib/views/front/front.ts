@@ -10,7 +10,8 @@ import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf } from '../course-rows';
 import { faceSpots } from '../face-spots';
 import { blurOf, lightOf, UP_CLOSE, type ViewingConditions } from '../viewing-conditions';
-import { GROUND_HIGH, LEDGE_HIGH, ridgeHeight } from './ground';
+import { ridgeHeight } from './gable';
+import { GROUND_HIGH, LEDGE_HIGH } from './ground';
 import { panelShapes, shadowsOf } from './panel';
 import { unitFaces } from './units';
 
@@ -46,7 +47,9 @@ function frontOf(
 ): Drawing {
   const frames = framesOf(surveys);
   const tops = new Map(surveys.map((survey) => [survey.panel.id, topOf(survey)]));
-  const ridge = Math.max(...surveys.map(({ panel }) => ridgeHeight(wall, panel, tops.get(panel.id) ?? 0)));
+  const ridge = Math.max(
+    ...surveys.map((survey) => ridgeHeight(wall, survey, tops.get(survey.panel.id) ?? 0)),
+  );
   const last = surveys[surveys.length - 1]?.panel;
   const end = (frames[frames.length - 1]?.x ?? 0) + (last?.length ?? 0);
   const low = -LEDGE_HIGH - GROUND_HIGH;

@@ -3,6 +3,7 @@ import { shareOf } from '../../drawing/drawn-chance';
 import type { Area, Shape } from '../../drawing/shape';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
+import { topLeft, topRight } from '../../wall/cut';
 import { isTall, type Unit, type Wall } from '../../wall/model';
 import { headId } from '../../wall/part-id';
 import type { PanelSurvey, Placed } from '../../wall/survey';
@@ -57,12 +58,23 @@ export function jointShade({ profile, recess }: PanelSurvey['panel']): number {
 }
 
 /** What one unit brings with it, as one ring behind it: the bed under it and the head joint to its right, where the two are as high. */
-function mortarAround({ unit, bed, right }: Placed): Ring {
+function mortarAround({ unit, bed, right, below }: Placed): Ring {
   const [lowLeft, lowRight, highRight, highLeft] = faceOf(unit);
   const next = right === null || isTall(unit) !== isTall(right.unit) ? null : faceOf(right.unit);
   const footRight = lowRight[1] - (bed?.right ?? 0);
-  const foot: Point = [lowLeft[0], lowLeft[1] - (bed?.left ?? 0)];
-  if (next === null || right === null) return [foot, [lowRight[0], footRight], highRight, highLeft];
+  // Under a cut end the bed goes on along its slope, as far as there is something to lie on.
+  const { cut, height } = unit;
+  const leftFoot = cut
+    ? Math.max(lowLeft[0] - (cut.left * (bed?.left ?? 0)) / height, topLeft(below[0]?.unit ?? unit))
+    : lowLeft[0];
+  const rightFoot = cut
+    ? Math.min(
+        lowRight[0] + (cut.right * (bed?.right ?? 0)) / height,
+        topRight(below[below.length - 1]?.unit ?? unit),
+      )
+    : lowRight[0];
+  const foot: Point = [leftFoot, lowLeft[1] - (bed?.left ?? 0)];
+  if (next === null || right === null) return [foot, [rightFoot, footRight], highRight, highLeft];
   const nextFoot = right.bed === null ? footRight : next[0][1] - right.bed.left;
   return [foot, [next[0][0], nextFoot], next[3], highRight, highLeft];
 }
@@ -116,5 +128,7 @@ export function slotRing(left: Unit, right: Unit, open: number): Ring {
 
 /** A plain ring for shared overlays: cheap, four corners. */
 export function plainFace(unit: Unit): Ring {
-  return unit.fall === 0 ? rectRing(unit.x, unit.y, unit.length, unit.height) : faceOf(unit);
+  return unit.fall === 0 && unit.cut === undefined
+    ? rectRing(unit.x, unit.y, unit.length, unit.height)
+    : faceOf(unit);
 }

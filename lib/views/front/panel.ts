@@ -4,7 +4,8 @@ import { mirrored } from '../../wall/mirror';
 import type { Unit, Wall } from '../../wall/model';
 import { type PanelSurvey, surveyOf } from '../../wall/survey';
 import { DAYLIGHT, type Light } from '../viewing-conditions';
-import { flashingEdges, frontGround, gableBoards } from './ground';
+import { gableBoards } from './gable';
+import { flashingEdges, frontGround } from './ground';
 import { frontJoints, plainFace } from './joints';
 import { frontOpening } from './openings';
 import { frontShadows } from './shadows';
@@ -42,7 +43,7 @@ export function panelShapes(
   survey: PanelSurvey,
   { top, left, right, light, shadows }: PanelLook,
 ): { readonly under: readonly Shape[]; readonly over: readonly Shape[] } {
-  const gable = gableBoards(wall, survey.panel, top);
+  const gable = gableBoards(wall, survey, top);
   const under = [
     ...gable.behind,
     ...frontGround(wall, survey.panel, left, right),

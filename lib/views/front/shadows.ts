@@ -1,6 +1,7 @@
 import type { Shape } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
+import { topLeft, topRight } from '../../wall/cut';
 import type { Unit } from '../../wall/model';
 import { type PanelSurvey, type Placed, undersideAt } from '../../wall/survey';
 import { courseRows, partBeside } from '../course-rows';
@@ -60,8 +61,8 @@ function underneath(
 ): void {
   const { unit: over } = upper;
   const { unit: under } = lower;
-  const from = Math.max(over.x, under.x);
-  const end = Math.min(over.x + over.length, under.x + under.length);
+  const from = Math.max(over.x, topLeft(under));
+  const end = Math.min(over.x + over.length, topRight(under));
   if (end <= from) return;
   const foot = (x: Mm): Mm => undersideAt(over, x);
   const crown = (x: Mm): Mm => undersideAt(under, x) + under.height;
@@ -82,7 +83,7 @@ function underneath(
   }
   if (Math.min(atFrom, atEnd) <= -leastStep) {
     // The lower unit stands out: its top arris catches the light, half as wide as the step.
-    const lit = Math.min(under.x + under.length, upper.right?.unit.x ?? end);
+    const lit = Math.min(topRight(under), upper.right?.unit.x ?? end);
     bright.push([
       [from, crown(from)],
       [lit, crown(lit)],
@@ -96,7 +97,7 @@ function underneath(
 function shadowEnd({ unit, right }: Placed, lower: Placed, next: Placed | null, leastStep: Mm): Mm {
   const end = unit.x + unit.length;
   if (next !== null) return Math.min(end, next.unit.x);
-  const lowerEnd = lower.unit.x + lower.unit.length;
+  const lowerEnd = topRight(lower.unit);
   const goesOn =
     right !== null && right.unit.x < lowerEnd && stepAt(right.unit, lower.unit, right.unit.x) >= leastStep;
   return Math.min(lowerEnd, goesOn ? right.unit.x : end);

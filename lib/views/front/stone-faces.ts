@@ -4,7 +4,7 @@ import type { Area } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Unit, Wall } from '../../wall/model';
-import { faceOf } from '../unit-outline';
+import { faceOf, onFace } from '../unit-outline';
 
 /** How wide the pitched edge of a stone is, mm, from and to: split stone, and stone that was dressed or sawn. */
 const PITCHED: readonly [Mm, Mm] = [7, 15];
@@ -135,13 +135,14 @@ function ridges(units: readonly Unit[]): readonly Area[] {
   ];
 }
 
-function ridgeOf({ id, x, y, length, height, fall }: Unit, salt: number): Ring {
+function ridgeOf(unit: Unit, salt: number): Ring {
+  const { id } = unit;
   const from = 0.12 + shareOf(id, salt) * 0.3;
   const to = Math.min(0.9, from + 0.25 + shareOf(id, salt + 1) * 0.4);
   const level = 0.28 + shareOf(id, salt + 2) * 0.44;
   return [0, 1, 2, 3].map((step): Point => {
     const along = from + ((to - from) * step) / 3;
     const up = level + scatterOf(id, salt + 3 + step, 0.13);
-    return [x + length * along, y - fall * along + height * up];
+    return onFace(unit, along, up);
   });
 }

@@ -5,7 +5,7 @@ import type { Area, Paint, Shape } from '../../drawing/shape';
 import type { Point, Ring } from '../../geometry/polygon';
 import type { Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
-import { faceOf, outlineOf } from '../unit-outline';
+import { faceOf, onFace, outlineOf } from '../unit-outline';
 import { quoinColours, unitColours } from '../wall-colours';
 import { blemishes } from './blemishes';
 import { plainFace } from './joints';
@@ -97,11 +97,7 @@ function crackOf(unit: Unit): Ring {
   return Array.from({ length: steps + 1 }, (_, index): Point => {
     const up = index / steps;
     const along = foot + lean * up;
-    return [
-      unit.x +
-        unit.length * along +
-        (index === 0 || index === steps ? 0 : scatterOf(unit.id, 42 + index, 3.2)),
-      unit.y - unit.fall * along + unit.height * up,
-    ];
+    const [x, y] = onFace(unit, along, up);
+    return [x + (index === 0 || index === steps ? 0 : scatterOf(unit.id, 42 + index, 3.2)), y];
   });
 }

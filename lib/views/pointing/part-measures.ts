@@ -1,4 +1,5 @@
 import { formatLength, type LengthSystem, type Mm } from '../../units';
+import { topLeft, topRight } from '../../wall/cut';
 import type { Placed, Survey } from '../../wall/survey';
 import { faceDepth } from '../unit-outline';
 import { seenOn } from './condition-words';
@@ -13,7 +14,9 @@ export function unitMeasures({ panels }: Survey, system: LengthSystem): Readonly
 }
 
 function measuresOf({ unit }: Placed, system: LengthSystem): string {
-  const size = `${length(unit.length, system)} × ${length(unit.height, system)}`;
+  const long = length(unit.length, system);
+  const cut = unit.cut ? ` at the foot and ${length(topRight(unit) - topLeft(unit), system)} at the top` : '';
+  const size = `${long}${cut} × ${length(unit.height, system)}`;
   const left = offLine(faceDepth(unit, 0, 0.5), system);
   const right = offLine(faceDepth(unit, 1, 0.5), system);
   const face = left === right ? `face ${left}` : `face: left end ${left}, right end ${right}`;

@@ -54,6 +54,7 @@ export function partReadouts(
 /** ", bat"; ", number 4 in the row, standing through course 25". */
 function unitReadout(placed: Placed): string {
   const { unit } = placed;
+  if (unit.cut !== undefined) return ', cut to the slope';
   if (!isTall(unit)) return `, ${unit.kind}`;
   const inRow = unit.kind === 'soldier' ? `, number ${soldiersTo(placed)} in the row` : '';
   return `${inRow}, standing through course ${topCourseOf(unit)}`;

@@ -3,6 +3,7 @@ import { scatterOf } from '../../drawing/drawn-chance';
 import { type Area, type Paint, rect, type Shape } from '../../drawing/shape';
 import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
+import { heightAt } from '../../wall/cut';
 import type { Flashing, Support, Tie, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey, Placed } from '../../wall/survey';
 import { courseRows } from '../course-rows';
@@ -28,18 +29,20 @@ export function cutFill(wall: Pick<Wall, 'finish'>, unit: Pick<Unit, 'kind'>): P
 export function cutUnit(wall: Wall, unit: Unit, x: Mm): Area {
   const along = Math.min(1, Math.max(0, (x - unit.x) / unit.length));
   const low = unit.y - unit.fall * along;
+  const high = heightAt(unit, x);
   const z = unit.set + unit.twist * (along - 0.5);
   const face = (up: number): Mm => z + unit.lean * (up - 0.5);
   const nick = scatterOf(unit.id, 60, 0.6);
+  const top = high / unit.height;
   return cut(
     [
       [face(0) - unit.depth, low],
       [face(0) - 1, low],
-      [face(0), low + 1.4],
-      [face(0.5) + nick, low + unit.height * 0.5],
-      [face(1), low + unit.height - 1.4],
-      [face(1) - 1, low + unit.height],
-      [face(1) - unit.depth, low + unit.height],
+      [face(0), low + Math.min(1.4, high / 3)],
+      [face(top / 2) + nick, low + high * 0.5],
+      [face(top), low + high - Math.min(1.4, high / 3)],
+      [face(top) - 1, low + high],
+      [face(top) - unit.depth, low + high],
     ],
     cutFill(wall, unit),
   );

@@ -3,6 +3,7 @@ import { lengthDimension } from '../../drawing/dimension';
 import { type NoteWish, notesApart } from '../../drawing/note';
 import { type Pen, type Pieces, rect, type Shape } from '../../drawing/shape';
 import { formatInches, formatMm, type LengthSystem, type Mm } from '../../units';
+import { heightAt } from '../../wall/cut';
 import type { Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { cutBed, cutTie, cutUnit, framesFace, unitsCut } from './cut-parts';
@@ -29,7 +30,9 @@ export function cutWall(
   system: LengthSystem,
   others: readonly NoteWish[] = [],
 ): Pieces {
-  const cut = unitsCut(survey, x).filter(({ unit }) => unit.y > low - 5 && unit.y + unit.height < high + 1);
+  const cut = unitsCut(survey, x).filter(
+    ({ unit }) => unit.y > low - 5 && unit.y + heightAt(unit, x) < high + 1,
+  );
   const half = halfStud(survey.panel.studs);
   const ties = survey.ties.filter((tie) => Math.abs(tie.x - x) <= half && tie.y > low && tie.y < high);
   const face = framesFace(wall);

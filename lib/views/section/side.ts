@@ -4,6 +4,7 @@ import { scaleBar } from '../../drawing/scale-bar';
 import { type Drawing, lines, type Pieces, rect, type Shape, type Spot } from '../../drawing/shape';
 import { rectRing } from '../../geometry/polygon';
 import type { LengthSystem, Mm } from '../../units';
+import { heightAt } from '../../wall/cut';
 import type { Opening, Wall } from '../../wall/model';
 import { bedId } from '../../wall/part-id';
 import type { PanelSurvey } from '../../wall/survey';
@@ -30,7 +31,7 @@ export function sideView(
 ): Drawing {
   const survey = panels.find(({ panel }) => panel.id === id);
   if (survey === undefined) throw new ViewError(`side: no wall "${id}"`);
-  const high = topOf(survey) + 6;
+  const high = topAt(survey, x) + 6;
   const opening = survey.openings.find((each) => x > each.x && x < each.x + each.width) ?? null;
   const body =
     wall.masonry === 'adhered'
@@ -67,6 +68,12 @@ export function sideView(
     frames: [],
     spots: spotsOf(survey, opening, x),
   };
+}
+
+/** How high the wall goes at the cut: a gable is lower towards its eaves. */
+function topAt(survey: PanelSurvey, x: Mm): Mm {
+  if (survey.panel.gable === null) return topOf(survey);
+  return Math.max(...unitsCut(survey, x).map(({ unit }) => unit.y + heightAt(unit, x)));
 }
 
 /** A veneer that stands on its ledge or lintel, with ties; an opening at the cut leaves its gap. */
@@ -144,7 +151,7 @@ function spotsOf(survey: PanelSurvey, opening: Opening | null, x: Mm): readonly 
     const along = Math.min(1, Math.max(0, (x - unit.x) / unit.length));
     const z = faceDepth(unit, along, 0.5);
     const low = unit.y - unit.fall * along;
-    spots.push({ part: unit.id, x: z - unit.depth, y: low, width: unit.depth, height: unit.height });
+    spots.push({ part: unit.id, x: z - unit.depth, y: low, width: unit.depth, height: heightAt(unit, x) });
     if (bed !== null) {
       const thick = bed.left + (bed.right - bed.left) * along;
       spots.push({

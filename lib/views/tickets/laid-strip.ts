@@ -1,10 +1,11 @@
 import { ring } from '../../drawing/rings';
 import { lines, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
-import type { Point, Ring } from '../../geometry/polygon';
+import { clippedTo, type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import type { Batch, Unit } from '../../wall/model';
 import type { Placed, Survey } from '../../wall/survey';
+import { faceOf } from '../unit-outline';
 import { unitColours } from '../wall-colours';
 
 /** A narrow strip of the wall from in front, and how high on the sheet the courses of a mixing stand in it. */
@@ -71,7 +72,9 @@ function isIn({ x, length }: Unit, from: Mm, width: Mm): boolean {
 }
 
 /** The face of a unit as far as it lies in the strip; `grow` takes in the joints under it and to its right. */
-function cutFace({ x, y, length, height, fall }: Unit, from: Mm, width: Mm, grow: Mm): Ring {
+function cutFace(unit: Unit, from: Mm, width: Mm, grow: Mm): Ring {
+  const { x, y, length, height, fall } = unit;
+  if (unit.cut !== undefined) return clippedTo(faceOf(unit), rectRing(from, y - height, width, 3 * height));
   const left = Math.max(x, from);
   const right = Math.min(x + length + grow, from + width);
   const under = (at: Mm): Mm => y - (fall * (at - x)) / length;

@@ -19,6 +19,7 @@ export function spoilBacks(input: SpoilInput, butter: (unit: Unit) => readonly P
     const patch = wall.units.filter(
       (unit) =>
         unit.panel === start.panel &&
+        unit.cut === undefined &&
         unit.course >= start.course &&
         unit.course < start.course + PATCH_COURSES &&
         unit.x >= start.x &&

@@ -1,4 +1,5 @@
 import { boundAt } from '../../../limits/bound';
+import { meanLength } from '../../../wall/cut';
 import { isTall, TALL_COURSES } from '../../../wall/model';
 import type { PanelSurvey, Placed } from '../../../wall/survey';
 import type { Check } from '../../check';
@@ -8,7 +9,8 @@ import { boxOf } from '../../places';
 const SAME = 3;
 
 /**
- * Each unit's length against `smallest-piece` for the depth of the family. A soldier is a whole unit on end and is not asked; a closer is set out
+ * Each unit's length against `smallest-piece` for the depth of the family; the length halfway up of a piece that is cut to a slope, which is
+ * its area by its height: a triangle counts as half its foot. A soldier is a whole unit on end and is not asked; a closer is set out
  * so and is not asked either. A closer is a piece at the end of its run (beside a free end, a corner, an opening, a soldier or a quoin) that has
  * a piece of its own length, within 3 mm, at the same end, within 3 mm, two, three or six courses below or above: six, since long and short
  * quoins take turns. A rake moves with every course, so no piece there comes again: a short cut at a rake is a sliver.
@@ -44,7 +46,7 @@ export const sliverPiece: Check = {
         report({
           limit,
           end: 'at least',
-          measured: each.unit.length,
+          measured: meanLength(each.unit),
           bound,
           at: each.unit.id,
           place: () => ({ parts: [each.unit.id], region: boxOf([each]) }),
