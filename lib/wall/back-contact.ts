@@ -30,17 +30,6 @@ export function measureBack(unit: Unit): BackContact {
   const columns = xs.length - 1;
   const rows = ys.length - 1;
   const bare = new Uint8Array(columns * rows).fill(1);
-  const onBack = (column: number, row: number): OnBack => {
-    const cell = {
-      x: at(xs, column),
-      y: at(ys, row),
-      width: at(xs, column + 1) - at(xs, column),
-      height: at(ys, row + 1) - at(ys, row),
-    };
-    const isAtEnd = column === 0 || row === 0 || column === columns - 1 || row === rows - 1;
-    const area = areaOnFace(unit, cell);
-    return { area, isAtEdge: isAtEnd || area < cell.width * cell.height };
-  };
   for (const pat of pats) {
     for (let row = 0; row < rows; row++) {
       const y = at(ys, row);
@@ -56,7 +45,7 @@ export function measureBack(unit: Unit): BackContact {
   let closed = false;
   for (let cell = 0; cell < bare.length; cell++) {
     if (bare[cell] !== 1) continue;
-    const patch = takePatch(bare, cell, columns, onBack);
+    const patch = takePatch(bare, cell, xs, ys, unit);
     bareArea += patch.area;
     if (patch.area > largestBare) {
       largestBare = patch.area;
@@ -87,20 +76,16 @@ function at(values: readonly number[], index: number): number {
   return values[index] ?? 0;
 }
 
-/** How much of a cell of the grid lies on the back, and whether it reaches an edge of it. */
-interface OnBack {
-  readonly area: number;
-  readonly isAtEdge: boolean;
-}
-
-/** Floods the bare patch that holds `start`, clearing its cells. */
+/** Floods the bare patch that holds `start`, clearing its cells. What was cut away is no part of the back, and joins nothing. */
 function takePatch(
   bare: Uint8Array,
   start: number,
-  columns: number,
-  onBack: (column: number, row: number) => OnBack,
+  xs: readonly number[],
+  ys: readonly number[],
+  unit: Unit,
 ): { area: number; closed: boolean } {
-  const rows = bare.length / columns;
+  const columns = xs.length - 1;
+  const rows = ys.length - 1;
   const waiting = [start];
   bare[start] = 0;
   let area = 0;
@@ -108,11 +93,16 @@ function takePatch(
   for (let cell = waiting.pop(); cell !== undefined; cell = waiting.pop()) {
     const column = cell % columns;
     const row = (cell - column) / columns;
-    const here = onBack(column, row);
-    // What was cut away is no part of the back, and joins nothing.
-    if (here.area === 0) continue;
-    area += here.area;
-    if (here.isAtEdge) closed = false;
+    const width = at(xs, column + 1) - at(xs, column);
+    const height = at(ys, row + 1) - at(ys, row);
+    const here =
+      unit.cut === undefined
+        ? width * height
+        : areaOnFace(unit, { x: at(xs, column), y: at(ys, row), width, height });
+    if (here === 0) continue;
+    area += here;
+    const isAtEnd = column === 0 || row === 0 || column === columns - 1 || row === rows - 1;
+    if (isAtEnd || here < width * height) closed = false;
     const around = [
       column > 0 ? cell - 1 : -1,
       column < columns - 1 ? cell + 1 : -1,
