@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { ContentError } from '../app/content/compile-mdx';
 import { STEPS, typedMeasurements } from '../app/lessons/check-lesson';
-import { LessonError } from '../app/lessons/front-matter';
 import { parseLesson } from '../app/lessons/parse-lesson';
 
 const FRONT = `---
@@ -26,7 +26,7 @@ const refusal = async (source: string): Promise<string> => {
   try {
     await parseLesson('one', source, ['one', 'other']);
   } catch (error) {
-    if (error instanceof LessonError) return error.message;
+    if (error instanceof ContentError) return error.message;
     throw error;
   }
   return 'not refused';

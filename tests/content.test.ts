@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
+import { ContentError } from '../app/content/compile-mdx';
 import { ContentText } from '../app/content/content-text';
-import { ContentError, parseContent } from '../app/content/read-content';
+import { parseContent } from '../app/content/read-content';
 
 const FILES = readdirSync('content').filter((name) => name.endsWith('.mdx'));
 
@@ -47,17 +48,17 @@ describe('a content file that cannot be used is refused with its name', () => {
     [
       'no front matter',
       'Text.',
-      'content/some-page.mdx: title: Invalid input: expected string, received undefined; summary: Invalid input: expected string, received undefined',
+      'content/some-page.mdx:1: title: Invalid input: expected string, received undefined\ncontent/some-page.mdx:1: summary: Invalid input: expected string, received undefined',
     ],
     [
       'a title that is a number',
       `---\ntitle: 12\nsummary: One.\n---${body}`,
-      'content/some-page.mdx: title: Invalid input: expected string, received number',
+      'content/some-page.mdx:2: title: Invalid input: expected string, received number',
     ],
     [
       'an entry nobody reads',
       `---\ntitle: One\nsummary: One.\nauthor: me\n---${body}`,
-      'content/some-page.mdx: front matter: Unrecognized key: "author"',
+      'content/some-page.mdx:1: front matter: Unrecognized key: "author"',
     ],
     [
       'an import',
@@ -70,6 +71,6 @@ describe('a content file that cannot be used is refused with its name', () => {
 
   test('broken MDX', async () => {
     const message = await refusal(`---\ntitle: One\nsummary: One.\n---\n\n<Caution>never closed\n`);
-    expect(message).toMatch(/^content\/some-page\.mdx: [\s\S]*Caution/);
+    expect(message).toMatch(/^content\/some-page\.mdx:\d+: [\s\S]*Caution/);
   });
 });

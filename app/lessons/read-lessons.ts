@@ -6,7 +6,7 @@ import { inOrder, type Lesson, parseLesson } from './parse-lesson';
 /** Compiling is slow: a text that has not changed since is not compiled again. */
 const compiled = new Map<string, { readonly text: string; readonly lesson: Promise<Lesson> }>();
 
-/** All lessons, in their order. @throws LessonError for any that cannot be used: the build stops. */
+/** All lessons, in their order. @throws ContentError for any that cannot be used: the build stops. */
 export async function readLessons(): Promise<readonly Lesson[]> {
   const folder = join(process.cwd(), 'content', 'lessons');
   const files = (await readdir(folder)).filter((name) => name.endsWith('.mdx')).sort();

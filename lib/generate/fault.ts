@@ -6,10 +6,12 @@ import type { Spoiled, SpoilInput } from './spoil-input';
 /** All that generation knows of one fault: the walls it fits, and how it spoils one. */
 export interface Fault {
   readonly id: CheckId;
-  readonly kinds: readonly WallKind[];
-  readonly masonry: readonly ('anchored' | 'adhered')[];
-  /** Severities over this would break another limit as well. */
-  readonly most: number;
+  /** Any kind where left out. */
+  readonly kinds?: readonly WallKind[];
+  /** Either where left out. */
+  readonly masonry?: 'anchored' | 'adhered';
+  /** Severities over this would break another limit as well; over 4 where left out. */
+  readonly most?: number;
   /** Severities under this could not be told from sound work by the instrument, natural scatter counted; any over 1.15 where left out. */
   readonly least?: number;
   /** Sound work departs the same way by up to this severity; never where left out. */
@@ -34,6 +36,8 @@ export type Need = 'half lap' | 'no tall units' | 'thin units';
 
 /** A fault is at least so far past its limit, where no instrument asks for more. */
 export const LEAST_SEVERITY = 1.15;
+/** And at most so far, where no other limit is broken before. */
+export const MOST_SEVERITY = 4;
 
 /** Where the courses of one panel can move without leaving those of another at a corner. */
 export const NO_CORNER: readonly WallKind[] = ['plain-panel', 'window-panel', 'gable-end'];

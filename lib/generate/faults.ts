@@ -1,7 +1,7 @@
 import type { CheckId } from '../inspect/finding';
 import type { RuleSetId } from '../limits/limit';
 import { limitOf } from '../limits/limits';
-import type { WallKind } from '../wall/model';
+import { WALL_KINDS, type WallKind } from '../wall/model';
 import type { Fault, Need } from './fault';
 import { missingBackMortar } from './faults/backs/missing-back-mortar';
 import { ringButteredBack } from './faults/backs/ring-buttered-back';
@@ -70,10 +70,10 @@ export function faultFits(
   masonry: 'anchored' | 'adhered',
   rules: RuleSetId,
 ): boolean {
-  const { kinds, masonry: fits, limit, never } = FAULTS[fault];
+  const { kinds = WALL_KINDS, masonry: only = masonry, limit, never } = FAULTS[fault];
   return (
     kinds.includes(kind) &&
-    fits.includes(masonry) &&
+    only === masonry &&
     !(never?.kind === kind && never.rules === rules) &&
     (limit === undefined || limitOf(rules, limit) !== undefined)
   );

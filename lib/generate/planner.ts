@@ -3,7 +3,7 @@ import { RULE_SETS, type RuleSetId } from '../limits/limit';
 import { WALL_KINDS, type WallKind } from '../wall/model';
 import { type Brief, BriefError, DIFFICULTIES, ENGINE } from './brief';
 import { type Chance, chanceOf } from './chance';
-import { LEAST_SEVERITY } from './fault';
+import { LEAST_SEVERITY, MOST_SEVERITY } from './fault';
 import { FAULTS, faultFits, hasNeed } from './faults';
 import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
@@ -89,7 +89,10 @@ function masonryOf(topic: Topic, chance: Chance): 'anchored' | 'adhered' {
 /** On the grid of eighths, as far as its own bounds let it. */
 function severityOf(fault: CheckId, [least, most]: Radicals['severity'], chance: Chance): number {
   const severity = chance.whole(Math.ceil(least * 100), Math.floor(most * 100)) / 100;
-  return Math.max(FAULTS[fault].least ?? LEAST_SEVERITY, Math.min(severity, FAULTS[fault].most));
+  return Math.max(
+    FAULTS[fault].least ?? LEAST_SEVERITY,
+    Math.min(severity, FAULTS[fault].most ?? MOST_SEVERITY),
+  );
 }
 
 /** Whether a fault can stand on a wall that was not drawn for it. */

@@ -35,6 +35,8 @@ export interface Check {
   /** The hold point, a short phrase: the last moment it can be seen, or put right with little work. */
   readonly caughtAt: string;
   readonly mistakenFor: readonly MistakenFor[];
+  /** It is of a whole face, or of what carries it: on a panel that has this fault or one of these, nothing only looks like it. */
+  readonly ofPanel?: readonly CheckId[];
   /**
    * The kinds of part that can have the fault: what a mark goes on. The first part of each of its findings is of one of them. A mark on any
    * part of a panel or course is taken for the whole of it when the fault is that wide.

@@ -3,6 +3,7 @@ import { headId, type PartId, unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
 import type { Placed, Survey } from '../wall/survey';
 import type { SurveyedWall } from '../wall/surveyed';
+import { CATALOGUE } from './catalogue';
 import { isCloser } from './checks/bond/sliver-piece';
 import { isWeep } from './checks/joints/open-head';
 import type { CheckId, Finding } from './finding';
@@ -55,18 +56,11 @@ export function lookAlikeAt(survey: Survey, part: Part, fault: CheckId): LookAli
   return unitLookAlike(survey, placed.unit);
 }
 
-/** Of these the fault is one of a whole face, or of what carries it: on a panel that has it nothing only looks like it. */
-const OF_A_PANEL: Partial<Record<CheckId, readonly CheckId[]>> = {
-  'overhang-too-far': ['overhang-too-far', 'no-bearing-return'],
-  'weak-angle': ['weak-angle', 'no-lintel', 'short-lintel-bearing'],
-  'raked-thin-veneer': ['raked-thin-veneer'],
-};
-
 function isAtFault(findings: readonly Finding[], fault: CheckId, part: Part): boolean {
-  const panelFaults = OF_A_PANEL[fault];
+  const { ofPanel } = CATALOGUE[fault];
   return findings.some(({ check, parts, region }) =>
-    panelFaults
-      ? panelFaults.includes(check) && region.panel === part.panel
+    ofPanel
+      ? (check === fault || ofPanel.includes(check)) && region.panel === part.panel
       : check === fault && parts.includes(part.id),
   );
 }

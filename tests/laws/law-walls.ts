@@ -1,4 +1,4 @@
-import { LEAST_SEVERITY } from '../../lib/generate/fault';
+import { LEAST_SEVERITY, MOST_SEVERITY } from '../../lib/generate/fault';
 import { FAULTS, faultFits } from '../../lib/generate/faults';
 import { layPlan } from '../../lib/generate/generate';
 import { planWith } from '../../lib/generate/planner';
@@ -38,7 +38,7 @@ export function lawWall(n: number): LawWall {
   const round = Math.floor(n / all.length);
   const severity = 1.15 + ((round * 5) % 9) * 0.35;
   if (combination.fault === null) return { ...combination, severity, seed: n };
-  const { least = LEAST_SEVERITY, most } = FAULTS[combination.fault];
+  const { least = LEAST_SEVERITY, most = MOST_SEVERITY } = FAULTS[combination.fault];
   return { ...combination, severity: Math.max(least, Math.min(severity, most)), seed: n };
 }
 

@@ -41,7 +41,9 @@ export function quickPicture(name: QuickRoundName, place: number): QuickPicture 
   const wanted = seenIn(name);
   // A topic of which nothing shows at this level would never have a faulty wall.
   const sorts = QUICK_LOOK_TABLE[name.look].sorts.filter(([topic, kind]) =>
-    wanted.some((fault) => TOPIC_FAULTS[topic].includes(fault) && FAULTS[fault].kinds.includes(kind)),
+    wanted.some(
+      (fault) => TOPIC_FAULTS[topic].includes(fault) && (FAULTS[fault].kinds?.includes(kind) ?? true),
+    ),
   );
   const [topic, kind] = sorts[ask.draw % sorts.length] ?? ['line', 'plain-panel'];
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {

@@ -1,5 +1,5 @@
 import type { CheckId } from '../../inspect/finding';
-import type { Limit, RuleSetId } from '../../limits/limit';
+import type { Limit, LimitId, RuleSetId } from '../../limits/limit';
 import type { Unit, Wall } from '../../wall/model';
 
 export type Family = 'Joints' | 'Line' | 'Support' | 'Ties' | 'Backs' | 'Mortar';
@@ -14,8 +14,10 @@ export interface Departure {
   readonly checks: readonly CheckId[];
   /** Unit of the value, that of the check's own measure. */
   readonly unit: Limit['unit'];
-  /** Null where this wall has no place for it, or the rules no limit. */
-  readonly fit: (wall: Wall, rules: RuleSetId, places: Places) => Fitted | null;
+  /** Rules without it leave this out. */
+  readonly limit: LimitId;
+  /** Null where this wall has no place for it. `limit` is the one that governs under the rules. */
+  readonly fit: (wall: Wall, limit: Limit, places: Places, rules: RuleSetId) => Fitted | null;
 }
 
 /** A departure at its place on one wall. */

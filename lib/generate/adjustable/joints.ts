@@ -1,5 +1,4 @@
 import { boundAt } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
 import { snap } from '../../units';
 import { bedId, headId } from '../../wall/part-id';
 import { withUnits } from '../draft';
@@ -17,9 +16,8 @@ export const JOINT_DEPARTURES: readonly Departure[] = [
     name: 'Width of one head joint',
     checks: ['thick-joint', 'thin-joint'],
     unit: 'mm',
-    fit: (wall, rules, { head }) => {
-      const limit = limitOf(rules, 'head-joint-most');
-      if (limit === undefined) return null;
+    limit: 'head-joint-most',
+    fit: (wall, limit, { head }) => {
       const beside = unitBeside(wall, head, 1);
       const sound = beside.x - head.x - head.length;
       return {
@@ -42,9 +40,8 @@ export const JOINT_DEPARTURES: readonly Departure[] = [
     name: 'Taper of one bed joint',
     checks: ['tapering-bed'],
     unit: 'mm',
-    fit: (_, rules, { taper }) => {
-      const limit = limitOf(rules, 'bed-taper');
-      if (limit === undefined) return null;
+    limit: 'bed-taper',
+    fit: (_, limit, { taper }) => {
       return {
         at: bedId(taper.id),
         sound: 0,
@@ -64,9 +61,9 @@ export const JOINT_DEPARTURES: readonly Departure[] = [
     name: 'Filling of one head joint',
     checks: ['open-head'],
     unit: '%',
-    fit: (wall, rules, { fill }) => {
-      const limit = limitOf(rules, 'head-fill');
-      if (limit === undefined || wall.masonry !== 'anchored') return null;
+    limit: 'head-fill',
+    fit: (wall, _limit, { fill }) => {
+      if (wall.masonry !== 'anchored') return null;
       const joint = headId(fill.id, fill.position + 1);
       return {
         at: joint,

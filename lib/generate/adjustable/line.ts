@@ -1,5 +1,4 @@
 import { boundAt, slopeVerdict } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
 import { MM_PER_M, snap } from '../../units';
 import { ROD_COURSES } from '../../wall/courses';
 import type { Wall } from '../../wall/model';
@@ -17,9 +16,8 @@ export const LINE_DEPARTURES: readonly Departure[] = [
     name: 'Lean of the main wall',
     checks: ['out-of-plumb'],
     unit: 'mm',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'plumb');
-      if (limit === undefined) return null;
+    limit: 'plumb',
+    fit: (wall, limit) => {
       // The value is the lean over the run that governs, as the check says it.
       const steep = slopeVerdict(limit.bound, 1, heightOf(wall));
       return {
@@ -48,9 +46,8 @@ export const LINE_DEPARTURES: readonly Departure[] = [
     name: 'How far one unit stands out',
     checks: ['proud-unit'],
     unit: 'mm',
-    fit: (_, rules, { set }) => {
-      const limit = limitOf(rules, 'unit-set');
-      if (limit === undefined) return null;
+    limit: 'unit-set',
+    fit: (_, limit, { set }) => {
       return {
         at: set.id,
         sound: 0,
@@ -69,9 +66,8 @@ export const LINE_DEPARTURES: readonly Departure[] = [
     name: 'Twist of one unit',
     checks: ['twisted-unit'],
     unit: 'mm',
-    fit: (_, rules, { twist }) => {
-      const limit = limitOf(rules, 'unit-twist');
-      if (limit === undefined) return null;
+    limit: 'unit-twist',
+    fit: (_, limit, { twist }) => {
       return {
         at: twist.id,
         sound: 0,
@@ -90,9 +86,9 @@ export const LINE_DEPARTURES: readonly Departure[] = [
     name: 'Gain on the rod, over four courses',
     checks: ['gauge-drift'],
     unit: 'mm per 4 courses',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'gauge');
-      if (limit === undefined || wall.openings.length > 0) return null;
+    limit: 'gauge',
+    fit: (wall, limit) => {
+      if (wall.openings.length > 0) return null;
       const step = EIGHTH * ROD_COURSES;
       return {
         at: 'A',
@@ -109,10 +105,10 @@ export const LINE_DEPARTURES: readonly Departure[] = [
     name: 'Corner off square, in one metre',
     checks: ['corner-not-square'],
     unit: 'mm per m',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'corner-square');
+    limit: 'corner-square',
+    fit: (wall, limit) => {
       const swung = wall.panels.find(({ leftEnd }) => leftEnd === 'corner');
-      if (limit === undefined || swung === undefined) return null;
+      if (swung === undefined) return null;
       return {
         at: 'A-B-corner',
         sound: 0,

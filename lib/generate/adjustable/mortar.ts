@@ -1,5 +1,4 @@
 import { boundAt } from '../../limits/bound';
-import { limitOf } from '../../limits/limits';
 import type { Batch, Wall } from '../../wall/model';
 import { type Departure, twice } from './departure';
 
@@ -14,10 +13,10 @@ export const MORTAR_DEPARTURES: readonly Departure[] = [
     name: 'Age of the first mixing when used',
     checks: ['stale-mortar'],
     unit: 'minutes',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'mortar-life');
+    limit: 'mortar-life',
+    fit: (wall, limit) => {
       const [batch] = wall.batches;
-      if (limit === undefined || batch === undefined) return null;
+      if (batch === undefined) return null;
       return {
         at: batch.id,
         sound: batch.minutes,
@@ -33,10 +32,10 @@ export const MORTAR_DEPARTURES: readonly Departure[] = [
     name: 'Sand to one of cement and lime',
     checks: ['lean-mortar'],
     unit: 'volumes',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'sand-ratio');
+    limit: 'sand-ratio',
+    fit: (wall, limit) => {
       const [batch] = wall.batches;
-      if (limit === undefined || batch === undefined) return null;
+      if (batch === undefined) return null;
       const sound = batch.sand / (batch.portland + batch.lime);
       return {
         at: batch.id,

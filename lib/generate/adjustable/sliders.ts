@@ -1,4 +1,5 @@
 import type { RuleSetId } from '../../limits/limit';
+import { limitOf } from '../../limits/limits';
 import type { Wall } from '../../wall/model';
 import type { Departure, Fitted } from './departure';
 import { JOINT_DEPARTURES } from './joints';
@@ -25,8 +26,9 @@ export interface Slider extends Departure {
 export function slidersOf(wall: Wall, rules: RuleSetId): readonly Slider[] {
   const places = placesOn(wall, rules);
   return DEPARTURES.flatMap((departure) => {
-    const fitted = departure.fit(wall, rules, places);
-    return fitted === null ? [] : [{ ...departure, fitted }];
+    const limit = limitOf(rules, departure.limit);
+    const fitted = limit && departure.fit(wall, limit, places, rules);
+    return fitted ? [{ ...departure, fitted }] : [];
   });
 }
 

@@ -1,5 +1,5 @@
 import { boundAt, overhangBound } from '../../limits/bound';
-import { limitOf, limitsUnder } from '../../limits/limits';
+import { limitsUnder } from '../../limits/limits';
 import { overhangMarksOf } from '../../trade/overhang';
 import { snap } from '../../units';
 import type { Support, Wall } from '../../wall/model';
@@ -17,11 +17,12 @@ export const SUPPORT_DEPARTURES: readonly Departure[] = [
     name: 'Overhang past the ledge',
     checks: ['overhang-too-far'],
     unit: 'mm',
-    fit: (wall, rules) => {
+    limit: 'overhang-share',
+    fit: (wall, _limit, _places, rules) => {
       const ledge = supportOf(wall, 'ledge');
       const { depth } = wall.family;
       const bound = overhangBound(limitsUnder(rules), depth);
-      if (ledge === null || !Number.isFinite(bound)) return null;
+      if (ledge === null) return null;
       const { tipping } = overhangMarksOf(depth);
       return {
         at: ledge.id,
@@ -47,11 +48,11 @@ export const SUPPORT_DEPARTURES: readonly Departure[] = [
     name: 'Bearing of the lintel, each end',
     checks: ['short-lintel-bearing'],
     unit: 'mm',
-    fit: (wall, rules) => {
+    limit: 'lintel-bearing',
+    fit: (wall, limit) => {
       const lintel = supportOf(wall, 'lintel');
       const opening = wall.openings.find(({ id }) => id === lintel?.opening);
-      const limit = limitOf(rules, 'lintel-bearing');
-      if (lintel === null || opening === undefined || limit === undefined) return null;
+      if (lintel === null || opening === undefined) return null;
       const sound = Math.min(opening.x - lintel.fromX, lintel.toX - opening.x - opening.width);
       return {
         at: lintel.id,

@@ -18,14 +18,14 @@ export const TIE_AND_BACK_DEPARTURES: readonly Departure[] = [
     name: 'Distance between rows of ties',
     checks: ['ties-too-far-apart'],
     unit: 'mm',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'tie-spacing');
+    limit: 'tie-spacing',
+    fit: (wall, limit, _places, rules) => {
       const field = fieldTies(wall, rules);
       const rows = [...new Set(field.map(({ course }) => course))].sort((a, b) => a - b);
       const [first, second] = rows;
       const last = rows[rows.length - 1];
       const studs = wall.panels[0]?.studs ?? [];
-      if (limit === undefined || first === undefined || second === undefined || !last) return null;
+      if (first === undefined || second === undefined || !last) return null;
       const widest = studs.slice(1).reduce((most, x, at) => Math.max(most, x - (studs[at] ?? x)), 0);
       const { limit: bound } = spacingVerdict(limit.bound, 0, widest);
       const sound = (second - first) * wall.gauge;
@@ -47,10 +47,10 @@ export const TIE_AND_BACK_DEPARTURES: readonly Departure[] = [
     name: 'How deep one tie lies in its bed',
     checks: ['shallow-tie'],
     unit: 'mm',
-    fit: (wall, rules) => {
-      const limit = limitOf(rules, 'tie-embedment');
+    limit: 'tie-embedment',
+    fit: (wall, limit) => {
       const tie = wall.ties[0];
-      if (limit === undefined || tie === undefined) return null;
+      if (tie === undefined) return null;
       const { depth } = wall.family;
       return {
         at: tie.id,
@@ -70,8 +70,9 @@ export const TIE_AND_BACK_DEPARTURES: readonly Departure[] = [
     name: 'Mortar on the back of one unit',
     checks: ['missing-back-mortar'],
     unit: '%',
-    fit: (wall, rules, { set }) => {
-      if (wall.masonry !== 'adhered' || limitOf(rules, 'back-contact') === undefined) return null;
+    limit: 'back-contact',
+    fit: (wall, _limit, { set }) => {
+      if (wall.masonry !== 'adhered') return null;
       return {
         at: set.id,
         sound: 100,

@@ -60,6 +60,7 @@ export const ROOMS: readonly MutatedRoom[] = [
       'backup',
       'hand-in',
       'people/learner-data',
+      'people/sessions-and-parts',
       'mark-book',
       'people/roster-order',
       'set-work',

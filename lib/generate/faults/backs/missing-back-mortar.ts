@@ -1,4 +1,3 @@
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { onGrid } from '../../lay-backs';
 import { bareShare, LEAST_BARE, spoilBacks, whole } from './patch';
@@ -6,9 +5,7 @@ import { bareShare, LEAST_BARE, spoilBacks, whole } from './patch';
 /** Backs with a bare end or a bare foot, or (worse) spot dabs, over one patch. */
 export const missingBackMortar: Fault = {
   id: 'missing-back-mortar',
-  kinds: WALL_KINDS,
-  masonry: ['adhered'],
-  most: 4,
+  masonry: 'adhered',
   least: LEAST_BARE,
   spoil: (input) => {
     const bare = bareShare(input.severity);

@@ -1,4 +1,3 @@
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { hollowIn } from '../../lay-backs';
 import { bareShare, LEAST_BARE, spoilBacks } from './patch';
@@ -6,9 +5,7 @@ import { bareShare, LEAST_BARE, spoilBacks } from './patch';
 /** A rim of mortar round a bare middle, over one patch. */
 export const ringButteredBack: Fault = {
   id: 'ring-buttered-back',
-  kinds: WALL_KINDS,
-  masonry: ['adhered'],
-  most: 4,
+  masonry: 'adhered',
   least: LEAST_BARE,
   spoil: (input) => {
     const bare = bareShare(input.severity);

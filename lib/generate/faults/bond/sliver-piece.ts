@@ -1,5 +1,5 @@
 import { type Mm, snap } from '../../../units';
-import { type Unit, WALL_KINDS } from '../../../wall/model';
+import type { Unit } from '../../../wall/model';
 import { courseOf, unitId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { boundIn, isAmongWhole, pickUnit, spotOf } from '../../spoil-input';
@@ -10,9 +10,6 @@ const LARGER = 3;
 /** Makes up one unit's place with a sliver and a longer piece: bond set out by the eye. */
 export const sliverPiece: Fault = {
   id: 'sliver-piece',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   needs: ['half lap'],
   spoil: (input) => {
     const { wall, rules, severity, chance } = input;

@@ -1,7 +1,7 @@
 import { boundAt } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
 import { type Mm, snap } from '../../../units';
-import { type Panel, type Unit, WALL_KINDS, type Wall } from '../../../wall/model';
+import type { Panel, Unit, Wall } from '../../../wall/model';
 import { shiftCourses, withUnits } from '../../draft';
 import type { Fault } from '../../fault';
 import { withLength } from '../../lay-backs';
@@ -29,18 +29,12 @@ const LEAST_LEFT: Mm = 2.25;
 
 export const thickJoint: Fault = {
   id: 'thick-joint',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   tolerated: 0.9,
   spoil: (input) => spoilJoint(input, 1),
 };
 
 export const thinJoint: Fault = {
   id: 'thin-joint',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   tolerated: 0.9,
   spoil: (input) => spoilJoint(input, -1),
 };

@@ -1,4 +1,3 @@
-import { WALL_KINDS } from '../../../wall/model';
 import { courseId, courseOf, headId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { isAmongWhole, pickUnit, spotOf, unitBeside } from '../../spoil-input';
@@ -15,9 +14,7 @@ function filledAt(severity: number): number {
 /** Leaves one head joint filled in part, away from any flashing. */
 export const openHead: Fault = {
   id: 'open-head',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   spoil: (input) => {
     const weepCourses = new Set(
       input.wall.heads.filter(({ filled }) => filled === 0).map(({ joint }) => courseOf(joint)),

@@ -1,14 +1,11 @@
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { spotOf } from '../../spoil-input';
 
 /** Rakes the joints of one panel; the plan has laid it in thin veneer. */
 export const rakedThinVeneer: Fault = {
   id: 'raked-thin-veneer',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   needs: ['thin units'],
   limit: 'rake-on-thin-veneer',
   spoil: ({ wall, severity, chance }) => {

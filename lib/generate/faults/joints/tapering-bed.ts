@@ -1,5 +1,4 @@
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
 import {
@@ -18,8 +17,6 @@ const CLEAR = 0.625;
 /** Tips one unit about its middle, so that its bed keeps its mean and loses its evenness. */
 export const taperingBed: Fault = {
   id: 'tapering-bed',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
   most: 3.2,
   tolerated: 0.9,
   needs: ['half lap'],

@@ -21,7 +21,6 @@ export const bulgeOrHollow: Fault = {
   id: 'bulge-or-hollow',
   // At a jamb, and on a return that is short, the slope of a belly would set units off the few beside them.
   kinds: ['plain-panel', 'gable-end'],
-  masonry: ['anchored', 'adhered'],
   most: 1.7,
   tolerated: 0.9,
   ofFace: true,

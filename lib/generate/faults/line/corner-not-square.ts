@@ -9,8 +9,6 @@ const CLEAR = 1.25;
 export const cornerNotSquare: Fault = {
   id: 'corner-not-square',
   kinds: ['door-corner'],
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   tolerated: 0.9,
   spoil: ({ wall, rules, severity, chance }) => {
     const panel = wall.panels.find(({ leftEnd }) => leftEnd === 'corner');

@@ -20,7 +20,6 @@ const BED_SCATTER: Mm = 1.25;
 export const courseOffLevel: Fault = {
   id: 'course-off-level',
   kinds: NO_CORNER,
-  masonry: ['anchored', 'adhered'],
   most: 2.3,
   tolerated: 0.9,
   needs: ['half lap', 'no tall units'],

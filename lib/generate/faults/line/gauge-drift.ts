@@ -13,7 +13,6 @@ const CLEAR = 0.4;
 export const gaugeDrift: Fault = {
   id: 'gauge-drift',
   kinds: NO_CORNER,
-  masonry: ['anchored', 'adhered'],
   most: 2,
   tolerated: 0.9,
   needs: ['no tall units'],

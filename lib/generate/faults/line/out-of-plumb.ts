@@ -1,6 +1,5 @@
 import { limitOf } from '../../../limits/limits';
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { NoRoom, pickPanel, spotOfPanel } from '../../spoil-input';
 import { freeOfSupports } from '../support/support-changes';
@@ -12,8 +11,6 @@ const CLEAR = 1.25;
 /** Leans one panel about its foot: out or in, in where a lintel would lose its bearing. */
 export const outOfPlumb: Fault = {
   id: 'out-of-plumb',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
   most: 2.6,
   tolerated: 0.9,
   ofFace: true,

@@ -17,7 +17,6 @@ const STEEPEST = 0.016;
 export const perpendDrift: Fault = {
   id: 'perpend-drift',
   kinds: ['plain-panel', 'door-corner'],
-  masonry: ['anchored', 'adhered'],
   most: 2.3,
   tolerated: 0.9,
   needs: ['half lap', 'no tall units'],

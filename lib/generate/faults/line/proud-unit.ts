@@ -1,6 +1,5 @@
 import { medianOf } from '../../../geometry/interval';
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
 import { amongNeighbours, boundIn, departureAt, NoRoom, pickFace, spotOf } from '../../spoil-input';
@@ -13,9 +12,6 @@ const CLEAR = 0.625;
 /** Sets one unit proud of its neighbours, or back. */
 export const proudUnit: Fault = {
   id: 'proud-unit',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   tolerated: 0.9,
   spoil: (input) => {
     const most = boundIn(input.rules, 'unit-set');

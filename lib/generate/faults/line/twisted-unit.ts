@@ -1,5 +1,4 @@
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import { withUnits } from '../../draft';
 import type { Fault } from '../../fault';
 import { boundIn, departureAt, pickFace, spotOf } from '../../spoil-input';
@@ -10,9 +9,6 @@ const CLEAR = 0.5625;
 /** Turns one unit about its middle: one end proud, the other back. */
 export const twistedUnit: Fault = {
   id: 'twisted-unit',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   tolerated: 0.9,
   spoil: (input) => {
     const most = boundIn(input.rules, 'unit-twist');

@@ -1,6 +1,5 @@
 import { boundAt } from '../../../limits/bound';
 import { limitOf } from '../../../limits/limits';
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { departureAt, NoRoom } from '../../spoil-input';
 import { spoilBatch } from './one-batch';
@@ -14,9 +13,6 @@ const CLEAR = 6;
 /** One mixing used after its time. */
 export const staleMortar: Fault = {
   id: 'stale-mortar',
-  kinds: WALL_KINDS,
-  masonry: ['anchored', 'adhered'],
-  most: 4,
   spoil: (input) => {
     const limit = limitOf(input.rules, 'mortar-life');
     if (limit === undefined) throw new NoRoom('no mortar clock');

@@ -1,4 +1,4 @@
-import { type Support, WALL_KINDS, type Wall } from '../../../wall/model';
+import type { Support, Wall } from '../../../wall/model';
 import { secondLedgeId } from '../../../wall/part-id';
 import type { Fault } from '../../fault';
 import { NoRoom } from '../../spoil-input';
@@ -7,9 +7,7 @@ import { replaceSupport, supportSpot } from './support-changes';
 /** Stops one ledge short of the end of its panel, with nothing or with wood under the rest; in sound work the rest has a ledge of its own. The return, where there is one. */
 export const noBearingReturn: Fault = {
   id: 'no-bearing-return',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: ({ wall, severity, chance, taken }) => {
     const panel = wall.panels[wall.panels.length - 1];

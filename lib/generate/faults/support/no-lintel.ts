@@ -5,8 +5,7 @@ import { lintelLeft, replaceSupport, supportSpot } from './support-changes';
 export const noLintel: Fault = {
   id: 'no-lintel',
   kinds: WITH_OPENING,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   spoil: (input) => {
     const { wall } = input;
     const lintel = lintelLeft(input);

@@ -1,7 +1,7 @@
 import { overhangBound } from '../../../limits/bound';
 import { limitsUnder } from '../../../limits/limits';
 import { snap } from '../../../units';
-import { type Support, WALL_KINDS } from '../../../wall/model';
+import type { Support } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { departureAt, NoRoom, restsOn } from '../../spoil-input';
 import { replaceSupport, supportSpot } from './support-changes';
@@ -14,9 +14,7 @@ const CLEAR = 1.25;
 /** Draws one ledge back under the wall, or sets one lintel too far in. */
 export const overhangTooFar: Fault = {
   id: 'overhang-too-far',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: ({ wall, rules, severity, chance, taken }) => {
     const { depth } = wall.family;

@@ -10,8 +10,7 @@ const CLEAR = 2.25;
 export const shortLintelBearing: Fault = {
   id: 'short-lintel-bearing',
   kinds: WITH_OPENING,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: (input) => {
     const { wall, rules, severity, chance } = input;

@@ -17,7 +17,7 @@ const LIGHT_ANGLES: readonly Angle[] = [
 export const weakAngle: Fault = {
   id: 'weak-angle',
   kinds: WITH_OPENING,
-  masonry: ['anchored'],
+  masonry: 'anchored',
   most: 3,
   tolerated: 0.95,
   spoil: (input) => {

@@ -1,6 +1,5 @@
 import { boundAt, smallOpening } from '../../../limits/bound';
 import { limitOf, limitsUnder } from '../../../limits/limits';
-import { WALL_KINDS } from '../../../wall/model';
 import { surveyOf } from '../../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../../wall/tie-field';
 import type { Fault } from '../../fault';
@@ -13,9 +12,7 @@ const CLEARLY_PAST = 1.35;
 /** Leaves out every tie that serves one jamb or free end. */
 export const noTieAtEdge: Fault = {
   id: 'no-tie-at-edge',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   spoil: ({ wall, rules, chance, taken }) => {
     const distance = limitOf(rules, 'tie-edge-distance');
     if (distance === undefined) throw new NoRoom('no edge distance');

@@ -1,5 +1,4 @@
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
@@ -10,9 +9,7 @@ const CLEAR = 2.25;
 /** One tie too short for its cavity: it barely reaches into the bed. */
 export const shallowTie: Fault = {
   id: 'shallow-tie',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: (input) => {
     const { depth } = input.wall.family;

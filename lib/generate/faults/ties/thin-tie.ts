@@ -1,4 +1,3 @@
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
@@ -12,9 +11,7 @@ const CLEAR = 0.055;
 /** One strap out of a lighter box: thinner, and in bad cases narrower too. */
 export const thinTie: Fault = {
   id: 'thin-tie',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: (input) => {
     const least = boundIn(input.rules, 'tie-thickness');

@@ -1,5 +1,4 @@
 import { snap } from '../../../units';
-import { WALL_KINDS } from '../../../wall/model';
 import type { Fault } from '../../fault';
 import { boundIn, valueAt } from '../../spoil-input';
 import { spoilTie } from './tie-changes';
@@ -10,9 +9,7 @@ const CLEAR = 2.25;
 /** One tie too long for its cavity: its end comes close to the face. */
 export const tieNearFace: Fault = {
   id: 'tie-near-face',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   tolerated: 0.95,
   spoil: (input) => {
     const cover = valueAt(boundIn(input.rules, 'tie-cover'), input.severity, CLEAR);

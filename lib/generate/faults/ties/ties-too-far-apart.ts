@@ -1,6 +1,5 @@
 import { boundAt, smallOpening } from '../../../limits/bound';
 import { limitOf, limitsUnder } from '../../../limits/limits';
-import { WALL_KINDS } from '../../../wall/model';
 import { surveyOf } from '../../../wall/survey';
 import { awayFrom, inSpan, tieEdgesOf } from '../../../wall/tie-field';
 import type { Fault } from '../../fault';
@@ -10,9 +9,7 @@ import { renumbered } from './tie-changes';
 /** Leaves out one or more rows of ties in the field of a panel; the ties that serve its edges stay. */
 export const tiesTooFarApart: Fault = {
   id: 'ties-too-far-apart',
-  kinds: WALL_KINDS,
-  masonry: ['anchored'],
-  most: 4,
+  masonry: 'anchored',
   spoil: ({ wall, rules, severity, chance, taken }) => {
     const reach = limitOf(rules, 'tie-edge-distance');
     const surveys = surveyOf(wall).panels.filter(

@@ -17,6 +17,7 @@ export const rakedThinVeneer: Check = {
   putsRight: 'The mason fills the joints out and tools them, so that no shelf is left.',
   caughtAt: 'When the first joints are tooled',
   mistakenFor: ['raked-on-thick-veneer'],
+  ofPanel: [],
   markedOn: ['panel'],
   hazard: 'lets water in',
   reach: 'in sight',

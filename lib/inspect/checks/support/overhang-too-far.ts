@@ -20,6 +20,7 @@ export const overhangTooFar: Check = {
     'Keep people away. A licensed engineer decides whether the support is widened or the wall taken back. A contractor does the work.',
   caughtAt: 'When ledge and lintels are ready, before the first course',
   mistakenFor: ['overhang-within-a-third'],
+  ofPanel: ['no-bearing-return'],
   markedOn: ['support'],
   hazard: 'could fall',
   reach: 'in sight',

@@ -27,6 +27,7 @@ export const weakAngle: Check = {
     'Keep people away from the opening. A licensed engineer decides what steel is needed. A contractor props the wall and changes it.',
   caughtAt: 'When the lintel is set, before brick goes over it',
   mistakenFor: ['hidden-angle', 'short-lintel-bearing'],
+  ofPanel: ['no-lintel', 'short-lintel-bearing'],
   markedOn: ['support'],
   hazard: 'could fall',
   reach: 'in sight',
