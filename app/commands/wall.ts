@@ -4,20 +4,30 @@ import { type Laid, layByCode } from '../../lib/engines/engines';
 import { grade } from '../../lib/exercise/grade';
 import { keyOf } from '../../lib/exercise/key';
 import { parseMarks } from '../../lib/exercise/read-marks';
+import { SEASONS } from '../../lib/failing/state/model';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
+import { mechanismNamed } from '../../lib/mechanisms/act';
 import { printSvg } from '../../lib/views/print-svg';
 import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
+import type { Survey } from '../../lib/wall/survey';
 import { surveyedWall } from '../../lib/wall/surveyed';
 import { oneLine } from '../request/one-line';
+import { failingText, mechanismHelp, readFailing } from './failing-wall';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
   --json            print {code, brief, fingerprint, wall, findings}
   --svg VIEW        print a drawing: front, side-section, section, above, below, behind, before-cover, tickets
   --marks FILE      grade the marks in a JSON file and print the result
   --wall FILE       inspect the wall in a JSON file instead of laying one; with --rules
-  --schema          print the JSON Schema of a wall`;
+  --schema          print the JSON Schema of a wall
+  --mechanism NAME  let something work on the wall first (help: all there are); with
+      --years N, --season S   how long, 0 to 200, and when it is seen: spring, summer, autumn, winter
+      --let-go N              let the unit that is held least come away, N times
+      --json                  adds state, margins, next and causes`;
+
+const MOST_YEARS = 200;
 
 const OPTIONS = {
   topic: { type: 'string' },
@@ -31,6 +41,10 @@ const OPTIONS = {
   marks: { type: 'string' },
   wall: { type: 'string' },
   schema: { type: 'boolean' },
+  mechanism: { type: 'string' },
+  years: { type: 'string' },
+  season: { type: 'string' },
+  'let-go': { type: 'string' },
   help: { type: 'boolean' },
 } as const;
 
@@ -41,6 +55,7 @@ const EXPECTED = [
   'GradingError',
   'MarksError',
   'MarkingError',
+  'MechanismError',
   'ViewError',
   'WallError',
 ];
@@ -52,6 +67,7 @@ class CallError extends Error {
 function run(): string {
   const options = readOptions();
   if (options.help) return USAGE;
+  if (options.mechanism === 'help') return mechanismHelp();
   if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
   const brief = briefOf(options);
   const laid = options.wall === undefined ? layByCode(brief) : readWall(options.wall);
@@ -63,9 +79,11 @@ function run(): string {
   }
   const { wall, findings } = key;
   const fingerprint = fingerprintOf(laid.asLaid);
-  if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings }, null, 2);
+  const failing = failingOf(options, surveyed, brief.seed);
+  if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings, ...failing }, null, 2);
   const code = codeOf(brief);
-  if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings });
+  if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings, ...failing });
+  if (failing !== null) return failingText(failing);
   const lines = findings.map(
     ({ check, parts, measured, unit, limit, source }) =>
       `${check} at ${parts[0]}: ${round(measured)} ${unit}, limit ${round(limit)} (${source.title}, ${source.clause})`,
@@ -74,6 +92,30 @@ function run(): string {
     `${code}  ${fingerprint}  ${wall.units.length} units`,
     ...(lines.length > 0 ? lines : ['sound']),
   ].join('\n');
+}
+
+/** What a mechanism has made of the wall, where one was asked for. */
+function failingOf(options: ReturnType<typeof readOptions>, survey: Survey, seed: number) {
+  const { mechanism, years = '20', season = 'summer', 'let-go': losses = '0' } = options;
+  if (mechanism === undefined) {
+    const alone = (['years', 'season', 'let-go'] as const).find((name) => options[name] !== undefined);
+    if (alone !== undefined) throw new CallError(`--${alone}: goes with --mechanism`);
+    return null;
+  }
+  const when = SEASONS.find((each) => each === season);
+  if (when === undefined) throw new CallError(`--season: "${season}" is not one of ${SEASONS.join(', ')}`);
+  return readFailing(survey, {
+    mechanism: mechanismNamed(mechanism),
+    years: wholeNumber('years', years, MOST_YEARS),
+    season: when,
+    seed,
+    losses: wholeNumber('let-go', losses, survey.wall.units.length),
+  });
+}
+
+function wholeNumber(name: string, text: string, most: number): number {
+  if (/^\d{1,6}$/.test(text) && Number(text) <= most) return Number(text);
+  throw new CallError(`--${name}: "${text.slice(0, 40)}" is not a whole number from 0 to ${most}`);
 }
 
 function readOptions() {

@@ -99,6 +99,72 @@ describe('the wall command', () => {
     expect(stdout).toMatch(/^<svg [\s\S]+<\/svg>\n$/);
   });
 
+  describe('lets something work on the wall', () => {
+    const asked = ['--topic', 'ties', '--kind', 'window-panel', '--seed', '4', '--mechanism'];
+
+    test('and prints its state, margins, who comes next and the causes it allows', () => {
+      const { status, stdout } = wall(
+        ...asked,
+        'lintel-sags',
+        '--years',
+        '15',
+        '--season',
+        'winter',
+        '--json',
+      );
+      expect(status).toBe(0);
+      const printed = JSON.parse(stdout);
+      expect(Object.keys(printed)).toEqual(
+        expect.arrayContaining(['wall', 'findings', 'state', 'lost', 'margins', 'next', 'causes']),
+      );
+      expect([printed.state.years, printed.state.season]).toEqual([15, 'winter']);
+      expect(printed.margins).toHaveLength(printed.wall.units.length);
+      expect(printed.next.flatMap(({ parts }) => parts)).toHaveLength(printed.wall.units.length);
+      expect(printed.causes.filter(({ inK }) => inK).map(({ cause }) => cause)).toEqual(['lintel-sags']);
+      const [crack] = printed.state.cracks;
+      expect([crack.repair.category, crack.steps.length > 3]).toEqual([3, true]);
+    });
+
+    test('again and again after each loss', () => {
+      const { stdout } = wall(...asked, 'frost', '--json', '--let-go', '3');
+      const printed = JSON.parse(stdout);
+      expect(printed.lost).toHaveLength(3);
+      expect(Object.keys(printed.state.missing)).toEqual(printed.lost.map(({ part }) => part));
+      expect(printed.margins).toHaveLength(printed.wall.units.length - 3);
+    });
+
+    test('says in two lines what comes next and what is allowed', () => {
+      expect(wall(...asked, 'hogging').stdout).toMatch(/^next: .+\nallowed: hogging\n$/);
+    });
+
+    test('lists all there are', () => {
+      const lines = wall('--mechanism', 'help').stdout.trimEnd().split('\n');
+      expect(lines).toHaveLength(21);
+      expect(lines[0]).toMatch(/^corner-settlement +the ground gives/);
+    });
+
+    test.each([
+      [['--mechanism', 'witchcraft'], 'mechanism: "witchcraft" is not one of corner-settlement, '],
+      [['--mechanism', 'frost', '--years', '-1'], '--years'],
+      [['--mechanism', 'frost', '--years', '201'], '--years: "201" is not a whole number from 0 to 200'],
+      [
+        ['--mechanism', 'frost', '--season', 'monsoon'],
+        '--season: "monsoon" is not one of spring, summer, autumn, winter',
+      ],
+      [['--mechanism', 'frost', '--let-go', '9999'], '--let-go: "9999" is not a whole number from 0 to '],
+      [['--years', '5'], '--years: goes with --mechanism'],
+      [
+        ['--kind', 'plain-panel', '--mechanism', 'lintel-sags'],
+        'mechanism: lintel-sags needs a wall with a lintel',
+      ],
+    ])('refuses %j in one sentence', (args, said) => {
+      const { status, stdout, stderr } = wall(...args);
+      expect([status, stdout]).toEqual([2, '']);
+      expect(stderr).toContain(said);
+      expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+    });
+  });
+
   test('grades the marks of a file', () => {
     const file = join(folder, 'marks.json');
     writeFileSync(file, '{"marks":[]}');
