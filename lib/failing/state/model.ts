@@ -55,7 +55,7 @@ export interface Damage {
 
 /** What is seen on a stretch of wall. */
 export interface Zone {
-  readonly kind: 'wet' | 'bloom' | 'rust' | 'lime-streak' | 'scuff' | 'patched' | 'stem';
+  readonly kind: 'wet' | 'bloom' | 'rust' | 'lime-streak' | 'scuff' | 'patched';
   readonly panel: PanelId;
   readonly box: Box;
 }
