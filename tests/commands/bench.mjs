@@ -6,7 +6,18 @@ import { PlainError, ROOT, runCommand, say } from './steps.mjs';
 
 const FOLDER = join(ROOT, 'tests', 'bench');
 /** Take minutes, or a browser: run only when asked for by name. */
-const ONLY_BY_NAME = ['college', 'drawing', 'failover', 'kills', 'laws', 'leak', 'mutants', 'photo', 'tells'];
+const ONLY_BY_NAME = [
+  'college',
+  'drawing',
+  'failover',
+  'kills',
+  'laws',
+  'leak',
+  'learners',
+  'mutants',
+  'photo',
+  'tells',
+];
 
 await runCommand(async () => {
   await ensureInstalled();
