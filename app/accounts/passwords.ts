@@ -30,15 +30,6 @@ export function isSecretOf(hashed: string, secret: string): Promise<boolean> {
   return inTurn(() => verify(hashed, secret));
 }
 
-let nobody: Promise<string> | undefined;
-
-/** Takes as long as a true try: so nobody can tell from the time whether the name exists. Always false. */
-export async function tryNobody(secret: string): Promise<false> {
-  nobody ??= hashSecret('nobody has this');
-  await isSecretOf(await nobody, secret);
-  return false;
-}
-
 async function inTurn<T>(work: () => Promise<T>): Promise<T> {
   if (running >= MOST_AT_ONCE) {
     if (waiting.length >= MOST_WAITING) throw new BusyError('Too many people sign in at once.');

@@ -1,7 +1,7 @@
-import { parseArgs } from 'node:util';
 import { formatBound } from '../../lib/limits/format-bound';
-import { type Limit, RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import { type Limit, RULE_SETS } from '../../lib/limits/limit';
 import { ALL_LIMITS, limitsOf, ruleSetTitle, sourceOf } from '../../lib/limits/limits';
+import { printCommand, readOptions, ruleSetOf } from './command';
 
 const USAGE = `Usage: npm run -s limits -- [--rules R] [--json]
   --rules R   only one rule set: ${RULE_SETS.join(', ')}
@@ -16,30 +16,11 @@ const OPTIONS = {
 /** Significant digits printed: more than any source has, fewer than the last bits of a double. */
 const DIGITS = 12;
 
-class CallError extends Error {
-  override name = 'CallError';
-}
-
 function run(): string {
-  const { rules, json, help } = readOptions();
+  const { rules, json, help } = readOptions({ options: OPTIONS }).values;
   if (help) return USAGE;
   const limits = rules === undefined ? ALL_LIMITS : limitsOf(ruleSetOf(rules));
   return json ? JSON.stringify(limits, withoutLastBits, 2) : limits.map(lineOf).join('\n');
-}
-
-function readOptions() {
-  try {
-    return parseArgs({ options: OPTIONS, strict: true, allowPositionals: false }).values;
-  } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    throw new CallError(`${message.split('\n')[0]} (--help lists the options)`);
-  }
-}
-
-function ruleSetOf(text: string): RuleSetId {
-  const rules = RULE_SETS.find((known) => known === text);
-  if (rules === undefined) throw new CallError(`--rules: "${text}" is not one of ${RULE_SETS.join(', ')}`);
-  return rules;
 }
 
 /** A share stays as it is: a third has no end. */
@@ -66,15 +47,4 @@ function tableOf({ bound }: Limit): string {
   return 'rows' in bound ? `a table (--json prints it), rows: ${bound.rows.length}` : '';
 }
 
-// A reader such as `head` may have had enough.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
-
-try {
-  process.stdout.write(`${run()}\n`);
-} catch (error) {
-  if (!(error instanceof CallError)) throw error;
-  process.stderr.write(`${error.message}\n`);
-  process.exitCode = 2;
-}
+printCommand(run);

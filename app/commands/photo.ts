@@ -1,16 +1,14 @@
-import { parseArgs } from 'node:util';
-import { RULE_SETS, type RuleSetId } from '../../lib/limits/limit';
+import { RULE_SETS } from '../../lib/limits/limit';
 import { sourceOf } from '../../lib/limits/limits';
 import type { Bounds, UnitSize } from '../../lib/photo/bounds';
 import { cornersOf } from '../../lib/photo/homography';
 import type { Spot } from '../../lib/photo/matrix';
 import { measurePhotograph, nominal, type Quantity } from '../../lib/photo/measure';
-import { PhotoError } from '../../lib/photo/photo-error';
 import type { Picture } from '../../lib/photo/picture';
 import type { Reference } from '../../lib/photo/reference';
 import { NEVER_SHOWN, QUANTITY_WORDS } from '../../lib/photo/words';
 import { parseNumber } from '../../lib/questions/parse-number';
-import { oneLine } from '../request/one-line';
+import { CallError, printCommand, readOptions, ruleSetOf } from './command';
 import { readPicture } from './picture-file';
 
 const USAGE = `Usage: npm run -s photo -- FILE --points "x,y x,y x,y x,y" --size WIDTHxHEIGHT [--unit LENGTHxHEIGHT] [--rules R] [--json]
@@ -38,12 +36,8 @@ const MOST_TYPED = 200;
 const LONGEST_MM = 100_000;
 const DECIMALS = 1e4;
 
-class CallError extends Error {
-  override name = 'CallError';
-}
-
 function run(): string {
-  const { values, positionals } = readOptions();
+  const { values, positionals } = readOptions({ options: OPTIONS, allowPositionals: true });
   if (values.help) return USAGE;
   const [file, ...more] = positionals;
   if (file === undefined || more.length > 0)
@@ -78,15 +72,6 @@ function run(): string {
   return JSON.stringify(printed, null, 2);
 }
 
-function readOptions() {
-  try {
-    return parseArgs({ options: OPTIONS, strict: true, allowPositionals: true });
-  } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    throw new CallError(`${message.split('\n')[0]} (--help lists the options)`);
-  }
-}
-
 function pointsIn(text: string): readonly Spot[] {
   const spots = text.length > MOST_TYPED ? [] : text.trim().split(/\s+/);
   if (spots.length !== 4) throw new CallError('--points: four points are needed, as "x,y x,y x,y x,y"');
@@ -116,12 +101,6 @@ function sizeIn(option: string, text: string): UnitSize {
       `${option}: two lengths over 0 and up to 100 m are needed, such as 1800x1200 or 6 ft x 4 ft`,
     );
   return { length, height };
-}
-
-function ruleSetOf(text: string): RuleSetId {
-  const rules = RULE_SETS.find((known) => known === text);
-  if (rules === undefined) throw new CallError(`--rules: "${text}" is not one of ${RULE_SETS.join(', ')}`);
-  return rules;
 }
 
 function printedOf({ name, value, sd, unit, n, verdict, limit, settle }: Quantity) {
@@ -163,15 +142,4 @@ function rounded(value: number): number {
   return Math.round(value * DECIMALS) / DECIMALS;
 }
 
-// A reader that has seen enough (head, less) closes the pipe: that is no failure.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
-
-try {
-  process.stdout.write(`${run()}\n`);
-} catch (error) {
-  if (!(error instanceof CallError || error instanceof PhotoError)) throw error;
-  process.stderr.write(`${oneLine(error.message)}\n`);
-  process.exitCode = 2;
-}
+printCommand(run, ['PhotoError']);

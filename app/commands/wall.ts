@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import { type Laid, layByCode } from '../../lib/engines/engines';
 import { grade } from '../../lib/exercise/grade';
 import { keyOf } from '../../lib/exercise/key';
@@ -13,7 +12,7 @@ import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
 import type { Survey } from '../../lib/wall/survey';
 import { surveyedWall } from '../../lib/wall/surveyed';
-import { oneLine } from '../request/one-line';
+import { CallError, firstLine, printCommand, readOptions } from './command';
 import { failingText, mechanismHelp, readFailing } from './failing-wall';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
@@ -48,9 +47,10 @@ const OPTIONS = {
   help: { type: 'boolean' },
 } as const;
 
+type Options = ReturnType<typeof readOptions<{ readonly options: typeof OPTIONS }>>['values'];
+
 /** Errors that say, in one sentence, what is wrong with the call. */
 const EXPECTED = [
-  'CallError',
   'BriefError',
   'GradingError',
   'MarksError',
@@ -60,12 +60,8 @@ const EXPECTED = [
   'WallError',
 ];
 
-class CallError extends Error {
-  override name = 'CallError';
-}
-
 function run(): string {
-  const options = readOptions();
+  const options = readOptions({ options: OPTIONS }).values;
   if (options.help) return USAGE;
   if (options.mechanism === 'help') return mechanismHelp();
   if (options.schema) return JSON.stringify(wallJsonSchema(), null, 2);
@@ -95,7 +91,7 @@ function run(): string {
 }
 
 /** What a mechanism has made of the wall, where one was asked for. */
-function failingOf(options: ReturnType<typeof readOptions>, survey: Survey, seed: number) {
+function failingOf(options: Options, survey: Survey, seed: number) {
   const { mechanism, years = '20', season = 'summer', 'let-go': losses = '0' } = options;
   if (mechanism === undefined) {
     const alone = (['years', 'season', 'let-go'] as const).find((name) => options[name] !== undefined);
@@ -118,15 +114,7 @@ function wholeNumber(name: string, text: string, most: number): number {
   throw new CallError(`--${name}: "${text.slice(0, 40)}" is not a whole number from 0 to ${most}`);
 }
 
-function readOptions() {
-  try {
-    return parseArgs({ options: OPTIONS, strict: true, allowPositionals: false }).values;
-  } catch (error) {
-    throw new CallError(`${firstLine(error)} (--help lists the options)`);
-  }
-}
-
-function briefOf(options: ReturnType<typeof readOptions>): Brief {
+function briefOf(options: Options): Brief {
   if (options.code !== undefined) {
     const beside = (['topic', 'kind', 'difficulty', 'rules', 'seed'] as const).find(
       (name) => options[name] !== undefined,
@@ -159,23 +147,8 @@ function readText(file: string): string {
   }
 }
 
-function firstLine(error: unknown): string {
-  return (error instanceof Error ? error.message : String(error)).split('\n')[0] ?? '';
-}
-
 function round(value: number): number {
   return Math.round(value * 100) / 100;
 }
 
-// A reader that has seen enough (head, less) closes the pipe: that is no failure.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-});
-
-try {
-  process.stdout.write(`${run().trimEnd()}\n`);
-} catch (error) {
-  if (!(error instanceof Error) || !EXPECTED.includes(error.name)) throw error;
-  process.stderr.write(`${oneLine(error.message)}\n`);
-  process.exitCode = 2;
-}
+printCommand(run, EXPECTED);

@@ -4,20 +4,14 @@ import { isAlarm, noteOf } from '../../lib/household/note';
 import type { Answer, Question } from '../../lib/household/question';
 import type { LookStop, QuestionId } from '../../lib/household/stops';
 import type { LengthSystem, Mm } from '../../lib/units';
-import { PictureFigure } from '../lesson/picture-figure';
+import { type FigurePicture, PictureFigure } from '../lesson/picture-figure';
 import styles from './household.module.css';
 import { hashOf } from './look-place';
 import { MeasureField } from './measure-field';
 import { QuestionField } from './question-field';
 
 /** A drawing of good work and one of work that is not, made by the server. */
-export interface StopPicture {
-  readonly src: string;
-  readonly srcInInches: string | undefined;
-  readonly alt: string;
-  readonly width: number;
-  readonly height: number;
-  readonly keyed: readonly string[];
+export interface StopPicture extends FigurePicture {
   readonly says: string;
 }
 

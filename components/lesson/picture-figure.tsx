@@ -4,8 +4,7 @@ import type { ReactNode } from 'react';
 import { useLengthsHere } from '../forms/rules-in-use';
 import styles from './lesson.module.css';
 
-/** A drawing with what is said below it, and the key to its numbered rings. Its lengths are the reader's. */
-export function PictureFigure(props: {
+export interface FigurePicture {
   readonly src: string;
   /** The same drawing with its lengths in inches, where it has any. */
   readonly srcInInches: string | undefined;
@@ -13,8 +12,10 @@ export function PictureFigure(props: {
   readonly width: number;
   readonly height: number;
   readonly keyed: readonly string[];
-  readonly children?: ReactNode;
-}) {
+}
+
+/** A drawing with what is said below it, and the key to its numbered rings. Its lengths are the reader's. */
+export function PictureFigure(props: FigurePicture & { readonly children?: ReactNode }) {
   const { src, srcInInches, alt, width, height, keyed, children } = props;
   const system = useLengthsHere();
   const shown = system === 'inches' ? (srcInInches ?? src) : src;

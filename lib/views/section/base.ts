@@ -9,7 +9,16 @@ import { type Support, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
 import { cutSupport, flashingAt, unitsCut } from './cut-parts';
-import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
+import {
+  cutWall,
+  depthDimensions,
+  goesOn,
+  length,
+  MEASURED_FROM,
+  NOTES,
+  SHEET_LEFT,
+  SHEET_RIGHT,
+} from './sheet';
 import { baseSpots, LEDGE_DEEP } from './spots';
 import { baseStrip } from './support-strip';
 
@@ -56,12 +65,7 @@ export function baseSection(
       goesOn(wall, high),
       ...flashing.shapes,
       ...depth.shapes,
-      lines([ring(face, ledge.y + 4, face, ledge.y - 70)], {
-        paint: '--slate',
-        width: 1,
-        thin: true,
-        dash: [5, 3],
-      }),
+      lines([ring(face, ledge.y + 4, face, ledge.y - 70)], MEASURED_FROM),
       ...overhang.shapes,
       ...ledgeNote.shapes,
       ...bar.shapes,

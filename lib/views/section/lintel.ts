@@ -9,7 +9,16 @@ import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
 import { cutSupport, unitsCut } from './cut-parts';
 import { flashingOver, frameUnder } from './opening-head';
-import { cutWall, depthDimensions, goesOn, length, NOTES, SHEET_LEFT, SHEET_RIGHT } from './sheet';
+import {
+  cutWall,
+  depthDimensions,
+  goesOn,
+  length,
+  MEASURED_FROM,
+  NOTES,
+  SHEET_LEFT,
+  SHEET_RIGHT,
+} from './sheet';
 import { headSpots } from './spots';
 import { headStrip } from './support-strip';
 
@@ -114,18 +123,11 @@ function steelPieces(lintel: Support, face: Mm, system: LengthSystem): Pieces {
     : null;
   return {
     shapes: [
-      lines([ring(face, y + 2, face, y - thick - 50)], {
-        paint: '--slate',
-        width: 1,
-        thin: true,
-        dash: [5, 3],
-      }),
-      lines([ring(front, y - thick, front, y - thick - 96), ring(back, y - thick, back, y - thick - 96)], {
-        paint: '--slate',
-        width: 1,
-        thin: true,
-        dash: [5, 3],
-      }),
+      lines([ring(face, y + 2, face, y - thick - 50)], MEASURED_FROM),
+      lines(
+        [ring(front, y - thick, front, y - thick - 96), ring(back, y - thick, back, y - thick - 96)],
+        MEASURED_FROM,
+      ),
       ...overhang.shapes,
       ...leg.shapes,
       ...(upright?.shapes ?? []),
