@@ -26,6 +26,7 @@ const Entry = z.strictObject({
         'soldier',
         'quoin',
         'gable',
+        'cut',
       ]),
       of: z.enum(['plain', 'window', 'corner', 'gable']),
       view: z.enum(['front', 'before-cover']),

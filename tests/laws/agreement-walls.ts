@@ -49,6 +49,6 @@ function laySmall({ kind, masonry, rules, fault, severity, seed }: LawWall): Wal
   const quoins = plan.quoins && (kind === 'plain-panel' || kind === 'gable-end');
   // Above and below quoins the bond is whole: three courses each, and a gable begins over five of them.
   const upright = quoins ? 15 : 15 + (seed % 4);
-  const courses = kind === 'gable-end' ? (quoins ? 13 : 9) + modules : upright;
+  const courses = kind === 'gable-end' ? (quoins ? 13 : 10) + modules : upright;
   return layPlan({ ...plan, modules, courses, quoins });
 }

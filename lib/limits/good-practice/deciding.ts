@@ -88,7 +88,7 @@ export const GOOD_PRACTICE_DECIDING: readonly Limit[] = [
     'bond',
     {
       'cut pieces': noted(
-        'A piece shorter than the unit is wide holds badly. New Zealand asks for the larger of that and a quarter of the length. Closers set out at ends and reveals are not meant.',
+        'A piece shorter than the unit is wide holds badly. New Zealand asks for the larger of that and a quarter of the length. Closers set out at ends and reveals are not meant. A piece cut to a slope is measured halfway up (common practice).',
         atLeast('smallest-piece', 'Shortest piece in a wall, against its depth', shareOfDepth(1)),
       ),
     },

@@ -2,9 +2,9 @@ import { cut, SHEATHING } from '../../drawing/cut';
 import { ring } from '../../drawing/rings';
 import { type Area, lines, type Paint, rect, type Shape } from '../../drawing/shape';
 import type { Box } from '../../geometry/box';
-import type { Ring } from '../../geometry/polygon';
+import { type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
-import type { Opening, Unit, Wall } from '../../wall/model';
+import type { Cut, Opening, Unit, Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { fillOf } from '../front/units';
 import { faceDepth } from '../unit-outline';
@@ -31,7 +31,19 @@ export function planUnit(unit: Unit, up: number, hatching?: Paint): readonly Are
   return [
     { kind: 'area', rings: [ring], fill: fillOf(unit), pen: { paint: '#22272b', width: 1 } },
     { kind: 'area', rings: [ring], fill: 'url:fleck' },
+    ...(unit.cut !== undefined && up === 1 ? slopesOf(unit, unit.cut) : []),
   ];
+}
+
+/** Ends that are cut to a slope, seen from above: in shade from where the top ends to where the foot does. */
+function slopesOf(unit: Unit, { left, right }: Cut): readonly Area[] {
+  const { x, length, depth, set } = unit;
+  const end = x + length;
+  const rings = [
+    ...(left > 0 ? [rectRing(x, 0 - set, left, depth)] : []),
+    ...(right > 0 ? [rectRing(end - right, 0 - set, right, depth)] : []),
+  ];
+  return [{ kind: 'area', rings, fill: '#1a1310', opacity: 0.22, pen: { paint: '#22272b', width: 1 } }];
 }
 
 /** Box of a unit in plan. */

@@ -5,6 +5,7 @@ import type { Wall } from '../../wall/model';
 import { bedId, courseId, parsePartId } from '../../wall/part-id';
 import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
+import { onFace } from '../unit-outline';
 import type { FindingDimension } from './finding-dimension';
 
 /** Two points on the face between which something is measured. */
@@ -33,7 +34,7 @@ export function spansOf({ wall, panels, parts }: SurveyedWall, dimension: Findin
           : upright(part, part.x + part.width / 2),
       ];
     case 'sliver-piece':
-      return part === undefined ? [] : [across(part, part.y + part.height / 2)];
+      return acrossUnit(panels, ids[0] ?? '');
     case 'course-off-level':
       return courseDrop(wall, ids[0] ?? '');
     case 'perpend-drift': {
@@ -57,6 +58,12 @@ export function spansOf({ wall, panels, parts }: SurveyedWall, dimension: Findin
 
 function across({ x, width }: Box, y: Mm): Span {
   return { from: [x, y], to: [x + width, y] };
+}
+
+/** From end to end of a unit, halfway up. */
+function acrossUnit(panels: readonly PanelSurvey[], id: string): readonly Span[] {
+  const unit = panels.flatMap(({ placed }) => placed).find((each) => each.unit.id === id)?.unit;
+  return unit === undefined ? [] : [{ from: onFace(unit, 0, 0.5), to: onFace(unit, 1, 0.5) }];
 }
 
 function upright({ y, height }: Box, x: Mm): Span {

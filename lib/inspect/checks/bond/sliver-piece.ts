@@ -20,9 +20,12 @@ export const sliverPiece: Check = {
   id: 'sliver-piece',
   name: 'Sliver',
   alsoCalled: 'short cut, small cut, tiny bat, narrow piece, thin cut piece',
-  looksLike: 'A very short piece is squeezed into a course, with no partner in the courses near it.',
-  whereToLook: 'Front view. Look beside openings and in the last space of a course.',
-  measuredBy: 'Measure the length of the piece, and compare it with how deep the unit is from front to back.',
+  looksLike:
+    'A very short piece is squeezed into a course, with no partner in the courses near it. At a gable it runs out to a point.',
+  whereToLook:
+    'Front view. Look beside openings, in the last space of a course and along the slope of a gable.',
+  measuredBy:
+    'Measure the length of the piece, halfway up where an end slopes, and compare it with how deep the unit is from front to back.',
   whyItMatters:
     'A small piece has little mortar to hold it and can work loose. Rain gets in at its close joints.',
   putsRight:
