@@ -21,7 +21,7 @@ export const sliverPiece: Check = {
   name: 'Sliver',
   alsoCalled: 'short cut, small cut, tiny bat, narrow piece, thin cut piece',
   looksLike:
-    'A very short piece is squeezed into a course, with no partner in the courses near it. At a gable it runs out to a point.',
+    'A very short piece with no partner in the courses near it is squeezed into a course, or runs to a point at a gable.',
   whereToLook:
     'Front view. Look beside openings, in the last space of a course and along the slope of a gable.',
   measuredBy:
