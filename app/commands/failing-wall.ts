@@ -26,9 +26,18 @@ interface Read {
   readonly causes: readonly Weighed[];
 }
 
-/** A wall after a mechanism has worked on it: what can be seen, how each unit is held, which come next, what causes it allows. */
-export function readFailing(survey: Survey, { mechanism, years, season, seed, losses }: Asked): Read {
-  const { failing, lost } = letGo(acted(survey, mechanism, years, season, seed), losses);
+/** A wall after a mechanism has worked on it, and the units that have come away since. */
+export interface Lost {
+  readonly failing: FailingWall;
+  readonly lost: readonly Margin[];
+}
+
+export function failingWall(survey: Survey, { mechanism, years, season, seed, losses }: Asked): Lost {
+  return letGo(acted(survey, mechanism, years, season, seed), losses);
+}
+
+/** What can be seen, how each unit is held, which come next, what causes the wall allows. */
+export function readFailing({ failing, lost }: Lost): Read {
   const margins = marginsOf(failing);
   return {
     state: shownState(failing),

@@ -7,13 +7,14 @@ import { SEASONS } from '../../lib/failing/state/model';
 import { type Brief, parseBrief } from '../../lib/generate/brief';
 import { codeOf, parseCode } from '../../lib/generate/wall-code';
 import { mechanismNamed } from '../../lib/mechanisms/act';
+import { failingSvg } from '../../lib/views/failing/failing-view';
 import { printSvg } from '../../lib/views/print-svg';
 import { fingerprintOf } from '../../lib/wall/print';
 import { parseWall, wallJsonSchema } from '../../lib/wall/schema';
 import type { Survey } from '../../lib/wall/survey';
-import { surveyedWall } from '../../lib/wall/surveyed';
+import { type SurveyedWall, surveyedWall } from '../../lib/wall/surveyed';
 import { CallError, firstLine, printCommand, readOptions } from './command';
-import { failingText, mechanismHelp, readFailing } from './failing-wall';
+import { failingText, failingWall, type Lost, mechanismHelp, readFailing } from './failing-wall';
 
 const USAGE = `Usage: npm run -s wall -- [--code CODE | --topic T --kind K --difficulty 1-5 --rules R --seed N]
   --json            print {code, brief, fingerprint, wall, findings}
@@ -68,18 +69,19 @@ function run(): string {
   const brief = briefOf(options);
   const laid = options.wall === undefined ? layByCode(brief) : readWall(options.wall);
   const surveyed = surveyedWall(laid.wall);
-  if (options.svg !== undefined) return printSvg(surveyed, options.svg);
+  const failing = failingOf(options, surveyed, brief.seed);
+  if (options.svg !== undefined) return drawn(surveyed, options.svg, failing);
   const key = keyOf(surveyed, brief.rules);
   if (options.marks !== undefined) {
     return JSON.stringify(grade(key, parseMarks(readText(options.marks))), null, 2);
   }
   const { wall, findings } = key;
   const fingerprint = fingerprintOf(laid.asLaid);
-  const failing = failingOf(options, surveyed, brief.seed);
-  if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings, ...failing }, null, 2);
+  const read = failing === null ? null : readFailing(failing);
+  if (options.wall !== undefined) return JSON.stringify({ fingerprint, findings, ...read }, null, 2);
   const code = codeOf(brief);
-  if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings, ...failing });
-  if (failing !== null) return failingText(failing);
+  if (options.json) return JSON.stringify({ code, brief, fingerprint, wall, findings, ...read });
+  if (read !== null) return failingText(read);
   const lines = findings.map(
     ({ check, parts, measured, unit, limit, source }) =>
       `${check} at ${parts[0]}: ${round(measured)} ${unit}, limit ${round(limit)} (${source.title}, ${source.clause})`,
@@ -91,7 +93,7 @@ function run(): string {
 }
 
 /** What a mechanism has made of the wall, where one was asked for. */
-function failingOf(options: Options, survey: Survey, seed: number) {
+function failingOf(options: Options, survey: Survey, seed: number): Lost | null {
   const { mechanism, years = '20', season = 'summer', 'let-go': losses = '0' } = options;
   if (mechanism === undefined) {
     const alone = (['years', 'season', 'let-go'] as const).find((name) => options[name] !== undefined);
@@ -100,13 +102,19 @@ function failingOf(options: Options, survey: Survey, seed: number) {
   }
   const when = SEASONS.find((each) => each === season);
   if (when === undefined) throw new CallError(`--season: "${season}" is not one of ${SEASONS.join(', ')}`);
-  return readFailing(survey, {
+  return failingWall(survey, {
     mechanism: mechanismNamed(mechanism),
     years: wholeNumber('years', years, MOST_YEARS),
     season: when,
     seed,
     losses: wholeNumber('let-go', losses, survey.wall.units.length),
   });
+}
+
+function drawn(surveyed: SurveyedWall, view: string, failing: Lost | null): string {
+  if (failing === null) return printSvg(surveyed, view);
+  if (view === 'front') return failingSvg(failing.failing);
+  throw new CallError(`--svg: "${view}": a wall that something has worked on is drawn from the front alone`);
 }
 
 function wholeNumber(name: string, text: string, most: number): number {

@@ -137,6 +137,12 @@ describe('the wall command', () => {
       expect(wall(...asked, 'hogging').stdout).toMatch(/^next: .+\nallowed: hogging\n$/);
     });
 
+    test('draws it from the front', () => {
+      const { status, stdout } = wall(...asked, 'lintel-sags', '--svg', 'front');
+      expect([status, stdout === wall(...asked, 'frost', '--svg', 'front').stdout]).toEqual([0, false]);
+      expect(stdout).toMatch(/^<svg [\s\S]+<\/svg>\n$/);
+    });
+
     test('lists all there are', () => {
       const lines = wall('--mechanism', 'help').stdout.trimEnd().split('\n');
       expect(lines).toHaveLength(21);
@@ -152,6 +158,7 @@ describe('the wall command', () => {
         '--season: "monsoon" is not one of spring, summer, autumn, winter',
       ],
       [['--mechanism', 'frost', '--let-go', '9999'], '--let-go: "9999" is not a whole number from 0 to '],
+      [['--mechanism', 'frost', '--svg', 'section'], '--svg: "section": '],
       [['--years', '5'], '--years: goes with --mechanism'],
       [
         ['--kind', 'plain-panel', '--mechanism', 'lintel-sags'],

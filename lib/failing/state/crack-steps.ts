@@ -24,6 +24,8 @@ export interface CrackStep {
   readonly u: Mm;
   readonly v: Mm;
   readonly w: Mm;
+  /** How far its middle has gone along and up from where it was laid: the mean of its two sides. */
+  readonly gone: { readonly u: Mm; readonly v: Mm };
 }
 
 /** Every joint and unit whose sides have gone from each other far enough to be seen: opened, or slid. */
@@ -78,6 +80,10 @@ function headStep(state: WallState, left: Unit, right: Unit, { panel }: PanelSur
     u: headOpening(state, left, right, middle),
     v: movedPoint(state, right, right.x, middle).v - movedPoint(state, left, x, middle).v,
     w: moveOf(state, right, right.x).w - moveOf(state, left, x).w,
+    gone: halfway(
+      movedPoint(state, left, left.x + left.length, middle),
+      movedPoint(state, right, right.x, middle),
+    ),
   };
 }
 
@@ -109,6 +115,7 @@ function bedSteps(state: WallState, upper: Unit, lower: Unit, { panel }: PanelSu
       u: movedPoint(state, upper, middle, y).u - movedPoint(state, lower, middle, y).u,
       v: bedOpening(state, upper, lower, middle),
       w: moveOf(state, upper, middle).w - moveOf(state, lower, middle).w,
+      gone: halfway(movedPoint(state, upper, middle, y), movedPoint(state, lower, middle, y)),
     };
   });
 }
@@ -137,6 +144,10 @@ function bearingStep(
       u: movedPoint(state, unit, middle, unit.y).u,
       v: rise(middle),
       w: moveOf(state, unit, middle).w,
+      gone: halfway(
+        { u: 0, v: supportRise(state, support, middle) },
+        movedPoint(state, unit, middle, unit.y),
+      ),
     },
   ];
 }
@@ -171,6 +182,14 @@ function splitStep(state: WallState, { unit }: Placed, { panel }: PanelSurvey): 
       u: gap(unit.height / 2),
       v: split.right.v - left.v,
       w: split.right.w - left.w,
+      gone: halfway(
+        movedPoint(state, unit, split.x, unit.y + unit.height / 2),
+        movedPoint(state, unit, split.x + 1, unit.y + unit.height / 2),
+      ),
     },
   ];
+}
+
+function halfway(one: CrackStep['gone'], other: CrackStep['gone']): CrackStep['gone'] {
+  return { u: (one.u + other.u) / 2, v: (one.v + other.v) / 2 };
 }

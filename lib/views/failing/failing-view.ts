@@ -1,0 +1,32 @@
+import { type Drawing, moved, type Shape } from '../../drawing/shape';
+import { svgFile } from '../../drawing/svg-file';
+import type { FailingWall } from '../../failing/state/model';
+import type { LengthSystem } from '../../units';
+import { surveyedWall } from '../../wall/surveyed';
+import { frontView } from '../front/front';
+import { wallColours } from '../wall-colours';
+import { crackShapes } from './crack-shapes';
+import { faceShapes } from './face-shapes';
+import { movedWall } from './moved-wall';
+import { zoneShapes } from './zone-shapes';
+
+const WIDTH = 1200;
+
+/** A failing wall from in front: its units where they have gone, what lies on them, what has come away, and its cracks as wide as they are. */
+export function failingView(failing: FailingWall, system: LengthSystem): Drawing {
+  const drawing = frontView(surveyedWall(movedWall(failing)), system);
+  const over = drawing.frames.flatMap(({ panel, x, y }) =>
+    failingShapes(failing, panel).map((shape) => moved(shape, x, y)),
+  );
+  return { ...drawing, shapes: [...drawing.shapes, ...over] };
+}
+
+/** What has become of a panel, from back to front, in its own frame: what lies on it, what has gone from its faces, its cracks. */
+export function failingShapes(failing: FailingWall, panel: string): readonly Shape[] {
+  return [...zoneShapes(failing, panel), ...faceShapes(failing, panel), ...crackShapes(failing, panel)];
+}
+
+/** The front of a failing wall as a whole SVG file. */
+export function failingSvg(failing: FailingWall, system: LengthSystem = 'mm'): string {
+  return svgFile(failingView(failing, system), wallColours(failing.survey.wall), WIDTH);
+}
