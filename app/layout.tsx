@@ -6,10 +6,9 @@ import './globals.css';
 import '../components/ui/elements.css';
 import { AccountLink } from './frame/account-link';
 import { FooterSignOut } from './frame/footer-sign-out';
-import { SiteNav } from './frame/site-nav';
-import { TargetsChoice } from './frame/targets-choice';
-import { THEME_SCRIPT } from './frame/theme';
-import { ThemeChoice } from './frame/theme-choice';
+import { FRAME_SCRIPT } from './frame/frame-script';
+import { SearchLink, SiteNav } from './frame/site-nav';
+import { TargetsChoice, ThemeChoice } from './frame/theme-choice';
 
 export const metadata: Metadata = {
   title: { default: 'Read the Wall', template: '%s – Read the Wall' },
@@ -33,7 +32,7 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
     <html lang="en" className={`${textFont.variable} ${headingFont.variable}`} suppressHydrationWarning>
       <head>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a constant of ours, which has to run before the first paint */}
-        <script dangerouslySetInnerHTML={{ __html: THEME_SCRIPT }} />
+        <script dangerouslySetInnerHTML={{ __html: FRAME_SCRIPT }} />
       </head>
       <body>
         <a className="skip-link" href="#main">
@@ -44,7 +43,10 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
             Read the Wall
           </Link>
           <SiteNav />
-          <AccountLink />
+          <p className="site-tools">
+            <SearchLink />
+            <AccountLink />
+          </p>
         </header>
         <main id="main" tabIndex={-1}>
           {children}
@@ -60,6 +62,14 @@ export default function RootLayout({ children }: { readonly children: ReactNode 
           </p>
           <p>
             <ThemeChoice /> <TargetsChoice />
+          </p>
+          <p>
+            <Link prefetch={false} className="own-page" data-of="desk" href="/desk/account">
+              Your account
+            </Link>
+            <Link prefetch={false} className="own-page" data-of="learner" href="/my-data">
+              Your data
+            </Link>
           </p>
           <FooterSignOut />
         </footer>

@@ -10,6 +10,7 @@ const WAYS = [
   { href: '/walls', words: 'Have a wall code?', what: 'open the wall it belongs to' },
   { href: '/limits', words: 'Limits', what: 'what the rules say, with their sources' },
   { href: '/glossary', words: 'Words of the trade', what: 'each with a picture' },
+  { href: '/search', words: 'Search', what: 'for any of these' },
   { href: '/safety', words: 'Safety', what: 'what to do if masonry looks loose' },
 ] as const;
 

@@ -28,6 +28,11 @@ export default function StartPage() {
               Read a first wall
             </Link>
           </p>
+          <nav className={`links ${styles.readers}`} aria-label="Who it is for">
+            <a href="#apprentice">For apprentices</a>
+            <a href="#instructor">For instructors</a>
+            <a href="#homeowner">For homeowners</a>
+          </nav>
         </div>
         <figure className={styles.picture}>
           {/* biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize */}

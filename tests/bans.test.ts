@@ -96,6 +96,7 @@ describe('one place for one thing', () => {
       'app/my-work/use-walls.ts',
       'app/request/address.ts',
       'app/request/peer-address.ts',
+      'app/search/search-room.tsx',
       'components/hand-in/hand-in.ts',
       'components/lesson/questions-slot.tsx',
       'components/ui/send-fields.ts',

@@ -10,6 +10,7 @@ import { LESSON_FAMILIES, type LessonFamily } from '../app/lessons/lesson-famili
 import { fileOf, lessonFindings, lessonWall, pictureOfFile, ringsOf } from '../app/lessons/lesson-pictures';
 import { LessonText } from '../app/lessons/lesson-text';
 import { inOrder, type Lesson, parseLesson } from '../app/lessons/parse-lesson';
+import { inWords } from '../app/lessons/picture-in-words';
 import { LimitAnswer } from '../components/lesson/limit-answer';
 import { DRAWINGS } from '../components/trade/drawings';
 import { RULE_SETS } from '../lib/limits/limit';
@@ -104,6 +105,7 @@ test('the lessons stand in the order of the plan', () => {
     'repointing',
     'cleaning',
     'hold-points',
+    'arches',
   ]);
 });
 
@@ -158,6 +160,56 @@ describe.each(SLUGS)('%s', (slug) => {
       expect(pictureOfFile(fileOf(picture, 'inches'))).toEqual({ picture, system: 'inches' });
       expect(drawPicture(picture).startsWith('<svg')).toBe(true);
     }
+  });
+});
+
+describe('a drawing to be judged, in words', () => {
+  /** How often the lines of one kind of part say what, the runs counted out. */
+  const toldOf = (lines: readonly string[], kind: string) =>
+    lines
+      .filter((line) => line.includes(`, ${kind}: `))
+      .flatMap((line) => line.replace(/^.*?: /, '').split('; '))
+      .flatMap((run) => {
+        const [, times = '1', said = run] = /^(\d+) times (.*)$/.exec(run) ?? [];
+        return Array.from({ length: Number(times) }, () => said);
+      });
+
+  test.each(['open-joints', 'uneven-joints'] as const)(
+    'every part of %s is told, all in the same words and none as right or wrong',
+    (family) => {
+      for (const state of ['sound', 'spoiled'] as const) {
+        const picture = { family, state, view: 'front', ringed: false, close: false } as const;
+        const lines = inWords(picture, 'mm');
+        const parts = [...lessonWall(picture).parts.values()];
+        const heads = toldOf(lines, 'head joints');
+        expect(heads.length).toBe(parts.filter(({ kind }) => kind === 'head').length);
+        expect(heads.filter((said) => !/^\d+ mm wide, (full|partly open|open)$/.test(said))).toEqual([]);
+        const beds = toldOf(lines, 'bed joints');
+        expect(beds.length).toBe(parts.filter(({ kind }) => kind === 'bed').length);
+        expect(beds.filter((said) => !/^left \d+ mm, right \d+ mm$/.test(said))).toEqual([]);
+      }
+    },
+  );
+
+  test('what is to be found is in it: a joint partly open, and no other of that wall', () => {
+    const spoiled = { family: 'open-joints', state: 'spoiled', view: 'front', ringed: false } as const;
+    const heads = toldOf(inWords({ ...spoiled, close: false }, 'mm'), 'head joints');
+    const faults = lessonFindings('open-joints').filter(({ check }) => check === 'open-head').length;
+    expect(heads.filter((said) => said.endsWith('partly open'))).toHaveLength(faults);
+    const sound = inWords({ ...spoiled, state: 'sound', close: false }, 'mm');
+    expect(toldOf(sound, 'head joints').filter((said) => said.endsWith('partly open'))).toEqual([]);
+  });
+
+  test('lengths are the reader’s', () => {
+    const picture = {
+      family: 'ties',
+      state: 'sound',
+      view: 'before-cover',
+      ringed: false,
+      close: false,
+    } as const;
+    expect(inWords(picture, 'mm').join(' ')).not.toMatch(/\bin\b(?! the)/);
+    expect(inWords(picture, 'inches').join(' ')).not.toMatch(/ mm/);
   });
 });
 
@@ -232,6 +284,13 @@ describe('glossary', () => {
         (id) => !ids.has(id),
       ),
     ).toEqual([]);
+  });
+
+  test('what each picture shows is said in sentences of its own, for those who do not see it', () => {
+    const said = GLOSSARY.map(({ shows }) => shows);
+    expect(new Set(said).size).toBe(said.length);
+    expect(said.filter((text) => text.split(' ').length < 7 || !text.endsWith('.'))).toEqual([]);
+    expect(said.filter((text) => /^(drawing|sketch|picture)/i.test(text))).toEqual([]);
   });
 
   test('no figure is typed into it', () => {

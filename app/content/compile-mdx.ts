@@ -2,6 +2,16 @@ import { bundleMDX } from 'mdx-bundler';
 import remarkGfm from 'remark-gfm';
 import type { z } from 'zod';
 
+/** A node of a text as the compiler has it just before it writes the code: as much as is asked for here. */
+export interface PageNode {
+  readonly type: string;
+  readonly tagName?: string;
+  readonly value?: string;
+  children?: PageNode[];
+  readonly name?: string;
+  readonly attributes?: readonly unknown[];
+}
+
 /** A text of `content` cannot be used. Each line of the message begins with file and line. */
 export class ContentError extends Error {
   override name = 'ContentError';
@@ -16,9 +26,13 @@ interface Compiled {
 
 /**
  * Compiles one MDX text. An import is refused before the compiler looks for it: it would bring a second React along, so components
- * come by name from a map. @throws ContentError
+ * come by name from a map. `pagePlugins` change the page just before it becomes code. @throws ContentError
  */
-export async function compileMdx(file: string, source: string): Promise<Compiled> {
+export async function compileMdx(
+  file: string,
+  source: string,
+  pagePlugins: readonly (() => (root: PageNode) => void)[] = [],
+): Promise<Compiled> {
   const line = source.split('\n').findIndex((text) => /^(import|export)\s/.test(text)) + 1;
   if (line > 0) throw new ContentError(`${file}:${line}: no import or export; name a component from the map`);
   let tree: unknown;
@@ -33,6 +47,7 @@ export async function compileMdx(file: string, source: string): Promise<Compiled
       mdxOptions: (options) => ({
         ...options,
         remarkPlugins: [...(options.remarkPlugins ?? []), remarkGfm, keepTree],
+        rehypePlugins: [...(options.rehypePlugins ?? []), ...pagePlugins],
       }),
     });
     return { code, frontmatter, tree };

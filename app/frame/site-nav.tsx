@@ -36,6 +36,19 @@ export function SiteNav() {
   );
 }
 
+/** Where somebody reads a wall: each stop of the keyboard before it counts there, and nobody looks anything up by the header. */
+const AT_WORK = ['/walls', '/practise', '/my-work'] as const;
+
+export function SearchLink() {
+  const here = usePathname();
+  if (AT_WORK.some((place) => isWithin(here, place))) return null;
+  return (
+    <Link prefetch={false} href="/search" aria-current={here === '/search' ? 'page' : undefined}>
+      Search
+    </Link>
+  );
+}
+
 /** The page itself, or one that lies in the same room. */
 function currentOf(here: string, href: string, holds: readonly string[]): 'page' | 'true' | undefined {
   if (here === href) return 'page';

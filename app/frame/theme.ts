@@ -11,6 +11,3 @@ export function isTheme(value: unknown): value is Theme {
 
 /** How large buttons and the parts of a wall are to a finger: 44 px, or for a gloved hand 76 px (20 mm at 96 px to the inch). */
 export const TARGETS_KEY = 'targets';
-
-/** Runs before the first paint, so that a page chosen dark does not flash light, nor its buttons jump. Storage may be forbidden: then nothing is chosen. */
-export const THEME_SCRIPT = `try{const d=document.documentElement.dataset,t=localStorage.getItem(${JSON.stringify(THEME_KEY)});if(${JSON.stringify(THEMES)}.includes(t))d.theme=t;if(localStorage.getItem(${JSON.stringify(TARGETS_KEY)})==='gloves')d.targets='gloves'}catch{}`;

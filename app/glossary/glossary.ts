@@ -10,6 +10,8 @@ const Entry = z.strictObject({
   british: z.string().min(1),
   /** One or two sentences, no figures. */
   means: z.string().min(1),
+  /** What its picture shows, for those who do not see it; without the word itself where that would say nothing. */
+  shows: z.string().min(1),
   /** A drawing with the thing ringed: which sound wall, which view, which kind of part; soldiers as a row. */
   picture: z
     .strictObject({

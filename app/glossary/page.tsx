@@ -1,9 +1,8 @@
 import type { Metadata } from 'next';
-import { sizeOfSvg } from '../../lib/drawing/svg-nodes';
+import Link from 'next/link';
 import { GLOSSARY } from './glossary';
 import styles from './glossary.module.css';
-import { wordsOn } from './sketches/sketches';
-import { drawTerm, termFile } from './term-pictures';
+import { TermEntry } from './term-entry';
 
 export const dynamic = 'error';
 
@@ -34,33 +33,16 @@ export default function GlossaryPage() {
         </ul>
       </nav>
       <div className={styles.terms}>
-        {GLOSSARY.map(({ id, american, british, means, picture }) => {
-          const svg = drawTerm(id);
-          return (
-            <section key={id} id={id} className={`${styles.entry} target`}>
-              <h2>{american}</h2>
-              {american !== british && (
-                <p className="fine">
-                  In Britain: <strong>{british}</strong>
-                </p>
-              )}
-              <p>{means}</p>
-              {svg !== undefined && (
-                // biome-ignore lint/performance/noImgElement: a drawing made at build time; there is nothing to resize
-                <img
-                  src={`/lessons/pictures/${termFile(id)}`}
-                  alt={
-                    picture === undefined
-                      ? `Drawing for ${american}. Pointed out: ${wordsOn(id).join(', ')}.`
-                      : `Drawing of a wall with a ${american} ringed`
-                  }
-                  loading="lazy"
-                  {...sizeOfSvg(svg)}
-                />
-              )}
-            </section>
-          );
-        })}
+        {GLOSSARY.map((entry) => (
+          <section key={entry.id} id={entry.id} className={`${styles.entry} target`}>
+            <h2>
+              <Link href={`/glossary/${entry.id}`} prefetch={false}>
+                {entry.american}
+              </Link>
+            </h2>
+            <TermEntry entry={entry} />
+          </section>
+        ))}
       </div>
     </div>
   );

@@ -33,12 +33,7 @@ export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm')
   const surveyed = lessonWall(picture);
   const drawing = drawingOf(surveyed, viewOf(picture), system);
   const rings = picture.ringed ? ringsOf(picture).map((ring) => ({ ...ring, state: 'mark' as const })) : [];
-  const first = lessonFindings(picture.family)[0]?.region ?? ringsOf(picture)[0];
-  const place =
-    picture.close && first !== undefined
-      ? markOnSheet(drawing, { ...first, number: 1, state: 'mark' }, 1)
-      : null;
-  const box = place === null ? drawing.box : around(place, drawing.box);
+  const box = shownBox(picture, drawing);
   const spacing =
     picture.view === 'before-cover'
       ? spacingDimensions(surveyed.panels, drawing.frames, (box.width * TEXT) / PHONE, system)
@@ -47,13 +42,7 @@ export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm')
     ...drawing,
     box,
     shapes: [...drawing.shapes, ...spacing.shapes],
-    // Nobody comes nearer to a still picture: what is only lettered up close stays away, and so does the word that says so.
-    labels: picture.close
-      ? []
-      : [
-          ...drawing.labels.filter(({ standsFor, plate, room }) => !(standsFor || (plate && room))),
-          ...spacing.labels,
-        ],
+    labels: [...lettered(picture, drawing), ...(picture.close ? [] : spacing.labels)],
   };
   const svg = svgFile(
     shown,
@@ -64,6 +53,21 @@ export function drawPicture(picture: LessonPicture, system: LengthSystem = 'mm')
   );
   const numbers = rings.map((ring) => numberOf(ring, drawing, box)).join('');
   return svg.replace('</svg>', `${numbers}</svg>`);
+}
+
+/** Nobody comes nearer to a still picture: what is only lettered up close stays away, and so does the word that says so. */
+export function lettered({ close }: LessonPicture, { labels }: Drawing): Drawing['labels'] {
+  return close ? [] : labels.filter(({ standsFor, plate, room }) => !(standsFor || (plate && room)));
+}
+
+/** What a picture shows of the sheet: all of it, or up close the place of the first fault. */
+export function shownBox(picture: LessonPicture, drawing: Drawing): Box {
+  const first = lessonFindings(picture.family)[0]?.region ?? ringsOf(picture)[0];
+  const place =
+    picture.close && first !== undefined
+      ? markOnSheet(drawing, { ...first, number: 1, state: 'mark' }, 1)
+      : null;
+  return place === null ? drawing.box : around(place, drawing.box);
 }
 
 /** True where lengths are lettered on a picture, so that it is drawn in inches, too. */

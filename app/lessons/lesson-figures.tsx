@@ -6,7 +6,14 @@ import { COULD_FALL_CAUTIONS } from '../../lib/inspect/make-safe';
 import { ruleSetTitle } from '../../lib/limits/limits';
 import { pairOf } from './check-lesson';
 import { drawPicture, hasLengths } from './draw-picture';
-import { fileOf, LESSON_RULES, type LessonPicture, lessonFindings, parsePicture } from './lesson-pictures';
+import {
+  fileOf,
+  LESSON_RULES,
+  type LessonPicture,
+  lessonFindings,
+  parsePicture,
+  wordsFileOf,
+} from './lesson-pictures';
 import { altOf, findingLine, keyOf } from './picture-words';
 
 /** <Wall of="ties" state="spoiled" view="before-cover" ringed close>What to see</Wall> */
@@ -70,6 +77,14 @@ function Figure(props: {
       {...sizeOfSvg(drawPicture(picture))}
       keyed={keyed}
       srcInInches={hasLengths(picture) ? `/lessons/pictures/${fileOf(picture, 'inches')}` : undefined}
+      words={
+        picture.ringed
+          ? undefined
+          : {
+              mm: `/lessons/pictures/${wordsFileOf(picture)}`,
+              inches: `/lessons/pictures/${wordsFileOf(picture, 'inches')}`,
+            }
+      }
     >
       {children}
     </PictureFigure>

@@ -63,6 +63,11 @@ export function pictureOfFile(
   return { picture, system: system === 'in' ? 'inches' : 'mm' };
 }
 
+/** The drawing in words lies beside it. */
+export function wordsFileOf(picture: LessonPicture, system: LengthSystem = 'mm'): string {
+  return fileOf(picture, system).replace(/svg$/, 'txt');
+}
+
 /** A lesson shows the same few walls many times, and laying one takes a while. */
 const keys = new Map<string, Key>();
 

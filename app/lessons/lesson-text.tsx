@@ -15,19 +15,35 @@ import { ruleSetTitle } from '../../lib/limits/limits';
 import { WALL_KINDS } from '../../lib/wall/model';
 import type { STEPS } from './check-lesson';
 import { Pair, Wall } from './lesson-figures';
+import styles from './lessons.module.css';
 
 const RULE_TITLES = RULE_SETS.map((id) => [id, ruleSetTitle(id)] as const);
 const OF_LIMITS: (typeof STEPS)[number] = 'What is required';
+/** The wall to look at and the ones to read stay open on a phone. */
+const OPEN: readonly string[] = ['Look first', 'Your turn'] satisfies readonly (typeof STEPS)[number][];
+
+/** Where a step is found on its page. */
+export function stepAnchor(title: string): string {
+  return title.toLowerCase().replaceAll(' ', '-');
+}
+
+/** One step, folded on a phone unless it is one to do; where there is room the style sheet shows them all. */
+function Step({ title, children }: { readonly title: string; readonly children?: ReactNode }) {
+  return (
+    <details className={styles.step} open={OPEN.includes(title)}>
+      <summary>
+        <h2 id={stepAnchor(title)}>{title}</h2>
+      </summary>
+      {/* The reader chooses whose limits to see right where the limits begin. */}
+      {title === OF_LIMITS && <RulesChoice titles={RULE_TITLES} />}
+      {children}
+    </details>
+  );
+}
 
 /** What a lesson may name; check-lesson.ts knows the same names and what each takes. */
 const COMPONENTS = {
-  /** The reader chooses whose limits to see right where the limits begin. */
-  h2: ({ children }: { readonly children?: ReactNode }) => (
-    <>
-      <h2>{children}</h2>
-      {children === OF_LIMITS && <RulesChoice titles={RULE_TITLES} />}
-    </>
-  ),
+  Step,
   Wall,
   Pair,
   Limit: LimitAnswer,

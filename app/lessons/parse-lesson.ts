@@ -1,6 +1,7 @@
 import { ContentError, compileMdx, parseFrontMatter } from '../content/compile-mdx';
 import { checkLesson, type LessonParts, partsOfLesson } from './check-lesson';
 import { LessonFrontMatter, type LessonMeta } from './front-matter';
+import { inSteps } from './in-steps';
 import type { TextNode } from './lesson-tree';
 
 export interface Lesson extends LessonParts {
@@ -16,7 +17,7 @@ export interface Lesson extends LessonParts {
  */
 export async function parseLesson(slug: string, source: string, slugs: readonly string[]): Promise<Lesson> {
   const file = `content/lessons/${slug}.mdx`;
-  const compiled = await compileMdx(file, source);
+  const compiled = await compileMdx(file, source, [inSteps]);
   const tree = compiled.tree as TextNode;
   const meta = parseFrontMatter(LessonFrontMatter, file, source, compiled.frontmatter);
   const complaints = checkLesson(tree, slugs);

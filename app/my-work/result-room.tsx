@@ -16,8 +16,10 @@ export function ResultRoom(props: {
   readonly label: string;
   readonly openingsUp: number | null;
   readonly rows: ResultRows;
+  /** Where the pictures of the faults' places lie. */
+  readonly places: string;
 }) {
-  const { attempt, handedIn, laid, label, openingsUp, rows } = props;
+  const { attempt, handedIn, laid, label, openingsUp, rows, places } = props;
   const [ready, setReady] = useState(false);
   useEffect(() => {
     keepWork(attempt, handedIn.place, {
@@ -35,7 +37,13 @@ export function ResultRoom(props: {
     <WallRoom
       laid={laid}
       label={label}
-      setWork={{ keptAs: nameOfWall(attempt, handedIn.place), openingsUp, onHandIn: () => undefined, rows }}
+      setWork={{
+        keptAs: nameOfWall(attempt, handedIn.place),
+        openingsUp,
+        onHandIn: () => undefined,
+        rows,
+        places,
+      }}
     />
   );
 }

@@ -48,6 +48,7 @@ export function ResultSection(props: {
           label={`Wall ${wall.place} of ${result.walls.length}: ${KIND_TITLES[brief.kind]}`}
           openingsUp={work.spec.openingsUp}
           rows={rowsOf(graded, surveyedWall(laid.wall), brief.rules)}
+          places={`/api/work/${work.id}/places/${wall.place}`}
         />
       </>
     );

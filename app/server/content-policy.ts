@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { THEME_SCRIPT } from '../frame/theme';
+import { FRAME_SCRIPT } from '../frame/frame-script';
 
 /** How a policy names an inline script that may run. */
 export function hashSource(script: string): string {
@@ -7,7 +7,7 @@ export function hashSource(script: string): string {
 }
 
 /** The one inline script of ours, in the head of every page. */
-const THEME_SOURCE = hashSource(THEME_SCRIPT);
+const FRAME_SOURCE = hashSource(FRAME_SCRIPT);
 
 /**
  * What a page may load and run: scripts and styles of this site, and the inline scripts named. Style attributes are let in (the
@@ -19,7 +19,7 @@ export function contentPolicy(
 ): string {
   return [
     "default-src 'self'",
-    `script-src ${[...new Set(["'self'", THEME_SOURCE, ...inlineScripts, ...(developing ? ["'unsafe-eval'"] : [])])].join(' ')}`,
+    `script-src ${[...new Set(["'self'", FRAME_SOURCE, ...inlineScripts, ...(developing ? ["'unsafe-eval'"] : [])])].join(' ')}`,
     developing ? "style-src 'self' 'unsafe-inline'" : "style-src 'self'; style-src-attr 'unsafe-inline'",
     "img-src 'self' data: blob:",
     "object-src 'none'",

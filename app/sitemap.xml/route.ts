@@ -1,6 +1,7 @@
 import { DRAWINGS } from '../../components/trade/drawings';
 import { RULE_SETS } from '../../lib/limits/limit';
 import { QUESTION_TOPICS } from '../../lib/questions/topics';
+import { GLOSSARY } from '../glossary/glossary';
 import { readLessons } from '../lessons/read-lessons';
 import { siteAddress } from '../request/address';
 
@@ -25,6 +26,7 @@ export async function GET({ headers }: Request): Promise<Response> {
   const paths = [
     ...PAGES,
     ...lessons.map(({ slug }) => `/lessons/${slug}`),
+    ...GLOSSARY.map(({ id }) => `/glossary/${id}`),
     ...RULE_SETS.map((rules) => `/limits/${rules}`),
     ...DRAWINGS.map(({ name }) => `/drawings/${name}`),
     ...QUESTION_TOPICS.map((topic) => `/questions/${topic}`),

@@ -5,7 +5,7 @@ import styles from './lesson.module.css';
 /** A word of the trade in a text: leads to its picture and its other names. */
 export function TermLink({ id, children }: { readonly id: string; readonly children: ReactNode }) {
   return (
-    <Link className={styles.term} href={`/glossary#${id}`} prefetch={false}>
+    <Link className={styles.term} href={`/glossary/${id}`} prefetch={false}>
       {children}
     </Link>
   );

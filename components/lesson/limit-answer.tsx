@@ -63,7 +63,8 @@ function Asked({ limit, sets }: { readonly limit: Limit; readonly sets: readonly
   );
 }
 
-function alike(id: string): readonly Alike[] {
+/** What each rule set asks of one thing, those that ask alike together. */
+export function alike(id: string): readonly Alike[] {
   const groups = new Map<Limit | undefined, RuleSetId[]>();
   for (const rules of RULE_SETS) {
     const limit = namedLimitOf(rules, id);

@@ -1,6 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
+import type { LengthSystem } from '../../lib/units';
 import { useLengthsHere } from '../forms/rules-in-use';
 import styles from './lesson.module.css';
 
@@ -12,11 +13,13 @@ export interface FigurePicture {
   readonly width: number;
   readonly height: number;
   readonly keyed: readonly string[];
+  /** Addresses of the drawing in words, part by part, for one that is to be judged. */
+  readonly words?: Readonly<Record<LengthSystem, string>> | undefined;
 }
 
 /** A drawing with what is said below it, and the key to its numbered rings. Its lengths are the reader's. */
 export function PictureFigure(props: FigurePicture & { readonly children?: ReactNode }) {
-  const { src, srcInInches, alt, width, height, keyed, children } = props;
+  const { src, srcInInches, alt, width, height, keyed, words, children } = props;
   const system = useLengthsHere();
   const shown = system === 'inches' ? (srcInInches ?? src) : src;
   return (
@@ -28,6 +31,12 @@ export function PictureFigure(props: FigurePicture & { readonly children?: React
       </a>
       <figcaption>
         {children}
+        {words && (
+          <a className={styles.words} href={words[system]}>
+            In words
+            <span className="visually-hidden">: {alt}</span>
+          </a>
+        )}
         {keyed.length > 0 && (
           <ol className={styles.key}>
             {keyed.map((line) => (

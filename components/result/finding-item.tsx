@@ -124,9 +124,6 @@ export function FindingItem(props: {
         <Link href={row.lesson} prefetch={false}>
           The lesson on this
         </Link>
-        <Link href={row.practise} prefetch={false}>
-          More walls of this family
-        </Link>
       </p>
     </li>
   );

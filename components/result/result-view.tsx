@@ -69,7 +69,7 @@ export function ResultView(props: {
   readonly shown: number | null;
   /** Pictures of faulty places beside sound ones; null for set work, whose walls have no address. */
   readonly picture?: Picture | null;
-  /** What to do next; null for set work, which is done once. */
+  /** The next wall, and the way back to a wall without marks; null for set work, which is done once. */
   readonly again: { readonly nextHref: string; readonly onStartAgain: () => void } | null;
   readonly drawingCautions: readonly string[];
   readonly couldFallCautions: readonly string[];
@@ -131,14 +131,11 @@ export function ResultView(props: {
       <LookAlikes rows={rows} />
       {rows.tightest && <Tightest row={rows.tightest} system={system} />}
       {again && (
-        <div className={`${styles.next} row`}>
+        <p className={styles.next}>
           <Link className="button" href={again.nextHref} prefetch={false}>
-            Try the same family again
+            Next wall on this topic
           </Link>
-          <button type="button" className="button button-plain" onClick={again.onStartAgain}>
-            Lay this wall again
-          </button>
-        </div>
+        </p>
       )}
       <details className={styles.rule}>
         <summary>How the score is worked out</summary>
@@ -149,6 +146,11 @@ export function ResultView(props: {
           and is right costs nothing, once for each kind, when you said to leave it. The score goes by place
           and name. Reading, requirement and act are marked apart, and only where you gave them.
         </p>
+        {again && (
+          <button type="button" className="button button-plain" onClick={again.onStartAgain}>
+            Clear my answer and read this wall afresh
+          </button>
+        )}
       </details>
       <Caution lines={props.drawingCautions} />
     </section>

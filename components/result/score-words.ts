@@ -28,7 +28,11 @@ export function scoreWords({
   const sentences = [
     hit === faults
       ? `You found ${faults === 1 ? 'the one fault' : `all ${faults} faults`} on this wall.`
-      : `You found ${hit} of ${faults === 1 ? 'one fault' : `${faults} faults`}.`,
+      : hit > 0
+        ? `You found ${hit} of ${faults} faults.`
+        : faults === 1
+          ? 'You did not find the one fault on this wall.'
+          : `You found none of the ${faults} faults on this wall.`,
     beside > 0
       ? `${beside === 1 ? 'One mark was' : `${beside} marks were`} in the right place, one joint off.`
       : '',

@@ -13,6 +13,7 @@ const BY_NAME: Readonly<Record<DrawingName, ComponentType>> = {
   'tie-map': dynamic(() => import('./tie-map').then((file) => file.TieMap)),
   'mortar-box': dynamic(() => import('./mortar-box').then((file) => file.MortarBox)),
   lintel: dynamic(() => import('./lintel').then((file) => file.Lintel)),
+  arch: dynamic(() => import('./arch').then((file) => file.Arch)),
   'set-out-a-course': dynamic(() => import('./set-out-course').then((file) => file.SetOutCourse)),
   'falling-brick': dynamic(() => import('./falling-brick').then((file) => file.FallingBrick)),
   corner: dynamic(() => import('./corner').then((file) => file.Corner)),

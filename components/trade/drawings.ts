@@ -36,6 +36,11 @@ export const DRAWINGS = [
     summary: 'Find the angles that a table gives for an opening, and see why by sums.',
   },
   {
+    name: 'arch',
+    title: 'Arch',
+    summary: 'Strike the circle of an arch, count its units, and see how hard it pushes outward.',
+  },
+  {
     name: 'set-out-a-course',
     title: 'Set out a course',
     summary: 'Fill a length with units and cut pieces, and rank the ways by their smallest piece.',

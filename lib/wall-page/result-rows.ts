@@ -37,8 +37,6 @@ export interface FindingRow {
   readonly certainWrong: boolean;
   /** Address of the passage of the lesson on this fault. */
   readonly lesson: string;
-  /** Address of a new wall of the same family. */
-  readonly practise: string;
 }
 
 /** A measurement that stayed within its limit. */

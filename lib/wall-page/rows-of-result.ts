@@ -1,10 +1,8 @@
 import type { GradedFinding, GradedMark, Result } from '../exercise/result';
-import { topicOf } from '../generate/topics';
 import { CATALOGUE } from '../inspect/catalogue';
 import type { CheckId } from '../inspect/finding';
 import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
-import type { Wall } from '../wall/model';
 import { isOfKind, parsePartId } from '../wall/part-id';
 import { namesOf } from '../wall/part-names';
 import type { SurveyedWall } from '../wall/surveyed';
@@ -17,7 +15,6 @@ const CERTAIN = 3;
 
 /** A result in the order and words the reader sees: what could fall and was missed first, then what was said for certain and wrong; false marks last. */
 export function rowsOf(result: Result, surveyed: SurveyedWall, rules: RuleSetId): ResultRows {
-  const { wall } = surveyed;
   const nameOf = namesOf(surveyed);
   const findings = [...result.findings].sort((a, b) => urgencyOf(a, result) - urgencyOf(b, result));
   const falseMarks = result.marks
@@ -28,7 +25,7 @@ export function rowsOf(result: Result, surveyed: SurveyedWall, rules: RuleSetId)
     answered: result.answered,
     capped: result.capped,
     parts: result.parts,
-    findings: findings.map((each, index) => findingRow(each, index + 1, result, { wall, rules, nameOf })),
+    findings: findings.map((each, index) => findingRow(each, index + 1, result, { rules, nameOf })),
     falseMarks: falseMarks.map((each, index) => falseRow(each, findings.length + index + 1, nameOf)),
     left: result.marks.filter(({ outcome }) => outcome === 'left').map((each) => leftRow(each, nameOf)),
     tempting: temptingOn(surveyed, result, nameOf),
@@ -59,11 +56,7 @@ function findingRow(
   each: GradedFinding,
   number: number,
   result: Result,
-  {
-    wall,
-    rules,
-    nameOf,
-  }: { readonly wall: Wall; readonly rules: RuleSetId; readonly nameOf: (id: string) => string },
+  { rules, nameOf }: { readonly rules: RuleSetId; readonly nameOf: (id: string) => string },
 ): FindingRow {
   const { finding, outcome, mark, answer, verdicts, within, rightAct } = each;
   const named = mark === null ? undefined : result.marks[mark]?.mark.fault;
@@ -84,7 +77,6 @@ function findingRow(
     standsIn: from !== rules,
     certainWrong: isCertainlyWrong(each, result),
     lesson: passageOf(finding.check),
-    practise: `/walls?topic=${topicOf(finding.check)}&kind=${wall.kind}&rules=${rules}`,
   };
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { THEME_SCRIPT } from '../../app/frame/theme';
+import { FRAME_SCRIPT } from '../../app/frame/frame-script';
 import { contentPolicy, hashSource } from '../../app/server/content-policy';
 import { inlineScriptHashes } from '../../app/server/prerendered';
 
@@ -12,7 +12,7 @@ test('a script is named as browsers name it', () => {
 
 test('scripts run from this site, the theme by its hash, and those of the page; nothing inline besides', () => {
   const policy = contentPolicy(["'nonce-abc'"], LIVE);
-  expect(policy.split('; ')).toContain(`script-src 'self' ${hashSource(THEME_SCRIPT)} 'nonce-abc'`);
+  expect(policy.split('; ')).toContain(`script-src 'self' ${hashSource(FRAME_SCRIPT)} 'nonce-abc'`);
   expect(policy).not.toMatch(/script-src[^;]*'unsafe/);
 });
 

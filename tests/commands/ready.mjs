@@ -51,10 +51,31 @@ export async function ensureBuilt() {
   rmSync(BUILT_FROM, { force: true });
   await step('build the site', async () => {
     await runTool('next/dist/bin/next', ['build']);
+    withoutFramework();
     await bundleServer();
     await compressAssets();
   });
   writeFileSync(BUILT_FROM, `${sources} ${textOf(BUILD_ID)}`);
+}
+
+/** Pages to read and nothing else: safety, sources, the words of the trade and each of them. */
+const TO_READ = /^(safety|sources|glossary)(\/[a-z-]+)?\.html$/;
+
+/**
+ * What a page to read does without: the scripts of the framework, which would find nothing on it to do. The script of the frame stays, which
+ * stands in the page, and so does what tells a search engine what the page is about. Whoever comes by a link from another page of the site
+ * gets the page by the scripts that are there already.
+ */
+function withoutFramework() {
+  const pages = join(ROOT, '.next', 'server', 'app');
+  for (const file of filesUnder(pages)) {
+    if (!TO_READ.test(file.slice(pages.length + 1))) continue;
+    const html = readFileSync(file, 'utf8');
+    const bare = html
+      .replace(/<script(?![^>]*ld\+json)[^>]*>(?!\(\(\) => \{)[\s\S]*?<\/script>/g, '')
+      .replace(/<link[^>]*(as="script"|rel="modulepreload")[^>]*>/g, '');
+    writeFileSync(file, bare);
+  }
 }
 
 /** The programs that listen: plain files beside the pages they serve. */

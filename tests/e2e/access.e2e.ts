@@ -45,6 +45,7 @@ function filled(route: string): string {
     place: '1',
     code: route.startsWith('/join') ? cast.joinCode : 'AAA-AAAA-AAA',
     slug: 'full-joints',
+    term: 'tie',
     name: 'mortar-spread',
     rules: 'canada',
     topic: 'joints',

@@ -19,6 +19,8 @@ const KIB = 1024;
 /** JavaScript of a page before the reader's first interaction, gzipped: the budgets of the issue. */
 const LESSON = 140 * KIB;
 const WALL = 180 * KIB;
+/** All that a page to read weighs, but for its fonts. */
+const TO_READ = 60 * KIB;
 
 const asked = { kind: 'plain-panel', difficulty: 2, rules: 'canada', seed: 1 } as const;
 const tied = codeOf(measuredPair({ ...asked, topic: 'ties' }).brief);
@@ -39,6 +41,31 @@ async function scriptSizes(page: Page): Promise<readonly number[]> {
       .map((entry) => (entry instanceof PerformanceResourceTiming ? entry.encodedBodySize : 0)),
   );
 }
+
+test.each(['/safety', '/sources', '/glossary/tie'])(
+  '%s is read without a framework: no script is fetched, and little else beside the fonts',
+  async (path) => {
+    const { page, problems, close } = await visit(browser, path, PHONE);
+    expect(await scriptSizes(page)).toEqual([]);
+    const bytes = await page.evaluate(() =>
+      [...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')].reduce(
+        (sum, entry) =>
+          entry instanceof PerformanceResourceTiming && !entry.name.endsWith('.woff2')
+            ? sum + entry.encodedBodySize
+            : sum,
+        0,
+      ),
+    );
+    expect(bytes).toBeGreaterThan(0);
+    expect(bytes).toBeLessThanOrEqual(TO_READ);
+    await page.getByRole('combobox', { name: 'Colours' }).selectOption('Dark');
+    await page.reload();
+    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark');
+    expect(await page.getByRole('combobox', { name: 'Colours' }).inputValue()).toBe('dark');
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
 
 test.each([
   ['/lessons/ties', LESSON],

@@ -160,8 +160,19 @@ describe('a learner on a phone', () => {
     expect(await page.getByText(/receipt/).textContent()).toMatch(/[0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4}/);
     expect(await page.getByText(/certified/i).count()).toBe(0);
     await lookAt(page, 'my-work-result', PHONE);
-    await page.getByRole('link', { name: /Wall 1/ }).click();
-    await page.getByRole('heading', { name: 'Result' }).waitFor();
+    for (const place of [1, 2]) {
+      await page.getByRole('link', { name: new RegExp(`Wall ${place}`) }).click();
+      await page.getByRole('heading', { name: 'Result' }).waitFor();
+      // Each fault beside the same place built right; a sound wall has none.
+      const faults = await page.getByRole('button', { name: /^Show it on the wall/ }).count();
+      const pictures = page.getByRole('figure').getByRole('img');
+      expect(await pictures.count()).toBe(2 * faults);
+      for (const picture of await pictures.all()) {
+        await picture.scrollIntoViewIfNeeded();
+        await expect.poll(() => picture.evaluate((img) => (img as HTMLImageElement).naturalWidth)).toBe(480);
+      }
+      await page.getByRole('link', { name: 'All walls' }).click();
+    }
     await page.context().close();
   });
 

@@ -26,8 +26,3 @@ export function sketchOf(id: string): string | undefined {
   const drawn = SKETCHES[id];
   return drawn === undefined ? undefined : svgOfSketch(drawn);
 }
-
-/** The words on a sketch, for those who do not see it. */
-export function wordsOn(id: string): readonly string[] {
-  return SKETCHES[id]?.words.map(([text]) => text) ?? [];
-}

@@ -25,4 +25,6 @@ export interface SetWork {
   readonly problem?: string | null;
   /** The result, once it is given out. */
   readonly rows: ResultRows | null;
+  /** Address under which the pictures of the faults' places lie, once the result is given out. */
+  readonly places?: string;
 }

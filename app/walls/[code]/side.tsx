@@ -24,7 +24,7 @@ export function Side(props: {
             className="button button-plain"
             onClick={setWork ? wallRoom.handIn : wallRoom.startAgain}
           >
-            {setWork ? 'Hand in again' : 'Lay this wall again'}
+            {setWork ? 'Hand in again' : 'Read this wall afresh'}
           </button>
         </p>
       );
@@ -44,13 +44,14 @@ export function Side(props: {
       return <LoadingNotice of={[resultView, ...(setWork ? [] : [wallRoom.grading])]} />;
     }
     const ResultView = resultView.loaded;
+    const places = setWork ? (setWork.places ?? null) : `/walls/${laid.code}/places`;
     return (
       <ResultView
         rows={rows}
         notebook={work.readings}
         system={system}
         shown={wallRoom.shown}
-        picture={setWork ? null : (finding, side) => `/walls/${laid.code}/places/${placeFile(finding, side)}`}
+        picture={places === null ? null : (finding, side) => `${places}/${placeFile(finding, side)}`}
         again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: wallRoom.startAgain }}
         drawingCautions={DRAWING_CAUTIONS}
         couldFallCautions={COULD_FALL_CAUTIONS}

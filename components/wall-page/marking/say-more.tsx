@@ -2,6 +2,7 @@
 
 import { useId } from 'react';
 import type { Reading } from '../../../lib/instruments/reading';
+import { tellingFirst } from '../../../lib/instruments/telling-reading';
 import { ACTS } from '../../../lib/marking/act';
 import { LIMIT_KINDS } from '../../../lib/marking/five-marks';
 import type { LengthSystem } from '../../../lib/units';
@@ -19,8 +20,8 @@ const PRESENT_OPTIONS = [
   { value: '1', label: 'It is there' },
   { value: '0', label: 'It is not there' },
 ] as const;
-/** Readings offered out of the notebook: the latest that fit. */
-const MOST_OFFERED = 3;
+/** Readings offered out of the notebook: those that answer for the fault first. */
+const MOST_OFFERED = 4;
 
 /** Folded until it is wanted: how much, which requirement, what to do. */
 export function SayMore(props: {
@@ -37,7 +38,8 @@ export function SayMore(props: {
   const { fault, details, open, system, rules, notebook, onChange, onToggle } = props;
   const { what, unit } = fault.asks;
   const id = useId();
-  const fitting = notebook.filter((each) => each.value !== null && each.unit === unit).slice(-MOST_OFFERED);
+  const readable = notebook.filter((each) => each.value !== null && each.unit === unit);
+  const fitting = tellingFirst(fault.id, readable).slice(0, MOST_OFFERED);
   return (
     <details className={styles.more} open={open} onToggle={(event) => onToggle(event.currentTarget.open)}>
       <summary>

@@ -155,7 +155,7 @@ export const GOOD_PRACTICE_SHOWN: readonly Limit[] = [
   ...byClause(BEALL, 'openings', {
     'pages 258 to 264': [
       atMost('minor-arch', 'Minor arch, span', metres(6), 'm'),
-      atLeast('arch-props', 'Centring under an arch stays for', 7, 'days'),
+      atLeast('arch-props', 'Centering under an arch stays for', 7, 'days'),
       atLeast('arch-joint', 'Joint of an arch at its narrow end', inches(1 / 4)),
     ],
   }),

@@ -31,7 +31,8 @@ export function partReadouts(
       if (right !== null) {
         const id = headId(unit.id, right.unit.position);
         const share = filled.get(id) ?? 100;
-        const fill = share >= 100 ? '' : share <= 0 ? ', open' : near(`, filled ${share}%`);
+        // As the eye sees it, to a tenth: the share is for the probe to tell.
+        const fill = share <= 0 ? ', open' : near(Math.round(share / 10) === 10 ? ', full' : ', partly open');
         readouts.set(id, `${near(`, ${length(headWidth(unit, right.unit))} wide`)}${fill}`);
       }
     }

@@ -1,13 +1,17 @@
+import { runInThisContext } from 'node:vm';
 import { fireEvent, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, expect, test, vi } from 'vitest';
-import { TargetsChoice } from '../../../app/frame/targets-choice';
+import { afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { FRAME_SCRIPT } from '../../../app/frame/frame-script';
+import { TargetsChoice, ThemeChoice } from '../../../app/frame/theme-choice';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { surveyedWall } from '../../../lib/wall/surveyed';
 import { handWall } from '../../lib/views/hand-wall';
 
+beforeAll(() => runInThisContext(FRAME_SCRIPT));
 afterEach(() => {
   delete document.documentElement.dataset.targets;
+  delete document.documentElement.dataset.theme;
   localStorage.clear();
 });
 
@@ -22,6 +26,18 @@ test('large buttons are chosen, kept on the device, and given up again', async (
   await user.click(choice);
   expect(document.documentElement).not.toHaveAttribute('data-targets');
   expect(localStorage.getItem('targets')).toBeNull();
+});
+
+test('colours are chosen, kept on the device, and left to it again', async () => {
+  const user = userEvent.setup();
+  render(<ThemeChoice />);
+  const choice = screen.getByRole('combobox', { name: 'Colours' });
+  await user.selectOptions(choice, 'Dark');
+  expect(document.documentElement).toHaveAttribute('data-theme', 'dark');
+  expect(localStorage.getItem('theme')).toBe('dark');
+  await user.selectOptions(choice, 'Like my device');
+  expect(document.documentElement).not.toHaveAttribute('data-theme');
+  expect(localStorage.getItem('theme')).toBeNull();
 });
 
 test.each([

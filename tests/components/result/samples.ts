@@ -46,7 +46,6 @@ export const MISSED: FindingRow = {
   rightAct: 'make safe and call',
   certainWrong: false,
   lesson: '/lessons/openings#fault-short-lintel-bearing',
-  practise: '/walls?topic=support&kind=window-panel&rules=ontario',
 };
 export const NONE = { got: 0, of: 0 };
 export const TWISTED: FindingRow = {

@@ -246,14 +246,11 @@ test('the faulty place stands beside the same place built right; set work has no
   expect(screen.queryByRole('img')).toBeNull();
 });
 
-test('a fault leads to its passage in the lesson and to more walls of its family; set work ends here', () => {
+test('a fault leads to its passage in the lesson; set work ends here', () => {
   show({ ...NOTHING, findings: [MISSED] }, 'mm', null);
   expect(screen.getByRole('link', { name: 'The lesson on this' })).toHaveAttribute('href', MISSED.lesson);
-  expect(screen.getByRole('link', { name: 'More walls of this family' })).toHaveAttribute(
-    'href',
-    MISSED.practise,
-  );
-  expect(screen.queryByRole('link', { name: 'Try the same family again' })).toBeNull();
+  expect(screen.queryByRole('link', { name: 'Next wall on this topic' })).toBeNull();
+  expect(screen.queryByRole('button', { name: /read this wall afresh/ })).toBeNull();
 });
 
 test('a false mark says what was measured there, the limit, and what it looked like', () => {
@@ -284,15 +281,14 @@ test('a false mark says what was measured there, the limit, and what it looked l
   ).toBe('P');
 });
 
-test('a sound wall called sound says so and goes on to the next', async () => {
+test('a sound wall called sound says so and offers one step: the next wall', async () => {
   const heard = show(NOTHING);
   expect(screen.getByText('This wall is sound, and you said so.').tagName).toBe('P');
   expect(screen.getByText('100').parentElement?.textContent).toBe('100 of 100');
   expect(screen.queryAllByRole('listitem')).toEqual([]);
-  expect(screen.getByRole('link', { name: 'Try the same family again' })).toHaveAttribute(
-    'href',
-    '/walls/next',
-  );
-  await userEvent.click(screen.getByRole('button', { name: 'Lay this wall again' }));
+  const steps = screen.getAllByRole('link').filter((each) => !each.closest('details, [role="note"]'));
+  expect(steps.map((each) => each.getAttribute('href'))).toEqual(['/walls/next']);
+  await userEvent.click(screen.getByText('How the score is worked out'));
+  await userEvent.click(screen.getByRole('button', { name: 'Clear my answer and read this wall afresh' }));
   expect(heard).toEqual(['again']);
 });

@@ -48,7 +48,7 @@ describe('the result in words', () => {
       'missed',
       0,
       1,
-      'You found 0 of 2 faults. One mark was in the right place, one joint off.',
+      'You found none of the 2 faults on this wall. One mark was in the right place, one joint off.',
     ],
     [
       'found',

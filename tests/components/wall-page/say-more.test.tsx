@@ -89,6 +89,20 @@ test('a reading out of the notebook is taken over, from the form or from the not
   );
 });
 
+test('of what one instrument read, the reading that answers for the fault is offered first', async () => {
+  const face: Reading = { ...TWIST, what: 'Face against its neighbours', value: 4, words: 'proud' };
+  const end: Reading = { ...TWIST, what: 'One end against the other', words: 'right end proud' };
+  const length: Reading = { ...TWIST, instrument: 'tape', what: 'Length', value: 190 };
+  const user = showForm(() => null, undefined, { notebook: [end, face, length] });
+  await user.click(screen.getByRole('radio', { name: 'Twisted unit' }));
+  await user.click(screen.getByText(/^Say more/));
+  expect(screen.getAllByRole('button', { name: /^Use / }).map(({ textContent }) => textContent)).toEqual([
+    'Use 9.5 mm: one end against the other',
+    'Use 4 mm: face against its neighbours',
+    'Use 190 mm: length',
+  ]);
+});
+
 test.each([
   ['-1', '“How much?” takes a number from 0 up. Leave the minus out.'],
   ['99999999', '“How much?” is more than any wall can have. Look at the unit behind the box.'],

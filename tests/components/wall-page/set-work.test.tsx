@@ -87,7 +87,7 @@ test('work is handed out whole, and no result shows until it is given', async ()
   expect(screen.queryByText(/of 100/)).toBeNull();
   again({ rows: ROWS });
   expect((await screen.findByText('50')).parentElement?.textContent).toBe('50 of 100');
-  expect(screen.queryByRole('link', { name: 'Try the same family again' })).toBeNull();
+  expect(screen.queryByRole('link', { name: 'Next wall on this topic' })).toBeNull();
 });
 
 test('a hand-in that did not arrive can be handed in again', async () => {

@@ -96,7 +96,7 @@ describe.each(LOOKS)('a wall at $width px, $colours', (look) => {
     await lookAt(page, '7-printed', look);
     await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     await page.emulateMedia({ media: null });
-    await page.getByRole('link', { name: 'Try the same family again' }).click();
+    await page.getByRole('link', { name: 'Next wall on this topic' }).click();
     await page.waitForURL(`**/walls/${line.next}`);
     expect(problems).toEqual([]);
     await close();

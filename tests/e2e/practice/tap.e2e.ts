@@ -5,6 +5,7 @@ import { mmPerPixel, sheetPoint } from '../../../components/wall/to-screen';
 import { layByCode } from '../../../lib/engines/engines';
 import { parseCode } from '../../../lib/generate/wall-code';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
+import type { Finding } from '../../../lib/inspect/finding';
 import { inspect } from '../../../lib/inspect/inspect';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { partName } from '../../../lib/wall/part-names';
@@ -12,7 +13,7 @@ import { partsOf } from '../../../lib/wall/parts';
 import { surveyOf } from '../../../lib/wall/survey';
 import { surveyedWall } from '../../../lib/wall/surveyed';
 import { LOOKS, openBrowser, visit } from '../browser';
-import { NO_DOUBLE_TAP_MS } from './practice-steps';
+import { awake, firstWall, lookAt, mark, NO_DOUBLE_TAP_MS } from './practice-steps';
 
 /** A wall that the front page's first button led to: one open head joint, and readers who tapped dead on it scored nothing. */
 const FIRST = '6NK-PWAG-FAH';
@@ -67,6 +68,51 @@ test.each(LOOKS)(
     await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
     await page.getByRole('button', { name: 'Hand in 1 mark' }).click();
     await page.getByText('100 of 100').waitFor();
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
+
+/** One joint too thick or too thin, and that a head: the beds under the units on both sides of it meet it with their ends. */
+const head = firstWall(
+  { topic: 'joints', kind: 'plain-panel', difficulty: 1, rules: 'canada' },
+  (findings) =>
+    findings.length === 1 &&
+    /^(thick|thin)-joint$/.test(findings[0]?.check ?? '') &&
+    headOf(findings) !== null,
+);
+
+/** Course and unit to the left of the head that the first finding names. */
+function headOf([finding]: readonly Finding[]): { readonly course: string; readonly unit: string } | null {
+  const [, course, unit] = /^A(\d+)\.(\d+)\/\d+$/.exec(finding?.parts[0] ?? '') ?? [];
+  return course !== undefined && unit !== undefined ? { course, unit } : null;
+}
+
+test.each(LOOKS)(
+  'a mark on the bed that meets the head at fault is told at $width px as one joint off',
+  async (look) => {
+    const [finding] = head.findings;
+    const at = headOf(head.findings);
+    if (finding === undefined || at === null) throw new RangeError('the wall has no such head');
+    const { page, problems, close } = await visit(browser, `/walls/${head.code}`, look);
+    await awake(page);
+    await page.getByText('Lengths and list').click();
+    await page.getByRole('radio', { name: 'Joints', exact: true }).check();
+    await page.getByRole('radio', { name: 'a list' }).check();
+    const row = page.getByRole('combobox', { name: 'Row' });
+    const beds = row.locator('option', { hasText: new RegExp(`^Course ${at.course}: .*bed`) });
+    await row.selectOption(await beds.getAttribute('value'));
+    await page.getByRole('button', { name: new RegExp(`bed joint under unit ${at.unit}\\b`, 'i') }).click();
+    await mark(page, CATALOGUE[finding.check].name, 'Certain');
+    await page.getByRole('button', { name: 'Check once more, then hand in' }).click();
+    await page.getByRole('button', { name: 'Hand in 1 mark' }).click();
+    await page.getByText('50 of 100').waitFor();
+    await page.getByText('One mark was in the right place, one joint off.').waitFor();
+    await page
+      .getByText(/^You marked it at the bed joint under unit .*: the right place, one joint off\.$/)
+      .waitFor();
+    expect(await page.getByText('False mark', { exact: true }).count()).toBe(0);
+    await lookAt(page, 'one-joint-off', look);
     expect(problems).toEqual([]);
     await close();
   },

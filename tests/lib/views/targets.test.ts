@@ -22,7 +22,7 @@ describe('names are measurements', () => {
     ['units', 'A1.1', 'Course 1, unit 1, stretcher'],
     ['units', 'A4.1', 'Course 4, unit 1, bat'],
     ['joints', 'A2.2-bed', 'Bed joint under unit 2, course 2, left 10 mm, right 10 mm'],
-    ['joints', 'A1.1/2', 'Head joint between units 1 and 2, course 1, 10 mm wide'],
+    ['joints', 'A1.1/2', 'Head joint between units 1 and 2, course 1, 10 mm wide, full'],
     ['fixings', 'A-ledge', 'The concrete ledge, 620 mm long'],
     ['fixings', 'A-left-end', 'The left end'],
   ] as const)('%s: %s is "%s"', (layer, part, name) => {
@@ -34,7 +34,7 @@ describe('names are measurements', () => {
     const wall = handWallWith('A3.2', { fall: 4 }, { heads: [{ joint: 'A3.1/2', filled: 40 }] });
     const names = rowsOf(wall, 'joints').flatMap(({ targets }) => targets.map(({ name }) => name));
     expect(names).toContain('Bed joint under unit 2, course 3, left 10 mm, right 6 mm');
-    expect(names).toContain('Head joint between units 1 and 2, course 3, 10 mm wide, filled 40%');
+    expect(names).toContain('Head joint between units 1 and 2, course 3, 10 mm wide, partly open');
   });
 
   test('ties are named only where they are seen', () => {
