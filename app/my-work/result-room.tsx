@@ -2,7 +2,9 @@
 
 import { useEffect, useState } from 'react';
 import { keepWork, nameOfWall } from '../../components/hand-in/kept-answers';
+import { useRecorded } from '../../components/record/use-recorded';
 import { parseKeptReading } from '../../components/wall-page/kept-work';
+import type { MetOnWall } from '../../lib/exercise/met-on-wall';
 import type { AttemptWall } from '../../lib/store/attempts';
 import type { ResultRows } from '../../lib/wall-page/result-rows';
 import type { WallToRead } from '../../lib/wall-page/wall-to-read';
@@ -18,8 +20,11 @@ export function ResultRoom(props: {
   readonly rows: ResultRows;
   /** Where the pictures of the faults' places lie. */
   readonly places: string;
+  readonly met: MetOnWall;
+  /** ms since 1970. */
+  readonly handedInAt: number | null;
 }) {
-  const { attempt, handedIn, laid, label, openingsUp, rows, places } = props;
+  const { attempt, handedIn, laid, label, openingsUp, rows, places, met, handedInAt } = props;
   const [ready, setReady] = useState(false);
   useEffect(() => {
     keepWork(attempt, handedIn.place, {
@@ -32,6 +37,11 @@ export function ResultRoom(props: {
     });
     setReady(true);
   }, [attempt, handedIn]);
+  const { topic, difficulty } = laid;
+  useRecorded(
+    { kind: 'set work', wall: handedIn.code, topic, difficulty, marks: handedIn.marks, ...met },
+    { id: nameOfWall(attempt, handedIn.place), ...(handedInAt === null ? {} : { at: handedInAt }) },
+  );
   if (!ready) return <p role="status">One moment …</p>;
   return (
     <WallRoom

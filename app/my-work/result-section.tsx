@@ -1,6 +1,7 @@
 import { scoreOf100 } from '../../components/result/score-words';
 import { type PassOutcome, passOutcome } from '../../lib/classes/pass-outcome';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
+import { metOnWall } from '../../lib/exercise/met-on-wall';
 import type { WorkRow } from '../../lib/store/set-work';
 import { surveyedWall } from '../../lib/wall/surveyed';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
@@ -49,6 +50,8 @@ export function ResultSection(props: {
           openingsUp={work.spec.openingsUp}
           rows={rowsOf(graded, surveyedWall(laid.wall), brief.rules)}
           places={`/api/work/${work.id}/places/${wall.place}`}
+          met={metOnWall(graded)}
+          handedInAt={result.attempt.handedInAt}
         />
       </>
     );

@@ -73,6 +73,11 @@ export default function PractisePage() {
           </li>
         ))}
       </ul>
+      <p>
+        <Link href="/practise/record" prefetch={false}>
+          Your practice record
+        </Link>
+      </p>
       <section className="column" aria-labelledby="code">
         <h2 id="code">Have a wall code?</h2>
         <CodeBox />

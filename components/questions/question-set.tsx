@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { Question } from '../../lib/questions/question';
 import type { LengthSystem } from '../../lib/units';
 import { LengthChoice, useLengthSystem } from '../forms/length-choice';
+import { useRecorded } from '../record/use-recorded';
 import { QuestionCard } from './question-card';
 import styles from './questions.module.css';
 
@@ -24,6 +25,16 @@ export function QuestionSet(props: {
   const [results, setResults] = useState<readonly boolean[]>([]);
   const asked = questions[system];
   const question = asked[results.length];
+  useRecorded(
+    question === undefined && asked[0]
+      ? {
+          kind: 'questions',
+          topic: asked[0].topic,
+          rules: asked[0].rules,
+          answers: asked.map(({ family }, index) => ({ family, right: results[index] === true })),
+        }
+      : null,
+  );
   return (
     <div className={styles.set}>
       <LengthChoice system={system} />

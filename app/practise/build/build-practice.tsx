@@ -27,6 +27,7 @@ import { useFirstInteraction } from '../../walls/use-first-interaction';
 import { useLaterViews } from '../../walls/use-later-views';
 import { useLazy } from '../../walls/use-lazy';
 import { useStage } from '../use-stage';
+import { useRecordedSpoils } from './use-recorded-spoils';
 
 /** A wall to spoil, with sliders beside it and the verdict of each limit as they move. */
 export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; readonly rules: RuleSetId }) {
@@ -54,6 +55,7 @@ export function BuildPractice({ laid, rules }: { readonly laid: LaidBuild; reado
     // Only the face shows them.
     if (stage.view.kind !== 'front') stage.choose('front');
   };
+  useRecordedSpoils(rules, findings);
   const reset = () => {
     build.reset();
     setBlemish('sound');

@@ -15,6 +15,7 @@ import { formatBegun, parseBegun } from '../../../lib/drills/quick/begun-round';
 import { detectionFiguresOf } from '../../../lib/drills/quick/detection-figures';
 import { isSort, sortNumber } from '../../../lib/drills/quick/quick-look';
 import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
+import type { QuickRound } from '../../../lib/drills/quick/quick-record';
 import {
   askOf,
   QUICK_START,
@@ -46,6 +47,16 @@ function verdictOn(name: QuickRoundName, answers: readonly boolean[]) {
   if (said === undefined) return null;
   const { faulty } = askOf(name, answers.length - 1, MAX_SEED);
   return { faulty, right: faulty === said };
+}
+
+/** Beside the page's own record, which tells rounds done before. */
+async function recordRound(round: QuickRound): Promise<void> {
+  const [{ addAttempt }, { lookAttempt }, { doneAt }] = await Promise.all([
+    import('../../../components/record/add-attempt'),
+    import('../../../components/record/look-attempt'),
+    import('../../../components/record/done-at'),
+  ]);
+  await addAttempt(lookAttempt(round, doneAt(null)));
 }
 
 /** A round of quick looks: the pictures are made in the browser one by one; right or wrong is said after each, the key when all are answered. */
@@ -91,7 +102,9 @@ export function QuickLooks({
         const walls = [...found]
           .sort((a, b) => a.number - b.number)
           .map(({ code, faulty, saidFaulty }) => ({ code, faulty, saidFaulty }));
-        add({ ...name, time: state.time, walls });
+        const done = { ...name, time: state.time, walls };
+        add(done);
+        void recordRound(done).catch(() => undefined);
       },
       () => setFailed(true),
     );

@@ -1,6 +1,7 @@
 import type { Mark } from '../../../components/wall-page/work-state';
 import { grade } from '../../../lib/exercise/grade';
 import { keyOf } from '../../../lib/exercise/key';
+import { type MetOnWall, metOnWall } from '../../../lib/exercise/met-on-wall';
 import { GradingError } from '../../../lib/exercise/place-marks';
 import type { RuleSetId } from '../../../lib/limits/limit';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
@@ -11,17 +12,17 @@ export interface GradedWork {
   readonly rows: ResultRows | null;
   /** Why the work cannot be marked, in a sentence; null where it can. */
   readonly problem: string | null;
+  /** What the practice record keeps of it; null where it cannot be marked. */
+  readonly met: MetOnWall | null;
 }
 
 /** The result of work on a wall, graded in the browser. Never fetched for set work: that is graded where the reader cannot look. */
 export function gradedWork(open: OpenWall, rules: RuleSetId, marks: readonly Mark[]): GradedWork {
   try {
-    return {
-      rows: rowsOf(grade(keyOf(open, rules), marks), open, rules),
-      problem: null,
-    };
+    const result = grade(keyOf(open, rules), marks);
+    return { rows: rowsOf(result, open, rules), problem: null, met: metOnWall(result) };
   } catch (error) {
     if (!(error instanceof GradingError)) throw error;
-    return { rows: null, problem: `This cannot be marked: ${error.message}.` };
+    return { rows: null, met: null, problem: `This cannot be marked: ${error.message}.` };
   }
 }

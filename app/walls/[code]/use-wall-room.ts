@@ -19,6 +19,7 @@ import { useLazy } from '../use-lazy';
 import type { SetWork } from './set-work';
 import { useFocusMoves } from './use-focus-moves';
 import { useLifting } from './use-lifting';
+import { useRecordedWall } from './use-recorded-wall';
 
 // What the page fetches once it stands, each when it is wanted.
 const loadTools = () => import('./tools').then(({ TOOLS }) => TOOLS);
@@ -61,6 +62,7 @@ export function useWallRoom(laid: WallToRead, setWork: SetWork | null) {
     () => (phase === 'handed in' && gradedWork ? gradedWork(open, laid.rules, marks) : null),
     [phase, marks, open, laid.rules, gradedWork],
   );
+  const recorded = useRecordedWall(laid, marks, graded?.met ?? null);
   const rows = setWork ? (work.phase === 'handed in' ? setWork.rows : null) : (graded?.rows ?? null);
 
   const take = (part: string | null, change: number | null = null, at: Aim | null = null) => {
@@ -148,7 +150,9 @@ export function useWallRoom(laid: WallToRead, setWork: SetWork | null) {
     knowWalls();
     dispatch({ kind: 'hand in' });
     const { saysSound, opened, readings } = work;
-    setWork?.onHandIn({ marks, saysSound, opened, readings, spentMs: timeSpent() });
+    const spentMs = timeSpent();
+    if (setWork) setWork.onHandIn({ marks, saysSound, opened, readings, spentMs });
+    else recorded.handedIn(spentMs);
     announce('Handed in.');
     focus.to('result');
   };

@@ -1,5 +1,6 @@
 import { grade } from '../../exercise/grade';
 import { keyOf } from '../../exercise/key';
+import { type MetOnWall, metOnWall } from '../../exercise/met-on-wall';
 import { CATALOGUE } from '../../inspect/catalogue';
 import { explainMarks } from '../../inspect/explain';
 import type { CheckId } from '../../inspect/finding';
@@ -31,6 +32,8 @@ export interface PairRows {
   readonly rightSide: boolean;
   readonly findings: readonly PairRow[];
   readonly falseMarks: readonly PairFalseMark[];
+  /** The same for the practice record. */
+  readonly met: MetOnWall;
 }
 
 export interface PairMark {
@@ -64,5 +67,22 @@ export function pairRows(
       place: nameOf(mark.part),
       within: explanation?.measured ?? null,
     }));
-  return { rightSide, findings, falseMarks };
+  const met: MetOnWall = result
+    ? metOnWall(result)
+    : {
+        faults: key.findings.map(({ check, hazard }) => ({
+          ...{ fault: check, hazard, outcome: 'missed' },
+          ...{ named: null, sure: null, readRight: null },
+        })),
+        falseCalls: [],
+      };
+  return { rightSide, findings, falseMarks, met: withoutSure(met) };
+}
+
+/** On a pair nobody is asked how sure they are. */
+function withoutSure({ faults, falseCalls }: MetOnWall): MetOnWall {
+  return {
+    faults: faults.map((each) => ({ ...each, sure: null })),
+    falseCalls: falseCalls.map((each) => ({ ...each, sure: null })),
+  };
 }

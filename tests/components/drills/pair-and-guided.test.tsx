@@ -47,7 +47,12 @@ describe('what differs between the two walls', () => {
   const told = (rightSide: boolean, outcome: 'found' | 'missed') =>
     render(
       <PairResult
-        rows={{ rightSide, findings: [{ ...PROUD, outcome, onSound: 0.5 }], falseMarks: [] }}
+        rows={{
+          rightSide,
+          findings: [{ ...PROUD, outcome, onSound: 0.5 }],
+          falseMarks: [],
+          met: { faults: [], falseCalls: [] },
+        }}
         spoiledIs={2}
         system="mm"
         onShow={() => undefined}

@@ -13,7 +13,6 @@ import { WallStage } from '../../../../components/wall-page/wall-stage';
 import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import type { Finding } from '../../../../lib/inspect/finding';
 import { COULD_FALL_CAUTIONS } from '../../../../lib/inspect/make-safe';
-import type { RuleSetId } from '../../../../lib/limits/limit';
 import type { LengthSystem } from '../../../../lib/units';
 import type { Wall } from '../../../../lib/wall/model';
 import { openWallOf } from '../../../../lib/wall-page/open-wall';
@@ -22,25 +21,25 @@ import { whatShows } from '../../../../lib/wall-page/what-shows';
 import { LoadingNotice } from '../../../walls/loading-notice';
 import { useLaterViews } from '../../../walls/use-later-views';
 import { useStage } from '../../use-stage';
-import { useGuided } from './use-guided';
+import { type GuidedWall, useGuided } from './use-guided';
 
 /** One step of a guided wall: all shown, or half left to the reader. */
 export function GuidedPractice(props: {
-  readonly code: string;
+  readonly of: GuidedWall;
   readonly wall: Wall;
-  readonly rules: RuleSetId;
   readonly rows: readonly GuidedRow[];
   readonly step: 1 | 2;
   /** Which half is left to the reader in the second step. */
   readonly half: 'name' | 'place';
   readonly next: { readonly href: string; readonly words: string };
 }) {
-  const { code, wall, rules, rows, step, half, next } = props;
+  const { wall, rows, step, half, next } = props;
+  const { code, rules } = props.of;
   const open = useMemo(() => openWallOf(wall), [wall]);
   const { parts } = open;
   const stage = useStage(open);
   const views = useLaterViews(stage.view);
-  const guided = useGuided(open, rules, rows, step);
+  const guided = useGuided(open, props.of, rows, step);
   const { isTold } = guided;
   const system = useLengthSystem(rules === 'united-states' ? 'inches' : 'mm');
   const room = useRef<HTMLDivElement>(null);

@@ -92,9 +92,8 @@ export default async function GuidedPage({ params, searchParams }: Props) {
       ) : (
         <GuidedPractice
           key={`${wallCode} ${step}`}
-          code={wallCode}
+          of={{ code: wallCode, topic: brief.topic, difficulty: brief.difficulty, rules: brief.rules }}
           wall={laid.wall}
-          rules={brief.rules}
           rows={guidedRows(laid)}
           step={step}
           half={halfOf(first.brief.seed)}

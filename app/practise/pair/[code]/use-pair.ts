@@ -1,6 +1,7 @@
 'use client';
 
 import { useEffect, useMemo, useState } from 'react';
+import { useRecorded } from '../../../../components/record/use-recorded';
 import { keepText, readKept } from '../../../../components/wall-page/kept-text';
 import { formatPair, parsePair } from '../../../../lib/drills/pair/kept-pair';
 import type { Pair } from '../../../../lib/drills/pair/measured-pair';
@@ -55,6 +56,16 @@ export function usePair(code: string, pair: Pair) {
   const rows = useMemo(
     () => (isDone && key.loaded ? key.loaded.pairRows(pair, marks, side === pair.spoiledIs) : null),
     [isDone, key.loaded, pair, marks, side],
+  );
+  useRecorded(
+    rows && {
+      kind: 'pair',
+      wall: code,
+      topic: pair.brief.topic,
+      difficulty: pair.brief.difficulty,
+      marks,
+      ...rows.met,
+    },
   );
   return {
     pair,
