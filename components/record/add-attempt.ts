@@ -1,6 +1,5 @@
 import type { Attempt } from '../../lib/learning/attempt';
 import { openKeptRecord } from './kept-record';
-import { markPractised } from './practised';
 
 /** Puts an attempt into the record of this device. Where the browser keeps nothing, it is lost, and the page goes on. */
 export async function addAttempt(attempt: Attempt): Promise<void> {
@@ -8,7 +7,6 @@ export async function addAttempt(attempt: Attempt): Promise<void> {
     const kept = await openKeptRecord();
     await kept.add([attempt]);
     kept.close();
-    markPractised();
   } catch {
     // A private window, or a full disk: the record's own page says so.
   }

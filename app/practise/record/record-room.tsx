@@ -1,7 +1,6 @@
 'use client';
 
 import { type ChangeEvent, useRef, useState } from 'react';
-import { forgetPractised, markPractised } from '../../../components/record/practised';
 import { useKeptRecord } from '../../../components/record/use-kept-record';
 import type { AttemptKind } from '../../../lib/learning/attempt';
 import { formatRecord, type PracticeRecord, parseRecord } from '../../../lib/learning/record';
@@ -51,7 +50,6 @@ export function RecordRoom() {
     const known = new Set(record.map(({ id }) => id));
     const fresh = brought.attempts.filter(({ id }) => !known.has(id)).length;
     const isIn = await change((kept) => kept.add(brought.attempts, brought.later));
-    if (isIn && brought.attempts.length > 0) markPractised();
     say(
       isIn
         ? `${fresh} of ${brought.attempts.length} attempts in the file were new, and are in your record now.`
@@ -60,7 +58,6 @@ export function RecordRoom() {
   };
   const deleteAll = async () => {
     const isGone = await change((kept) => kept.clear());
-    if (isGone) forgetPractised();
     ask(false);
     say(isGone ? 'Your practice record is deleted.' : 'It could not be deleted. Your record is as it was.');
   };
