@@ -1,5 +1,6 @@
 import type { Mm } from '../../units';
 import type { Unit } from '../../wall/model';
+import type { OpeningId } from '../../wall/part-id';
 import type { PanelSurvey } from '../../wall/survey';
 import { type Crack, cracksOf } from '../state/cracks';
 import { type FailingWall, STILL, type WallState } from '../state/model';
@@ -8,7 +9,7 @@ import { type LevelSigns, levelSignsOf } from './level-signs';
 
 /**
  * What is measured of a wall's movement before any cause is named.
- * - A crack stands over an opening when its foot is between half a course below the head of the opening and three and a half above, it reaches past
+ * - A crack stands over an opening when the lintel of that has moved, its foot is between half a course below the head of the opening and three and a half above, it reaches past
  *   neither corner by two courses, and its beds stand open, in the mean, more than twice as wide as its heads.
  * - A tear of a panel: its cracks that are neither level nor over an opening, when they are three courses high or more together. Its widths at foot and
  *   head are those of one straight line, by least squares, through the openings of all its steps that are upright, at their middles; its rise
@@ -55,7 +56,7 @@ export interface Lintel extends Ends {
 export function signsOf(failing: FailingWall): Signs {
   const { survey, state } = failing;
   const cracks = cracksOf(failing);
-  const tears = survey.panels.flatMap((panel) => tearOf(panel, cracks, survey.wall.gauge) ?? []);
+  const tears = survey.panels.flatMap((panel) => tearOf(panel, cracks, survey.wall.gauge, state) ?? []);
   const tear = tears.reduce<Tear | null>(
     (tallest, each) =>
       tallest === null || each.high - each.low > tallest.high - tallest.low ? each : tallest,
@@ -73,10 +74,12 @@ export function signsOf(failing: FailingWall): Signs {
   };
 }
 
-function tearOf(panel: PanelSurvey, cracks: readonly Crack[], gauge: Mm): Tear | null {
+function tearOf(panel: PanelSurvey, cracks: readonly Crack[], gauge: Mm, state: WallState): Tear | null {
   const own = cracks.filter(
     (crack) =>
-      crack.panel === panel.panel.id && crack.way !== 'horizontal' && !isOverOpening(panel, crack, gauge),
+      crack.panel === panel.panel.id &&
+      crack.way !== 'horizontal' &&
+      !isOverOpening(panel, crack, gauge, state),
   );
   if (own.length === 0) return null;
   const steps = own.flatMap((crack) => crack.steps);
@@ -99,10 +102,18 @@ function tearOf(panel: PanelSurvey, cracks: readonly Crack[], gauge: Mm): Tear |
   };
 }
 
-/** Beginning at the head of an opening, past neither of its corners by more than two courses, and opening upward rather than along. */
-function isOverOpening({ openings }: PanelSurvey, crack: Crack, gauge: Mm): boolean {
+/** Beginning at the head of an opening whose lintel has moved, past neither of its corners by more than two courses, and opening upward rather than along. */
+function isOverOpening(
+  { openings, supports }: PanelSurvey,
+  crack: Crack,
+  gauge: Mm,
+  state: WallState,
+): boolean {
+  const hasMoved = (opening: OpeningId) =>
+    supports.some((each) => each.opening === opening && state.supports.has(each.id));
   return openings.some(
-    ({ x, y, width, height }) =>
+    ({ id, x, y, width, height }) =>
+      hasMoved(id) &&
       crack.low > y + height - gauge / 2 &&
       crack.low < y + height + gauge * 3.5 &&
       crack.left > x - 2 * gauge &&
@@ -139,7 +150,7 @@ function lintelOf(
       const move = state.supports.get(support.id);
       if (support.kind !== 'lintel' || move === undefined) continue;
       const over = cracks.filter(
-        (crack) => crack.panel === survey.panel.id && isOverOpening(survey, crack, gauge),
+        (crack) => crack.panel === survey.panel.id && isOverOpening(survey, crack, gauge, state),
       );
       return { ...move, isSteel: support.material === 'steel', cracksOver: over.length };
     }

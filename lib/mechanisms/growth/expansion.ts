@@ -69,7 +69,13 @@ function pushOut(
   const rest = pushedAlong(0);
   const left = isRight ? corner : rest;
   const right = isRight ? rest : corner;
-  const tear = { left, right, unitStrength: between(chance, 0.6, 1.4), bond: between(chance, 0.6, 1) };
+  const tear = {
+    left,
+    right,
+    unitStrength: between(chance, 0.6, 1.4),
+    bond: between(chance, 0.6, 1),
+    reach: length * 1.2,
+  };
   const parting = weakestPath(panel, survey.wall.joint, x, tear);
   if (parting === null) return;
   tearApart(draft, panel, parting, left, right);

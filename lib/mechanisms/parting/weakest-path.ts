@@ -23,6 +23,8 @@ export interface Tear {
   readonly unitStrength: number;
   /** Share of the published bond that the mortar has. */
   readonly bond: number;
+  /** How far to either side of its foot it may run, mm; without it as far as the wall. */
+  readonly reach?: Mm;
 }
 
 /** A joint gives this much before it bears, mm. */
@@ -50,7 +52,9 @@ interface Node {
 export function weakestPath(survey: PanelSurvey, joint: Mm, startX: Mm, tear: Tear): Parting | null {
   const rows = rowsOf(survey);
   const top = (rows[rows.length - 1]?.[0]?.unit.y ?? 0) + (rows[rows.length - 1]?.[0]?.unit.height ?? 0);
-  const levels = levelsOf(rows, survey, joint);
+  const levels = levelsOf(rows, survey, joint).map((nodes) =>
+    nodes.filter(({ x }) => Math.abs(x - startX) <= (tear.reach ?? Number.POSITIVE_INFINITY)),
+  );
   const start = nearest(levels[0] ?? [], startX);
   if (start === null) return null;
   start.cost = 0;

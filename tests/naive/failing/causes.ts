@@ -41,11 +41,12 @@ export function naiveAllowed(failing: FailingWall): readonly string[] {
   const middleDown = ends.middle < ends.left - 1 && ends.middle < ends.right - 1;
 
   const isOver = (line: Line) =>
-    wall.openings.some(({ panel, x, y, width, height }) => {
+    wall.openings.some(({ id, panel, x, y, width, height }) => {
       const head = y + height;
       const up = average(line.pieces.filter(({ kind }) => kind === 'bed').map(({ v }) => v));
       const along = average(line.pieces.filter(({ kind }) => kind !== 'bed').map(({ u }) => u));
       return (
+        wall.supports.some((each) => each.opening === id && state.supports.has(each.id)) &&
         panel === line.panel &&
         line.low > head - wall.gauge / 2 &&
         line.low < head + 3.5 * wall.gauge &&
