@@ -97,6 +97,7 @@ describe('one place for one thing', () => {
       'app/request/address.ts',
       'app/request/peer-address.ts',
       'app/search/search-room.tsx',
+      'app/walls/[code]/site-answers.ts',
       'components/hand-in/hand-in.ts',
       'components/lesson/questions-slot.tsx',
       'components/ui/send-fields.ts',

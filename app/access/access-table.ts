@@ -118,6 +118,8 @@ export const ACCESS = {
   'GET /api/work/[work]/places/[place]/[picture]': 'learner',
   'POST /api/attempts': 'learner',
   'GET /api/attempts/[attempt]/walls/[place]': 'learner',
+  'GET /api/attempts/[attempt]/walls/[place]/look': 'learner',
+  'POST /api/attempts/[attempt]/walls/[place]/uses': 'learner',
 
   // Handing in.
   'POST /api/hand-in': 'learner',

@@ -6,7 +6,7 @@ import type { WallToRead } from '../../lib/wall-page/wall-to-read';
 
 export interface RoomWall {
   readonly place: number;
-  /** A WallToRead as JSON, in the page for one wall only; null where it is fetched later. */
+  /** A WallToRead as JSON, in the page for one wall at most; null where it is fetched later. */
   readonly laid: string | null;
   /** Hash of the wall that was given. */
   readonly fingerprint: string;
@@ -20,13 +20,15 @@ const PAUSE_MS = 3_000;
 const RETRY_MS = 5_000;
 
 /**
- * The walls of an attempt that are on this device, by place. The page brings one of them; the others are fetched one
- * by one, first the one that is `wanted`, so that the work goes on without a network.
+ * The walls of an attempt that are on this device, by place. The page may bring one of them; the others are fetched one
+ * by one, first the one that is `wanted`; `all`, so that the work goes on without a network.
  */
 export function useWalls(
   attempt: string,
   walls: readonly RoomWall[],
   wanted: number | null,
+  /** Whether every wall is to be on this device; else only those that were opened. */
+  all: boolean,
 ): ReadonlyMap<number, WallToRead> {
   const [fetched, setFetched] = useState<ReadonlyMap<number, WallToRead>>(
     () => new Map(walls.flatMap(({ place, laid }) => (laid === null ? [] : [[place, parseLaid(laid)]]))),
@@ -34,7 +36,7 @@ export function useWalls(
   const [tries, setTries] = useState(0);
   const missing = walls.map(({ place }) => place).filter((place) => !fetched.has(place));
   const isWanted = wanted !== null && missing.includes(wanted);
-  const next = isWanted ? wanted : missing[0];
+  const next = isWanted ? wanted : all ? missing[0] : undefined;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another try is what `tries` is for
   useEffect(() => {

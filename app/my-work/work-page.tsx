@@ -29,7 +29,9 @@ export async function WorkPage(props: {
   const { work, open, result } = seen;
   // A wall by itself is shown with its result; before that there is nothing to show of it.
   const place = result ? props.place : null;
-  const walls = open?.walls.flatMap((wall) => roomWall(wall, wall.place === (props.place ?? 1)));
+  const walls = open?.walls.flatMap((wall) =>
+    roomWall(wall, work.spec.offline, wall.place === (props.place ?? 1)),
+  );
   const gone = open !== null && walls?.length !== open.walls.length;
   return (
     <div className={open || place !== null ? styles.room : styles.page}>
@@ -48,6 +50,7 @@ export async function WorkPage(props: {
           attempt={open.attempt.id}
           learner={person.learnerId}
           walls={walls}
+          offline={work.spec.offline}
           openingsUp={work.spec.openingsUp}
           endsAt={open.endsAt}
           first={props.place}
@@ -67,11 +70,15 @@ export async function WorkPage(props: {
   );
 }
 
-/** One wall is laid for the page; the page fetches the others. None where this site cannot read the code. */
-function roomWall({ place, code, fingerprint }: AttemptWall, isFirst: boolean): readonly RoomWall[] {
+/** One wall is laid for the page; the page fetches the others, and all that the site draws. None where this site cannot read the code. */
+function roomWall(
+  { place, code, fingerprint }: AttemptWall,
+  offline: boolean,
+  isFirst: boolean,
+): readonly RoomWall[] {
   const brief = briefOfCode(code);
   if (!brief) return [];
-  const laid = isFirst ? JSON.stringify(layForSetWork(brief)) : null;
+  const laid = isFirst && offline ? JSON.stringify(layForSetWork(brief)) : null;
   return [{ place, fingerprint, laid, kind: KIND_TITLES[brief.kind] }];
 }
 

@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { type ReactNode, useEffect, useRef, useState, useSyncExternalStore } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import { AttemptWalls } from '../../components/hand-in/attempt-walls';
 import { HandInStatus } from '../../components/hand-in/hand-in-status';
 import { answerNow, keepAnswer, nameOfWall, reopenWall } from '../../components/hand-in/kept-answers';
@@ -9,6 +9,7 @@ import { useOutbox } from '../../components/hand-in/use-outbox';
 import { When } from '../../components/time/when';
 import { fingerprintOf } from '../../lib/wall/print';
 import type { HandedWork } from '../walls/[code]/set-work';
+import { siteAnswers } from '../walls/[code]/site-answers';
 import { fetchForReading } from '../walls/[code]/use-wall-room';
 import { WallRoom } from '../walls/[code]/wall-room';
 import styles from './my-work.module.css';
@@ -22,6 +23,8 @@ export function WorkRoom(props: {
   readonly attempt: string;
   readonly learner: string;
   readonly walls: readonly RoomWall[];
+  /** The walls come to the device whole, all of them. */
+  readonly offline: boolean;
   readonly openingsUp: number | null;
   /** When the time limit is over, ms; null without one. */
   readonly endsAt: number | null;
@@ -30,7 +33,7 @@ export function WorkRoom(props: {
   /** What the work is, above the list. */
   readonly children: ReactNode;
 }) {
-  const { attempt, learner, walls, openingsUp, endsAt, first, children } = props;
+  const { attempt, learner, walls, offline, openingsUp, endsAt, first, children } = props;
   const outbox = useOutbox(attempt, learner);
   const router = useRouter();
   const top = useRef<HTMLHeadingElement>(null);
@@ -39,17 +42,23 @@ export function WorkRoom(props: {
   const { handIn } = outbox;
   const isOpen = handIn === null || handIn?.state === 'refused';
   const wall = (isOpen && walls.find((each) => each.place === place)) || null;
-  const fetched = useWalls(attempt, walls, wall?.place ?? null);
+  const fetched = useWalls(attempt, walls, wall?.place ?? null, offline);
   const laid = wall && fetched.get(wall.place);
+  const look = laid?.look;
+  const site = useMemo(
+    () => (look && place !== null ? siteAnswers(`/api/attempts/${attempt}/walls/${place}`, look) : undefined),
+    [attempt, place, look],
+  );
   const fingerprintFor = ({ place, fingerprint }: RoomWall) => {
     const shown = fetched.get(place);
-    return shown ? fingerprintOf(shown.wall) : fingerprint;
+    // A wall that the site draws is not here to be printed.
+    return shown && !shown.look ? fingerprintOf(shown.wall) : fingerprint;
   };
 
   // So that a wall opened later without a network has all it needs.
   useEffect(() => {
-    void fetchForReading().catch(() => undefined);
-  }, []);
+    void fetchForReading(offline).catch(() => undefined);
+  }, [offline]);
   const isReceived = handIn?.state === 'received';
   useEffect(() => {
     // The page then shows what the site says of it, such as results that show at once.
@@ -99,7 +108,7 @@ export function WorkRoom(props: {
           addressOf={addressOf}
           onChange={change}
           onHandIn={handAllIn}
-          onDevice={fetched.size}
+          onDevice={offline ? fetched.size : null}
         />
       )}
       {wall && (
@@ -117,6 +126,7 @@ export function WorkRoom(props: {
               setWork={{
                 keptAs: nameOfWall(attempt, wall.place),
                 openingsUp,
+                site,
                 onHandIn: (work) => finish(wall, work),
                 rows: null,
               }}

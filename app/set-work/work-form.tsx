@@ -58,6 +58,23 @@ export function WorkForm(props: {
           { value: 'each', label: 'Walls of their own for each learner' },
         ]}
       />
+      <ChoiceField
+        name="offline"
+        label="How the walls come to learners"
+        chosen={[spec.offline ? 'device' : 'site']}
+        choices={[
+          {
+            value: 'site',
+            label:
+              'For a test: the site draws each look and answers each instrument. It needs a network, and each use is recorded',
+          },
+          {
+            value: 'device',
+            label:
+              'For practice: may be done offline. The whole wall is on the device, and somebody who can read the page’s code can find the faults in it',
+          },
+        ]}
+      />
       <TimesFields opensAt={start.opensAt} dueAt={start.dueAt} days={start.days} />
       <Disclosure
         title="What the walls are about"

@@ -1,4 +1,4 @@
-import type { DrawnMark } from '../../components/wall/wall-drawing';
+import type { DrawnMark } from '../../components/wall/wall-drawing-props';
 import type { Mark } from '../../components/wall-page/work-state';
 import type { FindingDimension } from '../../lib/views/pointing/finding-dimension';
 import type { Part } from '../../lib/wall/parts';

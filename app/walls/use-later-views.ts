@@ -1,5 +1,7 @@
 'use client';
 
+import type { AskedOfSite } from '../../components/asked/asked-of-site';
+import type { Drawing } from '../../lib/drawing/shape';
 import { type Draw, drawFront } from '../../lib/views/front/draw-front';
 import type { View } from '../../lib/views/view';
 import { useFirstInteraction } from './use-first-interaction';
@@ -8,7 +10,7 @@ import { type Lazy, useLazy } from './use-lazy';
 const FRONT: View = { kind: 'front' };
 
 export interface LaterViews {
-  readonly draw: Draw;
+  readonly draw: Draw | AskedOfSite<Drawing>;
   /** The view on the screen: the front until the one asked for can be drawn. */
   readonly view: View;
   /** What draws the view asked for, while it is on its way; null once it is here. */
@@ -18,10 +20,15 @@ export interface LaterViews {
 /** What draws every view but the front. */
 export const loadViews = () => import('../../lib/views/draw-view').then(({ drawingOf }) => drawingOf);
 
-/** The front is drawn at once. What draws the other views is fetched at the reader's first interaction, or when one is asked for. */
-export function useLaterViews(asked: View): LaterViews {
+/**
+ * The front is drawn at once. What draws the other views is fetched at the reader's first interaction, or when one is asked for; where the
+ * `site` draws, it never is.
+ */
+export function useLaterViews(asked: View, site: AskedOfSite<Drawing> | null = null): LaterViews {
   const isFront = asked.kind === 'front';
-  const views = useLazy(loadViews, useFirstInteraction() || !isFront);
+  const isWanted = useFirstInteraction() || !isFront;
+  const views = useLazy(loadViews, site === null && isWanted);
+  if (site !== null) return { draw: site, view: asked, loading: null };
   const loading = isFront || views.loaded !== null ? null : views;
   // The front goes on being drawn by the same function: with another one the keyboard would lose its place on it.
   const draw = isFront ? drawFront : (views.loaded ?? drawFront);

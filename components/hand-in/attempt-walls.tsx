@@ -24,8 +24,8 @@ export function AttemptWalls(props: {
   /** To change a wall that is done. */
   readonly onChange: (place: number) => void;
   readonly onHandIn: () => void;
-  /** How many of the walls are on this device. */
-  readonly onDevice: number;
+  /** How many of the walls are on this device; null where the site draws them. */
+  readonly onDevice: number | null;
 }) {
   const { attempt, walls, addressOf, onChange, onHandIn, onDevice } = props;
   const [states, setStates] = useState<readonly WallState[]>();
@@ -99,9 +99,11 @@ export function AttemptWalls(props: {
       </div>
       <p>
         Nothing is handed in yet. Each step is saved on this device.{' '}
-        {onDevice < walls.length
-          ? `Stay on the network for a moment: ${onDevice} of ${walls.length} walls are on this device so far.`
-          : 'You can go on without a network as long as this page stays open.'}
+        {onDevice === null
+          ? 'The walls of this work are drawn by the site: looking and measuring need a network. What you have done stays without one.'
+          : onDevice < walls.length
+            ? `Stay on the network for a moment: ${onDevice} of ${walls.length} walls are on this device so far.`
+            : 'You can go on without a network as long as this page stays open.'}
       </p>
     </>
   );

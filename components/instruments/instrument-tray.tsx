@@ -6,6 +6,9 @@ import { INSTRUMENT, instrumentsFor } from '../../lib/instruments/instrument-lis
 import type { Reading } from '../../lib/instruments/reading';
 import type { LengthSystem } from '../../lib/units';
 import type { PartKind } from '../../lib/wall/part-id';
+import { AskedNotice } from '../asked/asked-notice';
+import type { AskedOfSite } from '../asked/asked-of-site';
+import { useAsked } from '../asked/use-asked';
 import { Options } from '../ui/options';
 import { formatReading, formatRest } from './format-reading';
 import { InstrumentPicture } from './instrument-picture';
@@ -18,6 +21,11 @@ export interface Turn {
   readonly from: string | null;
 }
 
+/** How the site is asked what an instrument reads. */
+export function readingQuestion(used: InstrumentId, part: string, turn: Turn): string {
+  return JSON.stringify({ used, part, ...turn });
+}
+
 /**
  * Chooses an instrument, holds it to the part picked, and notes what it reads. Keep it in place while parts are picked, with the same key: the
  * instrument and the first of two points stay in hand.
@@ -26,7 +34,10 @@ export function InstrumentTray(props: {
   readonly part: string;
   readonly partKind: PartKind;
   readonly partName: string;
-  readonly read: (instrument: InstrumentId, turn: Turn) => readonly Reading[];
+  /** Reads here, or is asked of the site by `readingQuestion`. */
+  readonly read:
+    | ((instrument: InstrumentId, turn: Turn) => readonly Reading[])
+    | AskedOfSite<readonly Reading[]>;
   readonly notebook: readonly Reading[];
   readonly onNote: (reading: Reading) => void;
   readonly system: LengthSystem;
@@ -43,7 +54,13 @@ export function InstrumentTray(props: {
   const instrument = INSTRUMENT[id];
   const takesTwo = instrument.between.includes(partKind);
   const from = takesTwo && start !== null && start.part !== part ? start : null;
-  const readings = read(id, { turned: id === 'spirit-level' && turned, from: from?.part ?? null });
+  const turn = { turned: id === 'spirit-level' && turned, from: from?.part ?? null };
+  const isHere = typeof read === 'function';
+  // What does not fit is not held to the part.
+  const fitting = (from === null ? instrument.on : instrument.between).includes(partKind);
+  const asked = useAsked(isHere ? null : read, isHere || !fitting ? null : readingQuestion(id, part, turn));
+  const isMissing = !isHere && fitting && asked.answer === null;
+  const readings = isHere ? read(id, turn) : (asked.answer ?? []);
   const reading = readings.find((each) => each.what === what) ?? readings[0] ?? null;
   const noted =
     reading === null
@@ -59,7 +76,9 @@ export function InstrumentTray(props: {
       <div className={`stack tight ${styles.shown}`}>
         <InstrumentPicture instrument={id} {...{ reading, system }} />
         <output className={styles.value} aria-label="Reading" aria-live="polite">
-          {reading === null ? (
+          {isMissing ? (
+            <AskedNotice what="This reading" failed={asked.failed} onAgain={asked.again} />
+          ) : reading === null ? (
             <span className={styles.what}>{whyNot(instrument, partKind)}</span>
           ) : (
             <>

@@ -12,7 +12,8 @@ import type { ViewChoice } from '../../lib/wall-page/view-choices';
 import { type Choice, ChoiceBar } from '../ui/choice-bar';
 import { useViewSettings, type ViewSettings } from '../wall/use-view-settings';
 import { CourseControl, CutControl, DistanceControl, SunControl } from '../wall/view-controls';
-import { type DrawnMark, WallDrawing } from '../wall/wall-drawing';
+import { WallDrawing } from '../wall/wall-drawing';
+import type { DrawnMark } from '../wall/wall-drawing-props';
 import { WallList } from '../wall/wall-list';
 import styles from './wall-stage.module.css';
 

@@ -1,15 +1,15 @@
 'use client';
 
-import { type KeyboardEvent, useContext, useId, useMemo, useState } from 'react';
+import { type KeyboardEvent, useId, useMemo, useState } from 'react';
 import type { LengthSystem } from '../../lib/units';
 import { unitMeasures } from '../../lib/views/pointing/part-measures';
 import { type Layer, type TargetRow, targetRows } from '../../lib/views/pointing/targets';
 import type { View } from '../../lib/views/view';
-import type { Distance } from '../../lib/views/viewing-conditions';
+import { type Distance, UP_CLOSE } from '../../lib/views/viewing-conditions';
 import type { SurveyedWall } from '../../lib/wall/surveyed';
-import { DrawContext } from './draw-context';
-import { useSame } from './use-same';
-import type { DrawnMark } from './wall-drawing';
+import { AskedNotice } from '../asked/asked-notice';
+import { useLook } from './looks/use-look';
+import type { DrawnMark } from './wall-drawing-props';
 import styles from './wall-list.module.css';
 
 /** The same parts as the drawing of a view, row by row: each with what a rule laid on it reads, each a button. */
@@ -26,16 +26,18 @@ export function WallList(props: {
   readonly onPick: ((part: string) => void) | undefined;
 }) {
   const { surveyed, view, marks, selected, layer, system, label, distance, onPick } = props;
-  const draw = useContext(DrawContext);
-  const shown = useSame(view);
+  const { seen, tells, missing } = useLook(surveyed, view, system, UP_CLOSE);
   const rows = useMemo(
-    () => targetRows(surveyed, shown, draw(surveyed, shown, system), layer, system, distance),
-    [draw, surveyed, shown, layer, system, distance],
+    () =>
+      seen === null
+        ? []
+        : targetRows(surveyed, seen.view, seen.drawing, layer, system, tells ? distance : 'nothing'),
+    [seen, surveyed, layer, system, distance, tells],
   );
   // Nobody lays a rule on a unit from six metres.
   const measures = useMemo(
-    () => (distance === 'near' ? unitMeasures(surveyed, system) : new Map<string, string>()),
-    [surveyed, system, distance],
+    () => (tells && distance === 'near' ? unitMeasures(surveyed, system) : new Map<string, string>()),
+    [tells, surveyed, system, distance],
   );
   const [kept, keep] = useState({ row: '', selected });
   const [reached, reach] = useState<string | null>(null);
@@ -46,6 +48,7 @@ export function WallList(props: {
   const at = Math.max(0, ofSelected >= 0 && (kept.selected !== selected || goneTo < 0) ? ofSelected : goneTo);
   const row = rows[at];
   const go = (key: string | undefined) => keep({ row: key ?? '', selected });
+  if (missing) return <AskedNotice what="This look" failed={missing.failed} onAgain={missing.again} />;
   if (row === undefined) return <p>Nothing to list here.</p>;
   // One stop of the keyboard for the row, as for the wall as a drawing; arrows move along it.
   const places = row.targets.map(({ part }) => part);

@@ -20,6 +20,7 @@ export function workFor(need: Need, last: LastSet): SetWorkSpec {
     difficulty: need.kind === 'missed' ? Math.max(1, last.difficulty - 1) : last.difficulty,
     walls: WALLS,
     sameForAll: false,
+    offline: true,
     openingsUp: null,
     minutes: null,
     lessons: [],

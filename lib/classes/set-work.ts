@@ -13,6 +13,11 @@ export interface SetWorkSpec {
   readonly rules: Brief['rules'];
   /** True: everyone gets the same walls. False: a wall each, matched. */
   readonly sameForAll: boolean;
+  /**
+   * True: each wall goes to the device whole, so that the work goes on without a network; its measures can then be read out of the page.
+   * False: the site draws what is looked at and answers each instrument.
+   */
+  readonly offline: boolean;
   /** Units a learner may lift off each wall; null: as many as the wall itself allows. */
   readonly openingsUp: number | null;
   /** Minutes from opening the work, before a learner's own time factor; null (the default): no time limit. */

@@ -31,6 +31,6 @@ export function scaleBar(
         thin: true,
       }),
     ],
-    label: { at: [x + long + high, y + high / 2], text: chosen?.text ?? '', anchor: 'start' },
+    label: { at: [x + long + high, y + high / 2], text: chosen?.text ?? '', anchor: 'start', ofLook: true },
   };
 }

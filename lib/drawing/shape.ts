@@ -50,6 +50,8 @@ export interface Label {
   readonly strong?: boolean;
   /** Stands on a plate of paper, for text over a drawing. */
   readonly plate?: boolean;
+  /** Says which look this is, or its scale, and nothing of the work. No other label goes to the learner of a test. */
+  readonly ofLook?: true;
   /** Written on paper that is drawn: this large on the sheet, mm, but never smaller than other texts; dark by night too. */
   readonly written?: Mm;
 }

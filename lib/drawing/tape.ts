@@ -24,6 +24,7 @@ export function alongTape(x: Mm, long: Mm, y: Mm, system: LengthSystem): Pieces 
       at: [x + mark * step, y - WIDE],
       rise: -0.85,
       text: `${mark * unit}`,
+      ofLook: true,
       anchor: 'middle',
       room: step * each * 0.9,
     })),
@@ -41,6 +42,7 @@ export function upTape(x: Mm, high: Mm, system: LengthSystem): Pieces {
     labels: numbered(high, system).map((mark) => ({
       at: [x - WIDE - 24, mark * step],
       text: `${mark * unit}`,
+      ofLook: true,
       anchor: 'end',
       room: step * each,
     })),

@@ -1,6 +1,7 @@
 import { isShown } from '../classes/release';
 import type { Store } from './database';
 import { handedWalls } from './hand-in-record';
+import { usesOf } from './instrument-uses';
 import { learnerSessions } from './learner-sessions';
 import type { AttemptTable, SetWorkTable } from './schema';
 
@@ -59,6 +60,7 @@ export async function learnerData(
         started: isoOf(attempt.started_at),
         handedIn: attempt.handed_in_at === null ? null : isoOf(attempt.handed_in_at),
         late: attempt.late === 1,
+        used: (await usesOf({ db }, attempt.id)).map(({ at: time, ...use }) => ({ ...use, at: isoOf(time) })),
         ...(mayBeSeen(attempt, at)
           ? { walls: await wallsOf(db, attempt.id), ...(await judgementsOf(db, attempt.id, isoOf)) }
           : // Codes and judgements would give away the key.

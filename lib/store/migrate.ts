@@ -4,6 +4,7 @@ import { guardAppendOnly } from './migrations/append-only';
 import { makeDrawnForms } from './migrations/drawn-forms';
 import { makeFirstTables } from './migrations/first-tables';
 import { guardAttempts } from './migrations/forward-only';
+import { makeInstrumentUses } from './migrations/instrument-uses';
 import { indexScores } from './migrations/mark-book';
 import { makeNamesSafe } from './migrations/safe-names';
 import { makeSecondStep } from './migrations/second-step';
@@ -22,6 +23,7 @@ const MIGRATIONS: readonly Migration[] = [
   { name: 'second step of signing in', run: makeSecondStep },
   { name: 'forms drawn ahead', run: makeDrawnForms },
   { name: 'names that are safe', run: makeNamesSafe },
+  { name: 'uses of instruments', run: makeInstrumentUses },
 ];
 
 export const SCHEMA_NUMBER = MIGRATIONS.length;

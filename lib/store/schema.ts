@@ -130,6 +130,17 @@ export interface AttemptWallTable {
   spent_ms: number;
 }
 
+/** One use of an instrument, or one unit lifted, on a wall that the site draws. Parts by the names of the bare wall. */
+export interface InstrumentUseTable {
+  id: Fixed<string>;
+  attempt_id: Fixed<string>;
+  place: Fixed<number>;
+  /** 'lift', or the id of an instrument. */
+  used: Fixed<string>;
+  part: Fixed<string>;
+  at: Fixed<Ms>;
+}
+
 /** Never changed: a marking again adds the next version. */
 export interface ResultVersionTable {
   attempt_id: Fixed<string>;
@@ -204,6 +215,7 @@ export interface Tables {
   deleted_work: DeletedWorkTable;
   attempt: AttemptTable;
   attempt_wall: AttemptWallTable;
+  instrument_use: InstrumentUseTable;
   result_version: ResultVersionTable;
   override_mark: OverrideMarkTable;
   comment: CommentTable;

@@ -25,6 +25,8 @@ const spec = z.object({
   difficulty: z.number(),
   rules: z.enum(RULE_SETS),
   sameForAll: z.boolean(),
+  // Older works gave their walls out whole, and go on doing so.
+  offline: z.boolean().default(true),
   openingsUp: z.number().nullable(),
   minutes: z.number().nullable().default(null),
   lessons: z.array(z.string()),
@@ -38,6 +40,7 @@ interface Columns {
   readonly spec: KeptSpec;
   readonly 'spec: walls': Pick<KeptSpec, 'walls' | 'sameForAll' | 'passMark'>;
   readonly 'spec: minutes': Pick<KeptSpec, 'minutes'>;
+  readonly 'spec: offline': Pick<KeptSpec, 'offline' | 'openingsUp'>;
   readonly marks: readonly RawMark[];
   readonly readings: readonly unknown[];
   readonly opened: readonly string[];
@@ -49,6 +52,7 @@ const COLUMNS: { readonly [C in keyof Columns]: z.ZodType<Columns[C]> } = {
   spec,
   'spec: walls': spec.pick({ walls: true, sameForAll: true, passMark: true }),
   'spec: minutes': spec.pick({ minutes: true }),
+  'spec: offline': spec.pick({ offline: true, openingsUp: true }),
   marks: marksSchema,
   readings: z.array(z.unknown()),
   opened: z.array(z.string()),

@@ -48,6 +48,24 @@ export function parseView(wall: Wall, text: string): View {
   }
 }
 
+/** The text that parseView reads a view from. */
+export function viewText(view: View): string {
+  switch (view.kind) {
+    case 'side-section':
+      return `${view.kind}:${view.panel},${view.x}`;
+    case 'above':
+      return `${view.kind}:${view.panel},${view.course}`;
+    case 'section':
+      return view.support === undefined ? view.kind : `${view.kind}:${view.support}`;
+    case 'below':
+      return `${view.kind}:${view.at}`;
+    case 'behind':
+      return `${view.kind}:${view.unit}`;
+    default:
+      return view.kind;
+  }
+}
+
 /** `A,1200`: a panel, and a number on it. */
 function parsePlace(
   wall: Wall,

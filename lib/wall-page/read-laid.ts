@@ -2,6 +2,7 @@ import { DIFFICULTIES } from '../generate/brief';
 import { TOPICS } from '../generate/topics';
 import { hasFields, isRecord, readJson } from '../json/read-json';
 import { RULE_SETS } from '../limits/limit';
+import { isLook } from '../site-drawn/sent-look';
 import { WALL_VERSION, type Wall } from '../wall/model';
 import type { WallToRead } from './wall-to-read';
 
@@ -30,7 +31,8 @@ export function parseLaid(text: string): WallToRead {
   if (topic === undefined || rules === undefined) throw new TypeError('this wall has no topic or no rules');
   // A wall kept on a device since before it was sent has none: nobody is then told where to begin.
   const difficulty = typeof loose.difficulty === 'number' ? loose.difficulty : HARDEST;
-  return { code, wall, topic, difficulty, rules, rulesTitle, nextHref };
+  const laid = { code, wall, topic, difficulty, rules, rulesTitle, nextHref };
+  return isLook(loose.look) ? { ...laid, look: loose.look } : laid;
 }
 
 /** Its lists are not gone through: the site laid it, and a fingerprint goes with it. */

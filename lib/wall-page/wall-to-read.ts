@@ -4,6 +4,8 @@ import type { Topic } from '../generate/topics';
 import { codeOf } from '../generate/wall-code';
 import type { RuleSetId } from '../limits/limit';
 import { ruleSetTitle } from '../limits/limits';
+import type { SentLook } from '../site-drawn/sent-look';
+import type { SiteWall } from '../site-drawn/site-wall';
 import type { Wall } from '../wall/model';
 
 /** What a wall page is given. Plain data: the server lays the wall, by whatever engine its code names, and the browser need not fetch what lays walls. */
@@ -14,6 +16,8 @@ export interface WallToRead {
   readonly difficulty: number;
   readonly rules: RuleSetId;
   readonly rulesTitle: string;
+  /** Where the site draws the wall: its first look. The wall is then a bare one, whose measures say nothing. */
+  readonly look?: SentLook;
   /** Address of the next wall of the same brief. */
   readonly nextHref: string;
 }
@@ -33,6 +37,23 @@ export function wallToRead(brief: Brief): WallToRead {
 /** A wall of set work, without its code: whoever has the code can open the wall by itself, and see its key. */
 export function layForSetWork(brief: Brief): WallToRead {
   return { ...wallToRead(brief), code: '', nextHref: '' };
+}
+
+/**
+ * A wall of set work that the site draws: the bare wall and the look from in front. Its topic stays hidden too, since it says which faults
+ * there can be.
+ */
+export function layToDraw(brief: Brief, { bare }: SiteWall, look: SentLook): WallToRead {
+  return {
+    code: '',
+    wall: bare.wall,
+    topic: 'mixed',
+    difficulty: brief.difficulty,
+    rules: brief.rules,
+    rulesTitle: ruleSetTitle(brief.rules),
+    nextHref: '',
+    look,
+  };
 }
 
 /** The code of the next wall of the same kind: the seed after this one, laid by today's engine. */

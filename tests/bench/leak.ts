@@ -1,6 +1,13 @@
 import { formFor } from '../../lib/classes/forms';
 import { templateOf } from '../../lib/classes/templates';
 import { WALL_PROBE } from '../../lib/exercise/wall-probe';
+import type { Brief } from '../../lib/generate/brief';
+import { layWall } from '../../lib/generate/generate';
+import { TOPIC_TITLES, topicOf } from '../../lib/generate/topics';
+import { inspect } from '../../lib/inspect/inspect';
+import { mostTold, mutualInformation } from './leak/mutual-information';
+import { traitsIn } from './leak/read-all';
+import { sentOfPractice, sentOfTest } from './leak/what-is-sent';
 
 const LEARNERS = 1000;
 /** Upper 1 % points of chi-square by degrees of freedom: NIST/SEMATECH e-Handbook of Statistical Methods, table 1.3.6.7.4. */
@@ -15,7 +22,7 @@ interface Wall {
  * What one learner's form of the fair test tells of another's, and what a wall's kind and place tell of what is in it: mutual
  * information in bits beside what chance alone gives in 99 of 100 runs (G-test: χ² ÷ 2 N ln 2).
  */
-export function run([count]: readonly string[]): void {
+export function run([count, read]: readonly string[]): void {
   const { spec } = templateOf('fair-test');
   const forms: readonly (readonly Wall[])[] = Array.from(
     { length: Number(count ?? LEARNERS) },
@@ -56,6 +63,54 @@ export function run([count]: readonly string[]): void {
     9,
     forms.map((form, at) => [soundIn(form), soundIn(forms[(at + 1) % forms.length] ?? [])]),
   );
+  readPages(Number(read ?? LEARNERS_READ));
+}
+
+/** Walls that somebody reads all of: a page is drawn look by look. */
+const LEARNERS_READ = 50;
+
+/**
+ * What a script finds that reads all that the page of a test receives, but for the lines of its drawings, and uses no instrument; then the
+ * same of practice, whose page holds the whole wall, to show that the script can read.
+ */
+function readPages(learners: number): void {
+  const { spec } = templateOf('fair-test');
+  const briefs = Array.from({ length: learners }, (_, learner) =>
+    formFor(spec, 'leak', { learner: String(learner), attempt: 1 }, WALL_PROBE),
+  ).flat();
+  const families = briefs.map((brief) =>
+    [
+      ...new Set(inspect(layWall(brief), brief.rules).map(({ check }) => TOPIC_TITLES[topicOf(check)])),
+    ].sort(),
+  );
+  const all = [...new Set(families.flat())].sort();
+  const read = (sent: (brief: Brief) => unknown) => briefs.map((brief) => traitsIn(sent(brief)));
+  for (const [page, traits] of [
+    ['a test’s page', read(sentOfTest)],
+    ['a page of practice', read(sentOfPractice)],
+  ] as const) {
+    process.stdout.write(
+      `\nread out of ${page}, ${briefs.length} walls: the most that one trait tells, bits\n`,
+    );
+    tell(
+      'sound or not',
+      traits,
+      families.map((each) => each.length > 0),
+    );
+    for (const family of all)
+      tell(
+        family,
+        traits,
+        families.map((each) => each.includes(family)),
+      );
+  }
+}
+
+function tell(what: string, traits: Parameters<typeof mostTold>[0], of: readonly boolean[]): void {
+  const { trait, bits, chance } = mostTold(traits, of);
+  process.stdout.write(
+    `${what}: ${bits.toFixed(4)}, chance up to ${chance.toFixed(4)}${bits > chance ? `  LEAK by ${trait}` : ''}\n`,
+  );
 }
 
 function print(what: string, freedom: number, pairs: readonly (readonly [unknown, unknown])[]): void {
@@ -64,22 +119,4 @@ function print(what: string, freedom: number, pairs: readonly (readonly [unknown
   process.stdout.write(
     `${what}: ${bits.toFixed(5)} bits, chance up to ${chance.toFixed(5)}${bits > chance ? '  LEAK' : ''}\n`,
   );
-}
-
-/** Bits that one of a pair tells of the other, from their counts. */
-function mutualInformation(pairs: readonly (readonly [unknown, unknown])[]): number {
-  const shares = (texts: readonly string[]) => {
-    const counts = new Map<string, number>();
-    for (const text of texts) counts.set(text, (counts.get(text) ?? 0) + 1 / texts.length);
-    return counts;
-  };
-  const first = shares(pairs.map(([a]) => String(a)));
-  const second = shares(pairs.map(([, b]) => String(b)));
-  const both = shares(pairs.map(([a, b]) => `${a}\n${b}`));
-  let bits = 0;
-  for (const [key, share] of both) {
-    const [a = '', b = ''] = key.split('\n');
-    bits += share * Math.log2(share / ((first.get(a) ?? 1) * (second.get(b) ?? 1)));
-  }
-  return bits;
 }

@@ -29,6 +29,7 @@ export const WORK = {
   difficulty: '1',
   rules: 'canada',
   same: 'each',
+  offline: 'device',
   openingsUp: '',
   minutes: '',
   lessons: [],

@@ -217,6 +217,7 @@ describe('the key', () => {
       difficulty: '2',
       rules: 'canada',
       same: 'each',
+      offline: 'device',
       ...{ openingsUp: '', minutes: '', lessons: [], questionTopics: [], opensAt: '', dueAt: '' },
       ...{ zone: 'UTC', grace: '0', attempts: '1', release: 'by hand' },
       ...{ pass: false, passShare: '', passMethod: '', passPerson: '', passDate: '' },

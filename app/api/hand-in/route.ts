@@ -8,9 +8,12 @@ import {
   takeHandIn,
   writeHandIn,
 } from '../../../lib/store/hand-in';
+import { isSiteDrawn } from '../../../lib/store/instrument-uses';
+import type { Receipt } from '../../../lib/store/receipt';
 import { guarded } from '../../access/guard';
 import { Refusal } from '../../request/refusal';
 import { gradeWalls } from '../../server/grade-walls';
+import { meantWall } from '../../server/meant-walls';
 
 const STATUS: Readonly<Record<HandInRefusal, 404 | 409 | 422>> = {
   'not found': 404,
@@ -74,11 +77,11 @@ export const POST = guarded(
     try {
       const handIn = { attempt, key, walls, at, learner: person.learnerId };
       const taken = await takeHandIn(store, handIn);
-      const receipt =
-        taken.kind === 'earlier'
-          ? taken.receipt
-          : await writeHandIn(store, handIn, taken, gradeWalls(taken.walls));
-      return Response.json({ ok: true, ...receipt }, { status: receipt.replay ? 200 : 201 });
+      if (taken.kind === 'earlier') return receiptAnswer(taken.receipt);
+      const isDrawn = await isSiteDrawn(store, attempt);
+      const meant = isDrawn ? { ...taken, walls: taken.walls.map(meantWall) } : taken;
+      const receipt = await writeHandIn(store, handIn, meant, gradeWalls(meant.walls));
+      return receiptAnswer(receipt);
     } catch (error) {
       if (error instanceof HandInError) return refused(error);
       if (error instanceof GradingError) throw new Refusal(422, error.message);
@@ -87,6 +90,10 @@ export const POST = guarded(
   },
   { mostBytes: MOST_HAND_IN_BYTES },
 );
+
+function receiptAnswer(receipt: Receipt): Response {
+  return Response.json({ ok: true, ...receipt }, { status: receipt.replay ? 200 : 201 });
+}
 
 /** With the receipt of the hand-in that counts, where one was taken before. */
 function refused({ refusal, message, earlier }: HandInError): Response {

@@ -8,7 +8,7 @@ import { BuildSlider } from '../../../components/drills/build/build-slider';
 import { LiftSteps } from '../../../components/drills/build/lift-steps';
 import { LengthChoice, useLengthSystem } from '../../../components/forms/length-choice';
 import { Caution } from '../../../components/ui/caution';
-import { DrawContext } from '../../../components/wall/draw-context';
+import { DrawContext } from '../../../components/wall/looks/draw-context';
 import { useViewSettings } from '../../../components/wall/use-view-settings';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { Controls, Places } from '../../../components/wall-page/wall-stage';

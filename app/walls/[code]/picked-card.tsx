@@ -16,10 +16,13 @@ import { isOfKind } from '../../../lib/wall/part-id';
 import { FAULT_CHOICES } from '../../../lib/wall-page/fault-choices';
 import { pickedPart } from '../../../lib/wall-page/nearby-parts';
 import type { OpenWall } from '../../../lib/wall-page/open-wall';
+import type { SiteAnswers } from './site-answers';
 
 /** The card of the part picked: what instruments read there, and the form that marks it or changes a mark on it. */
 export function PickedCard(props: {
   readonly open: OpenWall;
+  /** Where the site answers the instruments. */
+  readonly site: SiteAnswers | undefined;
   readonly work: Work;
   readonly part: string;
   readonly aim: Aim | null;
@@ -61,12 +64,14 @@ export function PickedCard(props: {
               part={id}
               partKind={picked.kind}
               partName={picked.name}
-              read={(instrument, { turned, from }) =>
-                readAt(open, instrument, part, {
-                  turned,
-                  lifted,
-                  from: from === null ? null : (open.parts.get(from) ?? null),
-                })
+              read={
+                props.site?.readings(lifted) ??
+                ((instrument, { turned, from }) =>
+                  readAt(open, instrument, part, {
+                    turned,
+                    lifted,
+                    from: from === null ? null : (open.parts.get(from) ?? null),
+                  }))
               }
               notebook={work.readings}
               onNote={props.onNote}

@@ -1,6 +1,7 @@
 import type { Mark } from '../../../components/wall-page/work-state';
 import type { Reading } from '../../../lib/instruments/reading';
 import type { ResultRows } from '../../../lib/wall-page/result-rows';
+import type { SiteAnswers } from './site-answers';
 
 /** All that a reader hands in. */
 export interface HandedWork {
@@ -20,6 +21,8 @@ export interface SetWork {
   readonly keptAs: string;
   /** How many units may be lifted; null for the wall's own number. */
   readonly openingsUp: number | null;
+  /** Where the site draws the wall and answers the instruments. */
+  readonly site?: SiteAnswers | undefined;
   readonly onHandIn: (work: HandedWork) => void;
   /** Why the last hand-in did not arrive, in a sentence: it can then be handed in again. */
   readonly problem?: string | null;

@@ -5,6 +5,7 @@ import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make
 import { placeFile } from '../../../lib/wall-page/place-file';
 import { LoadingNotice } from '../loading-notice';
 import type { SetWork } from './set-work';
+import type { SiteAnswers } from './site-answers';
 import type { useWallRoom } from './use-wall-room';
 
 /** Beside the wall: the marks and the card, then the review, then the result. */
@@ -91,13 +92,19 @@ export function Side(props: {
       onReview={wallRoom.review}
       notes={<Notes wallRoom={wallRoom} />}
     >
-      <Card wallRoom={wallRoom} />
+      <Card wallRoom={wallRoom} site={setWork?.site} />
     </MarkingPanel>
   );
 }
 
 /** The card of the part picked, once what it needs is here. */
-function Card({ wallRoom }: { readonly wallRoom: ReturnType<typeof useWallRoom> }) {
+function Card({
+  wallRoom,
+  site,
+}: {
+  readonly wallRoom: ReturnType<typeof useWallRoom>;
+  readonly site: SiteAnswers | undefined;
+}) {
   const { picked, tools } = wallRoom;
   if (picked === null) return null;
   if (tools.loaded === null) return <LoadingNotice of={[tools]} />;
@@ -105,6 +112,7 @@ function Card({ wallRoom }: { readonly wallRoom: ReturnType<typeof useWallRoom> 
   return (
     <PickedCard
       open={wallRoom.open}
+      site={site}
       work={wallRoom.work}
       part={picked}
       aim={wallRoom.aim}

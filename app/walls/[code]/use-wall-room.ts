@@ -27,9 +27,9 @@ const loadGrading = () => import('./graded-work').then(({ gradedWork }) => grade
 const loadResultView = () =>
   import('../../../components/result/result-view').then(({ ResultView }) => ResultView);
 
-/** Fetches everything needed to read a wall of set work, so that it can be read without a network. */
-export async function fetchForReading(): Promise<void> {
-  await Promise.all([loadTools(), loadViews()]);
+/** Fetches all that reading a wall of set work needs of the page; what draws the views only where the walls are drawn here. */
+export async function fetchForReading(offline: boolean): Promise<void> {
+  await Promise.all([loadTools(), ...(offline ? [loadViews()] : [])]);
 }
 
 /** Everything the wall page knows and can do: the wall, the work on it, the view, and each step of the reader. */

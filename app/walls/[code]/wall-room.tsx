@@ -1,7 +1,7 @@
 'use client';
 
 import { LengthChoice } from '../../../components/forms/length-choice';
-import { DrawContext } from '../../../components/wall/draw-context';
+import { DrawContext } from '../../../components/wall/looks/draw-context';
 import { usePrinting } from '../../../components/wall/use-printing';
 import { WallDrawing } from '../../../components/wall/wall-drawing';
 import { FirstWallHints, knowWalls } from '../../../components/wall-page/first-wall-hints';
@@ -31,9 +31,11 @@ export function WallRoom(props: {
   const printing = usePrinting();
   const viewKey = printing ? 'front' : wallRoom.viewKey;
   const behind = viewKey === 'behind';
-  const views = useLaterViews(viewOf(behind ? 'front' : viewKey, lifting.unit, open.wall));
+  const looks = setWork?.site?.looks ?? null;
+  const views = useLaterViews(viewOf(behind ? 'front' : viewKey, lifting.unit, open.wall), looks);
   const backs = useLaterViews(
     viewOf(behind && wallRoom.seesBehind ? 'behind' : 'front', lifting.unit, open.wall),
+    looks,
   );
   const loading = views.loading ?? backs.loading;
   // On paper before hand-in: the wall as everyone gets it, without this reader's marks.
@@ -58,7 +60,13 @@ export function WallRoom(props: {
               (isLooking && viewKey === 'front' && hiddenFromFront(laid.topic, laid.difficulty)) ||
               whatShows(viewKey, open.wall)
             }
-            bar={loading && <LoadingNotice of={[loading]} />}
+            bar={
+              loading ? (
+                <LoadingNotice of={[loading]} />
+              ) : (
+                looks && <p>Nothing is written on these drawings. Pick a part and measure it.</p>
+              )
+            }
             beside={
               behind && (
                 <LiftedBack
@@ -105,7 +113,7 @@ export function WallRoom(props: {
             onPick={isLooking ? (behind ? wallRoom.lift : wallRoom.pick) : undefined}
           />
         </DrawContext>
-        {printing && <TicketLines batches={open.wall.batches} />}
+        {printing && looks === null && <TicketLines batches={open.wall.batches} />}
       </div>
       <div className={styles.side}>
         <Side wallRoom={wallRoom} setWork={setWork} />

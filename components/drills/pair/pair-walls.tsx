@@ -8,7 +8,8 @@ import type { View } from '../../../lib/views/view';
 import type { ViewingConditions } from '../../../lib/views/viewing-conditions';
 import type { SurveyedWall } from '../../../lib/wall/surveyed';
 import { SeenTogether } from '../../wall/seen-together';
-import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
+import { WallDrawing } from '../../wall/wall-drawing';
+import type { DrawnMark } from '../../wall/wall-drawing-props';
 import styles from './pair.module.css';
 
 export interface PairWall {

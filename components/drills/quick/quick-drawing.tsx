@@ -8,8 +8,9 @@ import type { Draw } from '../../../lib/views/front/draw-front';
 import type { FindingDimension } from '../../../lib/views/pointing/finding-dimension';
 import type { View } from '../../../lib/views/view';
 import type { SurveyedWall } from '../../../lib/wall/surveyed';
-import { DrawContext } from '../../wall/draw-context';
-import { type DrawnMark, WallDrawing } from '../../wall/wall-drawing';
+import { DrawContext } from '../../wall/looks/draw-context';
+import { WallDrawing } from '../../wall/wall-drawing';
+import type { DrawnMark } from '../../wall/wall-drawing-props';
 
 const NONE: readonly DrawnMark[] = [];
 

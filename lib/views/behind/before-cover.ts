@@ -64,6 +64,7 @@ export function beforeCoverView(surveyed: SurveyedWall, system: LengthSystem): D
         at: [x + survey.panel.length / 2, topOf(survey) + above / 2],
         text: `Wall ${survey.panel.id}`,
         anchor: 'middle',
+        ofLook: true,
       });
   }
   const narrowest = labels.reduce<Label | null>(

@@ -51,6 +51,7 @@ export function behindView({ wall, panels }: SurveyedWall, id: string, system: L
       at: [left + margin * 0.2, low - 46 - (index + 0.5) * line],
       text,
       anchor: 'start',
+      ofLook: true,
     }),
   );
   const foot = low - 52 - 2 * line;
@@ -162,7 +163,12 @@ function bedBelow(wall: Wall, panels: readonly PanelSurvey[], unit: Unit, system
       ]),
     ],
     labels: [
-      { at: [unit.length / 2, low - 14], text: 'bed from above, face of the wall', anchor: 'middle' },
+      {
+        at: [unit.length / 2, low - 14],
+        text: 'bed from above, face of the wall',
+        anchor: 'middle',
+        ofLook: true,
+      },
       ...straps.map(
         ({ tie, x, top }): Label => ({
           at: [x + tie.width + 6, top + 14],

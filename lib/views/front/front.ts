@@ -170,6 +170,14 @@ function returnLabels(
   return surveys.flatMap(({ panel }, index): readonly Label[] => {
     const x = (frames[index]?.x ?? 0) + panel.length / 2;
     const text = isReturn(panel) ? `Return ${panel.id}` : `Wall ${panel.id}`;
-    return [{ at: [x, y], text, anchor: 'middle', room: panel.length + 2 * Math.min(beside, BETWEEN / 2) }];
+    return [
+      {
+        at: [x, y],
+        text,
+        anchor: 'middle',
+        ofLook: true,
+        room: panel.length + 2 * Math.min(beside, BETWEEN / 2),
+      },
+    ];
   });
 }

@@ -88,7 +88,7 @@ export function planInStrips(plan: {
     );
   }
   const high = behind + 1.7 * line;
-  labels.push({ at: [0, behind + 0.9 * line], text: title, anchor: 'start', strong: true });
+  labels.push({ at: [0, behind + 0.9 * line], text: title, anchor: 'start', strong: true, ofLook: true });
   const low = 0 - (strips.length - 1) * pitch - before - 2 * line;
   return {
     box: { x: -MARGIN, y: low, width: long + 2 * MARGIN, height: high - low },

@@ -35,7 +35,8 @@ const KINDS: Readonly<Record<Layer, readonly PartKind[]>> = {
 
 /**
  * The targets of a layer in rows, from the bottom up: a course of units, its beds, its heads, a row of ties. Where the view shows
- * nothing of that layer, what it does show: there is always something to point at.
+ * nothing of that layer, what it does show: there is always something to point at. `from` is where parts are read from; from nothing they
+ * are named and no more.
  */
 export function targetRows(
   surveyed: SurveyedWall,
@@ -43,12 +44,15 @@ export function targetRows(
   drawing: Drawing,
   layer: Layer,
   system: LengthSystem,
-  distance: Distance = 'near',
+  from: Distance | 'nothing' = 'near',
 ): readonly TargetRow[] {
-  const readouts = new Map([
-    ...partReadouts(surveyed, view, system, distance),
-    ...surveyed.wall.batches.map((batch) => [batch.id, ticketReadout(batch)] as const),
-  ]);
+  const readouts =
+    from === 'nothing'
+      ? new Map<string, string>()
+      : new Map([
+          ...partReadouts(surveyed, view, system, from),
+          ...surveyed.wall.batches.map((batch) => [batch.id, ticketReadout(batch)] as const),
+        ]);
   for (const each of [layer, 'fixings', 'units'] as const) {
     const rows = rowsOfLayer(surveyed, view, drawing, each, readouts);
     if (rows.length > 0) return rows;

@@ -90,6 +90,7 @@ export function headSection(
         at: [SHEET_LEFT + 30, stripTop + 44],
         text: `Over the ${opening.kind}, mortar pared back`,
         anchor: 'start',
+        ofLook: true,
       },
     ],
     frames: [strip.frame],

@@ -62,8 +62,14 @@ export function sideView(
         text: `Wall ${id}, cut ${length(Math.round(x), system)} from its left end.`,
         anchor: 'start',
         strong: true,
+        ofLook: true,
       },
-      { at: [SHEET_LEFT + 30, low + 50], text: 'Dashed: a plumb line at the face line.', anchor: 'start' },
+      {
+        at: [SHEET_LEFT + 30, low + 50],
+        text: 'Dashed: a plumb line at the face line.',
+        anchor: 'start',
+        ofLook: true,
+      },
     ],
     frames: [],
     spots: spotsOf(survey, opening, x),
@@ -118,7 +124,7 @@ function stuck(wall: Wall, survey: PanelSurvey, x: Mm, high: Mm): Pieces {
       ...units.flatMap((placed) => cutBed(survey, placed, x)),
       ...units.map(({ unit }) => cutUnit(wall, unit, x)),
     ],
-    labels: [{ at: [NOTES, high / 2], text: 'mortar behind: lift a unit', anchor: 'start' }],
+    labels: [{ at: [NOTES, high / 2], text: 'mortar behind: lift a unit', anchor: 'start', ofLook: true }],
   };
 }
 

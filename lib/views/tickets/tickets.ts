@@ -71,6 +71,7 @@ function ticketAt(batch: Batch, low: Mm): Pieces {
     text,
     anchor: 'start',
     written: TEXT,
+    ofLook: true,
   });
   const filledIn = (y: Mm, text: string, written: Mm = TEXT): Label => ({
     at: [right, low + y],
@@ -90,8 +91,9 @@ function ticketAt(batch: Batch, low: Mm): Pieces {
         ...filledIn(LINE.head, `Mixing ${batchNumber(batch.id)}`, LARGE),
         at: [left, low + LINE.head],
         anchor: 'start',
+        ofLook: true,
       },
-      filledIn(LINE.head, coursesText(batch)),
+      { ...filledIn(LINE.head, coursesText(batch)), ofLook: true },
       printed(LINE.mix, 'Cement : lime : sand'),
       filledIn(LINE.volumes, volumesText(batch), LARGE),
       printed(LINE.volumes, 'by volume'),
@@ -140,7 +142,7 @@ function tagsOf(
     return {
       batch,
       shape: rect({ ...TAG, x: middle - TAG.width / 2, y: level - TAG.height / 2 }, '#f5efdd'),
-      label: { at: [middle, level], text, anchor: 'middle', written: TEXT, strong: true },
+      label: { at: [middle, level], text, anchor: 'middle', written: TEXT, strong: true, ofLook: true },
     };
   });
 }

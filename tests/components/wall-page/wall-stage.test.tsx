@@ -2,7 +2,7 @@ import { fireEvent, render, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useMemo, useState } from 'react';
 import { describe, expect, test, vi } from 'vitest';
-import { DrawContext } from '../../../components/wall/draw-context';
+import { DrawContext } from '../../../components/wall/looks/draw-context';
 import { WallStage } from '../../../components/wall-page/wall-stage';
 import { drawingOf } from '../../../lib/views/draw-view';
 import { surveyedWall } from '../../../lib/wall/surveyed';

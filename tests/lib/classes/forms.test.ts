@@ -14,6 +14,7 @@ const SPEC: SetWorkSpec = {
   difficulty: 2,
   rules: 'canada',
   sameForAll: false,
+  offline: true,
   openingsUp: null,
   minutes: null,
   lessons: [],

@@ -88,6 +88,7 @@ test.each(KINDS)(
           started: '2026-11-25T12:00:00.000Z',
           handedIn: '2026-11-25T13:00:00.000Z',
           late: true,
+          used: [],
           walls: SAMPLE_WALLS.map(({ place, code }) => ({ place, code, ...(place === 1 ? looked : left) })),
           results: [{ ...twoLater, version: 1, score: 0.5, reason: 'handed in', walls: [{ score: 0.5 }] }],
           overrides: [{ ...twoLater, score: 0.75, reason: 'said it aloud' }],

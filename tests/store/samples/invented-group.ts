@@ -92,6 +92,7 @@ async function setWork(
     difficulty: work.difficulty,
     rules: 'canada',
     sameForAll: work.sameForAll,
+    offline: true,
     openingsUp: null,
     minutes: null,
     lessons: [],

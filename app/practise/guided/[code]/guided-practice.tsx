@@ -8,7 +8,7 @@ import { GuidedName } from '../../../../components/drills/guided/guided-name';
 import { GuidedTold } from '../../../../components/drills/guided/guided-told';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { Caution } from '../../../../components/ui/caution';
-import { DrawContext } from '../../../../components/wall/draw-context';
+import { DrawContext } from '../../../../components/wall/looks/draw-context';
 import { WallStage } from '../../../../components/wall-page/wall-stage';
 import type { GuidedRow } from '../../../../lib/drills/guided/guided-rows';
 import type { Finding } from '../../../../lib/inspect/finding';

@@ -7,9 +7,9 @@ import { type PairWall, PairWalls } from '../../../../components/drills/pair/pai
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
 import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
-import { DrawContext } from '../../../../components/wall/draw-context';
+import { DrawContext } from '../../../../components/wall/looks/draw-context';
 import { useViewSettings } from '../../../../components/wall/use-view-settings';
-import type { DrawnMark } from '../../../../components/wall/wall-drawing';
+import type { DrawnMark } from '../../../../components/wall/wall-drawing-props';
 import { Controls, LAYER_CHOICES, Places } from '../../../../components/wall-page/wall-stage';
 import type { Pair } from '../../../../lib/drills/pair/measured-pair';
 import type { PairRows } from '../../../../lib/drills/pair/pair-rows';
