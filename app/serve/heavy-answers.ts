@@ -14,8 +14,11 @@ type Compress = ReturnType<typeof compression>;
 const decompress = promisify(brotliDecompress);
 
 /** A college that begins at once waits; strangers whose turn is far off are asked to come back. */
-const MOST_WAITING = { work: 2_000, look: 100 } as const;
+const MOST_WAITING = { begun: 2_000, work: 2_000, look: 100 } as const;
 const COME_BACK_SECONDS = 5;
+
+/** Whoever has begun waits for a wall, and those who begin meanwhile wait behind. */
+const BEGUN = /^\/(my-work|api\/attempts)\//;
 
 /** Answers by page makers: `kept` for what is the same for everybody, `passedOn` for the rest. */
 export function makeHeavyAnswers(pageMakers: PageMakers, seats: number) {
@@ -48,7 +51,7 @@ export function makeHeavyAnswers(pageMakers: PageMakers, seats: number) {
 
     passedOn: (request: IncomingMessage, response: ServerResponse) =>
       orSay(request, response, () =>
-        line.wait('work', async (seat) => {
+        line.wait(BEGUN.test(request.url ?? '') ? 'begun' : 'work', async (seat) => {
           // Whoever has gone meanwhile needs no answer.
           if (response.destroyed) return;
           const { method = 'GET', url: path = '/', headers } = request;
@@ -61,7 +64,10 @@ export function makeHeavyAnswers(pageMakers: PageMakers, seats: number) {
           });
           response.statusCode = answer.statusCode ?? 502;
           for (const [name, values = []] of Object.entries(answer.headersDistinct)) {
-            if (!OF_ONE_CONNECTION.includes(name)) response.setHeader(name, values);
+            // One value as it is: what compresses asks for the type, and takes no list for one.
+            const [value = '', ...more] = values;
+            if (!OF_ONE_CONNECTION.includes(name))
+              response.setHeader(name, more.length === 0 ? value : values);
           }
           await pipeline(answer, response);
         }),

@@ -1,5 +1,6 @@
-/** Those who wait in front: people with work to do; then whoever wants to look at a wall. */
-export type Rank = 'work' | 'look';
+/** Those who wait in front: people who have begun and want to see their wall; other people with work to do; then whoever wants to look at a wall. */
+const RANKS = ['begun', 'work', 'look'] as const;
+export type Rank = (typeof RANKS)[number];
 
 export interface Line {
   /** Does the work when a seat is free; the work is told which. @throws LineFull at once. */
@@ -14,7 +15,7 @@ export class LineFull extends Error {
 /** So many at a time, the others in line behind them: in each rank first come, first served, and at most so many. */
 export function makeLine(seats: number, most: Readonly<Record<Rank, number>>): Line {
   const free = Array.from({ length: seats }, (_, seat) => seat);
-  const waiting: Readonly<Record<Rank, ((seat: number) => void)[]>> = { work: [], look: [] };
+  const waiting: Readonly<Record<Rank, ((seat: number) => void)[]>> = { begun: [], work: [], look: [] };
 
   const seatFor = (rank: Rank) => {
     const seat = free.shift();
@@ -26,7 +27,8 @@ export function makeLine(seats: number, most: Readonly<Record<Rank, number>>): L
   };
 
   const leave = (seat: number) => {
-    const next = waiting.work.shift() ?? waiting.look.shift();
+    const rank = RANKS.find((each) => waiting[each].length > 0);
+    const next = rank && waiting[rank].shift();
     if (next) next(seat);
     else free.push(seat);
   };

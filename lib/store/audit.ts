@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
+import { setTimeout as wait } from 'node:timers/promises';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Store } from './database';
 import type { Tables } from './schema';
+import { isBusyFile } from './store-problem';
 
 export interface AuditEntry {
   readonly at: number;
@@ -59,15 +61,26 @@ export type Change<T> = (
   note: (action: string, subject: string, detail?: unknown) => Promise<AuditRow>,
 ) => Promise<T>;
 
+/** How often a change is tried where another process writes, and ms between two tries. */
+const MOST_TRIES = 4;
+const BETWEEN_TRIES_MS = 20;
+
 /** A change and its entry in the trail, in one transaction. */
-export function audited<T>({ db, kind }: Store, { actor, at }: By, change: Change<T>): Promise<T> {
-  return db
-    .transaction()
-    .execute((trx) =>
-      change(trx, (action, subject, detail = {}) =>
-        appendAudit(trx, kind, { actor, at, action, subject, detail }),
-      ),
-    );
+export async function audited<T>(store: Store, by: By, change: Change<T>, tries = 1): Promise<T> {
+  try {
+    return await store.db
+      .transaction()
+      .execute((trx) =>
+        change(trx, (action, subject, detail = {}) =>
+          appendAudit(trx, store.kind, { ...by, action, subject, detail }),
+        ),
+      );
+  } catch (error) {
+    // SQLite keeps no line: of several processes one can find another writing each time it looks.
+    if (tries === MOST_TRIES || !isBusyFile(error)) throw error;
+    await wait(BETWEEN_TRIES_MS);
+    return audited(store, by, change, tries + 1);
+  }
 }
 
 /** The newest entry; write its hash down elsewhere, and nobody can shorten the trail unseen. */

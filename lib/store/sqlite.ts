@@ -86,17 +86,31 @@ async function openPackage(file: string, readOnly: boolean): Promise<SqliteDatab
   return forKysely(new Database(file, { readonly: readOnly }), ({ reader }) => reader);
 }
 
+/** The site has some hundred statements; each is read by SQLite once, not at every use. The one that came first goes first. */
+const MOST_PREPARED = 300;
+
 function forKysely<S extends Statement>(driver: Driver<S>, reads: (statement: S) => boolean): SqliteDatabase {
+  const prepared = new Map<string, ReturnType<SqliteDatabase['prepare']>>();
+  const prepare = (sql: string) => {
+    const statement = driver.prepare(sql);
+    return {
+      reader: reads(statement),
+      all: (values: readonly unknown[]) => statement.all(...values),
+      run: (values: readonly unknown[]) => statement.run(...values),
+      // One that is gone through row by row is busy meanwhile.
+      iterate: (values: readonly unknown[]) => driver.prepare(sql).iterate(...values),
+    };
+  };
   return {
     close: () => void driver.close(),
     prepare: (sql) => {
-      const statement = driver.prepare(sql);
-      return {
-        reader: reads(statement),
-        all: (values) => statement.all(...values),
-        run: (values) => statement.run(...values),
-        iterate: (values) => statement.iterate(...values),
-      };
+      const known = prepared.get(sql);
+      if (known) return known;
+      const [oldest] = prepared.keys();
+      if (prepared.size >= MOST_PREPARED && oldest !== undefined) prepared.delete(oldest);
+      const made = prepare(sql);
+      prepared.set(sql, made);
+      return made;
     },
   };
 }

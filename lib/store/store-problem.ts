@@ -63,6 +63,11 @@ export function isTaken(error: unknown): boolean {
   return /^(SQLITE_CONSTRAINT_(UNIQUE|PRIMARYKEY)|23505)/.test(driverCodeOf(error) ?? '');
 }
 
+/** Whether another process writes to the SQLite file: nothing was begun. */
+export function isBusyFile(error: unknown): boolean {
+  return /^SQLITE_BUSY/.test(driverCodeOf(error) ?? '');
+}
+
 /** A change that is not made; the message is for whoever asked for it. */
 export class RefusedChange extends Error {
   override name = 'RefusedChange';

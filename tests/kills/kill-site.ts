@@ -30,12 +30,19 @@ const BETWEEN_KILLS = 40;
 /** After this many hand-ins the next kill falls: a different number each time, so that it falls anywhere. */
 const handInsBefore = (kill: number) => 5 + ((kill * 7) % 23);
 
+/** Told after each kill that was lived through: how many there were, and how many hand-ins are acknowledged. */
+type Progress = (kills: number, acknowledged: number) => void;
+
 /** Hands in over HTTP to the built site while it, or its database, is killed again and again; then looks at what is there. */
-export async function killSite(kind: Store['kind'], kills: Kills): Promise<Outcome> {
+export async function killSite(
+  kind: Store['kind'],
+  kills: Kills,
+  tell: Progress = () => undefined,
+): Promise<Outcome> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wall-kills-'));
   const postgres = kind === 'postgres' ? await startPostgres() : undefined;
   try {
-    return await killAndLook({ dataDir, databaseUrl: postgres?.address ?? null }, kills, postgres);
+    return await killAndLook({ dataDir, databaseUrl: postgres?.address ?? null }, kills, postgres, tell);
   } finally {
     postgres?.stop();
     rmSync(dataDir, { recursive: true, force: true });
@@ -46,6 +53,7 @@ async function killAndLook(
   settings: StoreSettings,
   kills: Kills,
   postgres: PostgresServer | undefined,
+  tell: Progress,
 ): Promise<Outcome> {
   const env = {
     DATA_DIR: settings.dataDir,
@@ -73,6 +81,7 @@ async function killAndLook(
     }
     await handingIn.until(mine.length);
     taken.push(...handingIn.taken);
+    tell(kill + 1, taken.length);
   }
   const lost = await changedAnswers(address, taken);
   await server.stop();
