@@ -42,6 +42,7 @@ export const ACCESS = {
   '/your-wall/limits': 'anyone',
   '/your-wall/look-round': 'anyone',
   '/your-wall/papers': 'anyone',
+  '/your-wall/photograph': 'anyone',
   'GET /lessons/pictures/[picture]': 'anyone',
   'GET /practise/record/schema/practice-record-1.json': 'anyone',
   'GET /questions/[topic]/set': 'anyone',

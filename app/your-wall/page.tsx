@@ -61,6 +61,9 @@ export default function YourWallPage() {
           <Link href="/your-wall/papers">Questions and papers</Link>
         </li>
         <li>
+          <Link href="/your-wall/photograph">Measure a wall from a photograph</Link>
+        </li>
+        <li>
           <Link href="/your-wall/limits">Ten limits you can check from the ground</Link>
         </li>
         <li>

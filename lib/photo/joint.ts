@@ -7,6 +7,8 @@ export interface Cut {
 }
 
 export interface Joint {
+  /** A person moved it. */
+  readonly byHand?: boolean;
   readonly cuts: readonly Cut[];
 }
 

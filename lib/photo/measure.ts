@@ -1,17 +1,15 @@
 import type { RuleSetId } from '../limits/limit';
 import { type Bounds, boundsOf, type UnitSize } from './bounds';
-import { type Camera, cameraOf, usualFocal } from './camera';
-import { jointsIn } from './find-joints';
+import { findJoints, nominal } from './find';
 import type { Joints } from './joint';
 import { type Judged, judge } from './judge';
 import { type Edges, laidOf } from './laid';
 import type { Frame } from './lens';
 import { scatterOf } from './noise';
-import { PhotoError } from './photo-error';
-import { densityOf, type Picture, squareOn } from './picture';
+import { densityOf, type Picture } from './picture';
 import { type Parameter, propagated } from './propagate';
 import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from './quantities';
-import { type Mapping, mappingAt, parametersOf, type Reference } from './reference';
+import { mappingAt, type Reference } from './reference';
 
 /** One thing measured: the value, its standard deviation, from how many courses, joints or pieces, and how it stands to its limit. */
 export interface Quantity extends Judged {
@@ -52,34 +50,6 @@ export function measurePhotograph(picture: Picture, reference: Reference, known:
   return measureJoints(picture, found.reference, found.joints, known);
 }
 
-/** The joints, and the reference as it has to be read: a photograph held on its side is turned by a quarter. */
-export function findJoints(
-  picture: Picture,
-  reference: Reference,
-): { readonly reference: Reference; readonly joints: Joints } {
-  const jointsBy = (each: Reference) => ({
-    reference: each,
-    joints: jointsIn(squareOn(picture, nominal(picture, each).mapping)),
-  });
-  try {
-    return jointsBy(reference);
-  } catch (error) {
-    if (!(error instanceof PhotoError) || reference.kind !== 'rectangle') throw error;
-    const [first, second, third, fourth] = reference.corners;
-    const turned = {
-      ...reference,
-      corners: [second, third, fourth, first] as const,
-      width: reference.height,
-      height: reference.width,
-    };
-    try {
-      return jointsBy(turned);
-    } catch {
-      throw error;
-    }
-  }
-}
-
 /** Measures the wall by joints that were found, or confirmed and moved by a person. */
 export function measureJoints(frame: Frame, reference: Reference, joints: Joints, known: Known): Measured {
   const { mapping, camera, parameters } = nominal(frame, reference);
@@ -118,20 +88,4 @@ export function measureJoints(frame: Frame, reference: Reference, joints: Joints
     return { name, value, sd, unit, n, limit, ...judge(name, value, sd, limit, grounds) };
   });
   return { reference, joints, pixelsPerMm: grounds.pixelsPerMm, quantities };
-}
-
-/** The mapping that the numbers as given make, where the camera stood by it, and the numbers themselves. */
-export function nominal(
-  frame: Frame,
-  reference: Reference,
-): { readonly mapping: Mapping; readonly camera: Camera; readonly parameters: readonly Parameter[] } {
-  const parameters = parametersOf(reference);
-  const mapping = mappingAt(
-    reference.kind,
-    frame,
-    1,
-    parameters.map(({ value }) => value),
-  );
-  const focal = reference.kind === 'one length' ? reference.focal : usualFocal(frame);
-  return { mapping, camera: cameraOf(frame, mapping.matrix, focal), parameters };
 }

@@ -1,6 +1,7 @@
 import { boundsOf } from '../../../lib/photo/bounds';
 import { laidOf } from '../../../lib/photo/laid';
-import { measurePhotograph, nominal } from '../../../lib/photo/measure';
+import { nominal } from '../../../lib/photo/find';
+import { measurePhotograph } from '../../../lib/photo/measure';
 import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from '../../../lib/photo/quantities';
 import { type Case, LEVEL_SD } from './laid-picture';
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { verdictOf } from '../../../lib/photo/judge';
 import { mapped } from '../../../lib/photo/matrix';
-import { findJoints, measurePhotograph, nominal } from '../../../lib/photo/measure';
+import { findJoints, nominal } from '../../../lib/photo/find';
+import { measurePhotograph } from '../../../lib/photo/measure';
 import type { QuantityName } from '../../../lib/photo/quantities';
 import { lineThrough } from '../../../lib/photo/rows';
 import { brickPicture, brickReference, TO_TEXTURE } from './brick-photograph';
