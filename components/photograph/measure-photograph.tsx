@@ -1,18 +1,20 @@
 'use client';
 
 import { useEffect, useId, useState } from 'react';
-import type { Corners } from '../../lib/photo/homography';
-import { cornersOf } from '../../lib/photo/homography';
+import { type Corners, cornersOf } from '../../lib/photo/homography';
 import type { Joints } from '../../lib/photo/joint';
 import type { Known } from '../../lib/photo/measure';
 import { PhotoError } from '../../lib/photo/photo-error';
+import { QUANTITY_WORDS } from '../../lib/photo/words';
 import { LengthChoice } from '../forms/length-choice';
 import { chooseRules, useLengthsHere, useOneRuleSet } from '../forms/rules-in-use';
 import { PlaceChoice } from '../household/place-choice';
-import { CornerPicker } from './corner-picker';
+import { CORNER_NAMES, cornersWithin } from './corners';
 import { JointLines } from './joint-lines';
 import { MeasuredList } from './measured-list';
+import { OneThingMore } from './one-thing-more';
 import { openPhotograph, type Photograph } from './open-photograph';
+import { PointPicker } from './point-picker';
 import { NO_SIZES, referenceOf, SizeFields, type Sizes, unitOf } from './size-fields';
 import { useMeasuring } from './use-measuring';
 
@@ -42,14 +44,9 @@ export function MeasurePhotograph() {
     setProblem(null);
     try {
       const opened = await openPhotograph(file);
-      const [width, height] = [opened.picture.width, opened.picture.height];
+      const { width, height } = opened.picture;
       setPhotograph(opened);
-      setCorners([
-        { x: IN * width, y: IN * height },
-        { x: (1 - IN) * width, y: IN * height },
-        { x: (1 - IN) * width, y: (1 - IN) * height },
-        { x: IN * width, y: (1 - IN) * height },
-      ]);
+      setCorners(cornersWithin(width, height, IN));
     } catch {
       setPhotograph(null);
       setProblem('This file cannot be read as a picture. Choose a JPEG or a PNG.');
@@ -89,7 +86,13 @@ export function MeasurePhotograph() {
       {photograph && corners && (
         <>
           <h2>2. Four corners of a rectangle on the wall</h2>
-          <CornerPicker {...{ photograph, corners }} onMove={setCorners} />
+          <PointPicker
+            photograph={photograph}
+            names={CORNER_NAMES}
+            noun="corner"
+            spots={corners}
+            onMove={(spots) => setCorners(spots as unknown as Corners)}
+          />
           <h2>3. How large it is</h2>
           <LengthChoice system={system} />
           <SizeFields {...{ sizes, system }} onChange={setSizes} />
@@ -121,7 +124,11 @@ export function MeasurePhotograph() {
           />
           <h2>5. What the photograph says</h2>
           <p>Joints are told as they look at the face. “Give or take” covers 95 of 100 such photographs.</p>
-          <MeasuredList quantities={measured.quantities} system={system} />
+          <MeasuredList
+            measures={measured.quantities.map((each) => ({ ...each, what: QUANTITY_WORDS[each.name] }))}
+            system={system}
+          />
+          <OneThingMore {...{ photograph, known, system }} reference={measured.reference} />
         </>
       )}
     </>

@@ -1,7 +1,6 @@
 import { sourceOf } from '../../lib/limits/limits';
+import type { PointMeasure } from '../../lib/photo/by-points';
 import type { Verdict } from '../../lib/photo/judge';
-import type { Quantity } from '../../lib/photo/measure';
-import { QUANTITY_WORDS } from '../../lib/photo/words';
 import { formatInches, formatLength, inches, type LengthSystem, MM_PER_M } from '../../lib/units';
 import styles from './photograph.module.css';
 
@@ -13,23 +12,22 @@ const VERDICTS: Readonly<Record<Verdict, string>> = {
 /** A slope is told over this in feet. */
 const TEN_FEET = inches(0, 10);
 
-/** All that was measured, each with how unsure it is, its limit, and what would settle it. */
-export function MeasuredList({
-  quantities,
-  system,
-}: {
-  readonly quantities: readonly Quantity[];
+/** What was measured, each with how unsure it is, its limit, and what would settle it. */
+export function MeasuredList(props: {
+  readonly measures: readonly (PointMeasure & { readonly what: string })[];
   readonly system: LengthSystem;
 }) {
+  const { measures, system } = props;
   return (
     <ul className={styles.list}>
-      {quantities.map(({ name, value, sd, unit, n, verdict, limit, settle }) => {
+      {measures.map(({ what, value, sd, unit, n, verdict, limit, settle }) => {
         const amount = (each: number) => (unit === 'mm' ? formatLength(each, system) : slope(each, system));
         return (
-          <li key={name} data-verdict={limit && verdict}>
-            <p className={styles.what}>{QUANTITY_WORDS[name]}</p>
+          <li key={what} data-verdict={limit && verdict}>
+            <p className={styles.what}>{what}</p>
             <p>
-              <strong>{amount(value)}</strong>, give or take {amount(2 * sd)}. From {n}.
+              <strong>{amount(value)}</strong>, give or take {amount(2 * sd)}
+              {n > 1 && `. From ${n}`}.
             </p>
             {limit && (
               <p>

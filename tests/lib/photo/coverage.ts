@@ -1,6 +1,6 @@
 import { boundsOf } from '../../../lib/photo/bounds';
-import { laidOf } from '../../../lib/photo/laid';
 import { nominal } from '../../../lib/photo/find';
+import { laidOf } from '../../../lib/photo/laid';
 import { measurePhotograph } from '../../../lib/photo/measure';
 import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from '../../../lib/photo/quantities';
 import { type Case, LEVEL_SD } from './laid-picture';

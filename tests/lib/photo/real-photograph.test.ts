@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { findJoints, nominal } from '../../../lib/photo/find';
 import { verdictOf } from '../../../lib/photo/judge';
 import { mapped } from '../../../lib/photo/matrix';
-import { findJoints, nominal } from '../../../lib/photo/find';
 import { measurePhotograph } from '../../../lib/photo/measure';
 import type { QuantityName } from '../../../lib/photo/quantities';
 import { lineThrough } from '../../../lib/photo/rows';

@@ -1,13 +1,9 @@
 import { type KeyboardEvent, type MouseEvent, type PointerEvent, useRef, useState } from 'react';
-import type { Corners } from '../../lib/photo/homography';
 import type { Spot } from '../../lib/photo/matrix';
 import { ChoiceBar } from '../ui/choice-bar';
 import { Loupe } from './loupe';
 import type { Photograph } from './open-photograph';
 import styles from './photograph.module.css';
-
-const NAMES = ['Top left', 'Top right', 'Bottom right', 'Bottom left'] as const;
-type Name = (typeof NAMES)[number];
 
 /** Pixels of the picture for an arrow key, and with Shift held. */
 const STEP = 1;
@@ -19,22 +15,25 @@ const ARROWS: Readonly<Record<string, Spot>> = {
   ArrowDown: { x: 0, y: 1 },
 };
 
-/** Four corners on the photograph: dragged, tapped to their place, moved by arrow keys, and set exactly under the loupe. */
-export function CornerPicker(props: {
+/** Points on the photograph: dragged, tapped to their place, moved by arrow keys, and set exactly under the loupe. */
+export function PointPicker(props: {
   readonly photograph: Photograph;
-  readonly corners: Corners;
-  readonly onMove: (corners: Corners) => void;
+  /** What each point is: "Top left", of the noun "corner". */
+  readonly names: readonly string[];
+  readonly noun: string;
+  readonly spots: readonly Spot[];
+  readonly onMove: (spots: readonly Spot[]) => void;
 }) {
-  const { photograph, corners, onMove } = props;
+  const { photograph, names, noun, spots, onMove } = props;
   const { width, height } = photograph.picture;
-  const [chosen, choose] = useState<Name>('Top left');
+  const [at, choose] = useState(0);
   const box = useRef<HTMLDivElement>(null);
   const held = useRef<{ readonly from: Spot; readonly at: Spot } | null>(null);
-  const at = NAMES.indexOf(chosen);
+  const chosen = spots[at];
 
   function put(index: number, { x, y }: Spot): void {
     const spot = { x: Math.min(Math.max(x, 0), width), y: Math.min(Math.max(y, 0), height) };
-    onMove(corners.map((corner, each) => (each === index ? spot : corner)) as unknown as Corners);
+    onMove(spots.map((other, each) => (each === index ? spot : other)));
   }
 
   /** Pixels of the picture to one of the screen. */
@@ -49,8 +48,8 @@ export function CornerPicker(props: {
 
   function grab(event: PointerEvent<HTMLButtonElement>, index: number): void {
     event.currentTarget.setPointerCapture(event.pointerId);
-    choose(NAMES[index] ?? chosen);
-    held.current = { from: { x: event.clientX, y: event.clientY }, at: corners[index] ?? { x: 0, y: 0 } };
+    choose(index);
+    held.current = { from: { x: event.clientX, y: event.clientY }, at: spots[index] ?? { x: 0, y: 0 } };
   }
 
   function drag({ clientX, clientY }: PointerEvent, index: number): void {
@@ -64,25 +63,25 @@ export function CornerPicker(props: {
 
   function press(event: KeyboardEvent, index: number): void {
     const way = ARROWS[event.key];
-    const corner = corners[index];
-    if (way === undefined || corner === undefined) return;
+    const spot = spots[index];
+    if (way === undefined || spot === undefined) return;
     event.preventDefault();
     const by = event.shiftKey ? LONG_STEP : STEP;
-    put(index, { x: corner.x + way.x * by, y: corner.y + way.y * by });
+    put(index, { x: spot.x + way.x * by, y: spot.y + way.y * by });
   }
 
   return (
     <>
       <ChoiceBar
-        legend="Corner to set"
-        options={NAMES.map((name) => ({ value: name, label: name }))}
-        value={chosen}
-        onChoose={choose}
+        legend={`Set this ${noun}`}
+        options={names.map((name) => ({ value: name, label: name }))}
+        value={names[at] ?? null}
+        onChoose={(name) => choose(names.indexOf(name))}
       />
       <p className="fine">
-        Tap the picture to put the corner there, or drag it. With a keyboard, go to a corner and use the arrow
-        keys; hold Shift for long steps. Then drag the picture in the loupe until the cross lies exactly on
-        the corner.
+        Tap the picture to put the {noun} there, or drag it. With a keyboard, go to the {noun} and use the
+        arrow keys; hold Shift for long steps. Then drag the picture in the loupe until the cross lies exactly
+        on the {noun}.
       </p>
       <div className={styles.work}>
         <div className={styles.picture} ref={box}>
@@ -91,17 +90,17 @@ export function CornerPicker(props: {
             <img src={photograph.url} alt="" width={width} height={height} />
           </button>
           <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
-            <polygon points={corners.map(({ x, y }) => `${x},${y}`).join(' ')} className={styles.frame} />
+            <polygon points={spots.map(({ x, y }) => `${x},${y}`).join(' ')} className={styles.frame} />
           </svg>
-          {corners.map((corner, index) => (
+          {spots.map((spot, index) => (
             <button
-              key={NAMES[index]}
+              key={names[index]}
               type="button"
               className={styles.handle}
               data-chosen={index === at}
-              style={{ left: `${(100 * corner.x) / width}%`, top: `${(100 * corner.y) / height}%` }}
-              aria-label={`${NAMES[index]} corner: ${Math.round(corner.x)} across, ${Math.round(corner.y)} down`}
-              onFocus={() => choose(NAMES[index] ?? chosen)}
+              style={{ left: `${(100 * spot.x) / width}%`, top: `${(100 * spot.y) / height}%` }}
+              aria-label={`${names[index]} ${noun}: ${Math.round(spot.x)} across, ${Math.round(spot.y)} down`}
+              onFocus={() => choose(index)}
               onPointerDown={(event) => grab(event, index)}
               onPointerMove={(event) => drag(event, index)}
               onPointerUp={() => {
@@ -111,12 +110,14 @@ export function CornerPicker(props: {
             />
           ))}
         </div>
-        <Loupe
-          canvas={photograph.canvas}
-          spot={corners[at] ?? corners[0]}
-          name={`${chosen} corner`}
-          onMove={(spot) => put(at, spot)}
-        />
+        {chosen && (
+          <Loupe
+            canvas={photograph.canvas}
+            spot={chosen}
+            name={`${names[at]} ${noun}`}
+            onMove={(spot) => put(at, spot)}
+          />
+        )}
       </div>
     </>
   );
