@@ -49,7 +49,7 @@ export function crackWidth(
   };
 }
 
-/** How far the corner of an opening that is least square is off a right angle: mm in a metre, positive where it is too narrow. */
+/** How far the corner of an opening that is least square is off a right angle, mm in a metre. */
 export function openingSquare(
   frame: Frame,
   reference: Reference,
@@ -57,7 +57,7 @@ export function openingSquare(
   known: Known,
 ): PointMeasure {
   const { mapping } = nominal(frame, reference);
-  const seen = offSquare(corners.map(mapping.toWall)).map(Math.abs);
+  const seen = offSquare(corners.map(mapping.toWall));
   const worst = seen.indexOf(Math.max(...seen));
   const { value, sd } = measured(frame, reference, corners, (spots) => offSquare(spots)[worst] ?? 0);
   const settle =
@@ -71,7 +71,7 @@ function offSquare(spots: readonly Spot[]): readonly number[] {
   return spots.map((spot, index) => {
     const [before, after] = [spots[(index + 3) % 4] ?? spot, spots[(index + 1) % 4] ?? spot];
     const [ax, ay, bx, by] = [before.x - spot.x, before.y - spot.y, after.x - spot.x, after.y - spot.y];
-    return ((ax * bx + ay * by) / (Math.hypot(ax, ay) * Math.hypot(bx, by))) * MM_PER_M;
+    return (Math.abs(ax * bx + ay * by) / (Math.hypot(ax, ay) * Math.hypot(bx, by))) * MM_PER_M;
   });
 }
 
