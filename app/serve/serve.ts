@@ -36,6 +36,9 @@ const answerHeavy = makeHeavyAnswers(pageMakers, Math.min(availableParallelism()
 const compressed = compression();
 
 const STATIC = '/_next/static/';
+/** A worker goes by the policy that it comes with, and fetches its own parts. */
+const WORKER = `${STATIC}chunks/turbopack-worker-`;
+const WORKER_POLICY = "default-src 'none'; script-src 'self'; frame-ancestors 'none'";
 /** A text says in which letters it is. */
 const TEXT_TYPES: Readonly<Record<string, string>> = {
   '.js': 'text/javascript; charset=utf-8',
@@ -62,6 +65,7 @@ function answer(request: IncomingMessage, response: ServerResponse): void {
     return;
   }
   if (url.startsWith(STATIC)) {
+    if (url.startsWith(WORKER)) response.setHeader('content-security-policy', WORKER_POLICY);
     request.url = url.slice(STATIC.length - 1);
     assets(request, response, () => {
       request.url = url;

@@ -8,7 +8,7 @@ import type { Frame } from './lens';
 import { scatterOf } from './noise';
 import { densityOf, type Picture } from './picture';
 import { type Parameter, propagated } from './propagate';
-import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from './quantities';
+import { QUANTITIES, type QuantityName, valuesOf } from './quantities';
 import { mappingAt, type Reference } from './reference';
 
 /** One thing measured: the value, its standard deviation, from how many courses, joints or pieces, and how it stands to its limit. */
@@ -54,8 +54,7 @@ export function measurePhotograph(picture: Picture, reference: Reference, known:
 export function measureJoints(frame: Frame, reference: Reference, joints: Joints, known: Known): Measured {
   const { mapping, camera, parameters } = nominal(frame, reference);
   const laid = laidOf(joints, mapping, camera, FLUSH);
-  const steepest = steepestOf(laid);
-  const values = valuesOf(laid, steepest);
+  const values = valuesOf(laid);
   const scatter = scatterOf(laid, joints, mapping, camera, FLUSH);
   const names = QUANTITIES.filter((name) => values[name] !== undefined && scatter[name] !== undefined);
   const all: readonly Parameter[] = [
@@ -67,7 +66,7 @@ export function measureJoints(frame: Frame, reference: Reference, joints: Joints
   const chain = (numbers: readonly number[]) => {
     const [wider = 0, recess = 0, level = 0] = numbers.slice(parameters.length);
     const shifted = mappingAt(reference.kind, frame, camera.distance, numbers);
-    const here = valuesOf(laidOf(joints, shifted, camera, { wider, recess }), steepest);
+    const here = valuesOf(laidOf(joints, shifted, camera, { wider, recess }));
     return names.map((name) => (here[name]?.value ?? Number.NaN) + (name === 'course-level' ? level : 0));
   };
   const common = propagated(chain, all);

@@ -3,7 +3,7 @@ import type { Mm } from '../units';
 import type { Camera } from './camera';
 import type { Joint, Joints } from './joint';
 import { type Edges, type Laid, type Strip, stripsOf } from './laid';
-import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from './quantities';
+import { QUANTITIES, type QuantityName, valuesOf } from './quantities';
 import type { Mapping } from './reference';
 import { lineThrough, meanOf } from './rows';
 
@@ -34,14 +34,13 @@ export function scatterOf(
   edges: Edges,
 ): Readonly<Partial<Record<QuantityName, Scatter>>> {
   const noise = noiseOf(joints, mapping, camera, edges);
-  const steepest = steepestOf(laid);
   // Each draw and its mirror image: a plain mean is left as it is to the last digit.
   const drawn = [1, -1].flatMap((sign) => {
     const normal = normalsFrom(SEED);
     const either = () => sign * normal();
-    return Array.from({ length: DRAWS / 2 }, () => valuesOf(shaken(laid, noise, either), steepest));
+    return Array.from({ length: DRAWS / 2 }, () => valuesOf(shaken(laid, noise, either)));
   });
-  const seen = valuesOf(laid, steepest);
+  const seen = valuesOf(laid);
   return Object.fromEntries(
     QUANTITIES.flatMap((name) => {
       const values = drawn.flatMap((each) => each[name]?.value ?? []);

@@ -35,16 +35,15 @@ const WHOLE = 0.75;
 
 /**
  * All quantities of a wall as it was seen, mm but for `course-level`, mm per m.
- * Gauge: from the first bed to the last, over the courses between. Course level: the fall to the right of the bed that falls or
- * rises most. Lap: the least distance of a head from the nearest in the course below. A piece runs from head to head; a stretcher
+ * Gauge: from the first bed to the last, over the courses between. Course level: the mean fall of the
+ * beds to the right, since the one that falls most is seen to fall too much. Lap: the least distance of a head from the nearest in the course below. A piece runs from head to head; a stretcher
  * is a piece at least three quarters as long as the longest.
- * @param steepest which bed the course level is told of.
  */
-export function valuesOf(laid: Laid, steepest: number = steepestOf(laid)): Values {
-  const { beds, courses } = laid;
+export function valuesOf({ beds, courses }: Laid): Values {
   const heights = beds.slice(1).map(({ y }, index) => y - (beds[index]?.y ?? 0));
   const bedWidths = beds.map(({ width }) => width);
   const heads = courses.flat();
+  const falls = beds.map(({ fall }) => fall * MM_PER_M);
   const headWidths = heads.map(({ width }) => width);
   const pieces = courses.flatMap((course) =>
     course.slice(1).map((right, index) => {
@@ -74,7 +73,7 @@ export function valuesOf(laid: Laid, steepest: number = steepestOf(laid)): Value
     'head-joint-spread': spread(headWidths),
     'widest-head': of(headWidths, most),
     'narrowest-head': of(headWidths, least),
-    'course-level': { value: (beds[steepest]?.fall ?? 0) * MM_PER_M, n: beds.length },
+    'course-level': of(falls, meanOf),
     'perpend-drift': drift && { value: drift.drift, n: drift.heads },
     lap: of(laps, least),
     stretcher: of(stretchers, meanOf),
@@ -96,10 +95,4 @@ function most(values: readonly number[]): number {
 
 function least(values: readonly number[]): number {
   return Math.min(...values);
-}
-
-/** Which bed falls or rises most. */
-export function steepestOf({ beds }: Laid): number {
-  const falls = beds.map(({ fall }) => Math.abs(fall));
-  return falls.indexOf(Math.max(...falls));
 }

@@ -14,7 +14,7 @@ export const QUANTITY_WORDS: Readonly<Record<QuantityName, string>> = {
   'head-joint-spread': 'Head joints, how much they differ (standard deviation)',
   'widest-head': 'Widest head joint',
   'narrowest-head': 'Narrowest head joint',
-  'course-level': 'Fall of the course that slopes most (minus: it rises to the right)',
+  'course-level': 'Fall of the courses to the right, on average (minus: they rise)',
   'perpend-drift': 'Head joints that should stand above each other, farthest left to farthest right',
   lap: 'Least lap: from a head joint to the nearest one in the course below',
   stretcher: 'Whole unit, length of its face on average',

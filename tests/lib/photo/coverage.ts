@@ -1,8 +1,6 @@
 import { boundsOf } from '../../../lib/photo/bounds';
-import { nominal } from '../../../lib/photo/find';
-import { laidOf } from '../../../lib/photo/laid';
 import { measurePhotograph } from '../../../lib/photo/measure';
-import { QUANTITIES, type QuantityName, steepestOf, valuesOf } from '../../../lib/photo/quantities';
+import { QUANTITIES, type QuantityName, valuesOf } from '../../../lib/photo/quantities';
 import { type Case, LEVEL_SD } from './laid-picture';
 
 /** 95 of 100 normal draws lie this many standard deviations about the mean. */
@@ -32,9 +30,8 @@ const RULES = ['canada', 'good-practice', 'united-kingdom'] as const;
 /** Measures one picture, and counts where its intervals and verdicts stand to the wall as it was laid. */
 export function tallied(before: Tally, seed: number, { picture, reference, truth, unit }: Case): Tally {
   const rules = RULES[seed % RULES.length] ?? 'canada';
-  const { quantities, joints } = measurePhotograph(picture, reference, { rules, unit, level: LEVEL_SD });
-  const { mapping, camera } = nominal(picture, reference);
-  const trueValues = valuesOf(truth, steepestOf(laidOf(joints, mapping, camera, { wider: 0, recess: 0 })));
+  const { quantities } = measurePhotograph(picture, reference, { rules, unit, level: LEVEL_SD });
+  const trueValues = valuesOf(truth);
   const after = { ...before };
   for (const { name, value, sd, verdict, limit } of quantities) {
     const trueValue = trueValues[name]?.value;

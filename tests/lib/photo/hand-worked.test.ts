@@ -30,7 +30,7 @@ describe('a wall worked out by hand', () => {
     ['head-joint', 10.1, 20],
     ['widest-head', 12, 20],
     ['narrowest-head', 10, 20],
-    ['course-level', -4, 9],
+    ['course-level', (8 * 1 - 4) / 9, 9],
     ['perpend-drift', 5, 4],
     // From 330 to the heads at 437.5.
     ['lap', 107.5, 18],
