@@ -1,9 +1,9 @@
 import { RULE_SETS } from '../../lib/limits/limit';
 import { sourceOf } from '../../lib/limits/limits';
 import type { Bounds, UnitSize } from '../../lib/photo/bounds';
+import { nominal } from '../../lib/photo/find';
 import { cornersOf } from '../../lib/photo/homography';
 import type { Spot } from '../../lib/photo/matrix';
-import { nominal } from '../../lib/photo/find';
 import { measurePhotograph, type Quantity } from '../../lib/photo/measure';
 import type { Picture } from '../../lib/photo/picture';
 import type { Reference } from '../../lib/photo/reference';
