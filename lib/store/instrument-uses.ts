@@ -25,9 +25,8 @@ export async function wallToDraw(
     .where('attempt.state', '=', 'open')
     .where('place', '=', place)
     .executeTakeFirst();
-  if (row === undefined) return undefined;
-  const { offline, openingsUp } = readStored('spec: offline', row.spec);
-  return offline ? undefined : { code: row.code, openingsUp };
+  if (row === undefined || readStored('spec: offline', row.spec).offline) return undefined;
+  return { code: row.code, openingsUp: readStored('spec: openings', row.spec).openingsUp };
 }
 
 /** Whether the site draws the walls of an attempt: what is handed in names parts of the bare walls then. */

@@ -40,7 +40,8 @@ interface Columns {
   readonly spec: KeptSpec;
   readonly 'spec: walls': Pick<KeptSpec, 'walls' | 'sameForAll' | 'passMark'>;
   readonly 'spec: minutes': Pick<KeptSpec, 'minutes'>;
-  readonly 'spec: offline': Pick<KeptSpec, 'offline' | 'openingsUp'>;
+  readonly 'spec: offline': Pick<KeptSpec, 'offline'>;
+  readonly 'spec: openings': Pick<KeptSpec, 'openingsUp'>;
   readonly marks: readonly RawMark[];
   readonly readings: readonly unknown[];
   readonly opened: readonly string[];
@@ -52,7 +53,8 @@ const COLUMNS: { readonly [C in keyof Columns]: z.ZodType<Columns[C]> } = {
   spec,
   'spec: walls': spec.pick({ walls: true, sameForAll: true, passMark: true }),
   'spec: minutes': spec.pick({ minutes: true }),
-  'spec: offline': spec.pick({ offline: true, openingsUp: true }),
+  'spec: offline': spec.pick({ offline: true }),
+  'spec: openings': spec.pick({ openingsUp: true }),
   marks: marksSchema,
   readings: z.array(z.unknown()),
   opened: z.array(z.string()),
