@@ -247,6 +247,7 @@ describe.each(KINDS)('learners, on %s', (kind) => {
         handedIn: '2026-11-25T12:00:00.000Z',
         late: true,
         walls: expect.any(Array),
+        used: [],
       },
     ]);
     await site.store.db.updateTable('attempt').set({ state: 'released' }).execute();
