@@ -116,7 +116,9 @@ describe('a test on a screen', () => {
       .getByRole('gridcell')
       .evaluateAll((cells) => cells.map((cell) => cell.getAttribute('aria-label')?.replace(/\d+/g, '#')));
     expect(names.length).toBeGreaterThan(100);
-    expect([...new Set(names)]).toEqual(['Course #, unit #']);
+    // A quoin stands through three courses at the end it is named by: a place too.
+    for (const name of new Set(names))
+      expect(name).toMatch(/^Course #, (quoin at the (left|right) end, )?unit #$/);
     await lookAt(page, 'test-wall', DESK);
   });
 
