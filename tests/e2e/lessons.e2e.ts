@@ -86,7 +86,7 @@ test.each(SLUGS)(
     expect(await required.getByRole('paragraph').first().isVisible()).toBe(true);
     await page.setViewportSize({ width: 1280, height: 900 });
     for (const step of await page.locator('article details:has(h2)').all()) {
-      await step.locator('summary + *').waitFor();
+      await step.locator(':scope > summary + *').waitFor();
     }
     const glance = page.getByRole('complementary', { name: 'This lesson at a glance' });
     await glance.getByRole('link', { name: 'What goes wrong' }).click();
