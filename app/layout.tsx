@@ -1,7 +1,7 @@
 import type { Metadata, Viewport } from 'next';
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { headingFont, textFont } from './frame/fonts';
+import { figureFont, headingFont, textFont } from './frame/fonts';
 import './globals.css';
 import '../components/ui/elements.css';
 import { AccountLink } from './frame/account-link';
@@ -29,7 +29,11 @@ export const viewport: Viewport = {
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (
     // The script sets data-theme and data-targets before React looks: those differences are wanted.
-    <html lang="en" className={`${textFont.variable} ${headingFont.variable}`} suppressHydrationWarning>
+    <html
+      lang="en"
+      className={`${textFont.variable} ${figureFont.variable} ${headingFont.variable}`}
+      suppressHydrationWarning
+    >
       <head>
         {/* biome-ignore lint/security/noDangerouslySetInnerHtml: a constant of ours, which has to run before the first paint */}
         <script dangerouslySetInnerHTML={{ __html: FRAME_SCRIPT }} />

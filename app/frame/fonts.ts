@@ -14,6 +14,21 @@ export const textFont = localFont({
   fallback: ['Verdana', 'sans-serif'],
 });
 
+/**
+ * The figures of the heading font, in the text as well: the text font draws every zero with a stroke through it, which some
+ * readers take for another sign. The file is the heading font's, so nothing more is fetched.
+ */
+export const figureFont = localFont({
+  src: '../../node_modules/@fontsource-variable/bricolage-grotesque/files/bricolage-grotesque-latin-wght-normal.woff2',
+  weight: '200 800',
+  variable: '--font-figures',
+  display: 'swap',
+  declarations: [{ prop: 'unicode-range', value: 'U+30-39' }],
+  // The letters are to come from the text font, not from a fallback of this one.
+  adjustFontFallback: false,
+  preload: false,
+});
+
 export const headingFont = localFont({
   src: '../../node_modules/@fontsource-variable/bricolage-grotesque/files/bricolage-grotesque-latin-wght-normal.woff2',
   weight: '200 800',

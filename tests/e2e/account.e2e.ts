@@ -51,7 +51,9 @@ test.each(LOOKS)(
     await page.getByLabel('New password').fill(PASSWORD);
     await press(page, 'Use this password');
     await page.waitForURL('**/desk');
+    await page.waitForLoadState('networkidle');
     await page.getByRole('contentinfo').getByRole('link', { name: 'Your account' }).click();
+    await page.waitForURL('**/desk/account');
 
     const setUp = page.getByRole('form', { name: 'Set up the second step' });
     await setUp.getByLabel('Your password').fill(PASSWORD);
