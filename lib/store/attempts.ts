@@ -10,7 +10,6 @@ import { handedWalls } from './hand-in-record';
 import { receiptOf } from './receipt';
 import { type WorkRow, workOf } from './set-work';
 import { asStoreProblem, isTaken, RefusedChange } from './store-problem';
-import { readStored } from './stored-json';
 
 export interface GivenWall {
   /** From 1. */
@@ -148,24 +147,6 @@ export interface AttemptWall extends GivenWall {
 
 export async function wallsOf({ db }: Store, attempt: string): Promise<readonly AttemptWall[]> {
   return await handedWalls(db, attempt);
-}
-
-/** A wall of an attempt that is still open; undefined where there is none. */
-export async function openWall(
-  { db }: Store,
-  attempt: string,
-  place: number,
-): Promise<{ readonly code: string; readonly offline: boolean } | undefined> {
-  const row = await db
-    .selectFrom('attempt_wall')
-    .innerJoin('attempt', 'attempt.id', 'attempt_wall.attempt_id')
-    .innerJoin('set_work', 'set_work.id', 'attempt.set_work_id')
-    .select(['code', 'spec'])
-    .where('attempt.id', '=', attempt)
-    .where('attempt.state', '=', 'open')
-    .where('place', '=', place)
-    .executeTakeFirst();
-  return row && { code: row.code, offline: readStored('spec: offline', row.spec).offline };
 }
 
 export interface LearnerWork {

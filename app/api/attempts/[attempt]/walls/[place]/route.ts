@@ -1,4 +1,4 @@
-import { openWall } from '../../../../../../lib/store/attempts';
+import { openWall } from '../../../../../../lib/store/instrument-uses';
 import { guarded } from '../../../../../access/guard';
 import { Refusal } from '../../../../../request/refusal';
 import { laidToDo } from '../../../../../server/site-walls';

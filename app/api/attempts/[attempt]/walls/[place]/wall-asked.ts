@@ -1,6 +1,6 @@
 import type { SiteWall } from '../../../../../../lib/site-drawn/site-wall';
 import type { Store } from '../../../../../../lib/store/database';
-import { wallToDraw } from '../../../../../../lib/store/instrument-uses';
+import { openWall } from '../../../../../../lib/store/instrument-uses';
 import { openingsUpOf } from '../../../../../../lib/wall-page/open-wall';
 import { Refusal } from '../../../../../request/refusal';
 import { siteWallOf } from '../../../../../server/site-walls';
@@ -15,8 +15,8 @@ export async function wallAsked(
   readonly mayLift: number;
 }> {
   const on = { attempt, place: Number(place) };
-  const given = /^[1-9]\d?$/.test(place) ? await wallToDraw(store, attempt, on.place) : undefined;
-  const site = given && siteWallOf(given.code);
+  const given = /^[1-9]\d?$/.test(place) ? await openWall(store, attempt, on.place) : undefined;
+  const site = given && !given.offline && siteWallOf(given.code);
   if (!site) throw new Refusal(404, 'There is no such wall to draw, or its work is handed in.');
   return { on, site, mayLift: given.openingsUp ?? openingsUpOf(site.bare.wall) };
 }
