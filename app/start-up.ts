@@ -1,11 +1,16 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { sqliteFileIn } from '../lib/store/database';
 import { MigrationError } from '../lib/store/migrate';
 import { asStoreProblem, StoreProblem } from '../lib/store/store-problem';
 import { announceStartCode } from './accounts/start-code';
 import { tellPeerAddress } from './request/peer-address';
+import { dropOld, keepFiles } from './server/kept-files';
 import { log } from './server/log';
 import { SettingsError, settings } from './server/settings';
 import { store } from './server/store';
+
+const A_DAY_MS = 86_400_000;
 
 /**
  * Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot.
@@ -17,7 +22,9 @@ export async function startUp(): Promise<void> {
   try {
     const { databaseUrl } = settings();
     const { kind } = await store();
+    keepWalls();
     if (isPageMaker) return;
+    setInterval(() => dropOld(Date.now()), A_DAY_MS).unref();
     await announceStartCode();
     if (databaseUrl !== null && !process.env.SECRET)
       log.warn('SECRET is not set: where several machines share a database, each needs the same one');
@@ -26,6 +33,13 @@ export async function startUp(): Promise<void> {
     process.stderr.write(`\n${wordsOf(error)}\n`);
     process.exit(1);
   }
+}
+
+/** What a built site has laid and measured it keeps until the next build, as files beside the data. */
+function keepWalls(): void {
+  if (process.env.NODE_ENV !== 'production') return;
+  const built = join(/* turbopackIgnore: true */ process.cwd(), '.next', 'BUILD_ID');
+  keepFiles(join(settings().dataDir, 'walls'), readFileSync(built, 'utf8').trim());
 }
 
 function wordsOf(error: unknown): string {

@@ -5,9 +5,9 @@ import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import type { AttemptWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
-import { layForSetWork } from '../../lib/wall-page/wall-to-read';
 import type { Learner } from '../accounts/people';
 import { readLessons } from '../lessons/read-lessons';
+import { sentWall } from '../server/site-walls';
 import { type WorkToSee, workToSee } from './learner-work';
 import styles from './my-work.module.css';
 import { RelatedReading } from './related-reading';
@@ -70,7 +70,7 @@ export async function WorkPage(props: {
   );
 }
 
-/** One wall is laid for the page; the page fetches the others, and all that the site draws. None where this site cannot read the code. */
+/** The page brings the wall that it opens at, as it is kept; it fetches the others. None where this site cannot read the code. */
 function roomWall(
   { place, code, fingerprint }: AttemptWall,
   offline: boolean,
@@ -78,8 +78,8 @@ function roomWall(
 ): readonly RoomWall[] {
   const brief = briefOfCode(code);
   if (!brief) return [];
-  const laid = isFirst && offline ? JSON.stringify(layForSetWork(brief)) : null;
-  return [{ place, fingerprint, laid, kind: KIND_TITLES[brief.kind] }];
+  const packed = (isFirst && sentWall(code, offline)?.toString('base64')) || null;
+  return [{ place, fingerprint, packed, kind: KIND_TITLES[brief.kind] }];
 }
 
 function About({ seen: { work, open, attempts } }: { readonly seen: WorkToSee }) {

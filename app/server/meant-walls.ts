@@ -1,16 +1,14 @@
-import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import { isRecord } from '../../lib/json/read-json';
 import { meantMarks, meantParts } from '../../lib/site-drawn/meant-parts';
-import { siteWall } from '../../lib/site-drawn/site-wall';
 import type { WallToGrade } from '../../lib/store/hand-in';
-import { laidWall } from './laid-walls';
+import { siteWallOf } from './site-walls';
 
 /** A wall as it was handed in, by the names of the bare wall that its device had, in those of the wall itself. */
 export function meantWall(handedIn: WallToGrade): WallToGrade {
   const { code, marks, opened, readings } = handedIn;
-  const brief = marks.length + opened.length + readings.length === 0 ? null : briefOfCode(code);
-  if (brief === null) return handedIn;
-  const { wall, bare } = siteWall(brief, laidWall(brief, brief.rules));
+  const site = marks.length + opened.length + readings.length === 0 ? null : siteWallOf(code);
+  if (site === null) return handedIn;
+  const { wall, bare } = site;
   const meant = (id: string) => meantParts(bare, wall, id).at(-1)?.id ?? id;
   return {
     ...handedIn,

@@ -3,6 +3,7 @@ import type { GivenWall } from '../../lib/store/attempts';
 import type { Store } from '../../lib/store/database';
 import { keepForm, keptForm, learnersWithoutForm } from '../../lib/store/drawn-forms';
 import { type WorkRow, workOf } from '../../lib/store/set-work';
+import { sentWall } from '../server/site-walls';
 import { briefOfPlace, givenWalls } from './lay-forms';
 
 /**
@@ -14,7 +15,10 @@ export async function drawAhead(store: Store, work: string): Promise<void> {
   if (row.state !== 'set') return;
   for (const learner of await learnersWithoutForm(store, row)) {
     const known = row.spec.sameForAll ? await keptForm(store, row, learner) : null;
-    await keepForm(store, work, learner, known ?? (await formWallByWall(row, learner)));
+    const form = known ?? (await formWallByWall(row, learner));
+    await keepForm(store, work, learner, form);
+    // The one that all of them open first, and at once. It is kept as it is sent.
+    if (form[0]) sentWall(form[0].code, row.spec.offline);
   }
 }
 

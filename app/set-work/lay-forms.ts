@@ -6,7 +6,6 @@ import { layByCode } from '../../lib/engines/engines';
 import { briefOfCode } from '../../lib/exercise/brief-of-code';
 import { severityOf, WALL_PROBE } from '../../lib/exercise/wall-probe';
 import type { Brief } from '../../lib/generate/brief';
-import { layWall } from '../../lib/generate/generate';
 import { codeOf } from '../../lib/generate/wall-code';
 import { inspect } from '../../lib/inspect/inspect';
 import { capital } from '../../lib/limits/format-amount';
@@ -16,7 +15,7 @@ import { keptForm } from '../../lib/store/drawn-forms';
 import type { WorkRow } from '../../lib/store/set-work';
 import type { KeptSpec } from '../../lib/store/stored-json';
 import { wrongField } from '../request/refusal';
-import { fingerprintHere } from '../server/laid-walls';
+import { measuredWall } from '../server/laid-walls';
 
 /** The spec with the severity its faulty walls are matched to. @throws Refusal when no such walls can be laid. */
 export function withSeverity(spec: SetWorkSpec): KeptSpec {
@@ -79,12 +78,15 @@ async function knownForm(
   return known.length === work.spec.walls ? known : null;
 }
 
-/** The walls a new attempt is given, with their fingerprints: they are what a hand-in is held against. */
+/**
+ * The walls a new attempt is given, with their fingerprints: they are what a hand-in is held against. Each is laid and measured, which
+ * its hand-in need not do again.
+ */
 export function givenWalls(briefs: readonly Brief[]): readonly GivenWall[] {
   return briefs.map((brief, index) => ({
     place: index + 1,
     code: codeOf(brief),
-    fingerprint: fingerprintHere(layWall(brief)),
+    fingerprint: measuredWall(brief, brief.rules).fingerprint,
   }));
 }
 

@@ -7,6 +7,7 @@ import type { LengthSystem } from '../units';
 import { drawingOf } from '../views/draw-view';
 import type { View } from '../views/view';
 import type { ViewingConditions } from '../views/viewing-conditions';
+import type { Wall } from '../wall/model';
 import { type SurveyedWall, surveyedWall } from '../wall/surveyed';
 import { bareWall } from './bare-wall';
 import { meantParts } from './meant-parts';
@@ -18,9 +19,14 @@ export interface SiteWall {
   readonly bare: SurveyedWall;
 }
 
-/** `laid` where the wall was laid before. */
-export function siteWall(brief: Brief, laid: SurveyedWall = surveyedWall(layByCode(brief).wall)): SiteWall {
-  return { wall: laid, bare: surveyedWall(bareWall(laid.wall, layWithoutFaults(brief))) };
+export function siteWall(brief: Brief): SiteWall {
+  const { wall } = layByCode(brief);
+  return { wall: surveyedWall(wall), bare: surveyedWall(bareOf(brief, wall)) };
+}
+
+/** The bare wall of a brief's wall. */
+export function bareOf(brief: Brief, wall: Wall): Wall {
+  return bareWall(wall, layWithoutFaults(brief));
 }
 
 /** What is looked at, drawn from the wall. @throws ViewError for a place that the bare wall does not have. */

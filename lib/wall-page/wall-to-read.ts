@@ -22,10 +22,10 @@ export interface WallToRead {
   readonly nextHref: string;
 }
 
-export function wallToRead(brief: Brief): WallToRead {
+export function wallToRead(brief: Brief, wall = layByCode(brief).wall): WallToRead {
   return {
     code: codeOf(brief),
-    wall: layByCode(brief).wall,
+    wall,
     topic: brief.topic,
     difficulty: brief.difficulty,
     rules: brief.rules,
@@ -35,8 +35,8 @@ export function wallToRead(brief: Brief): WallToRead {
 }
 
 /** A wall of set work, without its code: whoever has the code can open the wall by itself, and see its key. */
-export function layForSetWork(brief: Brief): WallToRead {
-  return { ...wallToRead(brief), code: '', nextHref: '' };
+export function layForSetWork(brief: Brief, wall = layByCode(brief).wall): WallToRead {
+  return { ...wallToRead(brief, wall), code: '', nextHref: '' };
 }
 
 /**
