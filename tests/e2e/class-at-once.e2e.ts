@@ -16,7 +16,7 @@ const CLASS = 24;
 /** Where a new site keeps its work; gone when the test is over. */
 async function emptyDatabase(kind: 'sqlite' | 'postgres'): Promise<StoreSettings> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wall-class-'));
-  onTestFinished(() => rmSync(dataDir, { recursive: true, force: true }));
+  onTestFinished(() => rmSync(dataDir, { recursive: true, force: true, maxRetries: 20 }));
   if (kind === 'sqlite') return { dataDir, databaseUrl: null };
   const server = await startPostgres();
   onTestFinished(() => server.stop());

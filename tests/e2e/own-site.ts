@@ -40,7 +40,8 @@ export async function openOwnSite(env: Readonly<Record<string, string>> = {}): P
   });
   const close = async () => {
     await ended(child);
-    rmSync(dataDir, { recursive: true, force: true });
+    // What draws walls ahead ends a moment after the site.
+    rmSync(dataDir, { recursive: true, force: true, maxRetries: 20 });
   };
   try {
     const startCode = await printedCode(child);
