@@ -31,6 +31,8 @@ export const ACCESS = {
   '/practise/pair/[code]': 'anyone',
   '/practise/quick': 'anyone',
   '/practise/record': 'anyone',
+  '/practise/visit': 'anyone',
+  '/practise/visit/[code]': 'anyone',
   '/questions/[topic]': 'anyone',
   '/safety': 'anyone',
   '/search': 'anyone',

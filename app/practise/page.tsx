@@ -8,7 +8,7 @@ import styles from './practise.module.css';
 export const metadata: Metadata = {
   title: 'Ways to practise',
   description:
-    'A full wall, a pair of walls, ten quick looks, a guided wall, or a wall of your own to spoil.',
+    'A full wall, a pair of walls, ten quick looks, a guided wall, a visit to a failing wall, or a wall of your own to spoil.',
 };
 
 /** The ways in the order in which a beginner may take them. */
@@ -42,6 +42,13 @@ const WAYS = [
     takes: 'Five to fifteen minutes',
   },
   {
+    href: '/practise/visit',
+    name: 'Visit',
+    what: 'You are called to a wall that is failing. Make safe from the street, read the face, say what may come down next, why, and what is to be done today.',
+    goodFor: 'you want to learn what cracks and loose units tell, and in which order to act.',
+    takes: 'About fifteen minutes',
+  },
+  {
     href: '/practise/build',
     name: 'Build your own',
     what: 'Start from a sound wall, spoil it with sliders, and see where each limit is crossed.',
@@ -55,7 +62,7 @@ export default function PractisePage() {
     <>
       <h1>Ways to practise</h1>
       <p className="column">
-        Here are five ways to train your eye. You need no account, and you can start with any of them.
+        Here are six ways to train your eye. You need no account, and you can start with any of them.
       </p>
       <ul className="cards">
         {WAYS.map(({ href, name, what, goodFor, takes }) => (

@@ -8,6 +8,7 @@ const KEEP_OUT = [
   '/practise/guided/',
   '/practise/pair/',
   '/practise/quick?',
+  '/practise/visit/',
   '/questions/*?',
   '/api/',
   '/desk',

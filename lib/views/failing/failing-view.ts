@@ -4,6 +4,7 @@ import type { FailingWall } from '../../failing/state/model';
 import type { LengthSystem } from '../../units';
 import { surveyedWall } from '../../wall/surveyed';
 import { frontView } from '../front/front';
+import { UP_CLOSE, type ViewingConditions } from '../viewing-conditions';
 import { wallColours } from '../wall-colours';
 import { crackShapes } from './crack-shapes';
 import { faceShapes } from './face-shapes';
@@ -13,12 +14,27 @@ import { zoneShapes } from './zone-shapes';
 const WIDTH = 1200;
 
 /** A failing wall from in front: its units where they have gone, what lies on them, what has come away, and its cracks as wide as they are. */
-export function failingView(failing: FailingWall, system: LengthSystem): Drawing {
-  const drawing = frontView(surveyedWall(movedWall(failing)), system);
+export function failingView(
+  failing: FailingWall,
+  system: LengthSystem,
+  viewing: ViewingConditions = UP_CLOSE,
+): Drawing {
+  const drawing = frontView(surveyedWall(movedWall(failing)), system, viewing);
   const over = drawing.frames.flatMap(({ panel, x, y }) =>
     failingShapes(failing, panel).map((shape) => moved(shape, x, y)),
   );
-  return { ...drawing, shapes: [...drawing.shapes, ...over] };
+  // Whoever points at a unit points at where it was laid: what has come away is found by the place that it left.
+  const { spots } = frontView(surveyedWall(failing.survey.wall), system);
+  const { box, shapes, labels, frames, haze } = drawing;
+  const under = haze?.shapes ?? shapes.length;
+  return {
+    box,
+    shapes: [...shapes.slice(0, under), ...over, ...shapes.slice(under)],
+    labels,
+    frames,
+    spots,
+    ...(haze ? { haze: { ...haze, shapes: under + over.length } } : {}),
+  };
 }
 
 /** What has become of a panel, from back to front, in its own frame: what lies on it, what has gone from its faces, its cracks. */
