@@ -7,7 +7,7 @@ import type { StreetAct, TodayAct } from '../../../lib/visit/acts';
 import { openVisit } from '../../../lib/visit/open-visit';
 import { calledWall } from '../../../lib/visit/visit-wall';
 import { LOOKS, openBrowser, visit } from '../browser';
-import { awake, lookAt, touch } from './practice-steps';
+import { awake, lookAt, seeWhole, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -47,6 +47,7 @@ describe.each(LOOKS)('a visit at $width px, $colours', (look) => {
     await page.getByRole('heading', { name: 'The face of the wall' }).waitFor();
     const pick = async (part: string) => {
       const name = page.locator(`#unit-name[data-part-name="${part}"]`);
+      await seeWhole(page);
       if (look.width < 600) await touch(page, unitOn(page, part), name);
       else await unitOn(page, part).click();
       await name.waitFor();
