@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import { CodeBox } from '../components/forms/code-box';
+import { TodayButton } from '../components/today/today-button';
 import { Caution } from '../components/ui/caution';
 import { TOPIC_TITLES, TOPICS } from '../lib/generate/topics';
 import { FIRST_WORDS } from '../lib/household/first-words';
@@ -19,15 +20,19 @@ export default function StartPage() {
             measure it, and mark anything that is out of tolerance. Then see what you found, what you missed,
             how far out it was and why it matters. Some walls are sound.
           </p>
-          <p>
-            <Link
-              className="button"
-              href="/walls?topic=joints&kind=plain-panel&difficulty=1&rules=canada"
-              prefetch={false}
-            >
-              Read a first wall
-            </Link>
-          </p>
+          <TodayButton
+            otherwise={
+              <p>
+                <Link
+                  className="button"
+                  href="/walls?topic=joints&kind=plain-panel&difficulty=1&rules=canada"
+                  prefetch={false}
+                >
+                  Read a first wall
+                </Link>
+              </p>
+            }
+          />
           <nav className={`links ${styles.readers}`} aria-label="Who it is for">
             <a href="#apprentice">For apprentices</a>
             <a href="#instructor">For instructors</a>

@@ -31,6 +31,7 @@ export const ACCESS = {
   '/practise/pair/[code]': 'anyone',
   '/practise/quick': 'anyone',
   '/practise/record': 'anyone',
+  '/practise/today': 'anyone',
   '/practise/visit': 'anyone',
   '/practise/visit/[code]': 'anyone',
   '/questions/[topic]': 'anyone',

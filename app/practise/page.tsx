@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { CodeBox } from '../../components/forms/code-box';
+import { TodayButton } from '../../components/today/today-button';
 import { Caution } from '../../components/ui/caution';
 import { DRAWING_CAUTIONS } from '../../lib/inspect/make-safe';
 import styles from './practise.module.css';
@@ -61,6 +62,7 @@ export default function PractisePage() {
   return (
     <>
       <h1>Ways to practise</h1>
+      <TodayButton />
       <p className="column">
         Here are six ways to train your eye. You need no account, and you can start with any of them.
       </p>

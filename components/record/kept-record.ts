@@ -4,6 +4,7 @@ import type { Attempt, LookAttempt } from '../../lib/learning/attempt';
 import { parseAttempt } from '../../lib/learning/parse-attempt';
 import { isLater, mergedRecords, type PracticeRecord } from '../../lib/learning/record';
 import { doneAt } from './done-at';
+import { noteRecord, ROUNDS_KEY } from './has-practised';
 import { lookAttempt } from './look-attempt';
 
 interface RecordSchema extends DBSchema {
@@ -23,9 +24,6 @@ export interface KeptRecord {
   readonly close: () => void;
 }
 
-/** Where rounds of quick looks are kept for their own page: from the time before there was a record, too. */
-export const ROUNDS_KEY = 'quick-looks';
-
 export async function openKeptRecord(name = 'read-the-wall practice'): Promise<KeptRecord> {
   const db = await openDB<RecordSchema>(name, 1, {
     upgrade: (made) => {
@@ -37,6 +35,7 @@ export async function openKeptRecord(name = 'read-the-wall practice'): Promise<K
     const known = new Set(await writing.store.getAllKeys());
     const fresh = [...attempts, ...later.filter(isLater)].filter(({ id }) => !known.has(id));
     await Promise.all([...fresh.map((each) => writing.store.put(each)), writing.done]);
+    noteRecord(known.size + fresh.length > 0);
   };
   return {
     all: async () => {
@@ -55,6 +54,7 @@ export async function openKeptRecord(name = 'read-the-wall practice'): Promise<K
     clear: async () => {
       localStorage.removeItem(ROUNDS_KEY);
       await db.clear('attempts');
+      noteRecord(false);
     },
     close: () => db.close(),
   };

@@ -69,8 +69,11 @@ export function ResultView(props: {
   readonly shown: number | null;
   /** Pictures of faulty places beside sound ones; null for set work, whose walls have no address. */
   readonly picture?: Picture | null;
-  /** The next wall, and the way back to a wall without marks; null for set work, which is done once. */
-  readonly again: { readonly nextHref: string; readonly onStartAgain: () => void } | null;
+  /** What comes next, and the way back to a wall without marks; null for set work, which is done once. */
+  readonly again: {
+    readonly next: { readonly href: string; readonly words: string };
+    readonly onStartAgain: () => void;
+  } | null;
   readonly drawingCautions: readonly string[];
   readonly couldFallCautions: readonly string[];
   readonly onShow: (number: number) => void;
@@ -132,8 +135,8 @@ export function ResultView(props: {
       {rows.tightest && <Tightest row={rows.tightest} system={system} />}
       {again && (
         <p className={styles.next}>
-          <Link className="button" href={again.nextHref} prefetch={false}>
-            Next wall on this topic
+          <Link className="button" href={again.next.href} prefetch={false}>
+            {again.next.words}
           </Link>
         </p>
       )}

@@ -3,11 +3,14 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { redirect } from 'next/navigation';
 import styles from '../../../components/drills/quick/quick.module.css';
+import { GoOn } from '../../../components/today/go-on';
+import { TodayLine } from '../../../components/today/today-line';
 import { Caution } from '../../../components/ui/caution';
 import { QUICK_LEVELS, QUICK_LOOKS, type QuickLevel } from '../../../lib/drills/quick/quick-look';
 import { QUICK_LOOK_TABLE, seenIn } from '../../../lib/drills/quick/quick-look-table';
 import type { QuickRoundName } from '../../../lib/drills/quick/quick-picture';
 import { MOST_ROUND } from '../../../lib/drills/quick/quick-round';
+import { roundAddress } from '../../../lib/drills/quick/round-address';
 import { CATALOGUE } from '../../../lib/inspect/catalogue';
 import { DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { RULE_SETS } from '../../../lib/limits/limit';
@@ -31,12 +34,15 @@ export default async function QuickLookPage({ searchParams }: Props) {
   const look = QUICK_LOOKS.find((each) => each === asked.look) ?? 'face';
   const level = QUICK_LEVELS.find((each) => String(each) === asked.level) ?? 1;
   if (rules === undefined || round === null)
-    redirect(addressOf({ rules: rules ?? 'canada', round: round ?? randomInt(MOST_ROUND + 1), look, level }));
+    redirect(
+      roundAddress({ rules: rules ?? 'canada', round: round ?? randomInt(MOST_ROUND + 1), look, level }),
+    );
   const name = { rules, round, look, level };
   const { label, shows } = QUICK_LOOK_TABLE[look];
   return (
     <>
       <h1>Quick look</h1>
+      <TodayLine />
       <div className="column">
         <p>Is the wall sound, or is something wrong? Say so at a glance.</p>
         <Choices
@@ -77,14 +83,25 @@ export default async function QuickLookPage({ searchParams }: Props) {
         key={`${rules} ${round} ${look} ${level}`}
         name={name}
         of={`${label}, ${LEVELS[level].toLowerCase()}`}
-        next={addressOf({ ...name, round: round === MOST_ROUND ? 0 : round + 1 })}
+        next={
+          <GoOn
+            otherwise={
+              <a
+                className="button"
+                href={roundAddress({ ...name, round: round === MOST_ROUND ? 0 : round + 1 })}
+              >
+                Another ten walls
+              </a>
+            }
+          />
+        }
       />
       <div className="column">
         <h2>Check against other rules</h2>
         <ul>
           {RULE_SETS.filter((each) => each !== rules).map((each) => (
             <li key={each}>
-              <a href={addressOf({ ...name, rules: each })}>{ruleSetTitle(each)}</a>
+              <a href={roundAddress({ ...name, rules: each })}>{ruleSetTitle(each)}</a>
             </li>
           ))}
         </ul>
@@ -111,7 +128,7 @@ function Choices(props: {
       <ul className="plain">
         {props.choices.map(({ label, to, here }) => (
           <li key={label}>
-            <a className="chip" href={addressOf(to)} aria-current={here ? 'true' : undefined}>
+            <a className="chip" href={roundAddress(to)} aria-current={here ? 'true' : undefined}>
               {label}
             </a>
           </li>
@@ -119,10 +136,4 @@ function Choices(props: {
       </ul>
     </nav>
   );
-}
-
-/** The easy round from in front is not named in the address: rounds had no names at first. */
-function addressOf({ rules, round, look, level }: QuickRoundName): string {
-  const sort = `${look === 'face' ? '' : `&look=${look}`}${level === 1 ? '' : `&level=${level}`}`;
-  return `/practise/quick?rules=${rules}&round=${round}${sort}`;
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { type Dispatch, useEffect, useMemo, useReducer, useRef, useState } from 'react';
+import { type Dispatch, type ReactNode, useEffect, useMemo, useReducer, useRef, useState } from 'react';
 import { KeptRounds } from '../../../components/drills/quick/kept-rounds';
 import styles from '../../../components/drills/quick/quick.module.css';
 import { QuickBar } from '../../../components/drills/quick/quick-bar';
@@ -68,7 +68,8 @@ export function QuickLooks({
   readonly name: QuickRoundName;
   /** What it looks at, and how hard, in words. */
   readonly of: string;
-  readonly next: string;
+  /** The way on, after the round. */
+  readonly next: ReactNode;
 }) {
   const { rules, round } = name;
   const salt = sortNumber(name);
@@ -187,11 +188,7 @@ export function QuickLooks({
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
           {isRepeat && <p>You have done this round before, so it is not counted again.</p>}
-          <p>
-            <a className="button" href={next}>
-              Another ten walls
-            </a>
-          </p>
+          <p>{next}</p>
         </>
       )}
       {alike.length > 0 && (phase === 'ready' || rows) && (

@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import { ShareWall } from '../../../components/forms/share-wall';
+import { TodayLine } from '../../../components/today/today-line';
 import { TOPIC_TITLES } from '../../../lib/generate/topics';
 import { codeOf } from '../../../lib/generate/wall-code';
 import { ruleSetTitle } from '../../../lib/limits/limits';
@@ -52,6 +53,7 @@ export default async function WallPage({ params }: Props) {
             Marking happens in your browser and needs JavaScript. Without it you can look at the wall only.
           </p>
         </noscript>
+        <TodayLine />
       </header>
       <WallRoom key={exact} laid={wallToRead(read)} label={`${title}, wall ${exact}`} />
       {/* After the wall: it is not on the way to handing in. */}

@@ -1,5 +1,6 @@
 'use client';
 
+import { GO_ON, useToday } from '../../../components/today/use-today';
 import { MarkingPanel } from '../../../components/wall-page/marking-panel';
 import { COULD_FALL_CAUTIONS, DRAWING_CAUTIONS } from '../../../lib/inspect/make-safe';
 import { placeFile } from '../../../lib/wall-page/place-file';
@@ -15,6 +16,7 @@ export function Side(props: {
 }) {
   const { wallRoom, setWork } = props;
   const { laid, open, work, rows, system } = wallRoom;
+  const isToday = useToday() !== null;
   if (work.phase === 'handed in') {
     if (wallRoom.problem !== null) {
       return (
@@ -45,6 +47,7 @@ export function Side(props: {
       return <LoadingNotice of={[resultView, ...(setWork ? [] : [wallRoom.grading])]} />;
     }
     const ResultView = resultView.loaded;
+    const next = isToday ? GO_ON : { href: laid.nextHref, words: 'Next wall on this topic' };
     const places = setWork ? (setWork.places ?? null) : `/walls/${laid.code}/places`;
     return (
       <ResultView
@@ -53,7 +56,7 @@ export function Side(props: {
         system={system}
         shown={wallRoom.shown}
         picture={places === null ? null : (finding, side) => `${places}/${placeFile(finding, side)}`}
-        again={setWork ? null : { nextHref: laid.nextHref, onStartAgain: wallRoom.startAgain }}
+        again={setWork ? null : { next, onStartAgain: wallRoom.startAgain }}
         drawingCautions={DRAWING_CAUTIONS}
         couldFallCautions={COULD_FALL_CAUTIONS}
         onShow={wallRoom.show}

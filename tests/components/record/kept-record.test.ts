@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type KeptRecord, openKeptRecord, ROUNDS_KEY } from '../../../components/record/kept-record';
+import { hasPractised, ROUNDS_KEY } from '../../../components/record/has-practised';
+import { type KeptRecord, openKeptRecord } from '../../../components/record/kept-record';
 import { formatRecord as formatRounds } from '../../../lib/drills/quick/quick-record';
 import { tieWall } from '../../lib/learning/samples';
 
@@ -29,6 +30,13 @@ describe('the record on the device', () => {
     expect(await idsNow()).toEqual(['a1', 'a2']);
   });
 
+  test('is known to be there once something is in it', async () => {
+    await within((kept) => kept.all());
+    expect(hasPractised()).toBe(false);
+    await within((kept) => kept.add([tieWall(1, 0, 'found')]));
+    expect(hasPractised()).toBe(true);
+  });
+
   test('takes the same attempt in once, and leaves the one it has as it is', async () => {
     await within((kept) => kept.add([tieWall(1, 0, 'found')]));
     await within((kept) => kept.add([{ ...tieWall(1, 0, 'missed') }, tieWall(3, 0, 'sound')]));
@@ -51,6 +59,7 @@ describe('the record on the device', () => {
     await within((kept) => kept.add([tieWall(1, 0, 'found')]));
     await within((kept) => kept.clear());
     expect(await idsNow()).toEqual([]);
+    expect(hasPractised()).toBe(false);
   });
 });
 

@@ -20,7 +20,14 @@ function show(
       notebook={notebook}
       system={system}
       shown={null}
-      again={next === null ? null : { nextHref: next, onStartAgain: () => heard.push('again') }}
+      again={
+        next === null
+          ? null
+          : {
+              next: { href: next, words: 'Next wall on this topic' },
+              onStartAgain: () => heard.push('again'),
+            }
+      }
       drawingCautions={['A drawing.']}
       couldFallCautions={['Keep away.']}
       onShow={(number) => heard.push(`show ${number}`)}

@@ -7,6 +7,7 @@ import { GuidedFind } from '../../../../components/drills/guided/guided-find';
 import { GuidedName } from '../../../../components/drills/guided/guided-name';
 import { GuidedTold } from '../../../../components/drills/guided/guided-told';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
+import { GoOn } from '../../../../components/today/go-on';
 import { Caution } from '../../../../components/ui/caution';
 import { DrawContext } from '../../../../components/wall/looks/draw-context';
 import { WallStage } from '../../../../components/wall-page/wall-stage';
@@ -65,6 +66,11 @@ export function GuidedPractice(props: {
     const part = id === null || isTold ? undefined : parts.get(id);
     return part ? [{ ...part, part: part.id, number: index + 1, state: 'mark' as const }] : [];
   });
+  const onward = (
+    <a className="button" href={next.href}>
+      {next.words}
+    </a>
+  );
   return (
     <div className={styles.room} ref={room} data-told={isTold}>
       <div>
@@ -135,11 +141,7 @@ export function GuidedPractice(props: {
             {rows.some(({ finding }) => finding.hazard === 'could fall') && (
               <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
             )}
-            <p>
-              <a className="button" href={next.href}>
-                {next.words}
-              </a>
-            </p>
+            <p>{step === 1 ? onward : <GoOn otherwise={onward} />}</p>
           </>
         )}
       </section>

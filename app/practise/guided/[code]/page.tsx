@@ -2,6 +2,7 @@ import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
 import styles from '../../../../components/drills/drills.module.css';
+import { TodayLine } from '../../../../components/today/today-line';
 import { Caution } from '../../../../components/ui/caution';
 import { faultyWall } from '../../../../lib/drills/faulty-wall';
 import { guidedRows, guidedWall } from '../../../../lib/drills/guided/guided-rows';
@@ -52,6 +53,7 @@ export default async function GuidedPage({ params, searchParams }: Props) {
   return (
     <>
       <h1>Guided wall: {TOPIC_TITLES[brief.topic].toLowerCase()}</h1>
+      <TodayLine />
       <nav aria-label="Steps">
         <ol className={`links ${styles.steps}`}>
           {GUIDED_STEPS.map((each) => (

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { permanentRedirect } from 'next/navigation';
+import { TodayLine } from '../../../../components/today/today-line';
 import { Caution } from '../../../../components/ui/caution';
 import { seedAfter } from '../../../../lib/drills/faulty-brief';
 import { measuredPair } from '../../../../lib/drills/pair/measured-pair';
@@ -38,6 +39,7 @@ export default async function PairPage({ params }: Props) {
   return (
     <>
       <h1>Pair: what is different?</h1>
+      <TodayLine />
       <p className="column">
         Both walls were laid from the same number. One is sound, the other was spoiled in one place or more.
         Choose a look: both change. Zoom one: both zoom.

@@ -5,6 +5,7 @@ import { LiftSteps } from '../../../../components/drills/build/lift-steps';
 import styles from '../../../../components/drills/pair/pair.module.css';
 import { type PairWall, PairWalls } from '../../../../components/drills/pair/pair-walls';
 import { LengthChoice, useLengthSystem } from '../../../../components/forms/length-choice';
+import { GoOn } from '../../../../components/today/go-on';
 import { Caution } from '../../../../components/ui/caution';
 import { ChoiceBar } from '../../../../components/ui/choice-bar';
 import { DrawContext } from '../../../../components/wall/looks/draw-context';
@@ -115,9 +116,13 @@ export function PairPractice(props: {
             <Caution word="Danger, on a real wall" lines={COULD_FALL_CAUTIONS} toSafety />
           )}
           <p className="row">
-            <a className="button" href={next}>
-              Another pair like it
-            </a>
+            <GoOn
+              otherwise={
+                <a className="button" href={next}>
+                  Another pair like it
+                </a>
+              }
+            />
             <a className="button button-plain" href={`/walls/${code}`}>
               Open the spoiled wall as a full wall
             </a>
