@@ -70,8 +70,8 @@ export function run([count, read]: readonly string[]): void {
 const LEARNERS_READ = 50;
 
 /**
- * What a script finds that reads all that the page of a test receives, but for the lines of its drawings, and uses no instrument; then the
- * same of practice, whose page holds the whole wall, to show that the script can read.
+ * What a script finds that reads all that the page of a test receives, but for the lines of its drawings, and uses no instrument, beyond
+ * what the kind of wall tells; then the same of practice, whose page holds the whole wall, to show that the script can read.
  */
 function readPages(learners: number): void {
   const { spec } = templateOf('fair-test');
@@ -84,6 +84,8 @@ function readPages(learners: number): void {
     ].sort(),
   );
   const all = [...new Set(families.flat())].sort();
+  // A wall without ties has no bad tie, and anybody sees at a glance what kind of wall stands there.
+  const known = briefs.map((brief) => `${brief.kind} ${layWall(brief).masonry}`);
   const read = (sent: (brief: Brief) => unknown) => briefs.map((brief) => traitsIn(sent(brief)));
   for (const [page, traits] of [
     ['a test’s page', read(sentOfTest)],
@@ -96,18 +98,20 @@ function readPages(learners: number): void {
       'sound or not',
       traits,
       families.map((each) => each.length > 0),
+      known,
     );
     for (const family of all)
       tell(
         family,
         traits,
         families.map((each) => each.includes(family)),
+        known,
       );
   }
 }
 
-function tell(what: string, traits: Parameters<typeof mostTold>[0], of: readonly boolean[]): void {
-  const { trait, bits, chance } = mostTold(traits, of);
+function tell(what: string, ...read: Parameters<typeof mostTold>): void {
+  const { trait, bits, chance } = mostTold(...read);
   process.stdout.write(
     `${what}: ${bits.toFixed(4)}, chance up to ${chance.toFixed(4)}${bits > chance ? `  LEAK by ${trait}` : ''}\n`,
   );

@@ -28,13 +28,23 @@ export interface Told {
   readonly chance: number;
 }
 
-/** What the most telling of all traits tells of something, beside what the most telling tells by chance alone. */
-export function mostTold(traits: readonly Readonly<Record<string, string>>[], of: readonly boolean[]): Told {
+/**
+ * What the most telling of all traits tells of something that `known` does not tell already, beside what the most telling tells by chance
+ * alone. Outcomes are shuffled among walls of which the same is known.
+ */
+export function mostTold(
+  traits: readonly Readonly<Record<string, string>>[],
+  of: readonly boolean[],
+  known: readonly string[],
+): Told {
   const columns = columnsOf(traits);
+  const kinds = [...new Set(known)];
+  const groups = known.map((each) => kinds.indexOf(each));
+  const members = kinds.map((_, kind) => groups.flatMap((each, index) => (each === kind ? [index] : [])));
   const most = (outcomes: readonly boolean[]) => {
     let best = { trait: '', bits: 0 };
-    for (const { name, classes, sizes } of columns) {
-      const bits = bitsOf(classes, sizes, outcomes);
+    for (const { name, classes } of columns) {
+      const bits = bitsOf(classes, outcomes, groups);
       if (bits > best.bits) best = { trait: name, bits };
     }
     return best;
@@ -43,9 +53,11 @@ export function mostTold(traits: readonly Readonly<Record<string, string>>[], of
   let byChance = 0;
   for (let shuffling = 0; shuffling < SHUFFLINGS; shuffling++) {
     const order = [...of];
-    for (let at = order.length - 1; at > 0; at--) {
-      const other = chance.whole(0, at);
-      [order[at], order[other]] = [order[other] === true, order[at] === true];
+    for (const group of members) {
+      for (let at = group.length - 1; at > 0; at--) {
+        const [here = 0, other = 0] = [group[at], group[chance.whole(0, at)]];
+        [order[here], order[other]] = [order[other] === true, order[here] === true];
+      }
     }
     byChance = Math.max(byChance, most(order).bits);
   }
@@ -58,7 +70,6 @@ interface Column {
   readonly name: string;
   /** The class of each wall by this trait, from 0. */
   readonly classes: readonly number[];
-  readonly sizes: readonly number[];
 }
 
 /** Traits that differ at all, each way of dividing the walls once. */
@@ -70,29 +81,41 @@ function columnsOf(traits: readonly Readonly<Record<string, string>>[]): readonl
     const kinds = [...new Set(values)];
     if (kinds.length < 2) continue;
     const classes = values.map((value) => kinds.indexOf(value));
-    const sizes = kinds.map((_, kind) => classes.filter((each) => each === kind).length);
     const key = classes.join();
-    if (!columns.has(key)) columns.set(key, { name, classes, sizes });
+    if (!columns.has(key)) columns.set(key, { name, classes });
   }
   return [...columns.values()];
 }
 
-function bitsOf(classes: readonly number[], sizes: readonly number[], of: readonly boolean[]): number {
-  const yes = sizes.map(() => 0);
-  let all = 0;
-  for (const [index, each] of of.entries()) {
-    if (!each) continue;
-    const kind = classes[index] ?? 0;
-    yes[kind] = (yes[kind] ?? 0) + 1;
-    all += 1;
+/** Conditional mutual information I(class; outcome | group), bits. */
+function bitsOf(classes: readonly number[], of: readonly boolean[], groups: readonly number[]): number {
+  const kinds = Math.max(...classes) + 1;
+  const sizes = new Uint32Array(Math.max(...groups) + 1);
+  const [yesIn, inClass, yesInClass] = [
+    new Uint32Array(sizes.length),
+    new Uint32Array(sizes.length * kinds),
+    new Uint32Array(sizes.length * kinds),
+  ];
+  const count = (list: Uint32Array, at: number) => {
+    list[at] = (list[at] ?? 0) + 1;
+  };
+  for (const [index, yes] of of.entries()) {
+    const group = groups[index] ?? 0;
+    const cell = group * kinds + (classes[index] ?? 0);
+    count(sizes, group);
+    count(inClass, cell);
+    if (yes) count(yesIn, group);
+    if (yes) count(yesInClass, cell);
   }
-  const count = of.length;
-  const part = (both: number, one: number, other: number) =>
-    both === 0 ? 0 : (both / count) * Math.log2((both * count) / (one * other));
-  return sizes.reduce((bits, size, kind) => {
-    const ofThem = yes[kind] ?? 0;
-    return bits + part(ofThem, size, all) + part(size - ofThem, size, count - all);
-  }, 0);
+  const part = (both: number, one: number, other: number, all: number) =>
+    both === 0 ? 0 : (both / of.length) * Math.log2((both * all) / (one * other));
+  let bits = 0;
+  for (const [cell, size] of inClass.entries()) {
+    const group = Math.floor(cell / kinds);
+    const [all = 0, yes = 0, both = 0] = [sizes[group], yesIn[group], yesInClass[cell]];
+    bits += part(both, size, yes, all) + part(size - both, size, all - yes, all);
+  }
+  return bits;
 }
 
 /** Numbers of many sizes in six classes of about equal number: else each would tell of its own wall alone. */
