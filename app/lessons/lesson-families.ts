@@ -1,25 +1,6 @@
-import type { LookAlike } from '../../lib/generate/look-alikes/look-alike';
 import type { Spoil } from '../../lib/generate/plan';
-import type { Topic } from '../../lib/generate/topics';
 import { BLEMISHES } from '../../lib/inspect/blemishes';
-import type { Condition, WallKind } from '../../lib/wall/model';
-import type { PartKind } from '../../lib/wall/part-id';
-
-export type Blemish = Exclude<Condition, 'sound'>;
-
-/** Walls of one lesson: laid from one seed, once sound and once spoiled, and the topic to practise on after it. */
-export interface LessonFamily {
-  readonly topic: Topic;
-  readonly kind: WallKind;
-  readonly masonry: 'anchored' | 'adhered';
-  readonly seed: number;
-  readonly spoils: readonly Spoil[];
-  readonly lookAlikes: readonly LookAlike[];
-  /** What is ringed on the sound wall, a part or a unit with a mark, and what is said of it. No figures. */
-  readonly good: readonly (readonly [part: PartKind | Blemish, says: string])[];
-  /** Marks put by hand on the faces of units. */
-  readonly marks?: Readonly<Record<string, Blemish>>;
-}
+import type { Blemish, LessonFamily } from './lesson-family';
 
 const spoil = (fault: Spoil['fault'], severity: number): Spoil => ({ fault, severity });
 const laid = { masonry: 'anchored', lookAlikes: [] } as const;
@@ -177,6 +158,16 @@ export const LESSON_FAMILIES = {
     lookAlikes: ['weep-openings'],
     spoils: [spoil('open-head', 2.5)],
     good: [FULL_HEAD, ['opening', 'Small slots over this opening let the water out.']],
+  },
+  'low-flashing': {
+    ...laid,
+    topic: 'water',
+    kind: 'plain-panel',
+    seed: 102,
+    spoils: [spoil('low-flashing', 2.5)],
+    good: [
+      ['support', 'A flashing lies on this ledge. It goes up behind the brick and comes out past the edge.'],
+    ],
   },
   surface: {
     topic: 'mixed',

@@ -8,7 +8,8 @@ import { cutsOf, type View, viewsOf } from '../../lib/views/view';
 import type { Wall } from '../../lib/wall/model';
 import type { Part } from '../../lib/wall/parts';
 import { surveyedWall } from '../../lib/wall/surveyed';
-import { type FamilyName, isFamily, LESSON_FAMILIES, type LessonFamily } from './lesson-families';
+import { type FamilyName, isFamily, LESSON_FAMILIES } from './lesson-families';
+import type { LessonFamily } from './lesson-family';
 
 /** The walls of the lessons are judged by this rule set; the key under a drawing says so. */
 export const LESSON_RULES = 'canada';

@@ -3,7 +3,8 @@ import { isFine, measureInBoth } from '../../components/result/format-measure';
 import { CATALOGUE } from '../../lib/inspect/catalogue';
 import type { Finding } from '../../lib/inspect/finding';
 import { KIND_TITLES } from '../../lib/wall-page/brief-words';
-import { LESSON_FAMILIES, type LessonFamily } from './lesson-families';
+import { LESSON_FAMILIES } from './lesson-families';
+import type { LessonFamily } from './lesson-family';
 import { type LessonPicture, lessonFindings } from './lesson-pictures';
 
 const SEEN: Readonly<Record<LessonPicture['view'], string>> = {

@@ -116,6 +116,13 @@ export function shiftCourses(wall: Wall, panel: string, shift: (course: number, 
     flashings: wall.flashings.map((flashing) =>
       flashing.panel === panel ? { ...flashing, y: moved(flashing) } : flashing,
     ),
+    ...(wall.droppings
+      ? {
+          droppings: wall.droppings.map((heap) =>
+            heap.panel === panel ? { ...heap, y: moved(heap) } : heap,
+          ),
+        }
+      : {}),
     units: wall.units.map((unit) => {
       if (unit.panel !== panel) return unit;
       const left = snap(shift(unit.course, unit.x));

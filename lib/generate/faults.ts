@@ -30,6 +30,12 @@ import { shallowTie } from './faults/ties/shallow-tie';
 import { thinTie } from './faults/ties/thin-tie';
 import { tieNearFace } from './faults/ties/tie-near-face';
 import { tiesTooFarApart } from './faults/ties/ties-too-far-apart';
+import { blockedWeep } from './faults/water/blocked-weep';
+import { lowFlashing } from './faults/water/low-flashing';
+import { noEndDam } from './faults/water/no-end-dam';
+import { noFlashing } from './faults/water/no-flashing';
+import { shortFlashing } from './faults/water/short-flashing';
+import { weepsTooFarApart } from './faults/water/weeps-too-far-apart';
 
 /** A name without its fault does not compile. */
 export const FAULTS: Readonly<Record<CheckId, Fault>> = {
@@ -59,6 +65,12 @@ export const FAULTS: Readonly<Record<CheckId, Fault>> = {
   'shallow-tie': shallowTie,
   'tie-near-face': tieNearFace,
   'thin-tie': thinTie,
+  'weeps-too-far-apart': weepsTooFarApart,
+  'blocked-weep': blockedWeep,
+  'no-flashing': noFlashing,
+  'low-flashing': lowFlashing,
+  'short-flashing': shortFlashing,
+  'no-end-dam': noEndDam,
   'stale-mortar': staleMortar,
   'lean-mortar': leanMortar,
 };

@@ -177,30 +177,6 @@ export function layProbed(
   return [...probed.values()];
 }
 
-/** Weeps: open head joints in the first course and over a lintel, two or three units apart. */
-export function layWeeps(
-  units: readonly Unit[],
-  courses: readonly { course: number; from: Mm; to: Mm }[],
-  every: number,
-): readonly HeadFill[] {
-  const weeps: HeadFill[] = [];
-  for (const { course, from, to } of courses) {
-    const row = units.filter(
-      (unit) => unit.course === course && unit.x >= from && unit.x + unit.length <= to,
-    );
-    // Three soldiers are as wide as a unit and its joint.
-    const apart = row.some(({ kind }) => kind === 'soldier') ? 3 * every : every;
-    for (let index = apart - 1; index < row.length - 1; index += apart) {
-      const left = row[index];
-      const right = row[index + 1];
-      if (left && right && right.x - left.x - left.length < left.length / 2) {
-        weeps.push({ joint: headId(left.id, right.position), filled: 0 });
-      }
-    }
-  }
-  return weeps;
-}
-
 function runsOf(draft: Draft, panel: PanelDraft, opening: Opening | null, course: number): readonly Run[] {
   const stepIn = steppedIn(draft, panel, course);
   const whole: Run = { from: stepIn, to: lengthOf(draft, panel.modules) - stepIn };

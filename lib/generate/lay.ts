@@ -1,21 +1,20 @@
 import type { RuleSetId } from '../limits/limit';
-import type { Flashing, Opening, Panel, Support, Unit, Wall } from '../wall/model';
+import type { Droppings, Flashing } from '../wall/flashing';
+import type { Opening, Panel, Support, Unit, Wall } from '../wall/model';
 import { WALL_VERSION } from '../wall/model';
 import { chanceOf } from './chance';
-import { type Draft, lengthOf, openingOf, type PanelDraft, stepOf, topOf } from './draft';
+import { type Draft, lengthOf, openingOf, type PanelDraft, stepOf } from './draft';
 import { settingOutFor } from './families';
 import { layBatches } from './lay-batches';
+import { layDrainage } from './lay-drainage';
 import { CAVITY, layLedge, layLintel } from './lay-supports';
 import { isFieldRow, layTies, studsOf } from './lay-ties';
-import { layProbed, layUnits, layWeeps } from './lay-units';
+import { layProbed, layUnits } from './lay-units';
 import { applyLookAlikes } from './look-alikes/apply';
 import type { Plan } from './plan';
 
 /** Units in the top course of a gable: each course from the eaves is a unit shorter than the one below. */
 export const GABLE_TOP_UNITS = 3;
-
-/** How far flashing over a lintel runs past each jamb. */
-const FLASHING_PAST_JAMB = 100;
 
 /** The course under a door's head: 2.0 to 2.1 m up (common practice). */
 const DOOR_HEADS: Readonly<Record<RuleSetId, number>> = {
@@ -37,6 +36,7 @@ export function laySound(plan: Plan): Wall {
   const supports: Support[] = [];
   const ties: Wall['ties'][number][] = [];
   const flashings: Flashing[] = [];
+  const droppings: Droppings[] = [];
   const heads: Wall['heads'][number][] = [];
   const panels: Panel[] = [];
   for (const [index, each] of drafts.entries()) {
@@ -69,17 +69,13 @@ export function laySound(plan: Plan): Wall {
     });
     if (!anchored) continue;
     ties.push(...layTies(draft, each, opening, studs, free));
-    supports.push(layLedge(draft, each));
-    flashings.push({ panel: each.id, y: 0, fromX: 0, toX: length });
-    const drained = [{ course: 1, from: 0, to: length }];
-    if (opening && each.opening) {
-      supports.push(layLintel(draft, opening, storeysAbove));
-      const from = opening.x - FLASHING_PAST_JAMB;
-      const to = opening.x + opening.width + FLASHING_PAST_JAMB;
-      flashings.push({ panel: each.id, y: topOf(draft, each.opening.headCourse), fromX: from, toX: to });
-      drained.push({ course: each.opening.headCourse + 1, from, to });
-    }
-    const weeps = layWeeps(row, drained, plan.lookAlikes.includes('weep-openings') ? 2 : 3);
+    const carried = [layLedge(draft, each), ...(opening ? [layLintel(draft, opening, storeysAbove)] : [])];
+    const every = plan.lookAlikes.includes('weep-openings') ? 2 : 3;
+    const drainage = layDrainage(draft, row, carried, length, every);
+    const { weeps } = drainage;
+    supports.push(...carried);
+    flashings.push(...drainage.flashings);
+    droppings.push(...drainage.droppings);
     heads.push(...weeps, ...layProbed(draft, row, weeps));
   }
   const wall: Wall = {
@@ -100,6 +96,7 @@ export function laySound(plan: Plan): Wall {
     supports,
     ties,
     flashings,
+    ...(anchored ? { droppings } : {}),
     batches: layBatches(draft, plan.courses),
     projections: [],
     tone: { mortar: plan.mortarTone, lot: draft.chance.whole(0, 3) },

@@ -9,7 +9,7 @@ import { lookAlikesFor } from './look-alikes/fits';
 import type { LookAlike } from './look-alikes/look-alike';
 import type { Plan, Spoil } from './plan';
 import { type SettingOut, settingOutOf } from './setting-out';
-import { TOPIC_FAULTS, TOPICS, type Topic } from './topics';
+import { TOPIC_FAULTS, TOPICS_BY_CODE, type Topic } from './topics';
 
 /** What makes a wall hard, by difficulty 1 to 5; nothing else does (training defaults of ours). */
 interface Radicals {
@@ -80,10 +80,13 @@ export function planOf(brief: Brief): Plan {
   };
 }
 
+/** What these are about, slips do not have. */
+const STANDING_ONLY: readonly Topic[] = ['support', 'ties', 'water'];
+
 function masonryOf(topic: Topic, chance: Chance): 'anchored' | 'adhered' {
   const adhered = chance.happens(ADHERED_PERCENT);
   if (topic === 'back-mortar') return 'adhered';
-  return adhered && topic !== 'support' && topic !== 'ties' ? 'adhered' : 'anchored';
+  return adhered && !STANDING_ONLY.includes(topic) ? 'adhered' : 'anchored';
 }
 
 /** On the grid of eighths, as far as its own bounds let it. */
@@ -130,7 +133,7 @@ function drawTolerated(
 /** One seed for each brief: were it the brief's own, a seed would be sound or faulty under every topic alike. */
 function seedOf({ topic, kind, difficulty, rules, seed }: Brief): number {
   const sort =
-    ((TOPICS.indexOf(topic) * WALL_KINDS.length + WALL_KINDS.indexOf(kind)) * DIFFICULTIES.length +
+    ((TOPICS_BY_CODE.indexOf(topic) * WALL_KINDS.length + WALL_KINDS.indexOf(kind)) * DIFFICULTIES.length +
       difficulty) *
       RULE_SETS.length +
     RULE_SETS.indexOf(rules);

@@ -8,10 +8,29 @@ export const TOPICS = [
   'bond',
   'support',
   'ties',
+  'water',
   'mortar',
   'mixed',
 ] as const;
 export type Topic = (typeof TOPICS)[number];
+
+/** By their place in a wall code: one that comes later stands at the end. */
+export const TOPICS_BY_CODE: readonly Topic[] = [
+  'back-mortar',
+  'joints',
+  'line',
+  'bond',
+  'support',
+  'ties',
+  'mortar',
+  'mixed',
+  'water',
+];
+
+/** The first engine that lays walls of a topic. */
+export function engineOfTopic(topic: Topic): number {
+  return topic === 'water' ? 6 : 1;
+}
 
 export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
   'back-mortar': 'Back-buttering and contact',
@@ -20,6 +39,7 @@ export const TOPIC_TITLES: Readonly<Record<Topic, string>> = {
   bond: 'Setting out and bond',
   support: 'What carries the wall',
   ties: 'Ties',
+  water: 'Flashing and weeps',
   mortar: 'Mortar',
   mixed: 'A bit of everything',
 };
@@ -57,6 +77,14 @@ const TIES: readonly CheckId[] = [
   'tie-near-face',
   'thin-tie',
 ];
+const WATER: readonly CheckId[] = [
+  'weeps-too-far-apart',
+  'blocked-weep',
+  'no-flashing',
+  'low-flashing',
+  'short-flashing',
+  'no-end-dam',
+];
 const MORTAR: readonly CheckId[] = ['stale-mortar', 'lean-mortar'];
 
 /** The faults a wall of a topic may hold. */
@@ -67,8 +95,9 @@ export const TOPIC_FAULTS: Readonly<Record<Topic, readonly CheckId[]>> = {
   bond: BOND,
   support: SUPPORT,
   ties: TIES,
+  water: WATER,
   mortar: MORTAR,
-  mixed: [...BACKS, ...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...MORTAR],
+  mixed: [...BACKS, ...JOINTS, ...LINE, 'sliver-piece', ...SUPPORT, ...TIES, ...WATER, ...MORTAR],
 };
 
 /** The family of a fault: the first topic, in the order of the lessons, that has it. */

@@ -1,7 +1,7 @@
 import { RULE_SETS } from '../limits/limit';
 import { WALL_KINDS } from '../wall/model';
 import { type Brief, BriefError, ENGINE, MAX_SEED } from './brief';
-import { TOPICS } from './topics';
+import { engineOfTopic, TOPICS_BY_CODE } from './topics';
 
 /**
  * The wall code holds the engine version and the whole brief, short enough to read out: nine signs and a check sign, written 3-4-3. Signs are the digits
@@ -21,7 +21,7 @@ export function codeOf(brief: Brief): string {
   number = number * ROOM.rules + RULE_SETS.indexOf(brief.rules);
   number = number * ROOM.difficulty + (brief.difficulty - 1);
   number = number * ROOM.kind + WALL_KINDS.indexOf(brief.kind);
-  number = number * ROOM.topic + TOPICS.indexOf(brief.topic);
+  number = number * ROOM.topic + TOPICS_BY_CODE.indexOf(brief.topic);
   number = number * ROOM.engine + (brief.engine ?? ENGINE);
   let body = '';
   for (let place = 0; place < BODY; place++) {
@@ -55,7 +55,7 @@ export function parseCode(text: string): Brief {
     return value;
   };
   const engine = take(ROOM.engine);
-  const topic = TOPICS[take(ROOM.topic)];
+  const topic = TOPICS_BY_CODE[take(ROOM.topic)];
   const kind = WALL_KINDS[take(ROOM.kind)];
   const difficulty = take(ROOM.difficulty) + 1;
   const rules = RULE_SETS[take(ROOM.rules)];
@@ -64,7 +64,14 @@ export function parseCode(text: string): Brief {
       `wall code "${text}": made for engine ${engine}, and this is engine ${ENGINE}; a newer version of this site opens it`,
     );
   }
-  if (engine === 0 || topic === undefined || kind === undefined || rules === undefined || number > MAX_SEED) {
+  if (
+    engine === 0 ||
+    topic === undefined ||
+    engine < engineOfTopic(topic) ||
+    kind === undefined ||
+    rules === undefined ||
+    number > MAX_SEED
+  ) {
     throw new BriefError(`wall code "${text}": names no wall`);
   }
   const brief = { topic, kind, difficulty, rules, seed: unscrambled(number) };

@@ -27,6 +27,12 @@ import { shallowTie } from './checks/ties/shallow-tie';
 import { thinTie } from './checks/ties/thin-tie';
 import { tieNearFace } from './checks/ties/tie-near-face';
 import { tiesTooFarApart } from './checks/ties/ties-too-far-apart';
+import { blockedWeep } from './checks/water/blocked-weep';
+import { lowFlashing } from './checks/water/low-flashing';
+import { noEndDam } from './checks/water/no-end-dam';
+import { noFlashing } from './checks/water/no-flashing';
+import { shortFlashing } from './checks/water/short-flashing';
+import { weepsTooFarApart } from './checks/water/weeps-too-far-apart';
 import { CHECKS, type CheckId } from './finding';
 
 /** The fault catalogue. A name without its check does not compile. */
@@ -57,6 +63,12 @@ export const CATALOGUE: Readonly<Record<CheckId, Check>> = {
   'shallow-tie': shallowTie,
   'tie-near-face': tieNearFace,
   'thin-tie': thinTie,
+  'weeps-too-far-apart': weepsTooFarApart,
+  'blocked-weep': blockedWeep,
+  'no-flashing': noFlashing,
+  'low-flashing': lowFlashing,
+  'short-flashing': shortFlashing,
+  'no-end-dam': noEndDam,
   'stale-mortar': staleMortar,
   'lean-mortar': leanMortar,
 };

@@ -30,6 +30,12 @@ export const CHECKS = [
   'shallow-tie',
   'tie-near-face',
   'thin-tie',
+  'weeps-too-far-apart',
+  'blocked-weep',
+  'no-flashing',
+  'low-flashing',
+  'short-flashing',
+  'no-end-dam',
   'stale-mortar',
   'lean-mortar',
 ] as const;

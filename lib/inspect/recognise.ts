@@ -1,3 +1,4 @@
+import { isWeep } from '../wall/drainage';
 import type { Unit } from '../wall/model';
 import { headId, type PartId, unitOf } from '../wall/part-id';
 import type { Part } from '../wall/parts';
@@ -5,7 +6,6 @@ import type { Placed, Survey } from '../wall/survey';
 import type { SurveyedWall } from '../wall/surveyed';
 import { CATALOGUE } from './catalogue';
 import { isCloser } from './checks/bond/sliver-piece';
-import { isWeep } from './checks/joints/open-head';
 import type { CheckId, Finding } from './finding';
 import type { LookAlikeId } from './look-alikes';
 

@@ -6,13 +6,13 @@ export const INSTRUMENT: Readonly<Record<InstrumentId, Instrument>> = {
   tape: {
     id: 'tape',
     name: 'Tape',
-    reads: 'Lengths, bearings, overhangs, ties and how much of a back is covered.',
+    reads: 'Lengths, bearings, overhangs, ties, weeps, flashings and how much of a back is covered.',
     resolution: 0.5,
     error: 1,
     unit: 'mm',
     source: 'common practice',
     lies: 'A bent hook or a sagging blade adds to every length. Start at the 100 mark and take 100 off to prove it.',
-    on: ['unit', 'tie', 'support', 'edge', 'opening', 'course', 'panel'],
+    on: ['unit', 'tie', 'support', 'edge', 'opening', 'course', 'panel', 'head'],
     between: ['unit', 'tie'],
   },
   'joint-gauge': {
@@ -102,7 +102,8 @@ export const INSTRUMENT: Readonly<Record<InstrumentId, Instrument>> = {
   mirror: {
     id: 'mirror',
     name: 'Mirror',
-    reads: 'Undersides: what carries the units over an opening and on a ledge.',
+    reads:
+      'Undersides: what carries the units over an opening and on a ledge, and whether a flashing lies on it.',
     resolution: 1,
     error: 0,
     unit: 'there or not',
@@ -114,7 +115,7 @@ export const INSTRUMENT: Readonly<Record<InstrumentId, Instrument>> = {
   probe: {
     id: 'probe',
     name: 'Probe',
-    reads: 'How full a head joint is, and how far the mortar lies back.',
+    reads: 'How full a head joint is, how far the mortar lies back, and how much of a weep is open.',
     resolution: 1,
     error: 3,
     unit: '%',

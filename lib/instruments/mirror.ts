@@ -1,5 +1,6 @@
+import { isOver, tellsDrainage } from '../wall/drainage';
 import type { Support } from '../wall/model';
-import type { Placed } from '../wall/survey';
+import type { Placed, Survey } from '../wall/survey';
 import { inWords, type Place, type ReadingContext, worked } from './read-off';
 import type { Reading } from './reading';
 import { unitAt } from './unit-at';
@@ -24,10 +25,19 @@ export function readMirror({ part, panel, survey }: Place, context: ReadingConte
   }
   if (part.kind === 'support') {
     const support = panel.supports.find(({ id }) => id === part.id);
-    return support ? [inWords(context, 'Made of', wordsOf(support))] : [];
+    return support
+      ? [inWords(context, 'Made of', wordsOf(support)), ...flashingOn(survey, support, context)]
+      : [];
   }
   const placed = unitAt(part, panel);
   return placed ? [inWords(context, 'Stands on', under(placed))] : [];
+}
+
+function flashingOn({ wall }: Survey, support: Support, context: ReadingContext): readonly Reading[] {
+  if (!tellsDrainage(wall)) return [];
+  const isThere = wall.flashings.some((flashing) => isOver(flashing, support, wall.gauge));
+  const words = isThere ? 'a flashing' : 'no flashing to be seen';
+  return [worked(context, 'Flashing on it', { ...THERE, value: isThere ? 1 : 0, words })];
 }
 
 function under({ support, below }: Placed): string {

@@ -6,6 +6,7 @@ import { INSTRUMENT } from './instrument-list';
 import { type Place, type ReadingContext, type ReadMm, readOff, type SignWords, sized } from './read-off';
 import type { Reading } from './reading';
 import { edgeTieReadings, jambTieReadings, panelTieReadings, tieReadings } from './tape-ties';
+import { flashingReadings, weepReadings } from './tape-water';
 import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT.tape;
@@ -15,7 +16,7 @@ const SQUARES = { resolution: 10, error: 100 } as const;
 
 const STANDS: SignWords = ['flush with it', 'past it', 'behind it'];
 
-/** Lengths, bearings, overhangs and ties. */
+/** Lengths, bearings, overhangs, ties, weeps and flashings. */
 export function readTape(
   { part, panel, survey, lifted }: Place,
   context: ReadingContext,
@@ -37,7 +38,12 @@ export function readTape(
       ];
     case 'support': {
       const support = panel.supports.find(({ id }) => id === part.id);
-      return support ? supportReadings(support, panel, survey, context, mm) : [];
+      return support
+        ? [
+            ...supportReadings(support, panel, survey, context, mm),
+            ...flashingReadings(support, panel, survey, mm),
+          ]
+        : [];
     }
     case 'opening': {
       const opening = panel.openings.find(({ id }) => id === part.id);
@@ -48,6 +54,8 @@ export function readTape(
         ...(ties ? jambTieReadings(part.id, panel, mm) : []),
       ];
     }
+    case 'head':
+      return weepReadings(part.id, panel, survey, mm);
     case 'edge':
       return ties ? edgeTieReadings(part.id, panel, mm) : [];
     case 'tie':

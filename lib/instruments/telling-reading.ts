@@ -30,6 +30,12 @@ const TELLS: Readonly<Record<CheckId, readonly string[]>> = {
   'shallow-tie': ['Length in the bed'],
   'tie-near-face': ['From its end to the face'],
   'thin-tie': ['Thickness of the strap', 'Width of the strap'],
+  'weeps-too-far-apart': ['From weep to weep'],
+  'blocked-weep': ['Open height'],
+  'no-flashing': ['Flashing on it'],
+  'low-flashing': ['Flashing up the backing'],
+  'short-flashing': ['Flashing past the edge'],
+  'no-end-dam': ['End dam'],
   'stale-mortar': ['From mixing'],
   'lean-mortar': ['Sand'],
 };

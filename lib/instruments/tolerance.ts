@@ -41,6 +41,12 @@ const TOLERANCE: Readonly<Record<CheckId, Tolerance>> = {
   'shallow-tie': { instrument: 'tape', within: TAPE },
   'tie-near-face': { instrument: 'tape', within: TAPE },
   'thin-tie': { instrument: 'straightedge', within: 0.1 },
+  'weeps-too-far-apart': { instrument: 'tape', within: TAPE },
+  'blocked-weep': { instrument: 'probe', within: TAPE },
+  'no-flashing': { instrument: 'mirror', within: 0 },
+  'low-flashing': { instrument: 'tape', within: TAPE },
+  'short-flashing': { instrument: 'tape', within: TAPE },
+  'no-end-dam': { instrument: 'tape', within: TAPE },
   'stale-mortar': { instrument: 'thermometer', within: 2 },
   'lean-mortar': { instrument: 'thermometer', within: 0.1 },
 };

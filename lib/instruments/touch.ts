@@ -1,11 +1,13 @@
+import { clearHeight, tellsDrainage, weepsOf } from '../wall/drainage';
 import type { Batch } from '../wall/model';
+import type { PanelSurvey, Survey } from '../wall/survey';
 import { INSTRUMENT } from './instrument-list';
 import { inWords, notNegative, type Place, type ReadingContext, readOff, shareOf } from './read-off';
 import type { Reading } from './reading';
 import { unitAt } from './unit-at';
 
 const { resolution, error } = INSTRUMENT.probe;
-/** The scale on a probe, for the depth of a raked joint, mm. */
+/** The scale on a probe, for the depth of a raked joint and the height of a weep, mm. */
 const SCALE = { resolution: 0.5, error: 1 } as const;
 
 /** Of a head joint: the share of it that is full, tried over its height. Of every joint, and of the panel for all of them: how far the mortar lies back. */
@@ -16,7 +18,32 @@ export function readProbe({ part, panel, survey }: Place, context: ReadingContex
   const filled = survey.wall.heads.find(({ joint }) => joint === part.id)?.filled ?? 100;
   const reading = readOff(context, 'Filled with mortar', { value: filled, unit: '%', resolution, error });
   // A joint cannot be fuller than full, nor emptier than empty.
-  return [{ ...reading, value: Math.min(100, Math.max(0, reading.value ?? 0)) }, back];
+  return [
+    { ...reading, value: Math.min(100, Math.max(0, reading.value ?? 0)) },
+    ...openHeights(part.id, panel, survey, context),
+    back,
+  ];
+}
+
+/** Of a weep: how much of its height a wire goes through. */
+function openHeights(
+  head: string,
+  panel: PanelSurvey,
+  survey: Survey,
+  context: ReadingContext,
+): readonly Reading[] {
+  const { wall } = survey;
+  if (!tellsDrainage(wall)) return [];
+  return wall.flashings.flatMap((flashing) =>
+    flashing.panel === panel.panel.id
+      ? weepsOf(survey, panel, flashing)
+          .filter(({ id }) => id === head)
+          .map((weep) => {
+            const open = { value: clearHeight(wall, flashing, weep), unit: 'mm', ...SCALE } as const;
+            return notNegative(readOff(context, 'Open height', open));
+          })
+      : [],
+  );
 }
 
 /** A back with this share of it bare in one patch sounds hollow (our proposal; the ear is no gauge). */

@@ -168,6 +168,7 @@ export const SOURCES: readonly Source[] = [
   ...published('LABC Warranty', {
     'labc-v8': ['Technical Manual, version 8, Chapter 1: tolerances in brickwork', OWN_PAGE],
     'labc-laying': ['Guide to laying bricks and blocks', OWN_PAGE],
+    'labc-trays': ['Guide to weep holes and cavity trays', OWN_PAGE],
     'labc-ties': [
       'How to use cavity wall ties to meet the Building Regulations',
       'Read; it tells what Approved Document A asks.',

@@ -127,6 +127,12 @@ export const CHECK_LIMITS = [
   'tie-cover',
   'tie-thickness',
   'tie-width',
+  'weep-spacing',
+  'weep-size',
+  'flashing-present',
+  'flashing-upstand',
+  'flashing-past-face',
+  'end-dam',
   'mortar-life',
   'sand-ratio',
 ] as const;

@@ -51,6 +51,7 @@ export function bareWall(wall: Wall, withoutFaults: Wall): Wall {
       embedment: 50,
     })),
     flashings: [],
+    droppings: [],
     batches: batches.map((batch) => ({ ...batch, portland: 1, lime: 0, sand: 1, air: 0, minutes: 0 })),
     projections: [],
   };

@@ -9,6 +9,8 @@ const BEGIN: Partial<Record<Topic, string>> = {
   'back-mortar':
     'You cannot see from the front how well these units stick. Begin with “Behind a unit” and lift some.',
   ties: 'Finished brick hides its ties. Begin with “Before cover”: it shows the wall before the brick went up.',
+  water:
+    'The front shows the weeps and the edges of flashings. For what lies behind, go to “From the side” and choose the base, or over the opening.',
   support:
     'What carries the wall shows best from the side. Begin with “From the side”, then look from below.',
 };

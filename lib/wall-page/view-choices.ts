@@ -86,6 +86,10 @@ export function viewKeyFor(
     case 'short-lintel-bearing':
     case 'weak-angle':
     case 'no-lintel':
+    case 'no-flashing':
+    case 'low-flashing':
+    case 'short-flashing':
+    case 'no-end-dam':
       return cut ? `cut:${cut.support}` : 'front';
     case 'no-bearing-return':
       return `below:${region.panel}`;

@@ -1,3 +1,4 @@
+import type { Flashing } from './flashing';
 import type { HeadFill, Panel, Tie, Unit, Wall } from './model';
 import {
   type CourseId,
@@ -48,7 +49,8 @@ export function mirrored(wall: Wall): Wall {
     openings: wall.openings.map((each) => ({ ...each, x: over(each.panel) - each.x - each.width })),
     supports: wall.supports.map(flip),
     ties: mirroredTies(wall.ties, over),
-    flashings: wall.flashings.map(flip),
+    flashings: wall.flashings.map(flip).map(endsTurned),
+    ...(wall.droppings ? { droppings: wall.droppings.map(flip) } : {}),
     projections: wall.projections.map((each) => ({ ...each, units: each.units.map(renamed) })),
   };
 }
@@ -62,6 +64,13 @@ function mirroredPanel(panel: Panel): Panel {
     rightEnd: panel.leftEnd,
     studs: panel.studs.map((stud) => panel.length - stud).reverse(),
   };
+}
+
+function endsTurned(flashing: Flashing): Flashing {
+  const { shape } = flashing;
+  return shape
+    ? { ...flashing, shape: { ...shape, leftDam: shape.rightDam, rightDam: shape.leftDam } }
+    : flashing;
 }
 
 function mirroredUnit(unit: Unit, over: number, position: number): Unit {

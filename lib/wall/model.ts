@@ -1,5 +1,6 @@
 import type { Box } from '../geometry/box';
 import type { Mm } from '../units';
+import type { Droppings, Flashing } from './flashing';
 import type { BatchId, HeadId, OpeningId, PanelId, SupportId, TieId, UnitId } from './part-id';
 
 /**
@@ -146,14 +147,6 @@ export interface Tie {
   readonly embedment: Mm;
 }
 
-/** The flashing edge that drains a support; an open head joint in the course right on it is a weep. */
-export interface Flashing {
-  readonly panel: PanelId;
-  readonly y: Mm;
-  readonly fromX: Mm;
-  readonly toX: Mm;
-}
-
 /** One mixing of mortar, and the courses laid with it. Volumes as batched; sand damp and loose. */
 export interface Batch {
   /** `batch-1`. */
@@ -219,6 +212,8 @@ export interface Wall {
   readonly supports: readonly Support[];
   readonly ties: readonly Tie[];
   readonly flashings: readonly Flashing[];
+  /** Mortar on the flashings. A wall that tells nothing of it is not asked how it drains. */
+  readonly droppings?: readonly Droppings[];
   readonly batches: readonly Batch[];
   readonly projections: readonly Projection[];
   /** Mortar tone 0 (far from the units' colour) to 3 (close to it), and the colour lot; drawing only. */

@@ -26,8 +26,7 @@ const list = <T extends z.ZodType>(each: T) => z.array(each).max(MOST_PARTS).rea
 
 const pat = z.strictObject({ x: mm, y: mm, width: size, height: size }).readonly();
 
-/** As far as a cut takes off the top. */
-const cutAway = mm.refine((value) => value >= 0, { error: 'is under 0' });
+const notNegative = mm.refine((value) => value >= 0, { error: 'is under 0' });
 
 const unit = z
   .strictObject({
@@ -48,7 +47,7 @@ const unit = z
     texture: z.enum(['smooth', 'rough', 'rock-face']),
     condition: z.enum(CONDITIONS),
     shade: z.int().min(0).max(7),
-    cut: z.strictObject({ left: cutAway, right: cutAway }).readonly().exactOptional(),
+    cut: z.strictObject({ left: notNegative, right: notNegative }).readonly().exactOptional(),
     back: list(pat).exactOptional(),
   })
   .readonly();
@@ -121,6 +120,23 @@ const tie = z
   })
   .readonly();
 
+const flashing = z
+  .strictObject({
+    panel: idOf('panel'),
+    y: mm,
+    fromX: mm,
+    toX: mm,
+    shape: z
+      .strictObject({ up: notNegative, front: mm, leftDam: notNegative, rightDam: notNegative })
+      .readonly()
+      .exactOptional(),
+  })
+  .readonly();
+
+const droppings = z
+  .strictObject({ panel: idOf('panel'), y: mm, height: size, fromX: mm, toX: mm })
+  .readonly();
+
 const batch = z
   .strictObject({
     id: idOf('batch'),
@@ -153,7 +169,8 @@ export const wallSchema: z.ZodType<Wall> = z
     openings: list(opening),
     supports: list(support),
     ties: list(tie),
-    flashings: list(z.strictObject({ panel: idOf('panel'), y: mm, fromX: mm, toX: mm }).readonly()),
+    flashings: list(flashing),
+    droppings: list(droppings).exactOptional(),
     batches: list(batch),
     projections: list(z.strictObject({ units: list(idOf('unit')), by: mm }).readonly()),
     tone: z.strictObject({ mortar: z.int().min(0).max(3), lot: z.int().min(0).max(7) }).readonly(),

@@ -7,7 +7,7 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { plannedFaults } from '../../lib/engines/engines';
 import { type Brief, DIFFICULTIES, ENGINE } from '../../lib/generate/brief';
-import { TOPIC_FAULTS, TOPICS } from '../../lib/generate/topics';
+import { engineOfTopic, TOPIC_FAULTS, TOPICS } from '../../lib/generate/topics';
 import { codeOf } from '../../lib/generate/wall-code';
 import { CHECKS, type CheckId } from '../../lib/inspect/finding';
 import { RULE_SETS } from '../../lib/limits/limit';
@@ -36,7 +36,7 @@ function newTable(engine: number): readonly MeasuredWall[] {
 function wallWith(check: CheckId, engine: number): MeasuredWall {
   const topic = TOPICS.find((each) => TOPIC_FAULTS[each].includes(check)) ?? 'mixed';
   for (let seed = 0; ; seed++) {
-    const brief: Brief = { topic, kind: 'plain-panel', difficulty: 1, rules: 'canada', seed, engine };
+    const brief: Brief = { topic, kind: 'window-panel', difficulty: 1, rules: 'canada', seed, engine };
     if (!plannedFaults(brief).includes(check)) continue;
     const wall = wallNow(codeOf(brief));
     if (wall.findings.some((finding) => finding.check === check)) return wall;
@@ -45,7 +45,7 @@ function wallWith(check: CheckId, engine: number): MeasuredWall {
 
 /** A wall for each topic, difficulty and rule set, the kinds in turn. */
 function codesOf(engine: number): readonly string[] {
-  return TOPICS.flatMap((topic, t) =>
+  return TOPICS.filter((topic) => engineOfTopic(topic) <= engine).flatMap((topic, t) =>
     DIFFICULTIES.flatMap((difficulty, d) =>
       RULE_SETS.map((rules, r) => {
         const kind = WALL_KINDS[(t + d + r) % WALL_KINDS.length] as WallKind;

@@ -12,6 +12,7 @@ import { SUPPORT_WALLS } from './hand-walls/support';
 import { TALL_WALLS } from './hand-walls/tall';
 import { TIE_SPACING_WALLS } from './hand-walls/tie-spacing';
 import { TIE_WALLS } from './hand-walls/ties';
+import { WATER_WALLS } from './hand-walls/water';
 
 /** Walls worked on paper. `expected` is all that is wrong, typed by hand from the definitions, and computed by nothing. */
 export const HAND_WALLS: readonly HandWall[] = [
@@ -28,4 +29,5 @@ export const HAND_WALLS: readonly HandWall[] = [
   ...MORTAR_WALLS,
   ...TALL_WALLS,
   ...RAKE_WALLS,
+  ...WATER_WALLS,
 ];

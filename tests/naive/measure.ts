@@ -10,6 +10,7 @@ import type { NaiveFinding } from './naive-finding';
 import { regionOfParts } from './regions';
 import { measureSupports } from './support';
 import { measureTies } from './ties';
+import { measureWater } from './water';
 
 /**
  * A second opinion on every wall, worked out from the definitions alone with plain loops. It shares nothing
@@ -24,6 +25,7 @@ export function measureNaively(wall: Wall, rules: RuleSetId): readonly Required<
     ...measureBond(wall, rules),
     ...measureSupports(wall, rules),
     ...measureTies(wall, rules),
+    ...measureWater(wall, rules),
     ...measureMortar(wall, rules),
   ];
   return findings.map((finding) => ({

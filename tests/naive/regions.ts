@@ -8,6 +8,7 @@ export function regionOfParts(wall: Wall, parts: readonly string[], check: strin
   const heads = parts.filter((id) => id.includes('/'));
   switch (check) {
     case 'open-head':
+    case 'blocked-weep':
       return round(heads.map((id) => headBox(wall, id)));
     case 'thick-joint':
     case 'thin-joint':

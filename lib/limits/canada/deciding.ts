@@ -83,6 +83,23 @@ export const CANADA_DECIDING: readonly Limit[] = [
       atLeast('tie-width', 'Corrugated strap tie, width', 22),
     ],
   }),
+  ...byClause(NBC, 'water', {
+    '9.20.13.8.(1)': noted(
+      'At the foot of the air space and over lintels that are flashed.',
+      atMost('weep-spacing', 'Weep holes, spacing along the wall', 800),
+    ),
+    '9.20.13.3': noted(
+      'Under weep holes; and over an opening, but close under a wide eave.',
+      exactly('flashing-present', 'Flashing at the foot and over openings', PRESENT, 'there or not'),
+    ),
+    '9.20.13.6': [
+      ...noted(
+        'Behind the sheathing membrane.',
+        atLeast('flashing-upstand', 'Flashing under weep holes, up the framed wall', 150),
+      ),
+      atLeast('flashing-past-face', 'Flashing under weep holes, past the face of what is below', 5),
+    ],
+  }),
   ...byClause(NBC, 'mortar', {
     '9.20.3.2.(5)': noted(
       'An hour and a half when the air is at 25 °C or over, two and a half below that. Retarded mortar: as its maker states.',

@@ -117,17 +117,6 @@ export const CANADA_SHOWN: readonly Limit[] = [
   }),
   ...byClause(NBC, 'water', {
     '9.20.6.4.(2)': atLeast('air-space', 'Clear air space behind veneer on a wood frame', 25),
-    '9.20.13.8.(1)': noted(
-      'At the foot of the air space and over lintels that are flashed.',
-      atMost('weep-spacing', 'Weep holes, spacing along the wall', 800),
-    ),
-    '9.20.13.6': [
-      atLeast('flashing-past-face', 'Flashing under weep holes, past the face of what is below', 5),
-      ...noted(
-        'Behind the sheathing membrane.',
-        atLeast('flashing-upstand', 'Flashing under weep holes, up the framed wall', 150),
-      ),
-    ],
     '9.20.13.5': atLeast('flashing-into-wythe', 'Flashing under weep holes, into a masonry backing', 25),
     '9.20.13.7': exactly('flashing-joints', 'Joints of flashing, watertight', PRESENT, 'there or not'),
     '9.20.13.3': atMost(

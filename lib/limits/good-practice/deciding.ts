@@ -175,6 +175,28 @@ export const GOOD_PRACTICE_DECIDING: readonly Limit[] = [
       atLeast('tie-width', 'Corrugated strap tie, width', 22),
     ],
   }),
+  ...byClause(BIA_28B, 'water', {
+    'summary of recommendations': [
+      atMost('weep-spacing', 'Weep holes that are open head joints, spacing', inches(24)),
+      atLeast('flashing-upstand', 'Flashing up the backing', inches(8)),
+      atLeast('end-dam', 'End dam of flashing, turned up into the head joint', inches(1)),
+    ],
+  }),
+  ...byClause(FROM_IRC, 'water', {
+    'R703.8.5': exactly(
+      'flashing-present',
+      'Flashing under the first course above ground and at every support',
+      PRESENT,
+      'there or not',
+    ),
+    'R703.8.6': atLeast('weep-size', 'Weep hole, smallest way through', inches(3 / 16)),
+  }),
+  ...byClause(FROM_NBC, 'water', {
+    '9.20.13.6': noted(
+      'Borrowed from Canada. BIA says that it never stops behind the face of the brick.',
+      atLeast('flashing-past-face', 'Flashing under weep holes, past the face of what is below', 5),
+    ),
+  }),
   ...byClause(FROM_NBC, 'mortar', {
     '9.20.3.2.(5)': noted(
       'Borrowed from Canada: an hour and a half when the air is at 25 °C or over, two and a half below that.',

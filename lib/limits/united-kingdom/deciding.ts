@@ -1,6 +1,6 @@
 import type { Limit } from '../limit';
 import { atLeast, atMost, byClause, noted, stepped } from '../rows';
-import { LABC, LAYING, NHBC_2019, NHBC_2020, UK } from './standards';
+import { LABC, LAYING, NHBC_2019, NHBC_2020, TRAYS, UK } from './standards';
 
 const NHBC_2011 = { ...UK, source: 'nhbc-2011', edition: 'NHBC Standards 2011' } as const;
 
@@ -84,6 +84,12 @@ export const UNITED_KINGDOM_DECIDING: readonly Limit[] = [
     '6.1.18': noted(
       'Printed for each of two masonry leaves; used here for brick on a frame. Built in as the work goes up, never pushed in after.',
       atLeast('tie-embedment', 'Wall tie, length in the mortar', 50),
+    ),
+  }),
+  ...byClause(TRAYS, 'water', {
+    openings: noted(
+      'Printed for cavity trays over openings; used here for the foot of the wall too.',
+      atMost('weep-spacing', 'Weep holes, spacing along the tray', 900),
     ),
   }),
 ];

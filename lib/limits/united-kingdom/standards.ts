@@ -6,6 +6,11 @@ export const LABC = {
   source: 'labc-v8',
   edition: 'LABC Warranty Technical Manual, version 8',
 } as const;
+export const TRAYS = {
+  ...UK,
+  source: 'labc-trays',
+  edition: 'LABC Warranty guide to weep holes and cavity trays',
+} as const;
 export const LAYING = {
   ...UK,
   source: 'labc-laying',

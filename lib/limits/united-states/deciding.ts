@@ -73,6 +73,18 @@ export const UNITED_STATES_DECIDING: readonly Limit[] = [
       atLeast('tie-cover', 'Tie, mortar between its end and the face', inches(5 / 8)),
     ],
   }),
+  ...byClause(IRC, 'water', {
+    'R703.8.5': exactly(
+      'flashing-present',
+      'Flashing under the first course above ground and at every support',
+      PRESENT,
+      'there or not',
+    ),
+    'R703.8.6': [
+      atMost('weep-spacing', 'Weep holes, spacing along the wall', inches(33)),
+      ...noted('Directly above the flashing.', atLeast('weep-size', 'Weep hole, diameter', inches(3 / 16))),
+    ],
+  }),
   // The IRC has mortar made to ASTM C270 (R606.2.8), whatever the temperature of the air.
   ...byClause(
     {

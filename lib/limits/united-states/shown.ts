@@ -197,18 +197,6 @@ export const UNITED_STATES_SHOWN: readonly Limit[] = [
       ),
     ],
   }),
-  ...byClause(IRC, 'water', {
-    'R703.8.5': exactly(
-      'flashing-present',
-      'Flashing under the first course above ground and at every support',
-      PRESENT,
-      'there or not',
-    ),
-    'R703.8.6': [
-      atMost('weep-spacing', 'Weep holes, spacing along the wall', inches(33)),
-      ...noted('Directly above the flashing.', atLeast('weep-size', 'Weep hole, diameter', inches(3 / 16))),
-    ],
-  }),
   ...byClause(IBC, 'water', {
     '1404.4.2': noted(
       'The code prints 245 mm beside 10 in: a slip. The inches are right.',

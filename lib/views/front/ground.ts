@@ -51,10 +51,10 @@ function ledgeFront({ fromX, toX, y, material }: Support): readonly Shape[] {
   ];
 }
 
-/** The drip edge of a flashing: a thin dark line with a glint, at its own level. */
+/** The drip edge of a flashing that comes out at the face: a thin dark line with a glint, at its own level. */
 export function flashingEdges(wall: Wall, panel: Panel): readonly Shape[] {
   return wall.flashings
-    .filter((flashing) => flashing.panel === panel.id)
+    .filter(({ panel: own, shape }) => own === panel.id && (shape === undefined || shape.front > 0))
     .flatMap(({ y, fromX, toX }) => [
       rect({ x: fromX, y: y - 4, width: toX - fromX, height: 6 }, '#4d565b'),
       rect({ x: fromX, y: y + 0.6, width: toX - fromX, height: 1.4 }, '#b7c1c5'),

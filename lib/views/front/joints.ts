@@ -4,7 +4,7 @@ import type { Area, Shape } from '../../drawing/shape';
 import { type Point, type Ring, rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
 import { topLeft, topRight } from '../../wall/cut';
-import { isTall, type Unit, type Wall } from '../../wall/model';
+import { isTall, type Panel, type Unit, type Wall } from '../../wall/model';
 import { headId } from '../../wall/part-id';
 import type { PanelSurvey, Placed } from '../../wall/survey';
 import { courseRows, type InCourse, partBeside } from '../course-rows';
@@ -101,7 +101,7 @@ function shifted(ring: Ring, x: number, y: number): Ring {
 }
 
 /** Dark slots where head joints are open: as much of the joint's height as is not filled, from the top down. */
-function slots(wall: Wall, { placed: all }: PanelSurvey): readonly Shape[] {
+function slots(wall: Wall, { panel, placed: all }: PanelSurvey): readonly Shape[] {
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
   const rings = all.flatMap((placed) => {
     const { unit, right } = placed;
@@ -111,7 +111,33 @@ function slots(wall: Wall, { placed: all }: PanelSurvey): readonly Shape[] {
     return [slotRing(partBeside(unit, right), partBeside(right.unit, placed), 1 - share / 100)];
   });
   if (rings.length === 0) return [];
-  return [{ kind: 'area', rings, fill: SLOT, pen: { paint: '#000000', width: 0.5, opacity: 0.4 } }];
+  return [
+    { kind: 'area', rings, fill: SLOT, pen: { paint: '#000000', width: 0.5, opacity: 0.4 } },
+    ...mortarInSlots(wall, panel, rings),
+  ];
+}
+
+/** Droppings seen through the open joints that they lie behind: mortar in deep shade. */
+function mortarInSlots(
+  { droppings = [], gauge }: Wall,
+  { id }: Panel,
+  slots: readonly Ring[],
+): readonly Shape[] {
+  const rings = slots.flatMap((slot) => {
+    const [[left, foot], [right]] = slot as [Point, Point];
+    const head = Math.max(...slot.map(([, y]) => y));
+    const middle = (left + right) / 2;
+    return droppings.flatMap(({ panel, y, height, fromX, toX }): readonly Ring[] => {
+      const lies = panel === id && fromX <= middle && middle <= toX && foot >= y && foot - y < gauge;
+      const top = Math.min(head, y + height);
+      return lies && top > foot ? [rectRing(left, foot, right - left, top - foot)] : [];
+    });
+  });
+  if (rings.length === 0) return [];
+  return [
+    { kind: 'area', rings, fill: 'url:mortar' },
+    { kind: 'area', rings, fill: '#1a1310', opacity: 0.45 },
+  ];
 }
 
 /** The open part of the head joint between two units; `open` is its share of the joint's height. */

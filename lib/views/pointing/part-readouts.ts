@@ -1,7 +1,8 @@
 import { formatInches, formatMm, inches, type LengthSystem, type Mm } from '../../units';
-import { isTall, type Tie, topCourseOf, type Wall } from '../../wall/model';
+import { clearHeight, isOver, pastEdge, supportsUnder, tellsDrainage, weepsOf } from '../../wall/drainage';
+import { isTall, type Support, type Tie, topCourseOf, type Wall } from '../../wall/model';
 import { bedId, headId } from '../../wall/part-id';
-import { headWidth, type Placed, type Survey } from '../../wall/survey';
+import { headWidth, type PanelSurvey, type Placed, type Survey } from '../../wall/survey';
 import { offSquare, turnOf } from '../plan/corner';
 import type { View } from '../view';
 import type { Distance } from '../viewing-conditions';
@@ -20,6 +21,7 @@ export function partReadouts(
   const readouts = new Map<string, string>();
   const length = (mm: Mm): string => (system === 'mm' ? formatMm(Math.round(mm)) : formatInches(mm));
   const near = (words: string): string => (distance === 'near' ? words : '');
+  const blocked = new Set(panels.flatMap((survey) => blockedWeeps({ wall, panels }, survey)));
   const filled = new Map(wall.heads.map((head) => [head.joint, head.filled]));
   for (const survey of panels) {
     for (const placed of survey.placed) {
@@ -32,15 +34,22 @@ export function partReadouts(
         const id = headId(unit.id, right.unit.position);
         const share = filled.get(id) ?? 100;
         // As the eye sees it, to a tenth: the share is for the probe to tell.
-        const fill = share <= 0 ? ', open' : near(Math.round(share / 10) === 10 ? ', full' : ', partly open');
+        const fill = blocked.has(id)
+          ? near(', open, mortar behind it')
+          : share <= 0
+            ? ', open'
+            : near(Math.round(share / 10) === 10 ? ', full' : ', partly open');
         readouts.set(id, `${near(`, ${length(headWidth(unit, right.unit))} wide`)}${fill}`);
       }
     }
     for (const { id, width, height } of survey.openings) {
       readouts.set(id, `, ${length(width)} wide, ${length(height)} high`);
     }
-    for (const { id, kind, fromX, toX } of survey.supports) {
-      if (view.kind === 'section' || kind === 'ledge') readouts.set(id, `, ${length(toX - fromX)} long`);
+    for (const support of survey.supports) {
+      const { id, kind, fromX, toX } = support;
+      const isCut = view.kind === 'section';
+      const drained = isCut ? flashingReadout(wall, survey, support, length) : '';
+      if (isCut || kind === 'ledge') readouts.set(id, `, ${length(toX - fromX)} long${drained}`);
     }
     for (const tie of survey.ties) readouts.set(tie.id, tieReadout(wall, tie, length, system));
   }
@@ -50,6 +59,38 @@ export function partReadouts(
     readouts.set(turn.corner, `, ${length(1000)} along wall ${turn.turned.id} lies ${off} off square`);
   }
   return readouts;
+}
+
+/** Weeps that droppings lie behind to half their height and more: one sees mortar in them. */
+function blockedWeeps(survey: Survey, panel: PanelSurvey): readonly string[] {
+  return survey.wall.flashings
+    .filter((flashing) => flashing.panel === panel.panel.id)
+    .flatMap((flashing) =>
+      weepsOf(survey, panel, flashing)
+        .filter((weep) => clearHeight(survey.wall, flashing, weep) < weep.left.unit.height / 2)
+        .map(({ id }) => id),
+    );
+}
+
+/** ", flashing 210 mm up the backing and 8 mm past the edge, end dams 40 mm and 35 mm"; nothing of a wall that does not tell. */
+function flashingReadout(
+  wall: Wall,
+  survey: PanelSurvey,
+  support: Support,
+  length: (mm: Mm) => string,
+): string {
+  if (!tellsDrainage(wall)) return '';
+  const flashing = wall.flashings.find((each) => isOver(each, support, wall.gauge));
+  if (flashing === undefined) return ', no flashing on it';
+  const { shape, fromX, toX } = flashing;
+  if (shape === undefined) return '';
+  const past = length(pastEdge(shape, supportsUnder(wall, survey, flashing)));
+  const dams = [
+    ...(fromX > 0 ? [length(shape.leftDam)] : []),
+    ...(toX < survey.panel.length ? [length(shape.rightDam)] : []),
+  ];
+  const ends = dams.length > 0 ? `, end dams ${dams.join(' and ')}` : '';
+  return `, flashing ${length(shape.up)} up the backing and ${past} past the edge${ends}`;
 }
 
 /** ", bat"; ", number 4 in the row, standing through course 25". */

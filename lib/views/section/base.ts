@@ -2,13 +2,13 @@ import { lengthDimension } from '../../drawing/dimension';
 import { noteTo } from '../../drawing/note';
 import { ring } from '../../drawing/rings';
 import { scaleBar } from '../../drawing/scale-bar';
-import { type Drawing, lines, type Pieces, rect, type Shape } from '../../drawing/shape';
-import type { Ring } from '../../geometry/polygon';
+import { type Drawing, lines, rect, type Shape } from '../../drawing/shape';
 import type { LengthSystem, Mm } from '../../units';
 import { type Support, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
-import { cutSupport, flashingAt, unitsCut } from './cut-parts';
+import { cutSupport, unitsCut } from './cut-parts';
+import { cutFlashing } from './flashing';
 import {
   cutWall,
   depthDimensions,
@@ -37,7 +37,8 @@ export function baseSection(
   const first = unitsCut(survey, x)[0]?.unit;
   const face = first?.set ?? 0;
   const high = topOfCut(wall, survey, x);
-  const body = cutWall(wall, survey, x, 0, high, system);
+  const flashing = cutFlashing(wall, survey, ledge, x, system);
+  const body = cutWall(wall, survey, x, 0, high, system, flashing.notes);
   const depth = depthDimensions(wall, high, system);
   const overhang = lengthDimension(ledge.front, face, ledge.y - 52, 9, 0, system);
   const ledgeNote = noteTo(
@@ -50,7 +51,6 @@ export function baseSection(
   const strip = baseStrip(wall, survey, SHEET_LEFT + 30, stripTop, SHEET_RIGHT - SHEET_LEFT - 60);
   const stripLow = stripTop - strip.height;
   const bar = scaleBar(NOTES, -LEDGE_DEEP + 20, 200, 12, system);
-  const flashing = flashingCut(wall, survey, ledge, x);
   const cutAt = strip.frame.x + strip.frame.scale * x;
   return {
     box: {
@@ -79,7 +79,6 @@ export function baseSection(
     ],
     labels: [
       ...body.labels,
-      ...flashing.labels,
       ...depth.labels,
       {
         ...overhang.label,
@@ -135,27 +134,4 @@ function cutPlace({ panel, openings }: PanelSurvey, { fromX, toX }: Support): Mm
   const studs = panel.studs.filter(clear);
   if (studs.length === 0) return middle;
   return studs.reduce((best, stud) => (Math.abs(stud - middle) < Math.abs(best - middle) ? stud : best));
-}
-
-/** The flashing from the sheathing down, under the first course and out over the ledge's edge. */
-export function flashingCut(wall: Wall, survey: PanelSurvey, ledge: Support, x: Mm): Pieces {
-  const laid = flashingAt(wall, survey, x, ledge.y);
-  if (laid === undefined) return { shapes: [], labels: [] };
-  const behind = -wall.family.depth - wall.cavity + 2;
-  const run: Ring = [
-    [behind, laid.y + 200],
-    [behind, laid.y + 46],
-    [-wall.family.depth - 4, laid.y + 2],
-    [ledge.front + 3, laid.y + 1.5],
-    [ledge.front + 9, laid.y - 7],
-  ];
-  const note = noteTo([ledge.front + 9, laid.y - 7], NOTES, laid.y + 6, 'flashing');
-  return {
-    shapes: [
-      lines([run], { paint: '--ink', width: 2.6 }),
-      lines([run], { paint: '#8fa0a8', width: 0.9 }),
-      ...note.shapes,
-    ],
-    labels: [note.label],
-  };
 }

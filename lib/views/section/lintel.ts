@@ -8,7 +8,8 @@ import type { Opening, Support } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import type { SurveyedWall } from '../../wall/surveyed';
 import { cutSupport, unitsCut } from './cut-parts';
-import { flashingOver, frameUnder } from './opening-head';
+import { cutFlashing } from './flashing';
+import { frameUnder } from './opening-head';
 import {
   cutWall,
   depthDimensions,
@@ -37,6 +38,7 @@ export function headSection(
   const x = opening.x + opening.width / 2 + 1;
   const head = opening.y + opening.height;
   const high = head + COURSES * wall.gauge + 6;
+  const flashing = lintel === null ? null : cutFlashing(wall, survey, lintel, x, system);
   const body = cutWall(
     wall,
     survey,
@@ -44,7 +46,7 @@ export function headSection(
     head,
     high,
     system,
-    lintel === null ? [] : [steelNote(lintel, system)],
+    lintel === null ? [] : [steelNote(lintel, system), ...(flashing?.notes ?? [])],
   );
   const depth = depthDimensions(wall, high, system);
   const low = head - BELOW;
@@ -61,7 +63,6 @@ export function headSection(
   const stripLow = stripTop - strip.height;
   const bar = scaleBar(NOTES, low + 20, 200, 12, system);
   const steel = lintel === null ? null : steelPieces(lintel, faceAt(survey, x, head), system);
-  const flashing = lintel === null ? [] : flashingOver(wall, survey, lintel, x);
   const seen: Drawing = {
     box: {
       x: SHEET_LEFT,
@@ -74,7 +75,7 @@ export function headSection(
       ...body.shapes,
       goesOn(wall, high),
       ...(lintel === null ? [] : cutSupport(lintel, 0)),
-      ...flashing,
+      ...(flashing?.shapes ?? []),
       ...(steel?.shapes ?? []),
       ...depth.shapes,
       ...bar.shapes,

@@ -1,11 +1,9 @@
-import { breakLine, cut, SHEATHING, sheetMetal } from '../../drawing/cut';
+import { breakLine, cut, SHEATHING } from '../../drawing/cut';
 import { ring } from '../../drawing/rings';
 import { lines, rect, type Shape } from '../../drawing/shape';
-import { type Ring, rectRing } from '../../geometry/polygon';
+import { rectRing } from '../../geometry/polygon';
 import type { Mm } from '../../units';
-import type { Support, Wall } from '../../wall/model';
-import type { PanelSurvey } from '../../wall/survey';
-import { flashingAt } from './cut-parts';
+import type { Wall } from '../../wall/model';
 
 /** Head of the frame and the glass, with the room's lining behind. */
 export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
@@ -22,26 +20,4 @@ export function frameUnder(wall: Wall, head: Mm, low: Mm): readonly Shape[] {
     }),
     breakLine(pane - 30, pane + 52, low),
   ];
-}
-
-export function flashingOver(wall: Wall, survey: PanelSurvey, lintel: Support, x: Mm): readonly Shape[] {
-  const laid = flashingAt(wall, survey, x, lintel.y);
-  if (laid === undefined || lintel.angle === undefined) return [];
-  const { back, front, y, angle } = lintel;
-  const behind = -wall.family.depth - wall.cavity + 2;
-  const crest = y - angle.thickness + angle.vertical + 2;
-  const over: Ring = ring(front + 3, y + 1.5, front + 9, y - 7);
-  // An angle shallower than the units stands inside them: the flashing then drops behind the units.
-  const within = back > -wall.family.depth;
-  const run: Ring = within
-    ? [[behind, crest + 130], [behind, y + 46], [-wall.family.depth - 3, y + 1.5], ...over]
-    : [
-        [behind, crest + 130],
-        [behind, crest + 44],
-        [Math.max(back, behind), crest],
-        [back + angle.thickness + 1.5, crest],
-        [back + angle.thickness + 1.5, y + 1.5],
-        ...over,
-      ];
-  return sheetMetal(run);
 }

@@ -12,9 +12,9 @@ import type { SurveyedWall } from '../../wall/surveyed';
 import { topOf } from '../course-rows';
 import { faceDepth } from '../unit-outline';
 import { type View, ViewError } from '../view';
-import { cutFoundation, flashingCut } from './base';
+import { cutFoundation } from './base';
 import { cutBed, cutSupport, cutUnit, unitsCut } from './cut-parts';
-import { flashingOver } from './opening-head';
+import { cutFlashing } from './flashing';
 import { cutWall, depthDimensions, halfStud, length, NOTES, SHEET_LEFT } from './sheet';
 import { LEDGE_DEEP } from './spots';
 
@@ -98,19 +98,23 @@ function standing(
     opening === null
       ? [[0, high] as const]
       : [[0, opening.y] as const, [opening.y + opening.height, high] as const];
+  const flashings = here.map((support) => ({ support, ...cutFlashing(wall, survey, support, x, system) }));
   const bodies = stretches
     .filter(([from, to]) => to > from)
-    .map(([from, to]) => cutWall(wall, survey, x, from, to, system));
-  const flashing = ledge ? flashingCut(wall, survey, ledge, x) : { shapes: [], labels: [] };
+    .map(([from, to]) => {
+      const on = flashings.filter(({ support }) => support.y >= from && support.y < to);
+      const notes = on.flatMap((each) => each.notes);
+      return cutWall(wall, survey, x, from, to, system, notes);
+    });
   return {
     shapes: [
       ...(ledge ? cutFoundation(ledge) : []),
       ...(opening === null ? [] : frameIn(wall, opening)),
       ...bodies.flatMap(({ shapes }) => shapes),
-      ...lintels.flatMap((lintel) => [...cutSupport(lintel, 0), ...flashingOver(wall, survey, lintel, x)]),
-      ...flashing.shapes,
+      ...lintels.flatMap((lintel) => cutSupport(lintel, 0)),
+      ...flashings.flatMap(({ shapes }) => shapes),
     ],
-    labels: [...bodies.flatMap(({ labels }) => labels), ...flashing.labels],
+    labels: bodies.flatMap(({ labels }) => labels),
   };
 }
 

@@ -7,6 +7,8 @@ import { type Opening, topCourseOf, type Wall } from '../../wall/model';
 import type { PanelSurvey } from '../../wall/survey';
 import { frontJoints } from '../front/joints';
 import { frontUnits } from '../front/units';
+import { flashingAt } from './cut-parts';
+import { flashingAlong } from './flashing';
 
 /** A narrow picture of the face at another scale: where a support runs from and to. */
 export interface Strip extends Pieces {
@@ -52,6 +54,10 @@ export function baseStrip(wall: Wall, survey: PanelSurvey, x: Mm, top: Mm, width
   };
 }
 
+/** How much of the face is shown past a jamb, and past the unit at the end of a flashing, mm. */
+const PAST_JAMB: Mm = 260;
+const PAST_END: Mm = 20;
+
 /** Over an opening, with the mortar pared off the steel: the whole lintel and how far it runs past each jamb. */
 export function headStrip(
   wall: Wall,
@@ -63,9 +69,12 @@ export function headStrip(
   system: LengthSystem,
 ): Strip {
   const lintel = survey.supports.find((support) => support.opening === opening.id);
-  const past = 260;
-  const from = opening.x - past;
-  const to = opening.x + opening.width + past;
+  const flashing = flashingAt(wall, survey, opening.x + opening.width / 2, opening.y + opening.height);
+  const along = flashingAlong(wall, flashing, system);
+  // As far as a flashing of a told shape goes, so that its ends are seen.
+  const [left, right] = flashing?.shape ? [flashing.fromX, flashing.toX] : [opening.x, opening.x];
+  const from = Math.min(opening.x - PAST_JAMB, left - wall.family.length - PAST_END);
+  const to = Math.max(opening.x + opening.width + PAST_JAMB, right + wall.family.length + PAST_END);
   const scale = width / (to - from);
   const head = opening.y + opening.height;
   const below = 3 * wall.gauge;
@@ -134,8 +143,8 @@ export function headStrip(
     }
   }
   return {
-    shapes: shapes.map((shape) => scaled(shape, frame)),
-    labels: labels.map((label) => ({
+    shapes: [...shapes, ...along.shapes].map((shape) => scaled(shape, frame)),
+    labels: [...labels, ...along.labels].map((label) => ({
       ...label,
       at: [frame.x + scale * label.at[0], frame.y + scale * label.at[1]],
     })),

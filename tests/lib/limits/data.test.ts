@@ -50,6 +50,12 @@ const ASKED: Readonly<Record<LimitId, readonly string[]>> = {
   'tie-cover': ['united-states', 'good-practice'],
   'tie-thickness': ['canada', 'ontario', 'united-states', 'good-practice'],
   'tie-width': ['canada', 'ontario', 'united-states', 'good-practice'],
+  'weep-spacing': ['canada', 'ontario', 'united-states', 'united-kingdom', 'good-practice'],
+  'weep-size': ['united-states', 'good-practice'],
+  'flashing-present': ['canada', 'ontario', 'united-states', 'good-practice'],
+  'flashing-upstand': ['canada', 'ontario', 'good-practice'],
+  'flashing-past-face': ['canada', 'ontario', 'good-practice'],
+  'end-dam': ['good-practice'],
   'mortar-life': ['canada', 'ontario', 'united-states', 'good-practice'],
   'sand-ratio': ['canada', 'ontario', 'united-states', 'good-practice'],
 };
@@ -83,6 +89,7 @@ describe('limits that checks ask for', () => {
       'lintel-present: there or not',
       'angle-size: table',
       'tie-spacing: table',
+      'flashing-present: there or not',
       'mortar-life: minutes',
       'sand-ratio: volumes',
     ]);

@@ -110,7 +110,7 @@ describe('what checks ask for', () => {
   test('each name once, and each has a limit somewhere', () => {
     expect(new Set(CHECK_LIMITS).size).toBe(CHECK_LIMITS.length);
     expect(CHECK_LIMITS.filter((id) => !ALL_LIMITS.some((limit) => limit.id === id))).toEqual([]);
-    expect(CHECK_LIMITS.length).toBe(39);
+    expect(CHECK_LIMITS.length).toBe(45);
   });
 
   test.each<[rules: RuleSetId, id: (typeof CHECK_LIMITS)[number], asked: boolean]>([

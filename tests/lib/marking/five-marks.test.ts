@@ -70,9 +70,12 @@ describe('the right act', () => {
   });
 
   // Typed from the words of the catalogue on what puts each right: every row that begins "Keep people away" or hangs behind the face is
-  // made safe; hollow heads, ties near the face and bad mixings are looked for further; the rest the mason puts right.
+  // made safe; hollow heads, ties near the face, bad mixings and what is wrong behind weeps and on flashings are looked for further; the rest the mason puts right.
   test('of each fault of the catalogue', () => {
-    const opened = ['open-head', 'tie-near-face', 'stale-mortar', 'lean-mortar'];
+    const opened = [
+      ...['open-head', 'tie-near-face', 'stale-mortar', 'lean-mortar'],
+      ...['blocked-weep', 'low-flashing', 'no-end-dam'],
+    ];
     const safe = [
       ...['missing-back-mortar', 'ring-buttered-back', 'overhang-too-far', 'no-bearing-return', 'weak-angle'],
       ...[

@@ -5,7 +5,7 @@ import { viewChoices } from '../../../lib/wall-page/view-choices';
 import { liftingPlan, whatShows } from '../../../lib/wall-page/what-shows';
 import { HAND_BATCHES, handWall, handWindow } from '../views/hand-wall';
 
-test.each(['mortar', 'back-mortar', 'ties', 'support'] as const)(
+test.each(['mortar', 'back-mortar', 'ties', 'support', 'water'] as const)(
   'a wall about %s says where to look first while it is easy, and no longer',
   (topic) => {
     expect(hiddenFromFront(topic, 1)).toMatch(/“.+”/);
@@ -16,7 +16,7 @@ test.each(['mortar', 'back-mortar', 'ties', 'support'] as const)(
 
 test('what shows in front needs no word', () => {
   const told = TOPICS.filter((topic) => hiddenFromFront(topic, 1) !== null);
-  expect(told.sort()).toEqual(['back-mortar', 'mortar', 'support', 'ties']);
+  expect(told.sort()).toEqual(['back-mortar', 'mortar', 'support', 'ties', 'water']);
 });
 
 test('every look says what it shows, and no two the same', () => {

@@ -87,7 +87,7 @@ describe('reading a wall', () => {
     ['a tie far off', (loose) => set(loose, ['ties', 0, 'x'], -5000), 'ties.0.x: lies outside panel A'],
     [
       'a panel of no length in plan',
-      (loose) => set(loose, ['panels', 0, 'plan', 'rightX'], 0),
+      (loose) => set(loose, ['panels', 0, 'plan', 'rightX'], wall.panels[0]?.plan.leftX),
       'panels.0.plan: has no length',
     ],
     ['an opening laid over units', (loose) => set(loose, ['openings', 0, 'x'], 100), 'openings.0: unit A'],

@@ -1,4 +1,5 @@
-import type { Flashing, Wall } from '../../../lib/wall/model';
+import type { Flashing } from '../../../lib/wall/flashing';
+import type { Wall } from '../../../lib/wall/model';
 import type { HeadId } from '../../../lib/wall/part-id';
 import { BRICK, changed, type HandWall, hand, wallOf, wrong } from '../build';
 

@@ -108,7 +108,6 @@ export const SHOWN_FIGURES: Readonly<Record<RuleSetId, readonly Figure[]>> = {
     ['veneer-to-frame', 4.5 * INCH, 'BIA 28B'],
     ['flashing-lap', 4 * INCH, 'BIA 28B'],
     ['base-flashing-height', 6 * INCH, 'BIA 28B'],
-    ['end-dam', 1 * INCH, 'BIA 28B'],
     ['movement-openings', 20 * FOOT, 'BIA 18A'],
     ['under-shelf-angle', 0.25 * INCH, 'BIA 18A'],
     ['minor-arch', 6 * FOOT, 'Beall p. 261'],

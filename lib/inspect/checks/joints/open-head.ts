@@ -1,7 +1,6 @@
 import { boundAt } from '../../../limits/bound';
-import type { Flashing } from '../../../wall/model';
+import { isWeep } from '../../../wall/drainage';
 import { headId } from '../../../wall/part-id';
-import type { Placed, Survey } from '../../../wall/survey';
 import type { Check } from '../../check';
 import { headBox } from '../../places';
 
@@ -54,16 +53,3 @@ export const openHead: Check = {
     }
   },
 };
-
-/** An open head in the course right on a flashing. */
-export function isWeep({ wall }: Survey, left: Placed, right: Placed): boolean {
-  const { unit } = left;
-  return wall.flashings.some(
-    (flashing: Flashing) =>
-      flashing.panel === unit.panel &&
-      unit.y >= flashing.y &&
-      unit.y - flashing.y < wall.gauge / 2 &&
-      unit.x + unit.length >= flashing.fromX &&
-      right.unit.x <= flashing.toX,
-  );
-}

@@ -1,0 +1,3 @@
+import type { EarlierEngine } from './engines';
+
+export const { lay, layWithoutFaults, plannedFaults }: EarlierEngine;
