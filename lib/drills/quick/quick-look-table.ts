@@ -37,6 +37,8 @@ const CUT: readonly CheckId[] = [
   'no-lintel',
 ];
 
+const FLASHING: readonly CheckId[] = ['no-flashing', 'low-flashing', 'short-flashing'];
+
 /**
  * A fault is in the list of a look where it was measured to show: the picture drawn 358 px wide with the fault and without, eight
  * walls a fault and level, changes by 29 pixels and more of more than 40 of 255 steps of a colour on every one of them.
@@ -45,6 +47,8 @@ const CUT: readonly CheckId[] = [
  * twist 573 and 293, proud 1,745 and 1,459, sliver 49 and 42; before cover ties too far apart 485 and 401, bare edge 255 and 126; cut through
  * 141 and more each; behind a unit bare 300 easy (1 when harder: left out there), ring 149 and 390; tickets 66 and more. Left out: shallow and thin
  * ties (2 to 48), what moves the whole wall a little (level, gauge, perpends, plumb), raked joints and the corner.
+ * Measured on 2026-12-01, cut through, without the notes: no flashing 333 and 333, too low behind 313 and 315, short of the face 117 and 31, end dam
+ * 62 easy (24 when harder: left out there).
  */
 export const QUICK_LOOK_TABLE: Readonly<Record<QuickLook, QuickLookRow>> = {
   face: {
@@ -82,8 +86,8 @@ export const QUICK_LOOK_TABLE: Readonly<Record<QuickLook, QuickLookRow>> = {
   cut: {
     label: 'Cut through',
     shows: 'One cut: at the base, or over an opening.',
-    sorts: of('support', ...ALL),
-    seen: { 1: CUT, 3: CUT },
+    sorts: [...of('support', ...ALL), ...of('water', ...ALL)],
+    seen: { 1: [...CUT, ...FLASHING, 'no-end-dam'], 3: [...CUT, ...FLASHING] },
   },
   back: {
     label: 'Behind a unit',

@@ -17,6 +17,7 @@ const LOOKS: Readonly<Record<Family, QuickLook>> = {
   bond: 'close',
   support: 'cut',
   ties: 'ties',
+  water: 'cut',
   mortar: 'tickets',
 };
 
