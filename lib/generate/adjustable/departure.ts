@@ -2,7 +2,7 @@ import type { CheckId } from '../../inspect/finding';
 import type { Limit, LimitId, RuleSetId } from '../../limits/limit';
 import type { Unit, Wall } from '../../wall/model';
 
-export type Family = 'Joints' | 'Line' | 'Support' | 'Ties' | 'Backs' | 'Mortar';
+export type Family = 'Joints' | 'Line' | 'Support' | 'Water' | 'Ties' | 'Backs' | 'Mortar';
 
 /** One way to adjust a wall: a single measure, set to any value from none to twice its limit. */
 export interface Departure {

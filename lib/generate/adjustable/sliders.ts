@@ -8,11 +8,13 @@ import { MORTAR_DEPARTURES } from './mortar';
 import { SUPPORT_DEPARTURES } from './support';
 import { TIE_AND_BACK_DEPARTURES } from './ties-and-backs';
 import { placesOn } from './true-wall';
+import { WATER_DEPARTURES } from './water';
 
 export const DEPARTURES: readonly Departure[] = [
   ...JOINT_DEPARTURES,
   ...LINE_DEPARTURES,
   ...SUPPORT_DEPARTURES,
+  ...WATER_DEPARTURES,
   ...TIE_AND_BACK_DEPARTURES,
   ...MORTAR_DEPARTURES,
 ];

@@ -109,6 +109,8 @@ export const WATER: readonly Family[] = [
   familyOf(TOPIC, 'weep-limit', (ask) => whichLimit(ask, 'weep-spacing')),
   familyOf(TOPIC, 'weeps-pass', (ask) => whichPass(ask, 'weep-spacing')),
   familyOf(TOPIC, 'air-space-passes', (ask) => whichPass(ask, 'air-space')),
+  familyOf(TOPIC, 'dam-passes', (ask) => whichPass(ask, 'end-dam')),
+  familyOf(TOPIC, 'edge-limit', (ask) => whichLimit(ask, 'flashing-past-face')),
   familyOf(TOPIC, 'upstand-limit', (ask) => whichLimit(ask, 'flashing-upstand')),
   commonPick(TOPIC, 'weep-or-fault', {
     prompt: 'Which of these let water out as they should, and are no fault?',
