@@ -1,5 +1,3 @@
-import { headers } from 'next/headers';
-import { notFound, redirect } from 'next/navigation';
 import type * as z from 'zod';
 import type { By } from '../../lib/store/audit';
 import type { Store } from '../../lib/store/database';
@@ -33,7 +31,7 @@ export interface Call<P extends Person = Person> {
 /** Of a UUID. */
 const ID_SIGNS = 36;
 
-type Params = Readonly<Record<string, string | string[] | undefined>>;
+export type Params = Readonly<Record<string, string | string[] | undefined>>;
 
 interface Context {
   // Next gives none at run time to a route without square brackets, though its types say otherwise.
@@ -86,38 +84,8 @@ export function guarded<R extends HandlerRoute>(
   };
 }
 
-/**
- * Lets a page go on only for those whom ACCESS names for it: sends others to sign in, or says that there is no such page.
- *
- *     const { person, params, store } = await requirePage('/desk/groups/[group]', props.params);
- */
-export async function requirePage<R extends PageRoute>(
-  route: R,
-  params: Context['params'] = Promise.resolve({}),
-): Promise<{
-  readonly person: Passed<(typeof ACCESS)[R]>;
-  readonly params: Readonly<Record<string, string>>;
-  readonly store: Store;
-}> {
-  const sent = await headers();
-  const texts = textsOf(await params);
-  const opened = await store();
-  const person = await whoIs(sent);
-  const named = namedIn(texts);
-  const verdict = await authorize(opened.db, ACCESS[route], person, named);
-  if (verdict !== 'pass') noteRefused(route, person, named);
-  if (verdict === 'sign in') redirect(signInPage(route, sent.get('x-path')));
-  if (verdict === 'not theirs') notFound();
-  return { person: person as Passed<(typeof ACCESS)[R]>, params: texts, store: opened };
-}
-
-function signInPage(route: PageRoute, path: string | null): string {
-  if (ACCESS[route] === 'learner') return '/join';
-  return path ? `/sign-in?then=${encodeURIComponent(path)}` : '/sign-in';
-}
-
 /** One line for each request that somebody was not let through with, by ids; whatever was sent as an id is cut to the length of one. */
-function noteRefused(route: HandlerRoute | PageRoute, person: Person, named: NamedRecords = {}): void {
+export function noteRefused(route: HandlerRoute | PageRoute, person: Person, named: NamedRecords = {}): void {
   const records = Object.entries(named).map(([kind, id]) => `${kind} ${id.slice(0, ID_SIGNS)}`);
   log.warn({ route, subject: subjectOf(person), records }, 'refused: not let through');
 }
@@ -132,7 +100,7 @@ function signInFirst(): Refusal {
 }
 
 /** As Next hands them over a part may be encoded still. */
-function textsOf(params: Params = {}): Record<string, string> {
+export function textsOf(params: Params = {}): Record<string, string> {
   return Object.fromEntries(
     Object.entries(params).flatMap(([name, value]) =>
       typeof value === 'string' ? [[name, decoded(value)]] : [],

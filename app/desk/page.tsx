@@ -4,7 +4,7 @@ import { TextField } from '../../components/ui/fields';
 import { PostForm } from '../../components/ui/post-form';
 import { groupsFor } from '../../lib/store/groups/groups';
 import { worksOf } from '../../lib/store/set-work';
-import { requirePage } from '../access/guard';
+import { requirePage } from '../access/require-page';
 import { RefusedTries } from '../accounts/refused-tries';
 import { accountKey } from '../accounts/sessions';
 import styles from './desk.module.css';

@@ -5,7 +5,7 @@ import { PostForm } from '../../components/ui/post-form';
 import { SignOutElsewhere } from '../../components/ui/sign-out-elsewhere';
 import { learnerData } from '../../lib/store/learner-data';
 import { learnerSessions } from '../../lib/store/learner-sessions';
-import { requirePage } from '../access/guard';
+import { requirePage } from '../access/require-page';
 import { RefusedTries } from '../accounts/refused-tries';
 
 export const metadata: Metadata = { title: 'My data' };

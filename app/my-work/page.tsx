@@ -4,7 +4,7 @@ import { OutboxWatch } from '../../components/hand-in/outbox-watch';
 import { When } from '../../components/time/when';
 import { isShown } from '../../lib/classes/release';
 import { type LearnerWork, workForLearner } from '../../lib/store/attempts';
-import { requirePage } from '../access/guard';
+import { requirePage } from '../access/require-page';
 import styles from './my-work.module.css';
 
 export const metadata: Metadata = { title: 'My work' };

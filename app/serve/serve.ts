@@ -11,6 +11,7 @@ import { endWhenAsked } from './end-when-asked';
 import { makeHeavyAnswers } from './heavy-answers';
 import { startPageMakers } from './page-makers';
 import { weightOf } from './weight';
+import { withoutNext } from './without-next';
 
 /**
  * The built site at an address: HOST PORT. This process takes hand-ins, signs people in and answers what is quick. What lays
@@ -30,7 +31,7 @@ const FILE_POLICY = "default-src 'none'; frame-ancestors 'none'";
 
 const site = next({ dev: false, hostname, port: Number(port) });
 await site.prepare();
-const answerLight = site.getRequestHandler();
+const answerLight = withoutNext(site.getRequestHandler());
 const pageMakers = startPageMakers(fileURLToPath(new URL('./page-maker.mjs', import.meta.url)));
 const answerHeavy = makeHeavyAnswers(pageMakers, Math.min(availableParallelism(), MOST_PAGE_MAKERS));
 const compressed = compression();

@@ -1,10 +1,8 @@
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { onTestFinished, vi } from 'vitest';
 import type { Store, StoreSettings } from '../../lib/store/database';
 import { readyStore } from './databases';
-
-type Handler = (request: Request, context: { params: Promise<undefined> }) => Promise<Response>;
 
 export interface Site {
   readonly address: string;
@@ -13,25 +11,21 @@ export interface Site {
   readonly cookieFor: (learner: string) => Promise<string>;
 }
 
-/** The site's own handlers for handing in and health behind a plain HTTP server, with a database of their own. */
+/** What the site answers without Next, hand-ins and health among it, with a database of its own. */
 export async function openSite(settings: StoreSettings): Promise<Site> {
   const store = await readyStore(settings);
   vi.resetModules();
   vi.stubEnv('DATA_DIR', settings.dataDir);
   vi.stubEnv('DATABASE_URL', settings.databaseUrl ?? '');
   vi.stubEnv('PUBLIC_ADDRESS', '');
-  const handIn = await import('../../app/api/hand-in/route');
-  const health = await import('../../app/api/health/route');
+  const { withoutNext } = await import('../../app/serve/without-next');
   const site = await import('../../app/server/store');
   const { log } = await import('../../app/server/log');
   log.level = 'silent';
   const { cookieName, LEARNER_COOKIE } = await import('../../app/request/cookies');
   const { hashOf } = await import('../../app/accounts/codes');
-  const handlers: Readonly<Record<string, Handler>> = {
-    'POST /api/hand-in': handIn.POST,
-    'GET /api/health': health.GET,
-  };
-  const server = createServer((request, response) => void answer(handlers, request, response));
+  const answer = withoutNext(async (_, response) => void response.writeHead(404).end());
+  const server = createServer((request, response) => void answer(request, response));
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   onTestFinished(async () => {
     server.closeAllConnections();
@@ -52,23 +46,4 @@ export async function openSite(settings: StoreSettings): Promise<Site> {
       return `${cookieName(LEARNER_COOKIE)}=${token}`;
     },
   };
-}
-
-async function answer(
-  handlers: Readonly<Record<string, Handler>>,
-  request: IncomingMessage,
-  response: ServerResponse,
-): Promise<void> {
-  const chunks: Buffer[] = [];
-  for await (const chunk of request) chunks.push(chunk as Buffer);
-  const handler = handlers[`${request.method} ${request.url}`];
-  if (!handler) return void response.writeHead(404).end();
-  const body = request.method === 'GET' ? null : Buffer.concat(chunks);
-  const asked = new Request(`http://127.0.0.1${request.url}`, {
-    method: request.method ?? 'GET',
-    headers: Object.entries(request.headers).map(([name, value]): [string, string] => [name, String(value)]),
-    ...(body === null ? {} : { body }),
-  });
-  const given = await handler(asked, { params: Promise.resolve(undefined) });
-  response.writeHead(given.status, Object.fromEntries(given.headers)).end(await given.text());
 }

@@ -5,7 +5,7 @@ import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
 import { SignOutElsewhere } from '../../../components/ui/sign-out-elsewhere';
 import { staffById } from '../../../lib/store/staff';
-import { requirePage } from '../../access/guard';
+import { requirePage } from '../../access/require-page';
 import { FEWEST_PASSWORD_SIGNS } from '../../accounts/accounts';
 import { type OwnSession, ownSessions } from '../../accounts/own-sessions';
 import { RefusedTries } from '../../accounts/refused-tries';

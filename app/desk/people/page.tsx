@@ -3,7 +3,7 @@ import { MakeLink } from '../../../components/desk/make-link';
 import { TextField } from '../../../components/ui/fields';
 import { PostForm } from '../../../components/ui/post-form';
 import { type StaffRow, staffList } from '../../../lib/store/staff';
-import { requirePage } from '../../access/guard';
+import { requirePage } from '../../access/require-page';
 import styles from './people.module.css';
 
 export const metadata: Metadata = { title: 'People' };

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { requirePage } from '../../access/guard';
+import { requirePage } from '../../access/require-page';
 import { WorkPage } from '../work-page';
 
 export const metadata: Metadata = { title: 'Set work' };

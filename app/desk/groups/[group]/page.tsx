@@ -8,7 +8,7 @@ import { type DeletedWork, deletedWorks, type GroupRow, groupOf } from '../../..
 import { type NamedLearner, rosterWithPins, takenOff } from '../../../../lib/store/groups/roster';
 import { partIn } from '../../../../lib/store/record-owner';
 import { type WorkInGroup, worksOf } from '../../../../lib/store/set-work';
-import { requirePage } from '../../../access/guard';
+import { requirePage } from '../../../access/require-page';
 import { qrPath } from '../../../accounts/qr-path';
 import { siteAddress } from '../../../request/address';
 import styles from '../../desk.module.css';

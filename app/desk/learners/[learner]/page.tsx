@@ -8,7 +8,7 @@ import { attemptAnswers } from '../../../../lib/store/book/book-answers';
 import { learnerHead } from '../../../../lib/store/book/book-heads';
 import { type BookWork, bookWorks } from '../../../../lib/store/book/mark-book';
 import { recordsOfLearner } from '../../../../lib/store/hand-in-record';
-import { requirePage } from '../../../access/guard';
+import { requirePage } from '../../../access/require-page';
 import { errorText, percentText, signedText, times } from '../../book-numbers';
 import { FaultTable } from '../../fault-table';
 import { CertainList, ConfidenceBlock, SoundOrFaultyBlock, StepsTable } from '../../figure-blocks';

@@ -9,7 +9,7 @@ import { rosterOf } from '../../../../lib/store/learners';
 import { type WorkRow, workOf } from '../../../../lib/store/set-work';
 import { KIND_TITLES } from '../../../../lib/wall-page/brief-words';
 import { layForSetWork } from '../../../../lib/wall-page/wall-to-read';
-import { requirePage } from '../../../access/guard';
+import { requirePage } from '../../../access/require-page';
 import { readLessons } from '../../../lessons/read-lessons';
 import { RelatedReading } from '../../../my-work/related-reading';
 import { firstForm, matchFor } from '../../../set-work/lay-forms';

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
-import { requirePage } from '../../../access/guard';
+import { requirePage } from '../../../access/require-page';
 import { WorkPage } from '../../work-page';
 
 export const metadata: Metadata = { title: 'A wall of set work' };

@@ -10,7 +10,7 @@ import {
   bookRows,
   bookWorks,
 } from '../../../../../lib/store/book/mark-book';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 import { times } from '../../../book-numbers';
 import styles from '../../../mark-book.module.css';
 import { BookTable } from './book-table';

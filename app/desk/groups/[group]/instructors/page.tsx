@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { TextField } from '../../../../../components/ui/fields';
 import { PostForm } from '../../../../../components/ui/post-form';
 import { instructorsOf } from '../../../../../lib/store/staff';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 
 export const metadata: Metadata = { title: 'Instructors of this group' };
 

@@ -6,7 +6,7 @@ import { RULE_SETS } from '../../../../../lib/limits/limit';
 import { groupOf } from '../../../../../lib/store/groups/groups';
 import { worksOf } from '../../../../../lib/store/set-work';
 import { WALL_KINDS } from '../../../../../lib/wall/model';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 import { readLessons } from '../../../../lessons/read-lessons';
 import { WorkForm } from '../../../../set-work/work-form';
 import styles from '../../../desk.module.css';

@@ -6,7 +6,7 @@ import { ruleSetTitle } from '../../../../../lib/limits/limits';
 import { attemptAnswers } from '../../../../../lib/store/book/book-answers';
 import { learnerNames, workHead } from '../../../../../lib/store/book/book-heads';
 import { handInsOf } from '../../../../../lib/store/book/mark-book';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 import { times } from '../../../book-numbers';
 import { FaultTable } from '../../../fault-table';
 import { SwapList } from '../../../figure-blocks';

@@ -8,7 +8,7 @@ import { groupOf } from '../../../../../lib/store/groups/groups';
 import { rosterOf } from '../../../../../lib/store/learners';
 import { workOf } from '../../../../../lib/store/set-work';
 import { viewsOnPaper } from '../../../../../lib/views/parse-view';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 import { qrPath } from '../../../../accounts/qr-path';
 import { siteAddress } from '../../../../request/address';
 import { KeyList } from '../../../../set-work/key-list';

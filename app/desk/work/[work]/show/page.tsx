@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { workHead } from '../../../../../lib/store/book/book-heads';
 import { codeAtPlace, handInsOnWall } from '../../../../../lib/store/hand-in-record';
-import { requirePage } from '../../../../access/guard';
+import { requirePage } from '../../../../access/require-page';
 import { LetteredKey } from '../../../lettered-key';
 import styles from '../../../mark-book.module.css';
 import { codesOf, openPlace } from '../../../open-place';

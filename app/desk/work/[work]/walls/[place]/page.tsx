@@ -3,7 +3,7 @@ import { resultOf } from '../../../../../../lib/store/attempts';
 import { workHead } from '../../../../../../lib/store/book/book-heads';
 import { handInsOnWall } from '../../../../../../lib/store/hand-in-record';
 import { faultName } from '../../../../../../lib/wall-page/fault-choices';
-import { requirePage } from '../../../../../access/guard';
+import { requirePage } from '../../../../../access/require-page';
 import { percentText, times } from '../../../../book-numbers';
 import { LearnerWall } from '../../../../learner-wall';
 import { LetteredKey } from '../../../../lettered-key';
