@@ -5,12 +5,10 @@ import { MigrationError } from '../lib/store/migrate';
 import { asStoreProblem, StoreProblem } from '../lib/store/store-problem';
 import { announceStartCode } from './accounts/start-code';
 import { tellPeerAddress } from './request/peer-address';
-import { dropOld, keepFiles } from './server/kept-files';
+import { keepFiles } from './server/kept-files';
 import { log } from './server/log';
 import { SettingsError, settings } from './server/settings';
 import { store } from './server/store';
-
-const A_DAY_MS = 86_400_000;
 
 /**
  * Reads the settings and brings the database up to date before anybody is let in. Ends the process with plain words if it cannot.
@@ -24,7 +22,6 @@ export async function startUp(): Promise<void> {
     const { kind } = await store();
     keepWalls();
     if (isPageMaker) return;
-    setInterval(() => dropOld(Date.now()), A_DAY_MS).unref();
     await announceStartCode();
     if (databaseUrl !== null && !process.env.SECRET)
       log.warn('SECRET is not set: where several machines share a database, each needs the same one');

@@ -4,6 +4,8 @@ import { GET as wall } from '../api/attempts/[attempt]/walls/[place]/route';
 import { POST as begin } from '../api/attempts/route';
 import { POST as handIn } from '../api/hand-in/route';
 import { GET as health } from '../api/health/route';
+import { isHttps } from '../request/cookies';
+import { contentPolicy } from '../server/content-policy';
 import { log } from '../server/log';
 
 type Handler = (
@@ -51,6 +53,8 @@ async function answer(
     const body = Buffer.from(await answered.arrayBuffer());
     response.statusCode = answered.status;
     for (const [name, value] of answered.headers) response.setHeader(name, value);
+    // As proxy.ts does for what goes by Next.
+    response.setHeader('content-security-policy', contentPolicy([], { https: isHttps(), developing: false }));
     response.setHeader('x-robots-tag', 'noindex');
     response.end(body);
   } catch (error) {

@@ -18,6 +18,9 @@ const DIGEST_BYTES = 32;
 const LIFETIME_MS = 90 * 86_400_000;
 /** Of 10 to 50 KB each. */
 const MOST_FILES = 40_000;
+/** Whoever sets work after work has as many walls drawn: what a process keeps is looked through after so many files. */
+const LOOKED_THROUGH_EVERY = 4_000;
+let written = 0;
 
 /**
  * From now on `kept` keeps its files in `folder`, for this build. Another build may lay, measure or draw otherwise: what it kept
@@ -30,8 +33,8 @@ export function keepFiles(folder: string, build: string): void {
   shared.readTheWallKeeping = { folder: own, build };
 }
 
-/** Drops what was kept too long ago, and of too many files the oldest. */
-export async function dropOld(now: number): Promise<void> {
+/** Drops what was kept too long ago, and of more than `most` files the oldest. */
+export async function dropOld(now: number, most = MOST_FILES): Promise<void> {
   const { folder } = shared.readTheWallKeeping ?? {};
   if (folder === undefined) return;
   const files = [];
@@ -45,7 +48,7 @@ export async function dropOld(now: number): Promise<void> {
   }
   files.sort((a, b) => b.at - a.at);
   for (const [index, { path, at }] of files.entries())
-    if (index >= MOST_FILES || now - at > LIFETIME_MS) drop(path);
+    if (index >= most || now - at > LIFETIME_MS) drop(path);
 }
 
 /** Whoever else drops it was faster, or still writes: it goes the next time. */
@@ -90,6 +93,8 @@ function keep(keeping: Keeping, name: string, packed: Buffer): void {
   try {
     writeFileSync(beside, Buffer.concat([digestOf(keeping, name, packed), packed]), { mode: 0o600 });
     renameSync(beside, file);
+    written += 1;
+    if (written % LOOKED_THROUGH_EVERY === 1) void dropOld(Date.now()).catch(() => undefined);
   } catch {
     drop(beside);
   }

@@ -105,6 +105,10 @@ test('what was kept for more than 90 days goes', async () => {
   await dropOld(now);
   expect(kept('young', () => SECOND)).toEqual(FIRST);
   expect(kept('old', () => SECOND)).toEqual(SECOND);
+  // And of two with room for one the older.
+  await dropOld(now, 1);
+  expect(kept('young', () => FIRST)).toEqual(FIRST);
+  expect(kept('old', () => FIRST)).toEqual(SECOND);
 });
 
 describe('a wall that was kept', () => {
