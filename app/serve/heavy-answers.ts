@@ -8,6 +8,7 @@ import { log } from '../server/log';
 import { makeKeptPages, OF_ONE_CONNECTION, questionFor } from './kept-pages';
 import { LineFull, makeLine } from './line';
 import type { PageMakers } from './page-makers';
+import { dropTheRest } from './without-next';
 
 type Compress = ReturnType<typeof compression>;
 
@@ -54,6 +55,7 @@ export function makeHeavyAnswers(pageMakers: PageMakers, seats: number) {
         line.wait(BEGUN.test(request.url ?? '') ? 'begun' : 'work', async (seat) => {
           // Whoever has gone meanwhile needs no answer.
           if (response.destroyed) return;
+          dropTheRest(request, response);
           const { method = 'GET', url: path = '/', headers } = request;
           const peer = String(headers[PEER_HEADER]);
           const answer = await pageMakers.ask(seat, {

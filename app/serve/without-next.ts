@@ -33,6 +33,7 @@ export function withoutNext(
   next: (request: IncomingMessage, response: ServerResponse) => Promise<void>,
 ): (request: IncomingMessage, response: ServerResponse) => Promise<void> {
   return async (request, response) => {
+    dropTheRest(request, response);
     const { method = '', url = '/' } = request;
     for (const { method: taken, path, handler } of HANDLERS) {
       const found = method === taken ? path.exec(url) : null;
@@ -40,6 +41,14 @@ export function withoutNext(
     }
     return next(request, response);
   };
+}
+
+/** What a handler left unread of a body is read when it has answered: whoever still sends it would hang until the connection times out. */
+export function dropTheRest(request: IncomingMessage, response: ServerResponse): void {
+  response.once('finish', () => {
+    request.unpipe().removeAllListeners('data');
+    request.resume();
+  });
 }
 
 async function answer(

@@ -41,6 +41,18 @@ test('a body that is too long, or breaks off, or comes from nobody, is answered 
   expect(await raw(site, handIn(cookie, Buffer.byteLength(body), body))).toMatch(/^HTTP\/1\.1 201 /);
 });
 
+test('who sends on after the answer gets rid of it, and is answered again on the same connection', async () => {
+  const site = await openSite(await ownDatabase('sqlite'));
+  const { learner } = await sampleAttempt(site.store);
+  const cookie = await site.cookieFor(learner);
+  const tooLong = handIn(cookie, TOO_MUCH, ' '.repeat(TOO_MUCH)).replace('connection: close\r\n', '');
+  const answers = await raw(
+    site,
+    `${tooLong}GET /api/health HTTP/1.1\r\nhost: x\r\nconnection: close\r\n\r\n`,
+  );
+  expect(answers.match(/HTTP\/1\.1 \d+/g)).toEqual(['HTTP/1.1 413', 'HTTP/1.1 200']);
+});
+
 test('what is asked in another way goes on to Next; what is answered here is not for a search engine', async () => {
   const site = await openSite(await ownDatabase('sqlite'));
   for (const [method, path] of [
