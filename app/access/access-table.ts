@@ -34,6 +34,7 @@ export const ACCESS = {
   '/practise/today': 'anyone',
   '/practise/visit': 'anyone',
   '/practise/visit/[code]': 'anyone',
+  '/practise/where-you-stand': 'anyone',
   '/questions/[topic]': 'anyone',
   '/safety': 'anyone',
   '/search': 'anyone',

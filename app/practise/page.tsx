@@ -82,7 +82,10 @@ export default function PractisePage() {
           </li>
         ))}
       </ul>
-      <p>
+      <p className="links">
+        <Link href="/practise/where-you-stand" prefetch={false}>
+          Where you stand
+        </Link>
         <Link href="/practise/record" prefetch={false}>
           Your practice record
         </Link>

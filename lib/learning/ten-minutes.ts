@@ -3,6 +3,7 @@ import { isOfWall, type WallAttempt } from './attempt';
 import type { Family } from './family';
 import type { PracticeRecord } from './record';
 import { standingOf } from './standing';
+import { isReadRightly } from './where-you-stand';
 
 const TEN_MINUTES = 600_000;
 
@@ -49,11 +50,6 @@ export function learntSince(record: PracticeRecord, began: number): Learnt {
       after.mastery.isMastered && !earlier?.mastery.isMastered ? [after.family] : [],
     ),
   };
-}
-
-/** Every fault found and named, and nothing called where nothing is wrong. */
-function isReadRightly({ faults, falseCalls }: WallAttempt): boolean {
-  return falseCalls.length === 0 && faults.every(({ outcome }) => outcome === 'found');
 }
 
 /** Whether each fault was found the last time it was on a wall. */

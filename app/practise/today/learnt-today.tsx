@@ -18,10 +18,8 @@ export function LearntToday({ learnt, comesNext }: { readonly learnt: Learnt; re
       </h2>
       <p>
         {exercises === 1 ? 'You did one exercise.' : `You did ${exercises} exercises.`}
-        {faulty.walls > 0 &&
-          ` On walls with something wrong, you found and named all of it on ${faulty.right} of ${faulty.walls}.`}
-        {sound.walls > 0 &&
-          ` You left ${sound.right} of ${sound.walls} sound walls alone, as they should be.`}
+        {faulty.walls > 0 && ` Faulty walls read without a miss: ${faulty.right} of ${faulty.walls}.`}
+        {sound.walls > 0 && ` Sound walls left alone: ${sound.right} of ${sound.walls}.`}
       </p>
       <Told title="Mastered" names={learnt.newlyMastered.map(titleOf)} />
       <Told title="Found this time, and missed the time before" names={learnt.nowFound.map(nameOf)} />
@@ -33,8 +31,8 @@ export function LearntToday({ learnt, comesNext }: { readonly learnt: Learnt; re
         <Link className="button" href="/practise/today" prefetch={false}>
           Ten more minutes
         </Link>
-        <Link className="button button-plain" href="/practise/record" prefetch={false}>
-          Your practice record
+        <Link className="button button-plain" href="/practise/where-you-stand" prefetch={false}>
+          Where you stand
         </Link>
       </p>
     </>
