@@ -5,7 +5,7 @@ import styles from './stand.module.css';
 
 const WIDTH = 600;
 const HEIGHT = 190;
-const LEFT = 56;
+const LEFT = 78;
 const MINUTE = 60_000;
 const up = scaleLinear([0, 1], [HEIGHT - 30, 12]);
 
