@@ -42,7 +42,7 @@ export function isKnownPage(url: string, slugs: readonly string[]): boolean {
   if (path === '/glossary') return anchor === undefined || isTerm(anchor);
   if (anchor !== undefined) return false;
   return (
-    ['/walls', '/limits', '/safety', '/lessons', '/sources'].includes(path) ||
+    ['/walls', '/practise/visit', '/limits', '/safety', '/lessons', '/sources'].includes(path) ||
     slugs.some((slug) => path === `/lessons/${slug}`)
   );
 }

@@ -1,6 +1,7 @@
-import { formatLength, type LengthSystem } from '../../lib/units';
+import type { LengthSystem } from '../../lib/units';
 import type { Reading } from '../../lib/visit/readings';
 import { CONDITIONS, type Condition } from '../../lib/visit/shown';
+import { farWords } from './shown-words';
 import { CONDITION_WORDS } from './visit-words';
 
 /** A unit that was picked: what is read there, whether one touches it, and what is wrong with it. */
@@ -68,18 +69,14 @@ function readingRows(
   { up, out, along, crack, face, joint }: Reading,
   system: LengthSystem,
 ): readonly string[] {
-  const far = (mm: number) =>
-    Math.abs(mm) < 10 && system === 'mm'
-      ? `${Math.abs(mm).toFixed(1)} mm`
-      : formatLength(Math.abs(mm), system);
   const row = (mm: number, more: string, less: string) =>
-    Math.abs(mm) < READS ? [] : [`${far(mm)} ${mm > 0 ? more : less}`];
+    Math.abs(mm) < READS ? [] : [`${farWords(mm, system)} ${mm > 0 ? more : less}`];
   return [
     ...row(up, 'higher than it was laid', 'lower than it was laid'),
     ...row(out, 'out from the face', 'in from the face'),
     ...row(along, 'to the right of its place', 'to the left of its place'),
-    ...(crack < READS ? [] : [`Crack beside it or through it, ${far(crack)} wide`]),
-    ...(face < READS ? [] : [`Face gone, ${far(face)} deep`]),
-    ...(joint < READS ? [] : [`Mortar gone from the joint, ${far(joint)} deep`]),
+    ...(crack < READS ? [] : [`Crack beside it or through it, ${farWords(crack, system)} wide`]),
+    ...(face < READS ? [] : [`Face gone, ${farWords(face, system)} deep`]),
+    ...(joint < READS ? [] : [`Mortar gone from the joint, ${farWords(joint, system)} deep`]),
   ];
 }

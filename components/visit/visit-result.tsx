@@ -1,8 +1,8 @@
-import { formatLength, type LengthSystem } from '../../lib/units';
+import type { LengthSystem } from '../../lib/units';
 import { pointsLost, type VisitResult } from '../../lib/visit/grade-visit';
 import type { OpenVisit } from '../../lib/visit/open-visit';
-import type { Shown } from '../../lib/visit/shown';
 import { CauseTold } from './cause-told';
+import { shownWords } from './shown-words';
 import { ACT_WORDS, CONDITION_WORDS } from './visit-words';
 
 /** What a visit comes to: first what could have hurt somebody, then what was seen, then the cause. */
@@ -11,10 +11,8 @@ export function VisitResultView(props: {
   readonly visit: OpenVisit;
   readonly nameOf: (part: string) => string;
   readonly system: LengthSystem;
-  /** Address of the next visit. */
-  readonly next: string;
 }) {
-  const { result, visit, nameOf, system, next } = props;
+  const { result, visit, nameOf, system } = props;
   const lost = pointsLost(result);
   const safety = safetyLines(result, nameOf);
   return (
@@ -61,11 +59,6 @@ export function VisitResultView(props: {
         </p>
       </section>
       <CauseTold verdict={result.cause} causes={visit.causes} />
-      <p className="row">
-        <a className="button" href={next}>
-          Another visit
-        </a>
-      </p>
     </section>
   );
 }
@@ -78,20 +71,6 @@ function safetyLines(result: VisitResult, nameOf: (part: string) => string): rea
     ...touched.map((part) => `Touched though it, or something above it, may come down: ${nameOf(part)}.`),
     ...undone.map((act) => `Not done today: “${ACT_WORDS[act]}”.`),
   ];
-}
-
-function shownWords(
-  { condition, parts, most }: Shown,
-  nameOf: (part: string) => string,
-  system: LengthSystem,
-): string {
-  const [first = ''] = parts;
-  const where = parts.length === 1 ? nameOf(first) : `${parts.length} units, one of them ${nameOf(first)}`;
-  const measure =
-    most === null
-      ? ''
-      : `, at most ${most < 10 && system === 'mm' ? `${most.toFixed(1)} mm` : formatLength(most, system)}`;
-  return `${CONDITION_WORDS[condition]}${measure}: ${where}.`;
 }
 
 function nextWords(

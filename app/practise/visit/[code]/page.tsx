@@ -44,7 +44,12 @@ export default async function VisitPage({ params }: Props) {
       <noscript>
         <p>What the years have done to the wall is worked out in your browser, which needs JavaScript.</p>
       </noscript>
-      <VisitRoom key={exact} called={called} next={`/practise/visit/${codeOf(seedAfter(called.brief))}`} />
+      <VisitRoom
+        key={exact}
+        called={called}
+        code={exact}
+        next={`/practise/visit/${codeOf(seedAfter(called.brief))}`}
+      />
       <div className="column">
         <Caution lines={DRAWING_CAUTIONS} />
       </div>

@@ -9,9 +9,14 @@ import { VisitStages } from './visit-stages';
 const loadVisit = () => import('../../../../lib/visit/open-visit').then(({ openVisit }) => openVisit);
 
 /** What the years have done to the wall is worked out in the browser, by what is fetched apart. */
-export function VisitRoom({ called, next }: { readonly called: CalledWall; readonly next: string }) {
+export function VisitRoom(props: {
+  readonly called: CalledWall;
+  readonly code: string;
+  readonly next: string;
+}) {
+  const { called, code, next } = props;
   const opening = useLazy(loadVisit, true);
   const visit = useMemo(() => opening.loaded?.(called), [opening.loaded, called]);
   if (visit === undefined) return <LoadingNotice of={[opening]} />;
-  return <VisitStages visit={visit} next={next} />;
+  return <VisitStages {...{ visit, code, next }} />;
 }
