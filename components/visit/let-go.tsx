@@ -1,6 +1,7 @@
 import type { Margin } from '../../lib/failing/margins/margins';
 import { formatLength, type LengthSystem } from '../../lib/units';
 import { MAY_COME_DOWN } from '../../lib/visit/risk';
+import { MODE_WORDS } from './visit-words';
 
 /** The wall let go unit by unit: what held the one that went, and what is held least now. */
 export function LetGo(props: {
@@ -25,7 +26,7 @@ export function LetGo(props: {
         <ol>
           {lost.map(({ part, mode, margin }) => (
             <li key={part}>
-              {nameOf(part)}: it {mode}, held {margin.toFixed(2)} times.
+              {nameOf(part)}: it {MODE_WORDS[mode]}, held {margin.toFixed(2)} times.
             </li>
           ))}
         </ol>
@@ -33,9 +34,9 @@ export function LetGo(props: {
       {next !== null && (
         <p role="status">
           {mayGo ? 'Ringed, and held least now' : 'What is left holds on this drawing. Held least is'}:{' '}
-          {nameOf(next.part)}. It {next.mode}; what holds it is {next.margin.toFixed(2)} times what draws on
-          it. {load > 0 ? `${Math.round(load)} N lie on it.` : 'Nothing lies on it.'} From{' '}
-          {formatLength(Math.max(0, height), system)} it would land with {Math.round(energy)} J.
+          {nameOf(next.part)}. It {MODE_WORDS[next.mode]}; what holds it is {next.margin.toFixed(2)} times
+          what draws on it. {load > 0 ? `${Math.round(load)} N lie on it.` : 'Nothing lies on it.'} From{' '}
+          {formatLength(Math.round(height), system)} it would land with {Math.round(energy)} J.
         </p>
       )}
       <p className="row">

@@ -3,7 +3,7 @@ import { pointsLost, type VisitResult } from '../../lib/visit/grade-visit';
 import type { OpenVisit } from '../../lib/visit/open-visit';
 import { CauseTold } from './cause-told';
 import { shownWords } from './shown-words';
-import { ACT_WORDS, CONDITION_WORDS } from './visit-words';
+import { ACT_WORDS, CONDITION_WORDS, MODE_WORDS } from './visit-words';
 
 /** What a visit comes to: first what could have hurt somebody, then what was seen, then the cause. */
 export function VisitResultView(props: {
@@ -90,6 +90,6 @@ function nextWords(
   const held =
     margin === undefined
       ? ''
-      : ` The first ${margin.mode}: what holds it is ${margin.margin.toFixed(1)} times what draws on it.`;
+      : ` The first ${MODE_WORDS[margin.mode]}: what holds it is ${margin.margin.toFixed(1)} times what draws on it.`;
   return `${isNextRight ? 'Right.' : 'No.'} ${which}${held}`;
 }

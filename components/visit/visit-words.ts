@@ -1,3 +1,4 @@
+import type { Margin } from '../../lib/failing/margins/margins';
 import type { StreetAct, TodayAct } from '../../lib/visit/acts';
 import type { FurtherReading } from '../../lib/visit/further-readings';
 import type { Condition } from '../../lib/visit/shown';
@@ -66,3 +67,13 @@ export const CAUSE_WORDS: Readonly<Record<string, string>> = {
 export function causeName(cause: string): string {
   return CAUSE_WORDS[cause] ?? cause;
 }
+
+/** How a unit would go, as the end of a sentence about it. */
+export const MODE_WORDS: Readonly<Record<Margin['mode'], string>> = {
+  'hangs in its joints': 'hangs in its joints',
+  'tips off its bed': 'tips off its bed',
+  'drawn out by suction': 'is drawn out by the wind',
+  'shears down its back': 'shears down its back',
+  'peels off its back': 'peels off its back',
+  'drawn off by suction': 'is drawn off by the wind',
+};

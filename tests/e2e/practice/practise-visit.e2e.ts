@@ -6,6 +6,7 @@ import { codeOf } from '../../../lib/generate/wall-code';
 import type { StreetAct, TodayAct } from '../../../lib/visit/acts';
 import { openVisit } from '../../../lib/visit/open-visit';
 import { calledWall } from '../../../lib/visit/visit-wall';
+import { namesOf } from '../../../lib/wall/part-names';
 import { LOOKS, openBrowser, visit } from '../browser';
 import { awake, lookAt, seeWhole, touch } from './practice-steps';
 
@@ -35,6 +36,7 @@ if (cause === undefined) throw new RangeError('no cause is allowed');
 const STREET: readonly StreetAct[] = ['keep-away', 'warn', 'look', 'go-near'];
 const TODAY: readonly TodayAct[] = ['closed', 'owner', 'engineer', 'authority'];
 
+const nameOf = namesOf(opened.laid);
 const unitOn = (page: Page, part: string) => page.locator(`[role="grid"] [data-part="${part}"]`);
 
 describe.each(LOOKS)('a visit at $width px, $colours', (look) => {
@@ -68,6 +70,17 @@ describe.each(LOOKS)('a visit at $width px, $colours', (look) => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('result-heading');
     await page.getByText('Right: no other is allowed.').waitFor();
     await lookAt(page, 'visit-3-told', look);
+
+    const report = page.getByRole('region', { name: 'The report' });
+    expect(await report.getByRole('listitem').count()).toBe(shown.length);
+    const going = page.getByRole('region', { name: 'Let the wall go, unit by unit' });
+    await going.getByRole('button', { name: 'Let it go' }).click();
+    await going
+      .getByRole('listitem')
+      .filter({ hasText: nameOf(next) })
+      .waitFor();
+    await going.getByRole('button', { name: 'Put the last one back' }).click();
+    expect(await going.getByRole('listitem').count()).toBe(0);
     expect(problems).toEqual([]);
     await close();
   });

@@ -6,6 +6,7 @@ import { tellsApart } from '../../../lib/visit/further-readings';
 import { gradeVisit, pointsLost, type Visited } from '../../../lib/visit/grade-visit';
 import { judgeCause } from '../../../lib/visit/judge-cause';
 import { type OpenVisit, openVisit } from '../../../lib/visit/open-visit';
+import { reportOf } from '../../../lib/visit/report';
 import { calledWall } from '../../../lib/visit/visit-wall';
 
 function opened(topic: string, seed: number, wanted: (visit: OpenVisit) => boolean): OpenVisit {
@@ -200,5 +201,25 @@ describe('the cause', () => {
     expect(tellsApart('gauge-for-a-year', both)).toBe(true);
     expect(tellsApart('level-of-a-course', both)).toBe(false);
     expect(tellsApart('behind-a-unit', both)).toBe(false);
+  });
+});
+
+describe('the report', () => {
+  const crack = { condition: 'cracked', parts: ['A1.1'], most: 4 } as const;
+  const flake = { condition: 'flaked', parts: ['A3.1'], most: 12 } as const;
+
+  test('has one card a finding, the most urgent first; what is on a unit that may come down is urgent', () => {
+    const risk = { ...SETTLED.risk, loose: new Set(['A3.1'] as const) };
+    const cards = reportOf({ ...SETTLED, risk, shown: [crack, flake] });
+    expect(cards.map(({ shown, urgency }) => [shown.condition, urgency])).toEqual([
+      ['flaked', 'now'],
+      ['cracked', 'soon'],
+    ]);
+  });
+
+  test('tells a crack of 4 mm in the words of its class of repair: filled, perhaps pointed outside', () => {
+    const [card] = reportOf({ ...SETTLED, shown: [crack] });
+    expect(card?.act).toContain('filled; perhaps pointed outside');
+    expect(card?.hazard).toBe('Its width alone says nothing of the danger.');
   });
 });
