@@ -107,6 +107,7 @@ test('the lessons stand in the order of the plan', () => {
     'cleaning',
     'hold-points',
     'arches',
+    'the-visit',
   ]);
 });
 
