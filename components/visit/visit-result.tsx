@@ -3,7 +3,7 @@ import { pointsLost, type VisitResult } from '../../lib/visit/grade-visit';
 import type { OpenVisit } from '../../lib/visit/open-visit';
 import { CauseTold } from './cause-told';
 import { shownWords } from './shown-words';
-import { ACT_WORDS, CONDITION_WORDS, MODE_WORDS } from './visit-words';
+import { ACT_WORDS, CONDITION_WORDS, causeName, MODE_WORDS } from './visit-words';
 
 /** What a visit comes to: first what could have hurt somebody, then what was seen, then the cause. */
 export function VisitResultView(props: {
@@ -11,8 +11,10 @@ export function VisitResultView(props: {
   readonly visit: OpenVisit;
   readonly nameOf: (part: string) => string;
   readonly system: LengthSystem;
+  /** The code of the visit. */
+  readonly code: string;
 }) {
-  const { result, visit, nameOf, system } = props;
+  const { result, visit, nameOf, system, code } = props;
   const lost = pointsLost(result);
   const safety = safetyLines(result, nameOf);
   return (
@@ -59,6 +61,13 @@ export function VisitResultView(props: {
         </p>
       </section>
       <CauseTold verdict={result.cause} causes={visit.causes} />
+      <p>
+        What the years did to this drawing: <strong>{causeName(visit.mechanism)}</strong>, {visit.years}{' '}
+        years, seen in {visit.season}. Whoever wants to check the sums asks the command line:
+      </p>
+      <p>
+        <code>{commandOf(code, visit)}</code>
+      </p>
     </section>
   );
 }
@@ -92,4 +101,9 @@ function nextWords(
       ? ''
       : ` The first ${MODE_WORDS[margin.mode]}: what holds it is ${margin.margin.toFixed(1)} times what draws on it.`;
   return `${isNextRight ? 'Right.' : 'No.'} ${which}${held}`;
+}
+
+/** What the command line is asked for the same wall, its state, margins and causes. */
+function commandOf(code: string, { mechanism, years, season }: OpenVisit): string {
+  return `npm run -s wall -- --code ${code} --mechanism ${mechanism} --years ${years} --season ${season} --json`;
 }

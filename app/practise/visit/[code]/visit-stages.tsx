@@ -152,7 +152,7 @@ export function VisitStages(props: {
               </p>
             </section>
           )}
-          {result !== null && <VisitResultView {...{ result, visit, nameOf, system }} />}
+          {result !== null && <VisitResultView {...{ result, visit, nameOf, system, code }} />}
           {going !== null && <LetGo {...going} {...{ system, nameOf }} />}
           {result !== null && (
             <p className="row">
