@@ -61,7 +61,7 @@ async function answer(
     const answered = await handler(requestOf(request), { params: Promise.resolve(params) });
     const body = Buffer.from(await answered.arrayBuffer());
     response.statusCode = answered.status;
-    for (const [name, value] of answered.headers) response.setHeader(name, value);
+    response.setHeaders(answered.headers);
     // As proxy.ts does for what goes by Next.
     response.setHeader('content-security-policy', contentPolicy([], { https: isHttps(), developing: false }));
     response.setHeader('x-robots-tag', 'noindex');
