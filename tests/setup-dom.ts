@@ -1,6 +1,8 @@
 import '@testing-library/jest-dom/vitest';
 import { cleanup, configure } from '@testing-library/react';
 import { afterEach, beforeEach, expect } from 'vitest';
+// Components fetch it when something is done and do not wait for it: a test file may be over by then, and the fetch would fail the next one.
+import '../components/record/add-attempt';
 
 // What never comes is the only thing that fails a test, not a busy machine.
 configure({ asyncUtilTimeout: 300_000 });
