@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -54,7 +55,7 @@ export async function run(): Promise<void> {
   } finally {
     await store.close();
     await site.close();
-    rmSync(dataDir, { recursive: true, force: true, maxRetries: 20 });
+    await rm(dataDir, { recursive: true, force: true, maxRetries: 20 });
   }
 }
 

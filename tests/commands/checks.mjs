@@ -1,4 +1,5 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { freePort } from './address.mjs';
@@ -56,7 +57,7 @@ async function browserTests(isBuilt) {
     return tallyOfOne('tests in a browser', error.message);
   } finally {
     await server?.stop();
-    rmSync(data, { recursive: true, force: true });
+    await rm(data, { recursive: true, force: true, maxRetries: 20 });
   }
 }
 

@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -16,7 +17,7 @@ const CLASS = 24;
 /** Where a new site keeps its work; gone when the test is over. */
 async function emptyDatabase(kind: 'sqlite' | 'postgres'): Promise<StoreSettings> {
   const dataDir = mkdtempSync(join(tmpdir(), 'wall-class-'));
-  onTestFinished(() => rmSync(dataDir, { recursive: true, force: true, maxRetries: 20 }));
+  onTestFinished(() => rm(dataDir, { recursive: true, force: true, maxRetries: 20 }));
   if (kind === 'sqlite') return { dataDir, databaseUrl: null };
   const server = await startPostgres();
   onTestFinished(() => server.stop());

@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openDatabase, type Store } from '../../lib/store/database';
@@ -49,7 +50,7 @@ export async function openHandInSite(count: number): Promise<HandInSite> {
     close: async () => {
       await store.close();
       await server.stop();
-      rmSync(dataDir, { recursive: true, force: true });
+      await rm(dataDir, { recursive: true, force: true, maxRetries: 20 });
     },
   };
 }

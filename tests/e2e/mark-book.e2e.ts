@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
@@ -54,7 +55,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await store?.close();
   await site?.close();
-  rmSync(dataDir, { recursive: true, force: true });
+  await rm(dataDir, { recursive: true, force: true, maxRetries: 20 });
 });
 
 /** The first place of an attempt whose wall is not sound. */

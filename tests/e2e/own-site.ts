@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -41,7 +42,7 @@ export async function openOwnSite(env: Readonly<Record<string, string>> = {}): P
   const close = async () => {
     await ended(child);
     // What draws walls ahead ends a moment after the site.
-    rmSync(dataDir, { recursive: true, force: true, maxRetries: 20 });
+    await rm(dataDir, { recursive: true, force: true, maxRetries: 20 });
   };
   try {
     const startCode = await printedCode(child);

@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -98,7 +99,7 @@ export async function failOver(handIns: number, failures: readonly Failure[]): P
   } finally {
     await Promise.all(sites.map((site) => site.stop()));
     databases.stop();
-    rmSync(folder, { recursive: true, force: true });
+    await rm(folder, { recursive: true, force: true, maxRetries: 20 });
   }
 }
 

@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { verifyAudit } from '../../lib/store/audit';
@@ -45,7 +46,7 @@ export async function killSite(
     return await killAndLook({ dataDir, databaseUrl: postgres?.address ?? null }, kills, postgres, tell);
   } finally {
     postgres?.stop();
-    rmSync(dataDir, { recursive: true, force: true });
+    await rm(dataDir, { recursive: true, force: true, maxRetries: 20 });
   }
 }
 
