@@ -8,7 +8,7 @@ import { openVisit } from '../../../lib/visit/open-visit';
 import { calledWall } from '../../../lib/visit/visit-wall';
 import { namesOf } from '../../../lib/wall/part-names';
 import { LOOKS, openBrowser, visit } from '../browser';
-import { awake, lookAt, seeWhole, touch } from './practice-steps';
+import { awake, lookAt, NO_DOUBLE_TAP_MS, seeWhole, touch } from './practice-steps';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -50,6 +50,8 @@ describe.each(LOOKS)('a visit at $width px, $colours', (look) => {
     const pick = async (part: string) => {
       const name = page.locator(`#unit-name[data-part-name="${part}"]`);
       await seeWhole(page);
+      // A hand is slower than this; two taps so close together would be a double tap.
+      await page.waitForTimeout(NO_DOUBLE_TAP_MS);
       if (look.width < 600) await touch(page, unitOn(page, part), name);
       else await unitOn(page, part).click();
       await name.waitFor();
