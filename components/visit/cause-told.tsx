@@ -52,9 +52,9 @@ function verdictWords(verdict: CauseVerdict): string {
     case 'told apart':
       return 'Right: it cannot be told yet, and that reading tells them apart.';
     case 'would not tell':
-      return 'It cannot be told yet, that is right; but the reading you chose would come out alike for all that is left.';
+      return 'You are right that it cannot be told yet, but the reading you chose would come out the same for every cause that is left.';
     case 'could be told':
-      return 'Careful, and no points lost; but here the signs leave one cause alone.';
+      return 'That is careful and costs no points, but here the signs leave only one cause.';
     default: {
       const unknown: never = verdict;
       throw new RangeError(`verdict ${String(unknown)} has no words`);

@@ -26,7 +26,8 @@ export function LetGo(props: {
         <ol>
           {lost.map(({ part, mode, margin }) => (
             <li key={part}>
-              {nameOf(part)}: it {MODE_WORDS[mode]}, held {margin.toFixed(2)} times.
+              {nameOf(part)}: it {MODE_WORDS[mode]}; what held it was {margin.toFixed(2)} times what drew on
+              it.
             </li>
           ))}
         </ol>
